@@ -3,6 +3,8 @@ package lapyard.rest;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -12,9 +14,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import lapyard.answers.Answer;
 
-/** The description of this interface, for programs as OpenAPI 3.1 and for people as a page made from it. */
+/** The description of this interface, for programs as OpenAPI 3.1 and for people as a page made from it; the gardens that come with the program. */
 @Path("/")
-public final class ApiResource {
+public record ApiResource(Samples samples) {
     @GET
     @Path("openapi.json")
     public Response description(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
@@ -35,5 +37,22 @@ public final class ApiResource {
         } catch (IOException damaged) {
             throw new UncheckedIOException("the program's own openapi.json cannot be read", damaged);
         }
+    }
+
+    @GET
+    @Path("api/samples")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response list() {
+        return Response.ok(Json.text(samples.all().stream().map(sample -> Json.object("id", sample.id(), "name", sample.name())).toList())).build();
+    }
+
+    @GET
+    @Path("api/samples/{id}")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response get(@PathParam("id") String id) {
+        return Response.ok(samples.find(id)
+                        .orElseThrow(() -> new ProblemException(404, "there is no such sample: /api/samples lists them"))
+                        .document())
+                .build();
     }
 }

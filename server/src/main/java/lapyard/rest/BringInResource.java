@@ -15,13 +15,7 @@ import lapyard.store.Stored;
 
 /** A garden's file comes in, under a new id; what it may weigh is more than other bodies. */
 @Path("api/gardens/file")
-public final class BringInResource {
-    private final Shelf shelf;
-
-    BringInResource(Shelf shelf) {
-        this.shelf = shelf;
-    }
-
+public record BringInResource(Shelf shelf) {
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)

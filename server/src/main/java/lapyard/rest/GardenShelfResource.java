@@ -25,13 +25,8 @@ import lapyard.store.Stored;
 
 /** What one garden has of the shelf, and how it takes more. */
 @Path("api/gardens/{id}/shelf")
-public final class GardenShelfResource {
-    private final Shelf shelf;
-
-    GardenShelfResource(Shelf shelf) {
-        this.shelf = shelf;
-    }
-
+@Produces(MediaType.APPLICATION_JSON)
+public record GardenShelfResource(Shelf shelf) {
     private ShelfItems items() {
         return shelf.store().shelf();
     }
@@ -39,7 +34,6 @@ public final class GardenShelfResource {
     /** Takes a piece into a garden: {@code {"piece", "revision", "copy", "anyway"}}, all but the first may be left out. */
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response take(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
         ObjectNode asked = Documents.object(body.text());
         Stored current = shelf.standing(id);
@@ -56,7 +50,6 @@ public final class GardenShelfResource {
 
     /** What a garden has of the shelf: whether it is as it was taken, and which revision is the newest. */
     @GET
-    @Produces(MediaType.APPLICATION_JSON)
     public Response uses(@PathParam("id") String id) {
         ObjectNode garden = Documents.object(shelf.standing(id).document());
         List<Map<String, Object>> pieces = new ArrayList<>();

@@ -20,18 +20,12 @@ import lapyard.rest.QueryParameters.With;
 
 /** The list of gardens, and a new one. */
 @Path("api/gardens")
-public final class GardensResource {
+@Produces(MediaType.APPLICATION_JSON)
+public record GardensResource(Shelf shelf) {
     private static final int PAGE = 50;
     private static final int LONGEST_PAGE = 200;
 
-    private final Shelf shelf;
-
-    GardensResource(Shelf shelf) {
-        this.shelf = shelf;
-    }
-
     @GET
-    @Produces(MediaType.APPLICATION_JSON)
     public Response list(
             @QueryParam("limit") String limit,
             @QueryParam("after") String after,
@@ -89,7 +83,6 @@ public final class GardensResource {
     /** @param with as with a save */
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response create(@QueryParam("with") String with, Body body) {
         With also = QueryParameters.with(with);
         ObjectNode tree = Documents.object(body.text());

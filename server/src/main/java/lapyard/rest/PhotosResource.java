@@ -18,13 +18,7 @@ import lapyard.store.Photos;
 
 /** Photos of a garden: the pictures alone, without place, time and maker. */
 @Path("api/gardens/{id}/photos")
-public final class PhotosResource {
-    private final Shelf shelf;
-
-    PhotosResource(Shelf shelf) {
-        this.shelf = shelf;
-    }
-
+public record PhotosResource(Shelf shelf) {
     @GET
     @Produces(MediaType.APPLICATION_JSON)
     public Response list(@PathParam("id") String id) {

@@ -1,6 +1,7 @@
 package lapyard.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -18,24 +19,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lapyard.answers.GivenDocument;
+import lapyard.history.Difference;
 import lapyard.plan.Finding;
+import lapyard.rest.QueryParameters.With;
 import lapyard.store.Revision;
 import lapyard.store.Stored;
+import lapyard.words.Wording;
 
-/** A garden's history; it is there for deleted gardens too. */
-@Path("api/gardens/{id}/revisions")
-public final class RevisionsResource {
+/** A garden's history, which is there for deleted gardens too: its revisions, what changed between two of them, copies and the file of all. */
+@Path("api/gardens/{id}")
+@Produces(MediaType.APPLICATION_JSON)
+public record RevisionsResource(Shelf shelf) {
     private static final int PAGE = 100;
     private static final int LONGEST_PAGE = 1000;
 
-    private final Shelf shelf;
-
-    RevisionsResource(Shelf shelf) {
-        this.shelf = shelf;
-    }
-
     @GET
-    @Produces(MediaType.APPLICATION_JSON)
+    @Path("revisions")
     public Response history(
             @PathParam("id") String id, @QueryParam("limit") String limit, @QueryParam("before") String before) {
         int rows = QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
@@ -57,8 +56,7 @@ public final class RevisionsResource {
     }
 
     @GET
-    @Path("{number}")
-    @Produces(MediaType.APPLICATION_JSON)
+    @Path("revisions/{number}")
     public Response get(
             @PathParam("id") String id,
             @PathParam("number") String number,
@@ -67,8 +65,7 @@ public final class RevisionsResource {
     }
 
     @POST
-    @Path("{number}/restore")
-    @Produces(MediaType.APPLICATION_JSON)
+    @Path("revisions/{number}/restore")
     public Response restore(
             @PathParam("id") String id,
             @PathParam("number") String number,
@@ -84,9 +81,8 @@ public final class RevisionsResource {
 
     /** A name for one revision; a stamped one is never thinned out. */
     @PUT
-    @Path("{number}/stamp")
+    @Path("revisions/{number}/stamp")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response stamp(@PathParam("id") String id, @PathParam("number") String number, Body body) {
         Stored stored = revision(id, number);
         JsonNode stamp = Documents.object(body.text()).path("stamp");
@@ -97,7 +93,7 @@ public final class RevisionsResource {
     }
 
     @DELETE
-    @Path("{number}/stamp")
+    @Path("revisions/{number}/stamp")
     public Response unstamp(@PathParam("id") String id, @PathParam("number") String number) {
         shelf.store().stamp(id, revision(id, number).revision(), "");
         return Response.noContent().build();
@@ -105,5 +101,40 @@ public final class RevisionsResource {
 
     private Stored revision(String id, String number) {
         return shelf.revision(shelf.everKept(id), "the revision", number);
+    }
+
+    @GET
+    @Path("difference")
+    public Response difference(
+            @PathParam("id") String id, @QueryParam("from") String from, @QueryParam("to") String to) {
+        if (from == null) throw new ProblemException(400, "say from which revision: from=1, and to=2 or nothing for the newest");
+        Stored newest = shelf.everKept(id);
+        Stored before = shelf.revision(newest, "from", from);
+        Stored after = shelf.revision(newest, "to", to);
+        List<Difference.Line> lines =
+                Difference.between(Documents.object(before.document()), Documents.object(after.document()), Wording.IMPERIAL::length);
+        return Response.ok(Json.text(Json.object("id", id, "from", before.revision(), "to", after.revision(),
+                "lines", lines.stream().map(line -> Json.object("where", line.where(), "text", line.text())).toList()))).build();
+    }
+
+    /** A new garden with the text of one revision, of the newest unless it is named. */
+    @POST
+    @Path("copy")
+    public Response copy(@PathParam("id") String id, @QueryParam("revision") String revision) {
+        Stored from = shelf.revision(revision == null ? shelf.standing(id) : shelf.everKept(id), "revision", revision);
+        ObjectNode document = Documents.object(from.document());
+        document.put("name", "Copy of " + Documents.name(from.document()));
+        return shelf.create(Documents.text(document), document, With.NOTHING, made -> shelf.store().photos().add(made.id(), shelf.store().photos().of(id)));
+    }
+
+    @GET
+    @Path("file")
+    public Response out(@PathParam("id") String id) {
+        Stored stored = shelf.everKept(id);
+        return Response.ok(GardenFile.text(stored.name(), shelf.store().everything(id), shelf.store().photos().of(id)))
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        "attachment; filename=\"" + id + "-r" + stored.revision() + ".garden.json\"")
+                .build();
     }
 }

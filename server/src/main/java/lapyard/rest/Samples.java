@@ -10,14 +10,8 @@ import java.util.Optional;
 import lapyard.store.NewGarden;
 
 /** The gardens that come with the program: the files {@code lapyard/samples/ID.json} on the class path. */
-public final class Samples {
+public record Samples(ClassLoader loader) {
     private static final String FOLDER = "lapyard/samples/";
-
-    private final ClassLoader loader;
-
-    public Samples(ClassLoader loader) {
-        this.loader = loader;
-    }
 
     /** All of them, by id. */
     public List<NewGarden> all() {

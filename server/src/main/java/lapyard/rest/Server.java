@@ -198,15 +198,12 @@ public final class Server implements AutoCloseable {
                 new RevisionsResource(shelf),
                 new SharesResource(shelf, live),
                 new PhotosResource(shelf),
-                new DifferenceResource(shelf),
-                new CopiesResource(shelf),
                 new ShelfResource(shelf, answers),
                 new GardenShelfResource(shelf),
                 new BringInResource(shelf),
                 new SheetsResource(shelf, answers, standing),
-                new ApiResource(),
+                new ApiResource(samples),
                 new DeskResource(answers),
-                new SamplesResource(samples),
                 new WatchResource(store, answers, metrics, live))) resources.register(resource);
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();

@@ -23,22 +23,14 @@ import lapyard.store.Share;
 
 /** Tokens that read one garden. Each is told once, when it is made; the store has only its hash. */
 @Path("api/gardens/{id}/shares")
-public final class SharesResource {
+@Produces(MediaType.APPLICATION_JSON)
+public record SharesResource(Shelf shelf, Live live) {
     static final int MOST_SHARES = 100;
     /** A share ends after so many days unless another end was asked for: longer than a garden is built, shorter than it is forgotten. */
     static final int DAYS = 90;
     static final int MOST_DAYS = 3660;
 
-    private final Shelf shelf;
-    private final Live live;
-
-    SharesResource(Shelf shelf, Live live) {
-        this.shelf = shelf;
-        this.live = live;
-    }
-
     @GET
-    @Produces(MediaType.APPLICATION_JSON)
     public Response list(@PathParam("id") String id) {
         shelf.everKept(id);
         return Response.ok(Json.text(Json.object("shares", shelf.store().shares().of(id).stream().map(share -> told(share, null)).toList()))).build();
@@ -46,7 +38,6 @@ public final class SharesResource {
 
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response add(@PathParam("id") String id, Body body) {
         shelf.standing(id);
         ObjectNode sent = Documents.object(body.text());

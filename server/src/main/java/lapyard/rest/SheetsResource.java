@@ -34,7 +34,7 @@ import lapyard.store.Stored;
 
 /** What is made from one garden's current revision. */
 @Path("api/gardens/{id}")
-public final class SheetsResource {
+public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers standing) {
     private static final String WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
     private static final Map<String, String> DRAWN =
             Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
@@ -42,16 +42,6 @@ public final class SheetsResource {
     private static final int MOST_PAGES = 100_000;
     private static final int LONGEST_MM = 100_000;
     private static final int MOST_MINUTES = 1440;
-
-    private final Shelf shelf;
-    private final AnswerService answers;
-    private final StandingAnswers standing;
-
-    SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers standing) {
-        this.shelf = shelf;
-        this.answers = answers;
-        this.standing = standing;
-    }
 
     @GET
     @Path("job-sheet")

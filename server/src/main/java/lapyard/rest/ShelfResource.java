@@ -31,25 +31,17 @@ import lapyard.store.Stored;
 
 /** What is kept once for all gardens: price lists, bed types, crews, terms of quotes, access standards. */
 @Path("api/shelf")
-public final class ShelfResource {
+@Produces(MediaType.APPLICATION_JSON)
+public record ShelfResource(Shelf shelf, AnswerService answers) {
     private static final int PAGE = 100;
     /** Each takes two job sheets. */
     private static final int EFFECTS = 5;
-
-    private final Shelf shelf;
-    private final AnswerService answers;
-
-    ShelfResource(Shelf shelf, AnswerService answers) {
-        this.shelf = shelf;
-        this.answers = answers;
-    }
 
     private ShelfItems items() {
         return shelf.store().shelf();
     }
 
     @GET
-    @Produces(MediaType.APPLICATION_JSON)
     public Response list() {
         return Response.ok(Json.text(Json.object("pieces", items().list().stream().map(item -> {
             Map<String, Object> told = head(item);
@@ -65,7 +57,6 @@ public final class ShelfResource {
     /** {@code {"kind", "name", "content"}}: refused where no garden could have that content. */
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response add(Body body) {
         ObjectNode asked = Documents.object(body.text());
         ShelfPiece.Kind kind = kind(asked.path("kind").asText());
@@ -80,7 +71,6 @@ public final class ShelfResource {
 
     @GET
     @Path("{piece}")
-    @Produces(MediaType.APPLICATION_JSON)
     public Response get(@PathParam("piece") String id, @QueryParam("revision") String revision) {
         return answer(Response.ok(), found(items(), id, revision));
     }
@@ -89,7 +79,6 @@ public final class ShelfResource {
     @PUT
     @Path("{piece}")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response put(@PathParam("piece") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
         ShelfItem there = found(items(), id, null);
         long expected = Tags.expected(ifMatch, new Stored(there.id(), there.name(), there.revision(), there.saved(), false, ""));
@@ -111,7 +100,6 @@ public final class ShelfResource {
     /** Which gardens have it, and what its newest revision would do to the order of each; nothing is changed. */
     @GET
     @Path("{piece}/gardens")
-    @Produces(MediaType.APPLICATION_JSON)
     public Response gardens(@PathParam("piece") String id, @QueryParam("effect") String effect, @QueryParam("after") String after) {
         boolean withEffect = QueryParameters.flag("effect", effect);
         Optional<String> behind = QueryParameters.word("after", after);

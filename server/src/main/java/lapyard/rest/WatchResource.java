@@ -11,19 +11,7 @@ import lapyard.store.GardenStore;
 
 /** For whoever watches the server. */
 @Path("/")
-public final class WatchResource {
-    private final Supplier<GardenStore> store;
-    private final AnswerService answers;
-    private final Metrics metrics;
-    private final Live live;
-
-    WatchResource(Supplier<GardenStore> store, AnswerService answers, Metrics metrics, Live live) {
-        this.store = store;
-        this.answers = answers;
-        this.metrics = metrics;
-        this.live = live;
-    }
-
+public record WatchResource(Supplier<GardenStore> store, AnswerService answers, Metrics metrics, Live live) {
     /** Asks the store whether it could read and write now: 503 as a problem where it does not answer. */
     @GET
     @Path("health")
@@ -37,7 +25,7 @@ public final class WatchResource {
 
     @GET
     @Path("metrics")
-    public Response metrics() {
+    public Response figures() {
         return Response.ok(metrics.text(answers.figures(), live), "text/plain; version=0.0.4; charset=utf-8")
                 .build();
     }
