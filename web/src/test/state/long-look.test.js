@@ -64,6 +64,14 @@ test('a longer look asks for the plan with a long search and tells how far it is
   equal([look.standing, look.result], ['none', null]);
 });
 
+test('what was asked for is known apart from what it took', async () => {
+  const look = new LongLook(server(1), async () => {}, 'sizes', 5);
+  await look.begin({ name: 'x' });
+  equal([look.asked, look.seconds], [5, 1]);
+  await look.begin({ name: 'x' }, 60);
+  equal(look.asked, 60);
+});
+
 test('told to stop it ends with what was found by then', async () => {
   const api = server(1000);
   let look;

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -189,13 +188,13 @@ public final class GardenDesk implements Desk {
     private ObjectNode sizes(String document, double seconds, Progress heard) throws UnreadableDocument {
         JsonNode tree = DocumentText.parse(document);
         Garden garden = garden(document, tree);
-        return SizesJson.of(tree, garden, SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(seconds), heard, memory));
+        return SizesJson.of(tree, garden, SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(seconds, garden.beds().size()), heard, memory));
     }
 
     private ObjectNode layOut(String document, double seconds, Progress heard) throws UnreadableDocument {
         JsonNode tree = DocumentText.parse(document);
         Garden garden = garden(document, tree);
-        return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), Duration.ofMillis((long) (seconds * 1000)), heard, memory));
+        return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), seconds, heard, memory));
     }
 
     private Garden garden(String document, JsonNode tree) {

@@ -32,6 +32,7 @@ final class SizesCommand extends PrintedCommand {
             }
             to.println(sizes.path("text").asText());
             for (JsonNode one : sizes.path("growth")) to.println(one.path("text").asText() + ".");
+            for (JsonNode side : sizes.path("growthOpen")) to.println("Growth not known: " + side.asText() + ".");
             if (out != null) AskedGarden.write(out, "sizes", sizes, sizes.path("front"));
             to.flush();
             return 0;

@@ -22,8 +22,7 @@ import lapyard.words.Wording;
 
 /** What changed sizes save, in words and figures, each answer with the whole document that it would make. */
 public final class SizesJson {
-    private static final String EARLY =
-            " Time ran out, or somebody stopped it, before all steps of this look were done: the same look may find other sizes another time.";
+    private static final String STOPPED = " Somebody stopped it before all steps of this look were done: the same look may find other sizes another time.";
 
     private SizesJson() {}
 
@@ -34,7 +33,7 @@ public final class SizesJson {
     private record Growth(String text, Change change, boolean most) {}
 
     private record Shape(String currency, BigDecimal now, BigDecimal bound, boolean proven, boolean complete, boolean early, String text, List<BigDecimal> bounds,
-            List<Growth> growth) {}
+            List<Growth> growth, List<String> growthOpen) {}
 
     /** @param document that {@code garden} was read from */
     public static ObjectNode of(JsonNode document, Garden garden, SizesThatGive given) {
@@ -46,7 +45,8 @@ public final class SizesJson {
             return new Growth(capital(change.text()) + " at no cost" + (one.most() ? ", which is all that it may give" : ""), change, one.most());
         }).toList();
         ObjectNode json = Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(), given.early(),
-                summary(given, currency) + (given.early() ? EARLY : ""), given.bounds(), growth));
+                summary(given, currency) + (given.early() ? STOPPED : "") + open(given), given.bounds(), growth,
+                given.growthOpen().stream().map(side -> place(garden, side)).toList()));
         ArrayNode front = json.putArray("front");
         for (SizeAnswer one : given.front()) {
             List<Change> changes = one.changes().stream().map(change -> change(garden, change, words)).toList();
@@ -74,21 +74,42 @@ public final class SizesJson {
                 : currency + " " + found + " less was found. At most " + currency + " " + most + " could be saved.";
     }
 
+    /** That the list of growths was cut, if it was. */
+    private static String open(SizesThatGive given) {
+        int open = given.growthOpen().size();
+        return open == 0 ? "" : " How far " + Measure.counted(open, "side") + " could grow at no cost is not known: the look ended first. Look longer to know.";
+    }
+
     private static String boards(int fewer) {
         if (fewer == 0) return "";
         int many = Math.abs(fewer);
         return Measure.counted(many, "board") + " " + (fewer > 0 ? "fewer, " : "more, ");
     }
 
+    private static String place(Garden garden, Side side) {
+        String name = BedNames.where(beds(garden, side));
+        return plain(garden, side) ? (side.parts().get(0).acrossX() ? "width of " : "depth of ") + name
+                : "walls " + String.join(", ", side.walls()) + " of " + name;
+    }
+
+    private static List<String> beds(Garden garden, Side side) {
+        return new ArrayList<>(new LinkedHashSet<>(side.parts().stream().map(part -> garden.beds().get(part.bed()).id()).toList()));
+    }
+
+    /** Whether one width and one depth say all of its first bed's size. */
+    private static boolean plain(Garden garden, Side side) {
+        Outline outline = garden.beds().get(side.parts().get(0).bed()).outline();
+        return outline.sides() == 4 && outline.upright();
+    }
+
     private static Change change(Garden garden, Resize change, Wording words) {
         Side side = change.side();
-        List<String> ids = new ArrayList<>(new LinkedHashSet<>(side.parts().stream().map(part -> garden.beds().get(part.bed()).id()).toList()));
-        Bed first = garden.beds().get(side.parts().get(0).bed());
+        List<String> ids = beds(garden, side);
         boolean width = side.parts().get(0).acrossX();
         boolean less = change.byMm() < 0;
         String name = BedNames.where(ids);
         String by = words.length(Math.abs(change.byMm()));
-        String text = first.outline().sides() == 4 && first.outline().upright()
+        String text = plain(garden, side)
                 ? name + " " + by + " " + (width ? less ? "narrower" : "wider" : less ? "shallower" : "deeper")
                 : "walls " + String.join(", ", side.walls()) + " of " + name + " " + by + (less ? " shorter" : " longer");
         return new Change(text, ids, side.walls(), width ? "width" : "depth", change.byMm());

@@ -1,7 +1,6 @@
 package lapyard.layout;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -29,6 +28,11 @@ import lapyard.working.Progress;
 public final class LayOut {
     /** Part of the beds' ground by which two proposals must differ. */
     private static final double VISIBLY = 0.25;
+
+    /** What an order takes at most on a machine of today, and what each bed adds to it. */
+    private static final double ORDER_SECONDS = 0.2;
+
+    private static final double BED_SECONDS = 0.01;
 
     /** How the slanted sides that rows follow are called. */
     private static final List<String> SLANTED = List.of("longest", "second longest");
@@ -72,13 +76,14 @@ public final class LayOut {
     }
 
     /**
-     * @param limit    after which no further order is begun; a stop of the thread ends it too, and what was laid out by then stands
+     * @param seconds  what it may be worth, 0 or more: a number of orders, at least one, that depends on the number of beds and not on a
+     *                 clock; a stop of the thread ends it too, and what was laid out by then stands
      * @param progress hears the most beds laid out and the most that could be
      * @return at least three proposals where so many orders give different ones; what became of the rest else
      * @throws IllegalArgumentException where no yard is drawn or no bed is wanted
      */
-    public static LaidOut of(Garden garden, LayoutWishes wishes, Duration limit, Progress progress, SearchMemory memory) {
-        return new LayOut(garden, wishes, memory).run(System.nanoTime() + limit.toNanos(), progress);
+    public static LaidOut of(Garden garden, LayoutWishes wishes, double seconds, Progress progress, SearchMemory memory) {
+        return new LayOut(garden, wishes, memory).run(seconds, progress);
     }
 
     /** The garden's own beds, those alike as one wish of just so many. */
@@ -90,7 +95,7 @@ public final class LayOut {
         return alike.values().stream().map(same -> new Wish(same.get(0), same.size(), same.size())).toList();
     }
 
-    private LaidOut run(long untilNs, Progress progress) {
+    private LaidOut run(double seconds, Progress progress) {
         int bound = 0;
         for (double deg : degrees()) {
             bound = Math.max(bound, NumberBound.of(ground, new Frame(deg), beds, kinds(), gapMm));
@@ -99,9 +104,10 @@ public final class LayOut {
         progress.reached(BigDecimal.ZERO, BigDecimal.valueOf(most));
         List<Proposal> proposals = new ArrayList<>();
         List<Order> orders = orders();
+        int worth = Math.max(1, (int) Math.min(orders.size(), seconds / (ORDER_SECONDS + BED_SECONDS * most)));
         int tried = 0;
-        for (Order order : orders) {
-            if (Thread.currentThread().isInterrupted() || tried > 0 && System.nanoTime() >= untilNs) break;
+        for (Order order : orders.subList(0, worth)) {
+            if (Thread.currentThread().isInterrupted()) break;
             Abandonable.check();
             Optional<Proposal> one = proposal(order);
             // an order that was cut short while its boards were looked for is dearer than it need be

@@ -1,34 +1,39 @@
 package lapyard.sizes;
 
-import java.time.Duration;
-
 /**
- * How long to look. The counts decide, so that a garden has the same answers on every machine; the clock only ends a look
- * earlier.
+ * How long to look, in counts alone, so that a garden has the same answers on every machine, however busy.
  *
  * @param estimates sizes whose cost is estimated
  * @param closely   whether an estimate may take some five times as long where few sides give
  * @param wholes    sizes that are worked out whole
  * @param changes   most changes of one answer
  */
-public record SizeLook(int estimates, boolean closely, int wholes, int changes, Duration limit) {
-    /** Only a machine under heavy load takes so many times as long as a look is worth. */
-    private static final int LIMIT = 8;
+public record SizeLook(int estimates, boolean closely, int wholes, int changes) {
+    /** Gardens of more beds take longer for each count, so that a second is worth fewer. */
+    private static final double BEDS = 8;
+
+    private static final int LEAST_ESTIMATES = 200;
+    private static final int LEAST_WHOLES = 8;
 
     public SizeLook {
-        if (estimates < 1 || wholes < 1 || changes < 1 || limit.isNegative()) {
+        if (estimates < 1 || wholes < 1 || changes < 1) {
             throw new IllegalArgumentException("estimates, wholes and changes must be 1 or more, were " + estimates + ", " + wholes
                     + ", " + changes);
         }
     }
 
-    /** As much as so many seconds are worth: 200 estimates and 3 whole gardens a second. */
-    public static SizeLook ofSeconds(double seconds) {
+    /** As much as so many seconds are worth: 200 estimates and 3 whole gardens a second, of more than 8 beds as many fewer. */
+    public static SizeLook ofSeconds(double seconds, int beds) {
         if (!(seconds > 0) || seconds > 600) {
             throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
         }
         boolean closely = seconds >= 20;
-        return new SizeLook((int) Math.max(200, 200 * seconds), closely, (int) Math.max(8, 3 * seconds), closely ? 6 : 4,
-                Duration.ofMillis((long) (LIMIT * 1000 * seconds)));
+        double worth = seconds * Math.min(1, BEDS / Math.max(1, beds));
+        return new SizeLook((int) Math.max(LEAST_ESTIMATES, 200 * worth), closely, (int) Math.max(LEAST_WHOLES, 3 * worth), closely ? 6 : 4);
+    }
+
+    /** For the growths that cost nothing, besides what is spent on savings: half as many. */
+    SizeLook forGrowth() {
+        return new SizeLook((estimates + 1) / 2, closely, (wholes + 1) / 2, 1);
     }
 }

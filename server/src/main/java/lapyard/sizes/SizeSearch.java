@@ -86,10 +86,13 @@ final class SizeSearch {
         }
         everySingle();
         boolean ended = !trials.over() && !trials.full();
-        List<Growth> growth = growth();
+        trials.begin(look.forGrowth());
+        List<Side> open = new ArrayList<>();
+        List<Growth> growth = growth(open);
         List<BigDecimal> proved = bounds.byChanges(Math.min(look.changes(), sides.size()));
         List<SizeAnswer> front = SizeAnswer.front(trials.answers());
-        return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, ended && !trials.over(), trials.early());
+        return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, open,
+                ended && open.isEmpty(), trials.stopped());
     }
 
     /** Each side alone, at its least and wherever the cost takes a step on the way there. */
@@ -374,32 +377,56 @@ final class SizeSearch {
         return sizes;
     }
 
-    private List<Growth> growth() {
+    private List<Growth> growth(List<Side> open) {
         List<Growth> growth = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) grown(i).ifPresent(growth::add);
+        for (int i = 0; i < sides.size(); i++) grown(i, open).ifPresent(growth::add);
         return growth;
     }
 
-    /** The largest growth that costs no more and passes, by halving; what the estimate lets through is worked out whole. */
-    private Optional<Growth> grown(int index) {
-        List<Double> values = sides.get(index).values().stream().filter(value -> value > 0).toList();
+    /**
+     * The largest growth that costs no more and passes, by halving: by estimates first, then worked out whole.
+     *
+     * @param open takes the side where the look ended before that was known
+     */
+    private Optional<Growth> grown(int index, List<Side> open) {
+        Side side = sides.get(index);
+        List<Double> values = side.values().stream().filter(value -> value > 0).toList();
+        if (values.isEmpty()) return Optional.empty();
         int fits = -1;
         int costs = values.size();
+        int at = likeliest(index, values);
+        if (at < costs - 1 && !trials.over()) costs = at + 1;
         Optional<SizeAnswer> answer = Optional.empty();
         while (costs - fits > 1 && !trials.over()) {
-            // most growths cost at once or not at all
-            int middle = fits < 0 && costs == values.size() ? values.size() - 1 : (fits + costs) / 2;
-            List<Double> sizes = with(stay(), index, values.get(middle));
+            List<Double> sizes = with(stay(), index, values.get(at));
+            if (trials.full() && !trials.knows(sizes)) break;
             Optional<SizeAnswer> here = trials.likely(sizes).compareTo(now.slip().total()) > 0 ? Optional.empty()
                     : trials.whole(sizes).filter(one -> one.saved().signum() >= 0);
             if (here.isPresent()) {
-                fits = middle;
+                fits = at;
                 answer = here;
             } else {
-                costs = middle;
+                costs = at;
             }
+            at = (fits + costs) / 2;
         }
+        if (costs - fits > 1 || trials.stopped()) open.add(side);
         boolean most = fits == values.size() - 1;
         return answer.map(one -> new Growth(one.changes().get(0), most, one.total()));
+    }
+
+    /** The largest growth that by its estimate costs no more, by halving; -1 where none is. */
+    private int likeliest(int index, List<Double> values) {
+        int fits = -1;
+        int costs = values.size();
+        // most growths cost at once or not at all
+        for (int at = costs - 1; costs - fits > 1 && !trials.over(); at = (fits + costs) / 2) {
+            if (trials.likely(with(stay(), index, values.get(at))).compareTo(now.slip().total()) > 0) {
+                costs = at;
+            } else {
+                fits = at;
+            }
+        }
+        return fits;
     }
 }

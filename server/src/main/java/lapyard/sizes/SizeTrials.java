@@ -26,16 +26,15 @@ final class SizeTrials {
 
     private final Garden garden;
     private final List<Side> sides;
-    private final SizeLook look;
     private final SearchMemory memory;
     private final JobSheet now;
     private final SizeChecks checks;
     private final SizeCosts costs;
-    private final long startedNs = System.nanoTime();
     private final Map<List<Double>, BigDecimal> likely = new HashMap<>();
     private final Map<List<Double>, Optional<SizeAnswer>> whole = new LinkedHashMap<>();
     private final Map<Own, Boolean> barred = new HashMap<>();
-    private boolean early;
+    private SizeLook look;
+    private boolean stopped;
     private int estimates;
     private int wholes;
 
@@ -64,14 +63,17 @@ final class SizeTrials {
         return wholes >= look.wholes() || stopped();
     }
 
-    private boolean stopped() {
-        early |= System.nanoTime() - startedNs >= look.limit().toNanos() || Thread.currentThread().isInterrupted();
-        return early;
+    /** Counts anew, of what is looked for next; what was tried stays known. */
+    void begin(SizeLook next) {
+        look = next;
+        estimates = 0;
+        wholes = 0;
     }
 
-    /** Whether the clock or a stop of the thread ended the look before its counts did. */
-    boolean early() {
-        return early || Thread.currentThread().isInterrupted();
+    /** Whether the thread was told to stop before the counts ended the look. */
+    boolean stopped() {
+        stopped |= Thread.currentThread().isInterrupted();
+        return stopped;
     }
 
     /** What the order comes to about; {@link SizeCosts#UNMADE} or more where a bed cannot be made so, or is known to fail a check. */
@@ -92,6 +94,11 @@ final class SizeTrials {
     private boolean barred(int bed, Outline outline) {
         if (outline.equals(garden.beds().get(bed).outline())) return false;
         return barred.computeIfAbsent(new Own(bed, outline), own -> !costs.makeable(bed, outline));
+    }
+
+    /** Whether these sizes were worked out whole. */
+    boolean knows(List<Double> sizes) {
+        return whole.containsKey(sizes);
     }
 
     /** Worked out whole; empty where it passes less than the garden as it stands, or there is no room for more. */

@@ -18,8 +18,10 @@ import lapyard.working.Progress;
  * @param bound    proved: with every side as it may give the order costs no less
  * @param proven   whether the cheapest answer costs just that
  * @param growth   what each side could grow by at no cost, all others staying; only sides that can
+ * @param growthOpen sides of which it is not known how far they could grow at no cost, as the counts or a stop ended the look;
+ *                 what stands for them in {@code growth} may be less than they could
  * @param complete whether the look came to its end before its counts did
- * @param early    whether time or a stop ended the look, so that the same look may find other sizes another time
+ * @param early    whether a stop ended the look, so that the same look may find other sizes another time
  */
 public record SizesThatGive(
         JobSheet now,
@@ -29,6 +31,7 @@ public record SizesThatGive(
         BigDecimal bound,
         boolean proven,
         List<Growth> growth,
+        List<Side> growthOpen,
         boolean complete,
         boolean early) {
     public SizesThatGive {
@@ -36,6 +39,7 @@ public record SizesThatGive(
         front = List.copyOf(front);
         bounds = List.copyOf(bounds);
         growth = List.copyOf(growth);
+        growthOpen = List.copyOf(growthOpen);
     }
 
     /** The side grown by {@code change} costs no more; {@code most} says that it may give no more than that. */

@@ -5,7 +5,6 @@ import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -62,7 +61,7 @@ public final class SizesAndYards {
         Garden garden = Gardens.garden("{\"beds\":[" + beds + "]}");
         for (int seconds : new int[] {5, 20}) {
             Clock clock = new Clock();
-            SizesThatGive given = SizesThatGive.of(garden, giving(garden, new Give(-100, 0, -100, 0, 5)), SizeLook.ofSeconds(seconds), Progress.UNHEARD,
+            SizesThatGive given = SizesThatGive.of(garden, giving(garden, new Give(-100, 0, -100, 0, 5)), SizeLook.ofSeconds(seconds, garden.beds().size()), Progress.UNHEARD,
                     new SearchMemory(BYTES));
             BigDecimal saved = given.front().stream().map(SizeAnswer::saved).max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
             BigDecimal single = given.front().stream().filter(one -> one.changes().size() == 1).map(SizeAnswer::saved).max(BigDecimal::compareTo)
@@ -96,7 +95,7 @@ public final class SizesAndYards {
         Garden garden = Gardens.garden("{\"beds\":[" + beds + "]}");
         double step = 5 * (1 + random.nextInt(8));
         Clock clock = new Clock();
-        SizesThatGive given = SizesThatGive.of(garden, giving(garden, new Give(-3 * step, 0, -3 * step, 0, step)), SizeLook.ofSeconds(20),
+        SizesThatGive given = SizesThatGive.of(garden, giving(garden, new Give(-3 * step, 0, -3 * step, 0, step)), SizeLook.ofSeconds(20, 2),
                 Progress.UNHEARD, new SearchMemory(BYTES));
         String took = clock.told();
         SearchMemory memory = new SearchMemory(BYTES);
@@ -121,7 +120,7 @@ public final class SizesAndYards {
             Clock clock = new Clock();
             Map<String, Give> byBed = new HashMap<>();
             garden.beds().forEach(bed -> byBed.put(bed.id(), new Give(-100, 100, -100, 100, 5)));
-            SizesThatGive given = SizesThatGive.of(garden, new Giving(byBed, List.of(), true, true), SizeLook.ofSeconds(seconds), Progress.UNHEARD,
+            SizesThatGive given = SizesThatGive.of(garden, new Giving(byBed, List.of(), true, true), SizeLook.ofSeconds(seconds, garden.beds().size()), Progress.UNHEARD,
                     new SearchMemory(BYTES));
             BigDecimal saved = given.front().stream().map(SizeAnswer::saved).max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
             System.out.printf("village hall, look of %.0f s, %s: %d answers, saves %s, at most %s, %s%n", seconds, warm, given.front().size(), saved,
@@ -155,7 +154,7 @@ public final class SizesAndYards {
         Clock clock = new Clock();
         int most = name.equals("field") ? 60 : Wish.AS_MANY_AS_FIT;
         LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(new Wish(garden.beds().get(0), 0, most)), Set.of(), path, 0,
-                LayoutWishes.NONE.ranking()), Duration.ofSeconds(30), Progress.UNHEARD, new SearchMemory(BYTES));
+                LayoutWishes.NONE.ranking()), 30, Progress.UNHEARD, new SearchMemory(BYTES));
         long stops = laid.proposals().stream().filter(one -> !Job.stops(one.garden()).isEmpty()).count();
         System.out.printf("%s: %s beds of at most %d, %d proposals, %d refused, %s%s%n", name,
                 laid.proposals().stream().map(one -> String.valueOf(one.figures().beds())).toList(), laid.mostBeds(), laid.proposals().size(), stops,

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import lapyard.job.Gardens;
@@ -38,7 +39,7 @@ class AskedGardensJsonTest {
         JsonNode document = DocumentText.parse(YARD.formatted(""));
         Garden garden = Gardens.garden(document.toString());
         assertEquals(Set.of("A", "B", "C"), garden.asking().giving().byBed().keySet());
-        SizesThatGive given = SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(1), Progress.UNHEARD, new SearchMemory(20_000_000));
+        SizesThatGive given = SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(1, 4), Progress.UNHEARD, new SearchMemory(20_000_000));
         ObjectNode json = SizesJson.of(document, garden, given);
         assertTrue(json.path("front").size() > 0, json::toString);
         for (JsonNode answer : json.path("front")) {
@@ -49,16 +50,40 @@ class AskedGardensJsonTest {
         }
     }
 
-    /** The same for the same garden, unless the answer says otherwise. */
+    /** The same for the same garden, unless somebody stopped it, which the answer says. */
     @Test
-    void anAnswerSaysWhereTimeEndedTheLook() throws Exception {
+    void anAnswerSaysWhereAStopEndedTheLook() throws Exception {
         JsonNode document = DocumentText.parse(YARD.formatted(""));
         Garden garden = Gardens.garden(document.toString());
-        for (long minutes : new long[] {0, 5}) {
-            SizeLook look = new SizeLook(60, false, 4, 2, java.time.Duration.ofMinutes(minutes));
+        List<String> whole = new ArrayList<>();
+        for (boolean stop : new boolean[] {false, true, false}) {
+            Progress heard = (best, bound) -> {
+                if (stop) Thread.currentThread().interrupt();
+            };
+            ObjectNode json;
+            try {
+                json = SizesJson.of(document, garden, SizesThatGive.of(garden, garden.asking().giving(), new SizeLook(60, false, 4, 2), heard, new SearchMemory(20_000_000)));
+            } finally {
+                Thread.interrupted();
+            }
+            assertEquals(stop, json.path("early").asBoolean());
+            assertEquals(stop, json.path("text").asText().contains("may find other sizes another time"), json.path("text")::asText);
+            if (!stop) whole.add(json.toString());
+        }
+        assertEquals(whole.get(0), whole.get(1));
+    }
+
+    /** A look whose counts end before the growths are known names the sides that are open, in words and in the list. */
+    @Test
+    void aListOfGrowthsThatWasCutSaysSo() throws Exception {
+        JsonNode document = DocumentText.parse(YARD.formatted("").replace("[-60,0],\"depth\":[-60,0]", "[0,60],\"depth\":[0,60]"));
+        Garden garden = Gardens.garden(document.toString());
+        for (boolean cut : new boolean[] {true, false}) {
+            SizeLook look = cut ? new SizeLook(2, false, 1, 1) : SizeLook.ofSeconds(20, 4);
             ObjectNode json = SizesJson.of(document, garden, SizesThatGive.of(garden, garden.asking().giving(), look, Progress.UNHEARD, new SearchMemory(20_000_000)));
-            assertEquals(minutes == 0, json.path("early").asBoolean());
-            assertEquals(minutes == 0, json.path("text").asText().contains("may find other sizes another time"), json.path("text")::asText);
+            assertEquals(cut, json.path("growthOpen").size() > 0, json.path("text")::asText);
+            assertEquals(cut, json.path("text").asText().contains("could grow at no cost is not known: the look ended first"), json.path("text")::asText);
+            if (cut) assertTrue(json.path("growthOpen").toString().contains("depth of beds A, B"), json.path("growthOpen")::toString);
         }
     }
 
@@ -66,7 +91,7 @@ class AskedGardensJsonTest {
     void proposalsKeepCodesNamesAndWhatIsPinned() throws Exception {
         JsonNode document = DocumentText.parse(YARD.formatted(",\"layOut\":{\"pinned\":[\"C\"],\"rank\":[\"cost\",\"beds\"]}"));
         Garden garden = Gardens.garden(document.toString());
-        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         ObjectNode json = LayOutJson.of(document, garden, laid);
         assertTrue(json.path("proposals").size() >= 3, json.path("text")::toString);
         for (JsonNode proposal : json.path("proposals")) {
@@ -86,7 +111,7 @@ class AskedGardensJsonTest {
                 {"ground":{"outline":[[0,0],[2400,0],[2400,2100],[0,2100]],"access":{"path":900,"reach":1200,"turning":0}},
                  "beds":[{"width":2400,"depth":1200}]}""");
         Garden garden = Gardens.garden(document.toString());
-        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         JsonNode json = LayOutJson.of(document, garden, laid);
         int proposals = json.path("proposals").size();
         JsonNode orders = json.path("orders");

@@ -39,7 +39,7 @@ class LayOutTest {
 
     private static LaidOut fill(Garden garden, double pathMm, double marginMm) {
         Wish many = new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT);
-        return LayOut.of(garden, new LayoutWishes(List.of(many), Set.of(), pathMm, marginMm, RANKING), java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        return LayOut.of(garden, new LayoutWishes(List.of(many), Set.of(), pathMm, marginMm, RANKING), 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
     }
 
     /**
@@ -105,7 +105,7 @@ class LayOutTest {
     @ValueSource(strings = {"chapel-corner", "lock-keepers-yard", "school-courtyard"})
     void aSampleHoldsNotFewerBedsThanAPersonPutThereNorLessSun(String sample) throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
-        LaidOut laid = LayOut.of(garden, LayoutWishes.NONE, java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, LayoutWishes.NONE, 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         assertTrue(laid.proposals().size() >= 3, laid.proposals().size() + " proposals");
         Proposal best = laid.proposals().get(0);
         assertEquals(garden.beds().size(), best.figures().beds());
@@ -147,7 +147,7 @@ class LayOutTest {
         LayoutWishes wishes = new LayoutWishes(List.of(new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT)), Set.of(), 0, 0, RANKING);
         List<String> heard = new ArrayList<>();
         try {
-            LaidOut laid = LayOut.of(garden, wishes, java.time.Duration.ofMinutes(5), (best, bound) -> {
+            LaidOut laid = LayOut.of(garden, wishes, 300, (best, bound) -> {
                 heard.add(best + " of " + bound);
                 if (heard.size() == 2) Thread.currentThread().interrupt();
             }, new SearchMemory(20_000_000));
@@ -158,7 +158,7 @@ class LayOutTest {
         }
         assertEquals(2, heard.size());
         assertTrue(heard.get(1).matches("[1-9][0-9]* of [1-9][0-9]*"), heard.get(1));
-        LaidOut none = LayOut.of(garden, wishes, java.time.Duration.ZERO, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        LaidOut none = LayOut.of(garden, wishes, 0, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         assertEquals(1, none.proposals().size(), "one order is laid out, however short");
     }
 
@@ -168,7 +168,7 @@ class LayOutTest {
                 {"ground":{"outline":[[0,0],[12000,0],[12000,9000],[0,9000]],"keepClear":[{"kind":"gate","hinge":[0,4000],"leaf":1000,"closed":90}]},
                  "beds":[{"id":"X","width":2400,"depth":1200,"at":[5000,4000]},{"id":"B","width":1800,"depth":900,"at":[600,600]}]}""");
         Wish three = new Wish(garden.beds().get(1), 3, 5);
-        LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(three), Set.of("X"), 0, 0, RANKING), java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(three), Set.of("X"), 0, 0, RANKING), 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         assertTrue(laid.proposals().size() >= 3);
         for (Proposal one : laid.proposals()) {
             assertEquals(garden.beds().get(0).inYard(), one.garden().beds().get(0).inYard());
@@ -187,11 +187,11 @@ class LayOutTest {
         Garden garden = Gardens.garden("""
                 {"ground":{"outline":[[0,0],[6000,0],[6000,4000],[0,4000]]},"beds":[{"width":2400,"depth":1200}]}""");
         LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(new Wish(garden.beds().get(0), 9, 9)), Set.of(), 0, 0, RANKING),
-                java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+                300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         assertTrue(laid.shortOf() >= 9 - laid.mostBeds());
         assertTrue(laid.mostBeds() < 9);
         assertThrows(IllegalArgumentException.class, () -> LayOut.of(
-                Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}"), LayoutWishes.NONE, java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(1_000_000)), "no yard");
+                Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}"), LayoutWishes.NONE, 300, lapyard.working.Progress.UNHEARD, new SearchMemory(1_000_000)), "no yard");
     }
 
     /** Clashes, clearances, standard and reach; every bed beside a path of its width, all paths one network from the gate on. */

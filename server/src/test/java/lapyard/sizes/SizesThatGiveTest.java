@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Judged by every combination of sizes, each worked out whole, in small gardens, and by what must hold in any. */
 class SizesThatGiveTest {
-    private static final SizeLook LONG = new SizeLook(20_000, true, 200, 4, java.time.Duration.ofMinutes(5));
+    private static final SizeLook LONG = new SizeLook(20_000, true, 200, 4);
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 6);
@@ -143,7 +143,7 @@ class SizesThatGiveTest {
     void everyAnswerIsAGardenThatPassesWhatItPassedBefore(String sample) throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
         Give give = new Give(-100, 60, -60, 60, 20);
-        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), new SizeLook(300, false, 16, 3, java.time.Duration.ofMinutes(5)), Progress.UNHEARD, new SearchMemory(20_000_000));
+        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), new SizeLook(300, false, 16, 3), Progress.UNHEARD, new SearchMemory(20_000_000));
         BigDecimal before = given.now().slip().total();
         for (SizeAnswer one : given.front()) {
             Garden changed = SizesThatGive.changed(garden, one.changes());

@@ -52,8 +52,8 @@ export class LapSizes extends GardenElement {
     const begin = asked && !trying ? h('button.main', { type: 'button', 'data-key': 'sizes begin', onclick: () => this.#begin() }, 'Look for sizes that save') : null;
     if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];
     if (look.standing !== 'ended' || !look.result) return [begin, trying && asked ? h('p.hint', {}, 'Keep what is tried or let it go, then look for sizes that save.') : null];
-    const { front, growth, text } = look.result;
-    const longer = !trying && look.seconds < LONGER_SECONDS && !look.result.proven;
+    const { front, growth, growthOpen, text } = look.result;
+    const longer = !trying && look.asked < LONGER_SECONDS && !look.result.proven;
     return [
       begin,
       longer ? h('button', { type: 'button', 'data-key': 'sizes longer', onclick: () => this.#begin(LONGER_SECONDS) }, 'Look longer') : null,
@@ -64,7 +64,8 @@ export class LapSizes extends GardenElement {
         this.#picked === i ? h('div.verbs', {},
           h('button.main', { type: 'button', 'data-key': 'size keep', onclick: () => this.#keep() }, 'Keep'),
           h('button', { type: 'button', 'data-key': 'size cancel', onclick: () => this.#letGo() }, 'Let it go')) : null))),
-      growth.length ? h('details', {}, h('summary', {}, 'What could grow at no cost'), h('ul', {}, growth.map(one => h('li', {}, one.text)))) : null,
+      growth.length || growthOpen.length ? h('details', {}, h('summary', {}, 'What could grow at no cost'), h('ul', {}, growth.map(one => h('li', {}, one.text)),
+        growthOpen.map(side => h('li', {}, `Not known yet: ${side}`)))) : null,
     ];
   }
 

@@ -47,6 +47,7 @@ export class LongLook extends EventTarget {
     this.standing = 'none';
     this.plan = null;
     this.progress = [];
+    this.asked = 0;
     this.seconds = 0;
     this.result = null;
     this.stopped = false;
@@ -65,6 +66,7 @@ export class LongLook extends EventTarget {
     this.forget();
     const turn = ++this.#turn;
     this.plan = plan;
+    this.asked = seconds;
     this.#stand('looking');
     try {
       let told = await this.#api.beginSolve(this.#kind, this.#kind === 'garden' ? { ...plan, search: 'long' } : plan, seconds);
