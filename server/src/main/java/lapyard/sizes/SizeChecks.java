@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import lapyard.geometry.OutlineCheck;
 import lapyard.ground.AccessSheet;
-import lapyard.ground.Clashes;
 import lapyard.job.JobSheet;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding.Weight;
@@ -28,13 +27,15 @@ final class SizeChecks {
         missing = missing(now);
     }
 
-    /** Places that can be named before anything is worked out: outlines that no bed can have, a drawing that would be refused. */
+    /**
+     * Places that can be named before anything is worked out: outlines that no bed can have. What else would keep a garden from being
+     * stored (the yard, its levels, its paths) is as it was.
+     */
     static Set<String> undrawable(Garden changed) {
         Set<String> places = new LinkedHashSet<>();
         for (Bed bed : changed.beds()) {
             if (!OutlineCheck.faults(bed.outline(), OutlineCheck.Rules.bed(bed.section().thicknessMm())).isEmpty()) places.add("bed " + bed.id());
         }
-        if (places.isEmpty()) Clashes.stops(changed).forEach(finding -> places.add(finding.where()));
         return places;
     }
 
