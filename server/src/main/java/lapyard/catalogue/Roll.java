@@ -25,16 +25,6 @@ public record Roll(
         String supplier,
         OptionalDouble gramsPerM2,
         boolean mayTurn) {
-    public Roll(
-            String id,
-            String material,
-            double widthMm,
-            Optional<BigDecimal> pricePerMetre,
-            double stepMm,
-            OptionalDouble maxLengthMm) {
-        this(id, material, widthMm, pricePerMetre, stepMm, maxLengthMm, "", OptionalDouble.empty(), true);
-    }
-
     /** Sold by nobody and for no price. */
     Roll unpriced() {
         return new Roll(id, material, widthMm, Optional.empty(), stepMm, maxLengthMm, "", gramsPerM2, mayTurn);

@@ -25,23 +25,6 @@ public record Section(String id, double thicknessMm, double heightMm, double den
         this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, treated, goodFaces, false);
     }
 
-    /** One good face, as every board that is sold has. */
-    public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
-            Optional<StrengthClass> strengthClass, boolean treated) {
-        this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, treated, 1);
-    }
-
-    /** Not treated. */
-    public Section(
-            String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock, Optional<StrengthClass> strengthClass) {
-        this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, false);
-    }
-
-    /** Ungraded and not treated. */
-    public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock) {
-        this(id, thicknessMm, heightMm, densityKgM3, stock, Optional.empty());
-    }
-
     /** The class to reckon with: ungraded timber takes the lowest. */
     public StrengthClass strength() {
         return strengthClass.orElse(StrengthClass.LOWEST);

@@ -20,12 +20,6 @@ import lapyard.working.Working.Input;
 
 /** Builds a bed on paper. */
 public final class Construction {
-    /** Usual length of bearer timber, mm, for gardens that do not state it. */
-    public static final double BEARER_STOCK_MM = 2400;
-
-    /** Usual mass that one person lifts, kg. It is a guide, not a safe limit. */
-    public static final double LIFT_LIMIT_KG = 25;
-
     private Construction() {}
 
     /**
@@ -65,20 +59,10 @@ public final class Construction {
      * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
      * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty
      *     where no levels were taken
-     */
-    public static BedWork of(Bed bed, Saw saw, double longestMm, Optional<Point> downhill) {
-        return of(bed, saw, longestMm, downhill, BEARER_STOCK_MM, LIFT_LIMIT_KG);
-    }
-
-    /**
+     * @param joined one of the {@link LongWall#ways} by side, where that was settled with the boards
      * @param bearerStockMm longest stock of the bearer timber, end trims included
      * @param liftLimitKg   what one person may lift
      */
-    public static BedWork of(Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
-        return of(bed, saw, longestMm, Map.of(), downhill, bearerStockMm, liftLimitKg);
-    }
-
-    /** @param joined one of the {@link LongWall#ways} by side, where that was settled with the boards */
     public static BedWork of(
             Bed bed,
             Saw saw,

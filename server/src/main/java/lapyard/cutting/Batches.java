@@ -129,14 +129,6 @@ public record Batches(List<Stage> stages, Rates rates) {
         return stages.stream().mapToInt(Stage::pieces).sum();
     }
 
-    public int settings() {
-        return stages.stream().mapToInt(stage -> stage.settings().size()).sum();
-    }
-
-    public int handlings() {
-        return stages.stream().mapToInt(Stage::handlings).sum();
-    }
-
     public double minutes() {
         return stages.stream().mapToDouble(stage -> stage.minutes(rates)).sum();
     }

@@ -37,17 +37,6 @@ public final class PlanDrawing {
     /** Kept free for the map of the sheets, where there are several. */
     private static final double KEY_ROOM = 44;
 
-    /** The plan without paths' covers and without snags, on one sheet. */
-    public static Page draw(Garden garden, List<BedWork> works, PlanOptions options) {
-        return draw(garden, works, List.of(), List.of(), options);
-    }
-
-    /** The plan on its first sheet, which is the only one unless it may be split. */
-    public static Page draw(
-            Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
-        return pages(garden, works, covers, findings, Asked.NOTHING, options).get(0);
-    }
-
     /**
      * What is worked out only for a plan that shows it.
      *

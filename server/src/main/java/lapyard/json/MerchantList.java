@@ -71,12 +71,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
 
     public record Bad(long number, String text, String way) {}
 
-    /** @param supplier id for lines that name none; empty for the one merchant */
-    static MerchantList read(String csv, String supplier) {
-        return read(csv, supplier, Map.of());
-    }
-
-    /** @param named fields by the heading that means them, where that was said by hand */
+    /**
+     * @param supplier id for lines that name none; empty for the one merchant
+     * @param named fields by the heading that means them, where that was said by hand
+     */
     static MerchantList read(String csv, String supplier, Map<String, String> named) {
         Map<String, String> columns = new LinkedHashMap<>();
         List<String> ignored = new ArrayList<>();

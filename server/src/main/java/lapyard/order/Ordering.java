@@ -36,23 +36,14 @@ public final class Ordering {
     private Ordering() {}
 
     /**
-     * The cheapest mix of packs that covers the garden's need, and what each bed alone would cost. Ties go to the
-     * least left over, then the fewest packs, then what the catalogue names first. Packs without a price are passed
+     * The ways to cover a need that the choice of suppliers picks from: the cheapest mix from every set of those who sell
+     * the goods, and from each of them alone the dearer mixes that may lift an order over its limit of free delivery. Ties go to
+     * the least left over, then the fewest packs, then what the catalogue names first. Packs without a price are passed
      * over while others have one; where none has, the line says how many of the pack that leaves least over, unpriced.
      *
-     * @param needs one a bed or path, in the goods' unit, without spare
-     * @throws IllegalArgumentException for a need, spare, content or price that can never make sense, naming it
-     */
-    public static SlipLine packs(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
-        check(goods);
-        return line(goods, needs, currency);
-    }
-
-    /**
-     * The ways to cover a need that the choice of suppliers picks from: the cheapest mix from every set of those who sell
-     * the goods, and from each of them alone the dearer mixes that may lift an order over its limit of free delivery.
-     *
+     * @param uses  one a bed or path, in the goods' unit, without spare
      * @param reach what all charges that can fall away come to; 0 where none can
+     * @throws IllegalArgumentException for a need, spare, content or price that can never make sense, naming it
      */
     public static Wanted packWays(PackGoods goods, List<Use> uses, BigDecimal reach, CurrencyUnit currency) {
         check(goods);
@@ -137,18 +128,6 @@ public final class Ordering {
                 Working.COMMON_PRACTICE,
                 Working.Input.of("need", amount.doubleValue(), unit));
         return new SlipLine(item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
-    }
-
-    /**
-     * @param leftOut whether something that cannot be made was left out, which makes the total "at least"
-     */
-    public static Slip slip(CurrencyUnit currency, List<SlipLine> lines, boolean leftOut) {
-        return slip(currency, lines.stream().map(Wanted::only).toList(), List.of(), leftOut);
-    }
-
-    /** As below, beside each line alone from whom it is cheapest. */
-    public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Supplier> suppliers, boolean leftOut) {
-        return slip(currency, wanted, List.of(), suppliers, leftOut);
     }
 
     /**

@@ -29,25 +29,6 @@ public record Base(
         boolean bySurface) {
     /** The usual base: slats and bearers on slab, concrete and ground that is not drawn; none on grass, soil and gravel. */
     public static final Base USUAL = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300, 0, true);
-    public static final Base SLATTED = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
-    public static final Base OPEN = new Base(false, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
-
-    /** Bearers that lie on the ground all along. */
-    public Base(
-            boolean slatted,
-            String bearerSection,
-            double bearerLiftMm,
-            double bearerEveryMm,
-            double drainGapMm,
-            double slatWidthMm,
-            double slatThicknessMm,
-            double slatLengthMm,
-            double slatMaxGapMm,
-            double slatClearanceMm,
-            double slatLeastMm) {
-        this(slatted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm, slatLengthMm,
-                slatMaxGapMm, slatClearanceMm, slatLeastMm, 0, false);
-    }
 
     /** The same floor of other slat boards. */
     public Base of(SlatBoards boards) {

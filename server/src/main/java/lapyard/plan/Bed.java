@@ -37,10 +37,6 @@ public record Bed(
         public Siting {
             near = Set.copyOf(near);
         }
-
-        public Siting(Outline outline, Placement placement) {
-            this(outline, placement, Set.of());
-        }
     }
 
     /**
@@ -58,11 +54,6 @@ public record Bed(
             joints = Map.copyOf(joints);
             hidden = Set.copyOf(hidden);
             low = Set.copyOf(low);
-        }
-
-        /** Walls with the usual joints, all seen, none named low, joined where stock is too short. */
-        public Walls(int courses, Section section, Lap lap) {
-            this(courses, section, lap, Map.of(), Set.of(), Set.of(), true);
         }
 
         public Walls of(Section other) {

@@ -65,9 +65,5 @@ public record Ground(
         public KeepClear {
             shape = List.copyOf(shape);
         }
-
-        public KeepClear(String kind, List<Point> shape, double clearanceMm, double leafMm, boolean swingsIn) {
-            this(kind, shape, clearanceMm, leafMm, swingsIn, 0);
-        }
     }
 }

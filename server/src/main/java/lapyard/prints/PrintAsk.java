@@ -56,11 +56,6 @@ public record PrintAsk(
         return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
     }
 
-    /** The plan at a scale, empty for the largest that fits. */
-    public PrintAsk at(OptionalInt oneTo) {
-        return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
-    }
-
     /** With these photos. */
     public PrintAsk showing(PhotosAtHand kept) {
         return new PrintAsk(paper, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, kept);

@@ -20,10 +20,6 @@ public record Binding(String host, int port, Keys keys, Optional<SSLContext> tls
         proxies = Set.copyOf(proxies);
     }
 
-    public Binding(String host, int port, Keys keys) {
-        this(host, port, keys, Optional.empty(), Set.of());
-    }
-
     /**
      * Refuses an address that other machines could reach while nobody is asked for a token.
      *

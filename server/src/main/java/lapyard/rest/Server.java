@@ -101,15 +101,10 @@ public final class Server implements AutoCloseable {
      *
      * @param store asked once a request needs it; may wait until the store is open
      * @param files where the page and the samples lie
+     * @param log   has a line for every request
      * @throws IOException if the port cannot be opened
      * @throws IllegalArgumentException if others could reach it and it has no token
      */
-    public static Server start(Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files)
-            throws IOException {
-        return start(binding, store, desk, files, AccessLog.NONE);
-    }
-
-    /** As above, with a line in the log for every request. */
     public static Server start(
             Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log)
             throws IOException {

@@ -60,9 +60,5 @@ public record GardenList(List<Row> rows, long total, Optional<String> next) {
             if (words.size() > MOST_WORDS) throw new IllegalArgumentException("at most " + MOST_WORDS + " words are looked for, were " + words.size());
             words = List.copyOf(words);
         }
-
-        public static Ask of(int limit, Optional<String> after, Place place) {
-            return new Ask(limit, after, place, Optional.empty(), List.of(), Order.NAME);
-        }
     }
 }

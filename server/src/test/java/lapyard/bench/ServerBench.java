@@ -13,9 +13,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import lapyard.answers.GardenDesk;
+import lapyard.rest.AccessLog;
 import lapyard.rest.Binding;
 import lapyard.rest.Keys;
 import lapyard.rest.Server;
@@ -49,7 +52,7 @@ public final class ServerBench {
         String document = Files.readString(Path.of("../samples/village-hall.json"));
         Path folder = Files.createTempDirectory("lapyard-bench");
         try (GardenStore store = ((Opening.Open) GardenStore.open(folder)).store();
-                Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE), () -> store, new GardenDesk(), ServerBench.class.getClassLoader())) {
+                Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, new GardenDesk(), ServerBench.class.getClassLoader(), AccessLog.NONE)) {
             store.create(new NewGarden("hall", "Hall", document));
             server.awaitReady();
             int port = server.address().getPort();

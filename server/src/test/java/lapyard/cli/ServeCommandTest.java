@@ -91,7 +91,7 @@ class ServeCommandTest {
         lapyard.rest.Binding binding = new lapyard.rest.Binding(
                 "127.0.0.1", 0, lapyard.rest.Keys.NONE, java.util.Optional.of(KeyStoreFile.read(file, "changeit")), java.util.Set.of());
         try (var store = ((lapyard.store.Opening.Open) lapyard.store.GardenStore.open(folder.resolve("data"))).store();
-                var server = lapyard.rest.Server.start(binding, () -> store, new SizesDesk(), ServeCommandTest.class.getClassLoader())) {
+                var server = lapyard.rest.Server.start(binding, () -> store, new SizesDesk(), ServeCommandTest.class.getClassLoader(), lapyard.rest.AccessLog.NONE)) {
             assertEquals("https", server.address().getScheme());
             HttpClient client = HttpClient.newBuilder().sslContext(context).build();
             HttpResponse<String> answer = client.send(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import lapyard.catalogue.Section;
@@ -78,7 +79,7 @@ class BaseAndLinerTest {
         assertEquals(6, work.bottom().strips().size());
         assertTrue(work.bottom().strips().stream().allMatch(strip -> strip.lengthMm() == 1485));
         assertEquals("K-R1 bearer 1a", work.bottom().strips().get(0).id());
-        BedWork longStrips = Construction.of(work.bed(), Saw.USUAL, 4780, Beds.TO_REAR, 3600, 25);
+        BedWork longStrips = Construction.of(work.bed(), Saw.USUAL, 4780, Map.of(), Beds.TO_REAR, 3600, 25);
         assertEquals(
                 List.of(2970.0, 2970.0, 2970.0),
                 longStrips.bottom().strips().stream().map(Strip::lengthMm).toList());
@@ -88,7 +89,7 @@ class BaseAndLinerTest {
     void anOpenBaseHasNoBearersAndIsLinedOnItsWalls() {
         Bed bed = Beds.filled(
                 Beds.bed("K", Outline.rectangle(1800, 900), 3, Lap.TURNING),
-                Base.OPEN,
+                Base.USUAL.slatted(false),
                 Liner.USUAL,
                 Fill.USUAL,
                 Finish.NONE);
@@ -116,11 +117,11 @@ class BaseAndLinerTest {
             double depth = 1200 + random.nextInt(2500);
             Outline outline = i % 2 == 0 ? Outline.rectangle(width, depth)
                     : Beds.outline(0, 0, width, 0, width, depth, width - 600, depth, width - 600, depth + 700, 0, depth + 700);
-            Bed bed = Beds.filled(Beds.bed("K", outline, 1 + random.nextInt(4), Lap.TURNING), Base.OPEN, Liner.USUAL, Fill.USUAL, Finish.NONE);
+            Bed bed = Beds.filled(Beds.bed("K", outline, 1 + random.nextInt(4), Lap.TURNING), Base.USUAL.slatted(false), Liner.USUAL, Fill.USUAL, Finish.NONE);
             BedWork work = Beds.built(bed);
             double round = work.liner().stream().mapToDouble(LinerPiece::widthMm).sum();
             assertEquals(work.frame().inner().perimeterMm() + 150 * outline.sides(), round, 0.1 * outline.sides());
-            Bed boxed = Beds.filled(bed, Base.OPEN, new Liner(true, "liner", 300, 50, 25, 4, 100, 6, 8, 10, Liner.Over.FLOOR, 100), Fill.USUAL, Finish.NONE);
+            Bed boxed = Beds.filled(bed, Base.USUAL.slatted(false), new Liner(true, "liner", 300, 50, 25, 4, 100, 6, 8, 10, Liner.Over.FLOOR, 100), Fill.USUAL, Finish.NONE);
             assertTrue(Beds.built(boxed).liner().stream().allMatch(piece -> piece.wall().isEmpty()));
         }
     }
@@ -138,7 +139,7 @@ class BaseAndLinerTest {
     /** Falling to the front the front piece R1 is laid first. */
     @Test
     void linerIsLaidDownhillFirst() {
-        BedWork front = Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, 4780, Optional.of(new Point(0, -0.01)));
+        BedWork front = Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0, -0.01)), 2400, 25);
         assertEquals(
                 List.of(1, 2),
                 front.liner().stream().map(LinerPiece::layingOrder).toList());
@@ -152,7 +153,7 @@ class BaseAndLinerTest {
     @Test
     void aLapUnder150AndAMissingDrainGapAreSnags() {
         Liner tight = new Liner(true, "liner", 100, 50, 25, 4, 100, 6, 8);
-        Base dam = new Base(true, "50x75", 23, 400, 0, 95, 22, 1200, 15, 5, 300);
+        Base dam = new Base(true, "50x75", 23, 400, 0, 95, 22, 1200, 15, 5, 300, 0, false);
         BedWork work = Beds.built(Beds.filled(Beds.m(Lap.TURNING), dam, tight, Fill.USUAL, Finish.USUAL));
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
         assertEquals(2, snags.size());
@@ -177,7 +178,7 @@ class BaseAndLinerTest {
     void aWallTooLowForItsLinerLeavesItOut() {
         Bed bed = Beds.section(
                 Beds.bed("K", Outline.rectangle(1800, 900), 1, Lap.TURNING),
-                new Section("100x60", 100, 60, 600, List.of()));
+                new Section("100x60", 100, 60, 600, List.of(), Optional.empty(), false, 1));
         BedWork work = Beds.built(bed);
         assertEquals(List.of(), work.liner());
         // 60 - 45 - 25 = -10.

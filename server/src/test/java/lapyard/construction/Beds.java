@@ -27,7 +27,7 @@ import lapyard.working.Working;
 
 /** Beds to test with, and short ways to ask about them. */
 public final class Beds {
-    public static final Section SLEEPER = new Section("100x200", 100, 200, 600, List.of());
+    public static final Section SLEEPER = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1);
 
     /** Boards of 4800 less an end trim of 10 at each end. */
     public static final double LONGEST = 4780;
@@ -39,7 +39,7 @@ public final class Beds {
     public static final Bed.Making WORKED =
             new Bed.Making(new Screws(100, 2), Notches.USUAL, Ties.NONE, new Finish(true, 2, 12, 1), Seal.NONE);
 
-    public static final Bed.Inside SLATTED = new Bed.Inside(Base.SLATTED, Liner.USUAL);
+    public static final Bed.Inside SLATTED = new Bed.Inside(Base.USUAL.slatted(true), Liner.USUAL);
 
     private Beds() {}
 
@@ -61,7 +61,7 @@ public final class Beds {
     }
 
     public static Bed bed(String id, Outline outline, int courses, Lap lap) {
-        return new Bed(id, id, "", 1, new Bed.Siting(outline, Placement.NONE), new Bed.Walls(courses, SLEEPER, lap),
+        return new Bed(id, id, "", 1, new Bed.Siting(outline, Placement.NONE, Set.of()), new Bed.Walls(courses, SLEEPER, lap, Map.of(), Set.of(), Set.of(), true),
                 WORKED, SLATTED, Bed.Planting.USUAL);
     }
 
@@ -109,7 +109,7 @@ public final class Beds {
     }
 
     public static BedWork built(Bed bed) {
-        return Construction.of(bed, Saw.USUAL, LONGEST, TO_REAR);
+        return Construction.of(bed, Saw.USUAL, LONGEST, Map.of(), TO_REAR, 2400, 25);
     }
 
     public static double value(List<Quantity> quantities, String key) {

@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -67,7 +68,7 @@ public class BedsBench {
     @Benchmark
     public void twoHundredBeds(Blackhole sink) {
         for (Bed bed : beds) {
-            BedWork work = Construction.of(bed, Saw.USUAL, 4780, Optional.of(new Point(0.002, 0.0125)));
+            BedWork work = Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0.002, 0.0125)), 2400, 25);
             sink.consume(work);
             sink.consume(BedFill.of(work, 60));
         }

@@ -129,7 +129,7 @@ class FixingsTest {
 
     @Test
     void aScrewThatBreaksOutIsASnagAndIsLeftOut() {
-        Section thin = new Section("38x200", 38, 200, 600, List.of());
+        Section thin = new Section("38x200", 38, 200, 600, List.of(), Optional.empty(), false, 1);
         BedWork work = Beds.built(Beds.section(Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING), thin));
         assertFalse(Beds.has(work.quantities(), "screws"));
         assertFalse(Beds.has(work.quantities(), "pilots"));
@@ -152,7 +152,7 @@ class FixingsTest {
         Bed bed = Beds.fixed(
                 Beds.section(
                         Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING),
-                        new Section("38x200", 38, 200, 600, List.of())),
+                        new Section("38x200", 38, 200, 600, List.of(), Optional.empty(), false, 1)),
                 true,
                 new Screws(70, 2),
                 Notches.USUAL);
@@ -198,11 +198,7 @@ class FixingsTest {
 
     @Test
     void levelGroundHasNoLowSide() {
-        BedWork work = Construction.of(
-                Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING),
-                Saw.USUAL,
-                4780,
-                Optional.of(new Point(1e-17, 0)));
+        BedWork work = Construction.of(Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), Saw.USUAL, 4780, Map.of(), Optional.of(new Point(1e-17, 0)), 2400, 25);
         assertEquals(List.of(), work.frame().notches());
         assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("No drain notches")));
     }
@@ -280,7 +276,7 @@ class FixingsTest {
     void theLimitIsTheGardensOwn() {
         BedWork work = Beds.built(Beds.bed("K", Outline.rectangle(4500, 900), 7, Lap.TURNING));
         assertEquals(14, Beds.value(work.quantities(), "lifts.two-people"));
-        BedWork strong = Construction.of(work.bed(), Saw.USUAL, 4780, Optional.empty(), 2400, 60);
+        BedWork strong = Construction.of(work.bed(), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 60);
         assertEquals(0, Beds.value(strong.quantities(), "lifts.two-people"));
     }
 }

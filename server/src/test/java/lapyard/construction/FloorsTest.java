@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import lapyard.geometry.Outline;
@@ -22,7 +23,7 @@ import org.locationtech.jts.geom.Polygon;
 /** Floors as they are drawn, measured by JTS. */
 class FloorsTest {
     private static final GeometryFactory JTS = new GeometryFactory();
-    private static final Base BASE = Base.SLATTED;
+    private static final Base BASE = Base.USUAL.slatted(true);
 
     static List<Outline> outlines() {
         Random random = new Random(4);
@@ -50,7 +51,7 @@ class FloorsTest {
     @ParameterizedTest
     @MethodSource("outlines")
     void bearersLieUnderSlatsAndAlongSlantedWalls(Outline outline) {
-        BedWork work = Construction.of(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Optional.empty());
+        BedWork work = Construction.of(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Map.of(), Optional.empty(), 2400, 25);
         Polygon floor = shape(work.frame().inner().corners());
         int along = 0;
         for (FloorBay bay : work.bottom().bays()) {
@@ -86,7 +87,7 @@ class FloorsTest {
     @ParameterizedTest
     @MethodSource("outlines")
     void slatsCoverEveryRow(Outline outline) {
-        BedWork work = Construction.of(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Optional.empty());
+        BedWork work = Construction.of(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Map.of(), Optional.empty(), 2400, 25);
         Polygon floor = shape(work.frame().inner().corners());
         for (FloorBay bay : work.bottom().bays()) {
             double pieces = bay.slats().rowsMm().stream().flatMap(List::stream).mapToDouble(mm -> mm).sum();

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -91,7 +92,7 @@ class ShapesTest {
             for (Optional<Point> fall : List.of(
                     Optional.of(new Point(0, 0.01)), Optional.of(new Point(0.01, 0)), Optional.<Point>empty())) {
                 Bed bed = Beds.bed("X", outline, 3, Lap.TURNING);
-                BedWork work = Construction.of(bed, Saw.USUAL, 4780, fall);
+                BedWork work = Construction.of(bed, Saw.USUAL, 4780, Map.of(), fall, 2400, 25);
                 int strips = stripsOf(work.bottom().strips());
                 double liner = value(work.quantities(), "liner.area");
                 for (FewestRectangles.Split split : FewestRectangles.splits(work.frame().inner())) {
@@ -134,8 +135,7 @@ class ShapesTest {
             for (boolean mirror : new boolean[] {false, true}) {
                 Placement placement = new Placement(new Point(5000, 3000), turn, mirror);
                 Bed bed = Beds.placed(Beds.bed("M", Beds.M, 3, Lap.TURNING), placement);
-                BedWork work = Construction.of(
-                        bed, Saw.USUAL, 4780, Optional.of(placement.directionToOwn(downhill.x(), downhill.y())));
+                BedWork work = Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.of(placement.directionToOwn(downhill.x(), downhill.y())), 2400, 25);
                 Set<String> low = work.frame().notches().stream().map(Notch::wall).collect(Collectors.toSet());
                 for (int side = 0; side < 6; side++) {
                     Point from = placement.toYard(Beds.M.corner(side));
@@ -154,7 +154,7 @@ class ShapesTest {
         // 8 ft x 4 ft, timber 3.5 in: 2438.4 - 88.9 = 2349.5, 1219.2 - 88.9 = 1130.3.
         Bed bed = Beds.section(
                 Beds.bed("F", Outline.rectangle(8 * 304.8, 4 * 304.8), 1, Lap.TURNING),
-                new Section("4x4", 3.5 * 25.4, 3.5 * 25.4, 600, List.of()));
+                new Section("4x4", 3.5 * 25.4, 3.5 * 25.4, 600, List.of(), Optional.empty(), false, 1));
         assertEquals(List.of(2349.5, 1130.3, 2349.5, 1130.3), lengths(Beds.built(bed), 1));
     }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -63,8 +64,7 @@ class TiesTest {
      */
     @Test
     void tiesStandBehindTheJointsOfALongWall() {
-        BedWork work = Construction.of(
-                Beds.tied(Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING), Ties.USUAL), Saw.USUAL, 4780, Optional.empty());
+        BedWork work = Construction.of(Beds.tied(Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING), Ties.USUAL), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
         assertEquals(6, work.frame().seams().size());
         assertEquals(List.of(2500.0, 3500.0), across.ties().stream().map(CrossTie::atMm).toList());
@@ -77,10 +77,10 @@ class TiesTest {
     @Test
     void aPostBehindAJointIsSaidInOneLine() {
         Bed bed = Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING);
-        BedWork loose = Construction.of(bed, Saw.USUAL, 4780, Optional.empty());
+        BedWork loose = Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         assertEquals(loose.frame().seams(), CrossTies.of(loose.bed(), loose.frame().inner(), loose.frame().seams()).hinges());
         Ties posts = with(Ties.NONE, new Ties.Support("A", OptionalDouble.empty(), true));
-        BedWork held = Construction.of(Beds.tied(bed, posts), Saw.USUAL, 4780, Optional.empty());
+        BedWork held = Construction.of(Beds.tied(bed, posts), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         CrossTies across = CrossTies.of(held.bed(), held.frame().inner(), held.frame().seams());
         assertEquals(List.of(2500.0, 3500.0), across.posts().stream().map(CrossTies.Post::atMm).toList());
         assertEquals(List.of("C", "C", "C"), across.hinges().stream().map(Seam::wall).toList());
@@ -92,8 +92,7 @@ class TiesTest {
     @Test
     void aTieThatIsNamedStandsWhateverElseIsPutIn() {
         Ties named = with(Ties.USUAL, new Ties.Support("A", OptionalDouble.of(1000), false));
-        BedWork work = Construction.of(
-                Beds.tied(Beds.bed("K", Outline.rectangle(4700, 1200), 3, Lap.TURNING), named), Saw.USUAL, 4780, Optional.empty());
+        BedWork work = Construction.of(Beds.tied(Beds.bed("K", Outline.rectangle(4700, 1200), 3, Lap.TURNING), named), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         // 900 clear to it, 3600 beyond it: ceil(3600 / 1800) - 1 = 1 in the middle
         assertEquals(List.of(1000.0, 2800.0), work.frame().crossTies().stream().map(CrossTie::atMm).toList());
         Ties only = with(Ties.NONE, new Ties.Support("A", OptionalDouble.of(1000), false));
@@ -130,9 +129,7 @@ class TiesTest {
                     ? Outline.rectangle(width, depth)
                     : Beds.outline(0, 0, width, 0, width, depth, width - notch, depth, width - notch, depth + notch, 0, depth + notch);
             double longest = 1780 + random.nextInt(3) * 600;
-            BedWork work = Construction.of(
-                    Beds.tied(Beds.bed("K", outline, 2 + random.nextInt(3), i % 3 == 0 ? Lap.LONG_WALL : Lap.TURNING), Ties.USUAL),
-                    Saw.USUAL, longest, Optional.empty());
+            BedWork work = Construction.of(Beds.tied(Beds.bed("K", outline, 2 + random.nextInt(3), i % 3 == 0 ? Lap.LONG_WALL : Lap.TURNING), Ties.USUAL), Saw.USUAL, longest, Map.of(), Optional.empty(), 2400, 25);
             CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
             String name = outline + ", boards " + longest;
             for (Seam seam : work.frame().seams()) {
@@ -162,7 +159,7 @@ class TiesTest {
         assertEquals("long screws", quantity(screwed.quantities(), "ties.course").unit());
         assertEquals(260, input(quantity(screwed.quantities(), "ties.course").working(), "length of a screw"));
         assertFalse(Beds.has(screwed.quantities(), "ties.course.fixings"));
-        BedWork strapped = Beds.built(Beds.section(Beds.tied(Beds.m(Lap.TURNING), Ties.USUAL), new Section("high", 100, 225, 600, List.of())));
+        BedWork strapped = Beds.built(Beds.section(Beds.tied(Beds.m(Lap.TURNING), Ties.USUAL), new Section("high", 100, 225, 600, List.of(), Optional.empty(), false, 1)));
         assertEquals("straps", quantity(strapped.quantities(), "ties.course").unit());
         assertEquals(200, value(strapped.quantities(), "ties.course.fixings"));
     }
@@ -230,7 +227,7 @@ class TiesTest {
     void pilotsFollowTheRootOfTheScrew() {
         Bed bed = Beds.m(Lap.TURNING);
         assertEquals(2.8, Fixings.pilotMm(bed), 0.01);
-        Section oak = new Section("oak", 100, 200, 1000, List.of(), StrengthClass.named("D24"));
+        Section oak = new Section("oak", 100, 200, 1000, List.of(), StrengthClass.named("D24"), false, 1);
         assertEquals(3.6, Fixings.pilotMm(Beds.section(bed, oak)), 0.01);
         assertEquals(4.0, input(quantity(Beds.built(bed).quantities(), "pilots").working(), "root"), 0.01);
     }
@@ -238,14 +235,14 @@ class TiesTest {
     /** 2200 in slats of 1000: 1000, 895 and 300, so bearers at thirds of 1000 and of 895, and one more. */
     @Test
     void aJointNeverHangsBetweenTwoBearers() {
-        Base base = new Base(true, "50x75", 23, 400, 30, 95, 22, 1000, 15, 5, 300);
+        Base base = new Base(true, "50x75", 23, 400, 30, 95, 22, 1000, 15, 5, 300, 0, false);
         FloorBay bay = FloorBay.laid(new Rectangle(0, 0, 2200, 900), Outline.rectangle(2200, 900), true, base);
         assertEquals(List.of(0.0, 333.3, 666.7, 1000.0, 1298.3, 1596.7, 1895.0, 2200.0), bay.bearersAtMm());
         Random random = new Random(13);
         for (int i = 0; i < 500; i++) {
             double slat = 400 + random.nextInt(2000);
             double run = 400 + random.nextInt(5000);
-            Base other = new Base(true, "50x75", 23, 250 + random.nextInt(400), 30, 95, 22, slat, 15, 5, 300);
+            Base other = new Base(true, "50x75", 23, 250 + random.nextInt(400), 30, 95, 22, slat, 15, 5, 300, 0, false);
             FloorBay laid = FloorBay.laid(new Rectangle(0, 0, run, 900), Outline.rectangle(run, 900), true, other);
             double joint = 0;
             for (double piece : laid.slats().piecesMm().subList(0, laid.slats().piecesMm().size() - 1)) {

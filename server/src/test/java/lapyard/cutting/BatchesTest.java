@@ -69,7 +69,7 @@ class BatchesTest {
         assertEquals(
                 List.of(3, 3, 9, 3, 3, 3, 6),
                 batches.stages().get(0).settings().stream().map(Batches.Setting::pieces).toList());
-        assertEquals(List.of(7, 30, 22), List.of(batches.settings(), batches.pieces(), batches.handlings()));
+        assertEquals(List.of(7, 30, 22), List.of(batches.stages().stream().mapToInt(stage -> stage.settings().size()).sum(), batches.pieces(), batches.stages().stream().mapToInt(Batches.Stage::handlings).sum()));
         assertEquals(190 + 40, batches.minutes());
         assertEquals(10, batches.stages().get(0).boards());
     }
@@ -162,7 +162,7 @@ class BatchesTest {
         Jobs.pieces(n).forEach(p -> pieces.add(Jobs.piece("N" + p.id(), p.lengthMm(), p.count())));
         CuttingProblem problem = job("long-wall", 4, 10, List.of(board(4800, "36.00")), pieces);
         Batches batches = Batches.of(SawBoard.of(problem, solved(problem, CuttingSolver.QUICK).plan()), 4, SLOW);
-        assertEquals(List.of(13, 30), List.of(batches.settings(), batches.pieces()));
+        assertEquals(List.of(13, 30), List.of(batches.stages().stream().mapToInt(stage -> stage.settings().size()).sum(), batches.pieces()));
         assertEquals(250 + 4 * batches.stages().get(0).boards(), batches.minutes());
     }
 

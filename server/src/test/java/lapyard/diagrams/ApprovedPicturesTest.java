@@ -67,9 +67,7 @@ class ApprovedPicturesTest {
                     BenchOptions.usual(false)).get(0));
 
     private static Page plan(PlanOptions options) {
-        return PlanDrawing.draw(
-                TestGardens.chapelYard(), TestGardens.chapelYard().beds().stream().map(TestGardens::work).toList(),
-                TestGardens.chapelPaths(), List.of(), options);
+        return TestGardens.draw(TestGardens.chapelYard(), TestGardens.chapelYard().beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), options);
     }
 
     static Stream<String> names() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import lapyard.construction.Beds;
@@ -36,7 +37,7 @@ class FloorCardsTest {
 
     /** With the ground falling to the rear. */
     private static BedWork work(Bed bed) {
-        return Construction.of(bed, Saw.USUAL, 4780, Optional.of(new Point(0, 1)));
+        return Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0, 1)), 2400, 25);
     }
 
     private static String text(List<Page> pages) throws Exception {
@@ -90,7 +91,7 @@ class FloorCardsTest {
         for (int i = 0; i < 60; i++) {
             int shape = i;
             Bed bed = Beds.filled(
-                    Beds.bed("Q", outline(random, i), 2, Lap.TURNING), Base.SLATTED, Liner.NONE, Fill.USUAL, Finish.NONE);
+                    Beds.bed("Q", outline(random, i), 2, Lap.TURNING), Base.USUAL.slatted(true), Liner.NONE, Fill.USUAL, Finish.NONE);
             BedWork work = work(bed);
             List<Double> bearers = new ArrayList<>();
             List<Double> slats = new ArrayList<>();

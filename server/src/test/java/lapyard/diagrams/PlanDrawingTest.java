@@ -54,7 +54,7 @@ class PlanDrawingTest {
 
     private static Page chapel(PlanOptions options) {
         Garden garden = TestGardens.chapelYard();
-        return PlanDrawing.draw(garden, works(garden), TestGardens.chapelPaths(), snags(), options);
+        return TestGardens.draw(garden, works(garden), TestGardens.chapelPaths(), snags(), options);
     }
 
     private static List<Finding> snags() {
@@ -70,7 +70,7 @@ class PlanDrawingTest {
         Bed bed = TestGardens.bed("M", "", TestGardens.M, 800, 1500, 0, 3);
         Ground ground = new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0);
         Garden garden = TestGardens.garden("Yard", false, ground, List.of(bed), List.of());
-        Drawn drawn = Drawn.of(PlanDrawing.draw(garden, List.of(), A3));
+        Drawn drawn = Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), A3));
         double[] own = drawn.polygons("bed-M");
         assertEquals(60.0, own[2] - own[0], 0.0011);
         assertEquals(48.0, own[3] - own[1], 0.0011);
@@ -87,7 +87,7 @@ class PlanDrawingTest {
     @ParameterizedTest(name = "{0} x {1} mm goes on A3 at 1:{2}")
     @CsvSource({"22000, 14000, 75", "26000, 20000, 100", "12000, 9000, 50", "12000, 9500, 50", "2400, 1200, 10", "130000, 80000, 500"})
     void theLargestScaleThatFitsIsTaken(double width, double depth, int n) throws Exception {
-        assertTrue(Drawn.of(PlanDrawing.draw(yardOf(width, depth), List.of(), A3)).says("1:" + n));
+        assertTrue(Drawn.of(TestGardens.draw(yardOf(width, depth), List.of(), List.of(), List.of(), A3)).says("1:" + n));
     }
 
     @Test
@@ -102,11 +102,11 @@ class PlanDrawingTest {
 
     @Test
     void sheetsAreLaidTheWayThatGivesTheLargerScale() {
-        Page tall = PlanDrawing.draw(yardOf(8000, 11000), List.of(), A3.on(Paper.A4));
-        Page wide = PlanDrawing.draw(yardOf(11000, 8000), List.of(), A3.on(Paper.A4));
+        Page tall = TestGardens.draw(yardOf(8000, 11000), List.of(), List.of(), List.of(), A3.on(Paper.A4));
+        Page wide = TestGardens.draw(yardOf(11000, 8000), List.of(), List.of(), List.of(), A3.on(Paper.A4));
         assertEquals(297, tall.heightMm());
         assertEquals(210, wide.heightMm());
-        Page tabloid = PlanDrawing.draw(yardOf(11000, 5000), List.of(), A3.on(Paper.TABLOID));
+        Page tabloid = TestGardens.draw(yardOf(11000, 5000), List.of(), List.of(), List.of(), A3.on(Paper.TABLOID));
         assertEquals(17 * 25.4, tabloid.widthMm(), 1e-9);
     }
 
@@ -116,14 +116,14 @@ class PlanDrawingTest {
         for (Paper paper : Paper.values()) {
             for (int n : new int[] {1, 5, 10}) {
                 PlanOptions asked = A3.on(paper).at(new Scale(n));
-                DoesNotFit e = assertThrows(DoesNotFit.class, () -> PlanDrawing.draw(garden, List.of(), asked));
+                DoesNotFit e = assertThrows(DoesNotFit.class, () -> TestGardens.draw(garden, List.of(), List.of(), List.of(), asked));
                 assertTrue(e.getMessage().contains(e.nearest().toString()), e.getMessage());
                 assertTrue(Scale.usual(e.nearest().n(), false).equals(e.nearest()) && e.nearest().n() > n, e.getMessage());
-                assertTrue(Drawn.of(PlanDrawing.draw(garden, List.of(), asked.at(e.nearest())))
+                assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), asked.at(e.nearest())))
                         .says(e.nearest().toString()));
             }
         }
-        assertTrue(Drawn.of(PlanDrawing.draw(garden, List.of(), A3.at(new Scale(125)))).says("1:125"), "any smaller one may be asked for");
+        assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), A3.at(new Scale(125)))).says("1:125"), "any smaller one may be asked for");
     }
 
     /** Dimension lines, ISO 129-1: as long as what they measure to scale, the wall's true length written on each. */
@@ -131,7 +131,7 @@ class PlanDrawingTest {
     void everyWallOfAnAngledBedHasADimensionLineOfItsLength() {
         Bed bed = TestGardens.bed("M", "", TestGardens.M, 4000, 3500, 0, 3);
         // a yard has chains, which tell some of the walls
-        Page page = PlanDrawing.draw(TestGardens.garden("Bed", false, TestGardens.NO_GROUND, List.of(bed), List.of()), List.of(), A3.at(new Scale(50)));
+        Page page = TestGardens.draw(TestGardens.garden("Bed", false, TestGardens.NO_GROUND, List.of(bed), List.of()), List.of(), List.of(), List.of(), A3.at(new Scale(50)));
         List<Shape> drawn = group(page.shapes(), "dimensions-M").orElseThrow().shapes();
         List<Double> lines = new ArrayList<>();
         List<Double> written = new ArrayList<>();
@@ -147,7 +147,7 @@ class PlanDrawingTest {
 
     @Test
     void aRectangleIsDimensionedOnceEachWay() throws Exception {
-        Drawn drawn = Drawn.of(PlanDrawing.draw(yardWith(TestGardens.bed("R", "", Outline.rectangle(2400, 1200), 3000, 3000, 90, 2)), List.of(), A3));
+        Drawn drawn = Drawn.of(TestGardens.draw(yardWith(TestGardens.bed("R", "", Outline.rectangle(2400, 1200), 3000, 3000, 90, 2)), List.of(), List.of(), List.of(), A3));
         assertEquals(List.of("1200", "2400"), drawn.texts().stream().filter(List.of("2400", "1200")::contains).sorted().toList());
     }
 
@@ -172,7 +172,7 @@ class PlanDrawingTest {
         assertEquals(List.of(), Drawn.of(chapel(A3.inMono())).collisions());
         for (int count : new int[] {1, 7, 60, 200}) {
             Garden field = TestGardens.field(count);
-            assertEquals(List.of(), Drawn.of(PlanDrawing.draw(field, works(field), A3)).collisions(), count + " beds");
+            assertEquals(List.of(), Drawn.of(TestGardens.draw(field, works(field), List.of(), List.of(), A3)).collisions(), count + " beds");
         }
     }
 
@@ -188,7 +188,7 @@ class PlanDrawingTest {
                         random.nextInt(16000), random.nextInt(11000), random.nextInt(4) * 90 + (i % 5 == 0 ? 17 : 0), 2));
             }
             Garden garden = TestGardens.garden("Seed " + seed, seed % 2 == 0, TestGardens.chapelYard().ground(), beds, List.of());
-            Page page = PlanDrawing.draw(garden, works(garden), List.of(), snags(), A3);
+            Page page = TestGardens.draw(garden, works(garden), List.of(), snags(), A3);
             assertEquals(List.of(), Drawn.of(page).collisions(), "seed " + seed);
         }
     }
@@ -221,7 +221,7 @@ class PlanDrawingTest {
             heap.add(TestGardens.bed("H" + i, "", Outline.rectangle(900, 900), i * 5, i * 5, 0, 1));
         }
         Ground wide = new Ground(List.of(Outline.rectangle(200_000, 200_000)), List.of(), List.of(), List.of(), 0);
-        Drawn drawn = Drawn.of(PlanDrawing.draw(TestGardens.garden("Heap", false, wide, heap, List.of()), List.of(), A3));
+        Drawn drawn = Drawn.of(TestGardens.draw(TestGardens.garden("Heap", false, wide, heap, List.of()), List.of(), List.of(), List.of(), A3));
         long named = heap.stream().filter(bed -> drawn.says(bed.id())).count();
         assertTrue(named < 40);
         assertTrue(drawn.texts().stream().anyMatch(t -> t.startsWith((40 - named) + " bed")), drawn.texts()::toString);
@@ -233,11 +233,11 @@ class PlanDrawingTest {
         Bed bed = TestGardens.bed("M", "", TestGardens.M, 800, 1500, 0, 3);
         Garden garden = TestGardens.garden("Yard", false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), List.of(bed), List.of());
-        Drawn drawn = Drawn.of(PlanDrawing.draw(garden, works(garden), A3));
+        Drawn drawn = Drawn.of(TestGardens.draw(garden, works(garden), List.of(), List.of(), A3));
         double[] soil = drawn.polygons("bed-M");
         assertEquals(56, soil[2] - soil[0], 0.0011);
         assertEquals(44, soil[3] - soil[1], 0.0011);
-        assertTrue(SvgWriter.write(PlanDrawing.draw(garden, works(garden), A3)).contains("#C08A45"));
+        assertTrue(SvgWriter.write(TestGardens.draw(garden, works(garden), List.of(), List.of(), A3)).contains("#C08A45"));
     }
 
     @Test
@@ -246,7 +246,7 @@ class PlanDrawingTest {
                 TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3), new Placement(new Point(6000, 2000), 90, true));
         Garden garden = TestGardens.garden("Yard", false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), List.of(bed), List.of());
-        Drawn drawn = Drawn.of(PlanDrawing.draw(garden, List.of(), A3));
+        Drawn drawn = Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), A3));
         double[] yard = drawn.polygons("ground");
         double[] own = drawn.polygons("bed-M");
         // Mirrored, x runs 0 to -3000; turned by a quarter, x becomes y: 3000 below to 2000, and y becomes -x: 2400 to the left.
@@ -289,7 +289,7 @@ class PlanDrawingTest {
     }
 
     private static GateSwing swing(boolean in, Point... points) {
-        return GateSwing.of(new Ground.KeepClear("gate", List.of(points), 0, 1000, in), List.of(TestGardens.YARD));
+        return GateSwing.of(new Ground.KeepClear("gate", List.of(points), 0, 1000, in, 0), List.of(TestGardens.YARD));
     }
 
     private static void assertPoint(double x, double y, Point actual) {
@@ -309,7 +309,7 @@ class PlanDrawingTest {
             many.add(Told.saying(Weight.SNAG, Place.bed("H"), "snag " + i + " of a long row that takes a line or two of the list").way(WayKind.MEND_NAMED));
         }
         Garden garden = TestGardens.chapelYard();
-        Drawn crowded = Drawn.of(PlanDrawing.draw(garden, works(garden), TestGardens.chapelPaths(), many, A3));
+        Drawn crowded = Drawn.of(TestGardens.draw(garden, works(garden), TestGardens.chapelPaths(), many, A3));
         assertTrue(crowded.texts().stream().anyMatch(t -> t.endsWith(" more in the list of snags")));
         assertEquals(List.of(), crowded.collisions());
     }
@@ -367,7 +367,7 @@ class PlanDrawingTest {
         Garden garden = TestGardens.garden("\"><svg onload=alert(1)> " + "n".repeat(10_240), false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), beds, List.of());
         List<Finding> findings = List.of(Told.saying(Weight.SNAG, Place.bed("<0&>"), "s".repeat(10_240)).way(WayKind.MEND_NAMED));
-        Page page = PlanDrawing.draw(garden, works(garden), List.of(), findings, A3.stamped("<b>", "\u202E2026"));
+        Page page = TestGardens.draw(garden, works(garden), List.of(), findings, A3.stamped("<b>", "\u202E2026"));
         Drawn drawn = Drawn.of(page);
         assertEquals(List.of(), drawn.collisions());
         assertTrue(drawn.texts().stream().anyMatch(t -> t.startsWith("<script>alert(1)</")), drawn.texts()::toString);
@@ -384,7 +384,7 @@ class PlanDrawingTest {
         Bed bed = TestGardens.bed("M", "Corner", TestGardens.M, 800, 1500, 0, 3);
         Garden garden = TestGardens.garden("Yard", false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), List.of(bed), List.of());
-        Page page = PlanDrawing.draw(garden, List.of(), A3.stamped("C", "2026-11-25"));
+        Page page = TestGardens.draw(garden, List.of(), List.of(), List.of(), A3.stamped("C", "2026-11-25"));
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             String text = new PDFTextStripper().getText(pdf);
             for (String said : List.of("Corner", "3000 × 2400 × 600", "1:50", "2026-11-25", "house wall 12000", "Legend", "Cautions")) {
@@ -402,7 +402,7 @@ class PlanDrawingTest {
     void imperialGardensReadInFeetInchesAndSixteenths() throws Exception {
         Garden metric = TestGardens.chapelYard();
         Garden garden = TestGardens.garden("Terrace", true, metric.ground(), metric.beds(), metric.paths());
-        Drawn drawn = Drawn.of(PlanDrawing.draw(garden, works(garden), TestGardens.chapelPaths(), List.of(), PlanOptions.usual(true)));
+        Drawn drawn = Drawn.of(TestGardens.draw(garden, works(garden), TestGardens.chapelPaths(), List.of(), PlanOptions.usual(true)));
         assertTrue(drawn.says("1/4 in = 1 ft (1:48)"), drawn.texts()::toString);
         assertTrue(drawn.says("house wall 39' 4 7/16\""), drawn.texts()::toString);
         assertTrue(drawn.says("7' 10 1/2\" × 3' 11 1/4\" × 1' 3 3/4\""), drawn.texts()::toString);
@@ -415,7 +415,7 @@ class PlanDrawingTest {
     void withoutAYardTheBedsAloneAreDrawn() throws Exception {
         Garden one = TestGardens.garden("", false, TestGardens.NO_GROUND,
                 List.of(TestGardens.bed("1", "", Outline.rectangle(2400, 1200), 0, 0, 0, 3)), List.of());
-        Drawn drawn = Drawn.of(PlanDrawing.draw(one, List.of(), A3));
+        Drawn drawn = Drawn.of(TestGardens.draw(one, List.of(), List.of(), List.of(), A3));
         assertTrue(drawn.says("2400 × 1200 × 600"), drawn.texts()::toString);
         assertTrue(drawn.texts().stream().noneMatch(t -> t.startsWith("house wall")));
     }
@@ -423,14 +423,14 @@ class PlanDrawingTest {
     @Test
     void anEmptyGardenSaysWhatToDo() throws Exception {
         Garden none = TestGardens.garden("", false, TestGardens.NO_GROUND, List.of(), List.of());
-        assertTrue(Drawn.of(PlanDrawing.draw(none, List.of(), A3)).texts().stream().anyMatch(t -> t.startsWith("Nothing to draw yet")));
+        assertTrue(Drawn.of(TestGardens.draw(none, List.of(), List.of(), List.of(), A3)).texts().stream().anyMatch(t -> t.startsWith("Nothing to draw yet")));
     }
 
     /** The bar's numbers times the scale are its length, which the bar itself states. */
     @Test
     void theScaleBarIsAsLongAsItSays() throws Exception {
         for (int n : new int[] {50, 100, 200, 500}) {
-            Drawn drawn = Drawn.of(PlanDrawing.draw(TestGardens.chapelYard(), List.of(), A3.at(new Scale(n))));
+            Drawn drawn = Drawn.of(TestGardens.draw(TestGardens.chapelYard(), List.of(), List.of(), List.of(), A3.at(new Scale(n))));
             double[] bar = drawn.polygons("scale-bar");
             String last = drawn.texts().stream().filter(t -> t.matches("[0-9.]+ m")).findFirst().orElseThrow();
             double metres = Double.parseDouble(last.replace(" m", ""));

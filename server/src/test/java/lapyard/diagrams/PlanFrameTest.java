@@ -36,7 +36,7 @@ class PlanFrameTest {
     }
 
     private static Page draw(Garden garden, PlanOptions options) {
-        return PlanDrawing.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), options);
+        return TestGardens.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), List.of(), List.of(), options);
     }
 
     private static Stream<Shape> all(List<Shape> shapes) {
@@ -136,7 +136,7 @@ class PlanFrameTest {
     @ValueSource(booleans = {false, true})
     void aPlanHasTheLinesOfOneLineGroup(boolean mono) {
         Garden garden = TestGardens.chapelYard();
-        Page page = PlanDrawing.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), mono ? A3.inMono() : A3);
+        Page page = TestGardens.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), mono ? A3.inMono() : A3);
         Set<Double> widths = new TreeSet<>();
         all(page.shapes()).forEach(shape -> {
             if (shape instanceof Shape.Lines lines) widths.add(lines.stroke().widthMm());

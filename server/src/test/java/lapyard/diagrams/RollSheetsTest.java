@@ -38,7 +38,7 @@ class RollSheetsTest {
         RollResult result = new RollResult(
                 "liner", new BigDecimal("49.50"), new BigDecimal("49.50"), true, 0, List.of(layouts), List.of());
         return new RollSheets.Material(
-                "liner", List.of(new Roll("W4", "liner", widthMm, Optional.empty(), 500, OptionalDouble.empty())), result, 6.5,
+                "liner", List.of(new Roll("W4", "liner", widthMm, Optional.empty(), 500, OptionalDouble.empty(), "", OptionalDouble.empty(), true)), result, 6.5,
                 "GBP 49.50", "GBP 9.00");
     }
 

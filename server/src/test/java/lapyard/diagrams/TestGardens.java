@@ -3,17 +3,21 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
 import lapyard.construction.PieceEnd;
+import lapyard.drawing.Page;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Fill;
+import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.GardenState;
@@ -30,7 +34,7 @@ import lapyard.plan.WayIn;
 final class TestGardens {
     private TestGardens() {}
 
-    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of());
+    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1);
     static final Ground NO_GROUND = new Ground(List.of(), List.of(), List.of(), List.of(), 0);
 
     /** 12.0 m along the house and 9.5 m away from it. */
@@ -46,9 +50,14 @@ final class TestGardens {
     }
 
     static Bed bed(String id, String name, Outline outline, double x, double y, double turn, int courses) {
-        return new Bed(id, name, "", 1, new Bed.Siting(outline, new Placement(new Point(x, y), turn, false)),
-                new Bed.Walls(courses, SECTION, Lap.TURNING), Bed.Making.USUAL, Bed.Inside.USUAL,
+        return new Bed(id, name, "", 1, new Bed.Siting(outline, new Placement(new Point(x, y), turn, false), Set.of()),
+                new Bed.Walls(courses, SECTION, Lap.TURNING, Map.of(), Set.of(), Set.of(), true), Bed.Making.USUAL, Bed.Inside.USUAL,
                 new Bed.Planting(Fill.USUAL, true));
+    }
+
+    /** The plan on one sheet. */
+    static Page draw(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
+        return PlanDrawing.pages(garden, works, covers, findings, PlanDrawing.Asked.NOTHING, options).get(0);
     }
 
     static Garden garden(String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths) {
@@ -154,11 +163,9 @@ final class TestGardens {
                         new Ground.Surface(SurfaceKind.GRASS, corners(0, 1500, 4600, 1500, 4600, 9328, 0, 9000)),
                         new Ground.Surface(SurfaceKind.GRAVEL, corners(9500, 5200, 12000, 5200, 12000, 7000, 9500, 8250))),
                 List.of(
-                        new Ground.KeepClear("gate", List.of(new Point(12000, 2300), new Point(12000, 3300)), 0, 1000, true),
-                        new Ground.KeepClear("drain cover",
-                                List.of(new Point(700, 400), new Point(1300, 400), new Point(1300, 1000), new Point(700, 1000)),
-                                300, 0, false),
-                        new Ground.KeepClear("tap", List.of(new Point(11400, 250)), 400, 0, false)),
+                        new Ground.KeepClear("gate", List.of(new Point(12000, 2300), new Point(12000, 3300)), 0, 1000, true, 0),
+                        new Ground.KeepClear("drain cover", List.of(new Point(700, 400), new Point(1300, 400), new Point(1300, 1000), new Point(700, 1000)), 300, 0, false, 0),
+                        new Ground.KeepClear("tap", List.of(new Point(11400, 250)), 400, 0, false, 0)),
                 List.of(
                         new Ground.Level(new Point(0, 0), 412),
                         new Ground.Level(new Point(11900, 100), 409),

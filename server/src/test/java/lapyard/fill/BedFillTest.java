@@ -58,7 +58,7 @@ class BedFillTest {
         Finding note = filled(2, Base.USUAL, Fill.USUAL).findings().get(0);
         assertEquals(Finding.Weight.NOTE, note.weight());
         assertTrue(Told.text(note).equals("Bed K holds 255 mm of soil; 300 mm is usual."), Told.text(note));
-        assertEquals(0, filled(2, Base.OPEN, Fill.USUAL).findings().size());
+        assertEquals(0, filled(2, Base.USUAL.slatted(false), Fill.USUAL).findings().size());
     }
 
     /** 200 - 45 - 100 - 80 = -25. */
@@ -125,18 +125,18 @@ class BedFillTest {
     /** Depth 400 of a room of 500 at 20 %: 500 loose, which just fits. Settling nothing, nothing waits. */
     @Test
     void nothingIsKeptBackWhereTheLooseSoilFits() {
-        BedFill just = filled(3, Base.OPEN, new Fill(120, 0, 0.2, Fill.USUAL.layers()));
+        BedFill just = filled(3, Base.USUAL.slatted(false), new Fill(120, 0, 0.2, Fill.USUAL.layers()));
         assertFalse(Beds.has(just.quantities(), "soil.top-up"));
         assertFalse(Beds.has(just.quantities(), "barrows.top-up"));
-        BedFill over = filled(3, Base.OPEN, new Fill(119, 0, 0.2, Fill.USUAL.layers()));
+        BedFill over = filled(3, Base.USUAL.slatted(false), new Fill(119, 0, 0.2, Fill.USUAL.layers()));
         assertEquals(2.2 * (0.481 / 0.8 - 0.6), value(over.quantities(), "soil.top-up"), 1e-9);
     }
 
     /** 600 - 300 = 300 of soil is usual; 1 mm less is 1 too little. */
     @Test
     void threeHundredOfSoilIsEnough() {
-        assertEquals(List.of(), filled(3, Base.OPEN, new Fill(300, 0, 0.15, Fill.USUAL.layers())).findings());
-        Finding shallow = filled(3, Base.OPEN, new Fill(301, 0, 0.15, Fill.USUAL.layers())).findings().get(0);
+        assertEquals(List.of(), filled(3, Base.USUAL.slatted(false), new Fill(300, 0, 0.15, Fill.USUAL.layers())).findings());
+        Finding shallow = filled(3, Base.USUAL.slatted(false), new Fill(301, 0, 0.15, Fill.USUAL.layers())).findings().get(0);
         assertEquals(FindingKind.SOIL_SHALLOW, shallow.kind());
         assertEquals(Optional.of(Fact.mm(1)), shallow.by());
     }
@@ -144,10 +144,10 @@ class BedFillTest {
     /** 200 - 200 = 0: no soil at all, 0 short; 199 leaves 1. */
     @Test
     void aBedFilledToNothingHoldsNoSoil() {
-        BedFill none = filled(1, Base.OPEN, new Fill(200, 0, 0.15, Fill.USUAL.layers()));
+        BedFill none = filled(1, Base.USUAL.slatted(false), new Fill(200, 0, 0.15, Fill.USUAL.layers()));
         assertEquals(FindingKind.SOIL_NONE, none.findings().get(0).kind());
         assertEquals(List.of(), none.quantities());
-        BedFill little = filled(1, Base.OPEN, new Fill(199, 0, 0.15, Fill.USUAL.layers()));
+        BedFill little = filled(1, Base.USUAL.slatted(false), new Fill(199, 0, 0.15, Fill.USUAL.layers()));
         assertEquals(FindingKind.SOIL_SHALLOW, little.findings().get(0).kind());
         assertEquals(1, value(little.quantities(), "soil.depth"));
     }
@@ -161,14 +161,14 @@ class BedFillTest {
         // 400 - 45 - 25 - 75 = 255, 45 lacking: 45 of the mulch too
         assertEquals(List.of("ADD_COURSES 1", "OPEN_BASE", "LESS_MULCH_BY 45"), ways(2, Base.USUAL, 25, 75));
         // 400 - 60 - 50 = 290 and 400 - 51 - 50 = 299
-        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 10"), ways(2, Base.OPEN, 60, 50));
-        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 1"), ways(2, Base.OPEN, 51, 50));
+        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 10"), ways(2, Base.USUAL.slatted(false), 60, 50));
+        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 1"), ways(2, Base.USUAL.slatted(false), 51, 50));
         // 200 - 100 - 0 = 100, 200 lacking: one course is just enough; 1 more takes two
-        assertEquals(List.of("ADD_COURSES 1"), ways(1, Base.OPEN, 100, 0));
-        assertEquals(List.of("ADD_COURSES 2"), ways(1, Base.OPEN, 101, 0));
+        assertEquals(List.of("ADD_COURSES 1"), ways(1, Base.USUAL.slatted(false), 100, 0));
+        assertEquals(List.of("ADD_COURSES 2"), ways(1, Base.USUAL.slatted(false), 101, 0));
         // 50 of mulch where 50 is lacking, and where 51 is
-        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 50"), ways(2, Base.OPEN, 100, 50));
-        assertEquals(List.of("ADD_COURSES 1"), ways(2, Base.OPEN, 101, 50));
+        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 50"), ways(2, Base.USUAL.slatted(false), 100, 50));
+        assertEquals(List.of("ADD_COURSES 1"), ways(2, Base.USUAL.slatted(false), 101, 50));
     }
 
     private static List<String> ways(int courses, Base base, double freeboardMm, double mulchMm) {

@@ -4,6 +4,7 @@ import static lapyard.construction.Beds.value;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
@@ -34,9 +35,8 @@ class PublishedFillChecksTest {
 
     /** A bed whose inside is this outline less walls of {@code t}, filled to the rim from the ground. */
     private static List<Quantity> filled(Outline outer, double t, double height, Fill fill) {
-        Bed bed = Beds.section(Beds.bed("P", outer, 1, Lap.TURNING), new Section("s", t, height, 600, List.of()));
-        BedWork work = Construction.of(
-                Beds.filled(bed, Base.OPEN, Liner.NONE, fill, Finish.NONE), Saw.USUAL, 1e6, Optional.empty());
+        Bed bed = Beds.section(Beds.bed("P", outer, 1, Lap.TURNING), new Section("s", t, height, 600, List.of(), Optional.empty(), false, 1));
+        BedWork work = Construction.of(Beds.filled(bed, Base.USUAL.slatted(false), Liner.NONE, fill, Finish.NONE), Saw.USUAL, 1e6, Map.of(), Optional.empty(), 2400, 25);
         return BedFill.of(work, 60).quantities();
     }
 

@@ -1,6 +1,7 @@
 package lapyard.ground;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Catalogue;
@@ -25,7 +26,7 @@ import lapyard.plan.WayIn;
 
 /** Gardens for the tests of this package. */
 final class Beds {
-    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of());
+    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1);
 
     /** The worked L: 3000 x 2400 with 1200 x 900 cut out at the rear right. */
     static final Outline L = outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 2400, 0, 2400);
@@ -47,8 +48,8 @@ final class Beds {
     }
 
     static Bed bed(String id, Outline outline, Placement placement, String... hidden) {
-        return new Bed(id, id, "", 1, new Bed.Siting(outline, placement),
-                new Bed.Walls(3, SECTION, Lap.TURNING).withHidden(Set.of(hidden)), Bed.Making.USUAL, Bed.Inside.USUAL,
+        return new Bed(id, id, "", 1, new Bed.Siting(outline, placement, Set.of()),
+                new Bed.Walls(3, SECTION, Lap.TURNING, Map.of(), Set.of(), Set.of(), true).withHidden(Set.of(hidden)), Bed.Making.USUAL, Bed.Inside.USUAL,
                 Bed.Planting.USUAL);
     }
 

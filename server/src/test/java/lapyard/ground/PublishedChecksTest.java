@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -197,9 +199,9 @@ class PublishedChecksTest {
      */
     @Test
     void theStripNobodyReachesIsMeasuredFromTheOuterFaces() {
-        Section thin = new Section("44x200", 44, 200, 600, List.of());
+        Section thin = new Section("44x200", 44, 200, 600, List.of(), Optional.empty(), false, 1);
         Bed wide = Beds.bed("M", Outline.rectangle(4000, 1400 + 2 * 44), 0, 0);
-        Bed bed = wide.withWalls(new Bed.Walls(wide.courses(), thin, wide.walls().lap()));
+        Bed bed = wide.withWalls(new Bed.Walls(wide.courses(), thin, wide.walls().lap(), Map.of(), Set.of(), Set.of(), true));
         Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", FindingKind.REACH_FAR)
                 .orElseThrow();
         double reach = note.amount().orElseThrow().value() + 600;

@@ -115,7 +115,7 @@ class JoiningTest {
         int usual = 0;
         for (JobSheet.BedSheet one : sheet.beds()) {
             Bed bed = one.work().bed();
-            BedWork plain = Construction.of(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), Optional.empty());
+            BedWork plain = Construction.of(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), Map.of(), Optional.empty(), 2400, 25);
             hinges += CrossTies.of(bed, one.work().frame().inner(), one.work().frame().seams()).hinges().size();
             usual += CrossTies.of(bed, plain.frame().inner(), plain.frame().seams()).hinges().size();
         }

@@ -42,9 +42,10 @@ class SawWorkTest {
     @CsvSource({"turning, 7, 190", "long-wall, 13, 250"})
     void bothBedsInOneWeekendTakeTheSettingsWorkedByHand(String lap, int settings, double minutes) {
         SawWork saw = sheet(lap, 1).cutting().get(0).saw();
-        assertEquals(List.of(settings, 30), List.of(saw.batches().settings(), saw.batches().pieces()));
+        assertEquals(List.of(settings, 30), List.of(saw.batches().stages().stream().mapToInt(stage -> stage.settings().size()).sum(), saw.batches().pieces()));
         assertEquals(minutes + 4 * saw.boards().size(), saw.batches().minutes());
-        assertTrue(saw.batches().handlings() <= 22 || !lap.equals("turning"), "as worked by hand 22 times: " + saw.batches().handlings());
+        int handlings = saw.batches().stages().stream().mapToInt(stage -> stage.handlings()).sum();
+        assertTrue(handlings <= 22 || !lap.equals("turning"), "as worked by hand 22 times: " + handlings);
     }
 
     /** Pooled 10 = 360.00; nothing carried over 7 + 4 = 11 = 396.00, as bed by bed. */

@@ -29,7 +29,7 @@ class MerchantListTest {
 
     @Test
     void columnsAreMatchedByWhatMerchantsCallThemAndTheRestIsNamed() {
-        MerchantList list = MerchantList.read(LIST, "mill");
+        MerchantList list = MerchantList.read(LIST, "mill", Map.of());
         assertEquals(
                 Map.of("Code", "item", "Description", "label", "Length (mm)", "length", "Pack name", "pack", "Content", "content", "Width", "width",
                         "Price each", "price", "Min. qty", "least", "Sold in", "bundle"),
@@ -71,7 +71,7 @@ class MerchantListTest {
             item,price,content;screws,3,50;"oil,4,1 | 3 | a quoted cell
             """)
     void aBadLineIsNamedByItsNumberAndNothingIsTaken(String text, long number, String words) {
-        MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "");
+        MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "", Map.of());
         assertEquals(number, list.bad().get(0).number(), list.bad().toString());
         assertTrue(list.bad().get(0).text().startsWith(words.strip()), list.bad().toString());
         assertThrows(IllegalStateException.class, () -> list.over(DocumentText.MAPPER.createObjectNode()));
@@ -81,7 +81,7 @@ class MerchantListTest {
     /** Decimal commas go with semicolons between cells. */
     @Test
     void semicolonsAndDecimalCommasAreUnderstood() {
-        MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "");
+        MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "", Map.of());
         assertEquals(List.of(), list.bad());
         assertEquals(List.of("12.50", "1234.00"), list.lines().stream().map(line -> line.fields().get("price")).toList());
     }

@@ -45,17 +45,17 @@ public class OrderingBench {
 
     @Benchmark
     public SlipLine tinsFor200Beds() {
-        return Ordering.packs(tins, needs, GBP);
+        return OrderingTest.line(tins, needs, GBP);
     }
 
     @Benchmark
     public SlipLine oddBagsFor200Beds() {
-        return Ordering.packs(cubicFeet, needs, GBP);
+        return OrderingTest.line(cubicFeet, needs, GBP);
     }
 
     @Benchmark
     public SlipLine oddBagsForAThousandMillion() {
-        return Ordering.packs(cubicFeet, List.of(1e9), GBP);
+        return OrderingTest.line(cubicFeet, List.of(1e9), GBP);
     }
 
     public static void main(String[] arguments) throws Exception {

@@ -29,6 +29,11 @@ class OrderingTest {
         return new PackGoods(item, item, unit, spare, List.of(packs));
     }
 
+    /** The cheapest packs, whoever sells them; one need a bed. */
+    static SlipLine line(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
+        return Ordering.packWays(goods, needs.stream().map(need -> new SlipLine.Use("bed", need)).toList(), BigDecimal.ZERO, currency).ways().get(0);
+    }
+
     static String bought(SlipLine line) {
         return line.packs().stream()
                 .map(pack -> pack.count() + " x " + pack.pack())
@@ -58,7 +63,7 @@ class OrderingTest {
             String bought,
             BigDecimal cost,
             BigDecimal alone) {
-        SlipLine line = Ordering.packs(goods(item, unit, spare, packs(packs)), numbers(needs), GBP);
+        SlipLine line = line(goods(item, unit, spare, packs(packs)), numbers(needs), GBP);
         assertEquals(bought, bought(line));
         assertEquals(Optional.of(cost), line.cost());
         assertEquals(Optional.of(alone), line.bedByBed());
@@ -73,13 +78,13 @@ class OrderingTest {
     @Test
     void theCheapestMixIsSaidAndIsTheLeastCost() {
         PackGoods oil = goods("oil", "l", 0, pack("1 l", 1, "16.00"), pack("2.5 l", 2.5, "30.00"), pack("5 l", 5, "52.00"));
-        SlipLine line = Ordering.packs(oil, List.of(2.2533, 1.0833), GBP);
+        SlipLine line = line(oil, List.of(2.2533, 1.0833), GBP);
         assertEquals("need = sum of needs x (1 + spare); cheapest mix of packs that covers it: 1 x 1 l at 16.00 + 1 x 2.5 l at 30.00 = 46.00 GBP;"
                 + " rounded half up to 2 decimals", line.working().formula());
         assertEquals(Optional.of(new BigDecimal("46.00")), Ordering.leastCost(oil, 3.3366, GBP));
-        assertEquals("", bought(Ordering.packs(oil, List.of(), GBP)));
+        assertEquals("", bought(line(oil, List.of(), GBP)));
         Pack unpriced = new Pack("20 l", 20, Optional.empty());
-        assertTrue(Ordering.packs(goods("oil", "l", 0, pack("1 l", 1, "16.00"), unpriced), List.of(1.0), GBP).working().formula()
+        assertTrue(line(goods("oil", "l", 0, pack("1 l", 1, "16.00"), unpriced), List.of(1.0), GBP).working().formula()
                 .endsWith("; no price, so passed over: 20 l"));
         assertEquals(Optional.empty(), Ordering.leastCost(goods("oil", "l", 0, unpriced), 3, GBP));
     }
@@ -88,7 +93,7 @@ class OrderingTest {
     @Test
     void withoutPricesTheFewestPacksThatLeaveLeastOverAreCounted() {
         PackGoods oil = goods("oil", "l", 0, new Pack("15 l", 15, Optional.empty()), new Pack("10 l", 10, Optional.empty()), new Pack("20 l", 20, Optional.empty()));
-        SlipLine line = Ordering.packs(oil, List.of(25.0, 15.0), GBP);
+        SlipLine line = line(oil, List.of(25.0, 15.0), GBP);
         assertEquals("2 x 20 l", bought(line));
         assertEquals(List.of(Optional.empty(), Optional.empty()), List.of(line.cost(), line.bedByBed()));
         assertTrue(line.working().formula().contains("leaves least over: 2 x 20 l"), line.working().formula());
@@ -101,7 +106,7 @@ class OrderingTest {
         long pooled = 0;
         long alone = 0;
         for (double[] layer : layers) {
-            SlipLine line = Ordering.packs(bags, List.of(layer[0], layer[1]), GBP);
+            SlipLine line = line(bags, List.of(layer[0], layer[1]), GBP);
             pooled += line.packs().get(0).count();
             alone += line.bedByBed().orElseThrow().longValueExact();
         }
@@ -111,7 +116,7 @@ class OrderingTest {
 
     @Test
     void sixPointTwoSquareMetresOfMulchFiftyDeepAreSixBags() {
-        SlipLine line = Ordering.packs(goods("mulch", "m3", 0, pack("60 l", 0.06, "7.00")), List.of(6.20 * 0.05), GBP);
+        SlipLine line = line(goods("mulch", "m3", 0, pack("60 l", 0.06, "7.00")), List.of(6.20 * 0.05), GBP);
         assertEquals("6 x 60 l", bought(line));
         assertEquals(0.05, line.leftOver(), 1e-9);
     }
@@ -119,7 +124,7 @@ class OrderingTest {
     @Test
     void spareIsAddedToTheSumAndCountedThingsGoUpToWholeOnes() {
         PackGoods screws = goods("screws", "screws", 0.1, pack("single", 1, "1.00"));
-        SlipLine line = Ordering.packs(screws, List.of(36.0, 24.0), GBP);
+        SlipLine line = line(screws, List.of(36.0, 24.0), GBP);
         assertEquals(66, line.need());
         assertEquals(new BigDecimal("66.00"), line.cost().orElseThrow());
         assertEquals(new BigDecimal("67.00"), line.bedByBed().orElseThrow(), "40 and 27, each up to a whole screw");
@@ -127,54 +132,47 @@ class OrderingTest {
 
     @Test
     void noiseOfBinaryFractionsBuysNoPack() {
-        SlipLine line = Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1, 0.2), GBP);
+        SlipLine line = line(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1, 0.2), GBP);
         assertEquals("1 x tin", bought(line));
         assertEquals(
                 "1 x tin",
-                bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1 + 0.2), GBP)));
+                bought(line(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1 + 0.2), GBP)));
         assertEquals(
-                "2 x tin", bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.301), GBP)));
+                "2 x tin", bought(line(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.301), GBP)));
     }
 
     @Test
     void equalCostGoesToLeastLeftOverThenFewestPacksThenTheCatalogue() {
         assertEquals(
                 "3 x two",
-                bought(Ordering.packs(
-                        goods("x", "l", 0, pack("eight", 8, "6"), pack("two", 2, "2")), List.of(6.0), GBP)));
+                bought(line(goods("x", "l", 0, pack("eight", 8, "6"), pack("two", 2, "2")), List.of(6.0), GBP)));
         assertEquals(
                 "1 x six",
-                bought(Ordering.packs(
-                        goods("x", "l", 0, pack("two", 2, "2"), pack("six", 6, "6")), List.of(6.0), GBP)));
+                bought(line(goods("x", "l", 0, pack("two", 2, "2"), pack("six", 6, "6")), List.of(6.0), GBP)));
         assertEquals(
                 "1 x first",
-                bought(Ordering.packs(
-                        goods("x", "l", 0, pack("first", 6, "6"), pack("second", 6, "6")), List.of(6.0), GBP)));
+                bought(line(goods("x", "l", 0, pack("first", 6, "6"), pack("second", 6, "6")), List.of(6.0), GBP)));
         assertEquals(
                 "1 x three + 1 x five",
-                bought(Ordering.packs(
-                        goods("x", "l", 0, pack("three", 3, "3"), pack("four", 4, "4"), pack("five", 5, "5")),
-                        List.of(8.0),
-                        GBP)));
+                bought(line(goods("x", "l", 0, pack("three", 3, "3"), pack("four", 4, "4"), pack("five", 5, "5")), List.of(8.0), GBP)));
     }
 
     @Test
     void withoutAnyPriceTheLineStillSaysHowMany() {
-        SlipLine line = Ordering.packs(
-                goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, null)), List.of(2.25, 1.08), GBP);
+        SlipLine line = line(goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, null)), List.of(2.25, 1.08), GBP);
         assertEquals("4 x 1 l", bought(line));
         assertEquals(Optional.empty(), line.cost());
         assertEquals(Optional.empty(), line.bedByBed());
         assertEquals(Optional.empty(), line.saved());
         assertEquals(0.67, line.leftOver(), 1e-9);
         assertTrue(line.working().formula().contains("no pack has a price"));
-        assertTrue(Ordering.slip(GBP, List.of(line), false).atLeast());
+        assertTrue(Ordering.slip(GBP, List.of(line).stream().map(Wanted::only).toList(), List.of(), List.of(), false).atLeast());
     }
 
     @Test
     void packsWithoutPriceArePassedOverWhereOthersHaveOneAndTheWorkingSaysSo() {
         SlipLine line =
-                Ordering.packs(goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, "16.00")), List.of(3.34), GBP);
+                line(goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, "16.00")), List.of(3.34), GBP);
         assertEquals("4 x 1 l", bought(line));
         assertEquals(new BigDecimal("64.00"), line.cost().orElseThrow());
         assertTrue(
@@ -184,17 +182,17 @@ class OrderingTest {
 
     @Test
     void aNeedOfNothingBuysNothing() {
-        SlipLine line = Ordering.packs(goods("oil", "l", 0, pack("1 l", 1, "16.00")), List.of(0.0, 0.0), GBP);
+        SlipLine line = line(goods("oil", "l", 0, pack("1 l", 1, "16.00")), List.of(0.0, 0.0), GBP);
         assertEquals(List.of(), line.packs());
         assertEquals(new BigDecimal("0.00"), line.cost().orElseThrow());
     }
 
     @Test
     void goodsWithoutPacksAreKeptUnpriced() {
-        SlipLine line = Ordering.packs(goods("path.bark", "m3", 0), List.of(0.5), GBP);
+        SlipLine line = line(goods("path.bark", "m3", 0), List.of(0.5), GBP);
         assertEquals(Optional.empty(), line.cost());
         assertEquals(0.5, line.need());
-        assertEquals(line, Ordering.unpriced("path.bark", "path.bark", 0.5, "m3"));
+        assertEquals(line, Ordering.unpriced("path.bark", "path.bark", 0.5, "m3").usedBy(line.uses()));
     }
 
     /** ISO 4217:2015, minor units. */
@@ -202,7 +200,7 @@ class OrderingTest {
     @CsvSource({"GBP,12.35", "EUR,12.35", "USD,12.35", "JPY,12", "KRW,12", "KWD,12.346", "BHD,12.346"})
     void moneyIsRoundedHalfUpToTheDecimalsOfItsCurrency(String code, BigDecimal rounded) {
         CurrencyUnit currency = CurrencyUnit.of(code);
-        SlipLine line = Ordering.packs(goods("x", "l", 0, pack("one", 1, "12.3455")), List.of(1.0), currency);
+        SlipLine line = line(goods("x", "l", 0, pack("one", 1, "12.3455")), List.of(1.0), currency);
         assertEquals(Optional.of(rounded), line.cost());
         assertTrue(line.working().formula().contains("rounded half up to " + rounded.scale() + " decimals"));
     }
@@ -211,7 +209,7 @@ class OrderingTest {
     void whatCanNeverMakeSenseIsRefusedByName() {
         PackGoods tins = goods("oil", "l", 0, pack("1 l", 1, "16.00"));
         for (double need : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY, 1e300}) {
-            var refusal = assertThrows(IllegalArgumentException.class, () -> Ordering.packs(tins, List.of(need), GBP));
+            var refusal = assertThrows(IllegalArgumentException.class, () -> line(tins, List.of(need), GBP));
             assertTrue(refusal.getMessage().contains("oil"));
         }
         assertThrows(IllegalArgumentException.class, () -> Ordering.unpriced("oil", "oil", -1, "l"));
@@ -219,7 +217,7 @@ class OrderingTest {
                 goods("oil", "l", 0, pack("1 l", 0, "16.00")),
                 goods("oil", "l", 0, pack("1 l", 1, "-16.00")),
                 goods("oil", "l", -0.5, pack("1 l", 1, "16.00")))) {
-            assertThrows(IllegalArgumentException.class, () -> Ordering.packs(bad, List.of(1.0), GBP));
+            assertThrows(IllegalArgumentException.class, () -> line(bad, List.of(1.0), GBP));
         }
     }
 
@@ -234,7 +232,7 @@ class OrderingTest {
                 bought("soil", "349.00", "526.00"),
                 bought("mulch", "42.00", "42.00"),
                 bought("staples", "5.00", "10.00"));
-        Slip slip = Ordering.slip(GBP, lines, false);
+        Slip slip = Ordering.slip(GBP, lines.stream().map(Wanted::only).toList(), List.of(), List.of(), false);
         assertEquals(new BigDecimal("897.70"), slip.total());
         assertFalse(slip.atLeast());
         assertEquals(
@@ -243,7 +241,7 @@ class OrderingTest {
         BigDecimal saved =
                 slip.lines().stream().map(line -> line.saved().orElseThrow()).reduce(BigDecimal.ZERO, BigDecimal::add);
         assertEquals(new BigDecimal("221.60"), saved);
-        assertTrue(Ordering.slip(GBP, lines, true).atLeast(), "something was left out");
+        assertTrue(Ordering.slip(GBP, lines.stream().map(Wanted::only).toList(), List.of(), List.of(), true).atLeast(), "something was left out");
     }
 
     @Test

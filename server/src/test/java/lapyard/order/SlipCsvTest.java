@@ -27,13 +27,10 @@ class SlipCsvTest {
                 "screws",
                 0.1,
                 List.of(pack("box of 50", 50, "14.00"), pack("box of 100", 100, "24.00")));
-        Slip slip = Ordering.slip(
-                GBP,
-                List.of(
-                        Ordering.packs(screws, List.of(36.0, 24.0), GBP),
+        Slip slip = Ordering.slip(GBP, List.of(
+                        OrderingTest.line(screws, List.of(36.0, 24.0), GBP),
                         Ordering.unpriced("path.bark", "bark for \"the long path\"", 0.545, "m3"),
-                        bought("soil", "349.00", "526.00")),
-                false);
+                        bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
         assertEquals(
                 """
             supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
@@ -47,7 +44,7 @@ class SlipCsvTest {
 
     @Test
     void aCompleteSlipDoesNotSayAtLeast() {
-        assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")), false), false)
+        assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false), false)
                 .endsWith("total,,,GBP,,,349.00,526.00,177.00\r\n"));
     }
 
@@ -55,7 +52,7 @@ class SlipCsvTest {
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "\uFF1D1+1"})
     void textNeverStartsAFormula(String text) throws IOException {
-        Slip slip = Ordering.slip(GBP, List.of(Ordering.unpriced(text, text, 1, text)), false);
+        Slip slip = Ordering.slip(GBP, List.of(Ordering.unpriced(text, text, 1, text)).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
         CSVRecord row = CSVFormat.RFC4180
                 .parse(new StringReader(SlipCsv.write(slip, false)))
                 .getRecords()
@@ -68,7 +65,7 @@ class SlipCsvTest {
 
     @Test
     void amountsBelowZeroStayNumbers() throws IOException {
-        Slip slip = Ordering.slip(GBP, List.of(bought("timber", "36.00", "30.00")), false);
+        Slip slip = Ordering.slip(GBP, List.of(bought("timber", "36.00", "30.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
         assertEquals(
                 "-6.00",
                 CSVFormat.RFC4180
@@ -84,13 +81,9 @@ class SlipCsvTest {
         PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
                 SupplierChoiceTest.sold("a", "=tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)));
         PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)));
-        Slip slip = Ordering.slip(
-                GBP,
-                List.of(
+        Slip slip = Ordering.slip(GBP, List.of(
                         Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
-                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)),
-                List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)),
-                false);
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
         assertEquals(
                 """
             supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
@@ -117,13 +110,9 @@ class SlipCsvTest {
         PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
                 SupplierChoiceTest.sold("a", "tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)));
         PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)));
-        Slip slip = Ordering.slip(
-                GBP,
-                List.of(
+        Slip slip = Ordering.slip(GBP, List.of(
                         Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
-                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)),
-                List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)),
-                false);
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
         assertEquals(
                 "[Share[owner=bed A, cost=62.16, lines={oil=50.67, glue=3.00, delivery=8.49}], "
                         + "Share[owner=bed B, cost=29.35, lines={oil=25.34, delivery=4.01}]]",

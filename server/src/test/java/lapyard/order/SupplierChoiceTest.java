@@ -49,15 +49,14 @@ class SupplierChoiceTest {
         for (int i = 0; i < goods.size(); i++) {
             wanted.add(Ordering.packWays(goods.get(i), List.of(new Use("bed A", needs.get(i))), reach, GBP));
         }
-        return Ordering.slip(GBP, wanted, suppliers, false);
+        return Ordering.slip(GBP, wanted, List.of(), suppliers, false);
     }
 
     /** Ten together cost 20.00 from A. Two and eight alone: two of B at 3.00 and one of A, 26.00; two of A would be 40.00. */
     @Test
     void whoBuysBedByBedBuysWhereThatIsCheapest() {
         PackGoods goods = new PackGoods("g", "g", "l", 0, List.of(sold("A", "big", 10, "20.00", 1, 1), sold("B", "small", 1, "3.00", 1, 1)));
-        SlipLine line = Ordering.slip(GBP, List.of(Ordering.packWays(goods, List.of(new Use("bed M", 2), new Use("bed N", 8)), BigDecimal.ZERO, GBP)),
-                List.of(supplier("A", "0", null), supplier("B", "30", null)), false).lines().get(0);
+        SlipLine line = Ordering.slip(GBP, List.of(Ordering.packWays(goods, List.of(new Use("bed M", 2), new Use("bed N", 8)), BigDecimal.ZERO, GBP)), List.of(), List.of(supplier("A", "0", null), supplier("B", "30", null)), false).lines().get(0);
         assertEquals(new BigDecimal("20.00"), line.cost().orElseThrow());
         assertEquals(new BigDecimal("26.00"), line.bedByBed().orElseThrow());
     }
@@ -229,15 +228,15 @@ class SupplierChoiceTest {
     @Test
     void bundlesAndLeastCountsAreBoughtWhole() {
         PackGoods bundled = new PackGoods("oil", "oil", "l", 0, List.of(sold("", "tin", 1, "2.00", 5, 1)));
-        SlipLine line = Ordering.packs(bundled, List.of(12.0), GBP);
+        SlipLine line = OrderingTest.line(bundled, List.of(12.0), GBP);
         assertEquals(15, line.packs().get(0).count());
         assertEquals(new BigDecimal("30.00"), line.cost().orElseThrow());
         assertEquals(3, line.leftOver());
         PackGoods least = new PackGoods(
                 "soil", "soil", "m3", 0, List.of(sold("", "loose", 1, "30.00", 1, 5), sold("", "bag", 0.75, "55.00", 1, 1)));
-        assertEquals("2 x bag", OrderingTest.bought(Ordering.packs(least, List.of(1.5), GBP)), "110 against 150");
-        assertEquals("5 x loose", OrderingTest.bought(Ordering.packs(least, List.of(2.0), GBP)), "150 against 165");
-        assertEquals("7 x loose", OrderingTest.bought(Ordering.packs(least, List.of(6.5), GBP)));
+        assertEquals("2 x bag", OrderingTest.bought(OrderingTest.line(least, List.of(1.5), GBP)), "110 against 150");
+        assertEquals("5 x loose", OrderingTest.bought(OrderingTest.line(least, List.of(2.0), GBP)), "150 against 165");
+        assertEquals("7 x loose", OrderingTest.bought(OrderingTest.line(least, List.of(6.5), GBP)));
     }
 
     /** 116.00 at 16 percent hold 16.00 of tax; a price of 17.40 listed without 20 percent is paid as 20.88. */

@@ -135,7 +135,8 @@ class PrintsTest {
     @Test
     void aScaleAtWhichThePlanDoesNotFitIsRefused() throws Exception {
         JobSheet sheet = sheet("village-hall");
-        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, ASK.at(OptionalInt.of(1)))).getMessage();
+        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, new PrintAsk(Optional.empty(), false, OptionalInt.of(1), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                Optional.empty(), "", "", Optional.empty(), PhotosAtHand.NONE))).getMessage();
         assertTrue(why.contains("1:"), why);
     }
 

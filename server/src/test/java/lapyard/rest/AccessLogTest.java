@@ -16,6 +16,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import lapyard.answers.GivenDocument;
@@ -39,7 +41,7 @@ class AccessLogTest {
         String id;
         try (AccessLog log = AccessLog.to(file);
                 Server server = Server.start(
-                        new Binding("127.0.0.1", 0, Keys.read(List.of(EDITOR))), () -> store, new SizesDesk(),
+                        new Binding("127.0.0.1", 0, Keys.read(List.of(EDITOR)), Optional.empty(), Set.of()), () -> store, new SizesDesk(),
                         AccessLogTest.class.getClassLoader(), log)) {
             URI address = server.address();
             HttpResponse<String> answer = client.send(
@@ -77,8 +79,7 @@ class AccessLogTest {
             }
         };
         GardenStore store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store();
-        Server server = Server.start(
-                new Binding("127.0.0.1", 0, Keys.NONE), () -> store, slow, AccessLogTest.class.getClassLoader());
+        Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, slow, AccessLogTest.class.getClassLoader(), AccessLog.NONE);
         HttpRequest save = HttpRequest.newBuilder(server.address().resolve("/api/gardens"))
                 .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString(BED))
@@ -92,7 +93,7 @@ class AccessLogTest {
         goOn.countDown();
         assertEquals(201, answer.get().statusCode());
         stopping.join();
-        assertEquals(1, store.list(lapyard.store.GardenList.Ask.of(10, java.util.Optional.empty(), lapyard.store.GardenList.Place.STANDING)).total());
+        assertEquals(1, store.list(new lapyard.store.GardenList.Ask(10, java.util.Optional.empty(), lapyard.store.GardenList.Place.STANDING, java.util.Optional.empty(), List.of(), lapyard.store.GardenList.Order.NAME)).total());
         store.close();
     }
 

@@ -13,7 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -46,8 +48,7 @@ class FuzzTest {
         GardenStore store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store();
         store.create(new NewGarden("g1", "Yard", FuzzedRequest.GARDEN));
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
-        try (Server server = Server.start(
-                new Binding("127.0.0.1", 0, Keys.NONE), () -> store, new GardenDesk(), FuzzTest.class.getClassLoader())) {
+        try (Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, new GardenDesk(), FuzzTest.class.getClassLoader(), AccessLog.NONE)) {
             server.awaitReady();
             int port = server.address().getPort();
             run(port, 699, WARMING);

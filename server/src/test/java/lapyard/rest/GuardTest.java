@@ -11,6 +11,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -171,10 +173,10 @@ class GuardTest {
     @Test
     void noOtherMachineIsServedWithoutAToken() {
         for (String host : List.of("0.0.0.0", "::", "192.0.2.1")) {
-            Binding binding = new Binding(host, 0, Keys.NONE);
+            Binding binding = new Binding(host, 0, Keys.NONE, Optional.empty(), Set.of());
             IllegalArgumentException refused = assertThrows(
                     IllegalArgumentException.class,
-                    () -> Server.start(binding, () -> open.store, open.desk, GuardTest.class.getClassLoader()));
+                    () -> Server.start(binding, () -> open.store, open.desk, GuardTest.class.getClassLoader(), AccessLog.NONE));
             assertTrue(refused.getMessage().contains("--token-file"), refused.getMessage());
         }
     }

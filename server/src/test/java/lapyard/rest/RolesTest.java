@@ -19,6 +19,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import lapyard.store.SetClock;
 import org.junit.jupiter.api.AfterEach;
@@ -203,7 +205,7 @@ class RolesTest {
                     assertThrows(IllegalArgumentException.class, () -> Keys.read(List.of(line)));
             assertFalse(refused.getMessage().contains(EDITOR), refused.getMessage());
         }
-        Binding noEditor = new Binding("127.0.0.1", 0, Keys.read(List.of("reader " + READER)));
+        Binding noEditor = new Binding("127.0.0.1", 0, Keys.read(List.of("reader " + READER)), Optional.empty(), Set.of());
         assertThrows(IllegalArgumentException.class, noEditor::check);
     }
 }

@@ -17,6 +17,8 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
 import lapyard.answers.Desk;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
@@ -53,7 +55,7 @@ final class Served implements AutoCloseable {
     private Served(GardenStore store, Keys keys, ClassLoader files, Desk desk, int writeSeconds) throws IOException {
         this.store = store;
         this.desk = desk instanceof SizesDesk sizes ? sizes : new SizesDesk();
-        server = Server.start(new Binding("127.0.0.1", 0, keys), () -> store, desk, files, AccessLog.NONE, writeSeconds);
+        server = Server.start(new Binding("127.0.0.1", 0, keys, Optional.empty(), Set.of()), () -> store, desk, files, AccessLog.NONE, writeSeconds);
     }
 
     /** One that gives up an answer which nobody takes for that long. */

@@ -2,6 +2,7 @@ package lapyard.standing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Map;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
 import lapyard.construction.Construction;
@@ -312,7 +313,7 @@ class PublishedStandingChecksTest {
     @Test
     void theGuideFigureOfBedMIsAboutOne() {
         Standing m = Standing.of(
-                Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, Beds.LONGEST, Beds.TO_REAR),
+                Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Beds.TO_REAR, 2400, 25),
                 StandingRules.USUAL, Footing.BARE);
         assertEquals(0.25 * 16 * 0.505 * 0.505, Beds.value(m.quantities(), "wall.push.guide"), 1e-9);
         assertEquals(1.21, 0.25 * 16 * 0.55 * 0.55, 1e-9);

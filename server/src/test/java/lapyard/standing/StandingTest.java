@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.SurfaceKind;
@@ -42,7 +43,7 @@ class StandingTest {
     }
 
     private static Standing standing(Bed bed, Footing footing) {
-        return Standing.of(Construction.of(bed, Saw.USUAL, Beds.LONGEST, Optional.empty()), StandingRules.USUAL, footing);
+        return Standing.of(Construction.of(bed, Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25), StandingRules.USUAL, footing);
     }
 
     private static Verdict verdict(Standing standing, String about) {
@@ -118,7 +119,7 @@ class StandingTest {
     /** Stamped C24: 31.07 x 14 / 24 %, 8.557 x 7000 / 11000. */
     @Test
     void aStampBringsItsStrength() {
-        Section stamped = new Section("100x200", 100, 200, 600, List.of(), Optional.of(StrengthClass.C24));
+        Section stamped = new Section("100x200", 100, 200, 600, List.of(), Optional.of(StrengthClass.C24), false, 1);
         Standing m = standing(Beds.section(Beds.m(Lap.TURNING), stamped), on(SurfaceKind.SLAB));
         assertEquals(31.07 * 14 / 24, value(m.quantities(), "wall.use"), 0.02);
         assertEquals(8.557 * 7 / 11, value(m.quantities(), "wall.bow"), 0.02);
@@ -231,7 +232,7 @@ class StandingTest {
     /** 47 mm boards over 2800 take 31.07 x (100 / 47)^2 = 141 % of their strength. */
     @Test
     void thinBoardsAreTooWeakAndSaySo() {
-        Section thin = new Section("47x200", 47, 200, 600, List.of());
+        Section thin = new Section("47x200", 47, 200, 600, List.of(), Optional.empty(), false, 1);
         Standing weak = standing(Beds.section(Beds.bed("K", Outline.rectangle(2894, 1200), 3, Lap.TURNING), thin), on(SurfaceKind.SLAB));
         Verdict walls = verdict(weak, "walls");
         assertEquals(Outcome.WEAK, walls.outcome());

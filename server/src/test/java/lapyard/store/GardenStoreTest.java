@@ -51,7 +51,7 @@ class GardenStoreTest extends StoreContract {
             statement.execute("insert into revision (garden, number, kind, name, saved, document) values ('a', 1, 'CREATED', 'A', '2026-05-02T10:00:00Z',"
                     + " '{\"state\":\"ordered\",\"quote\":{\"client\":\"Ms Oakes\"}}')");
         }
-        GardenList.Row row = opened.get().list(GardenList.Ask.of(9, Optional.empty(), GardenList.Place.STANDING)).rows().get(0);
+        GardenList.Row row = opened.get().list(new GardenList.Ask(9, Optional.empty(), GardenList.Place.STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).rows().get(0);
         assertEquals(List.of("Ms Oakes", GardenState.ORDERED), List.of(row.client(), row.state()));
     }
 

@@ -129,14 +129,14 @@ abstract class StoreContract {
         store.create(new NewGarden("a", "A", "{\"v\":1}"));
         assertInstanceOf(Change.Stale.class, store.delete("a", 9));
         assertEquals(2, made(store.delete("a", 1)).revision());
-        assertEquals(0, store.list(GardenList.Ask.of(10, Optional.empty(), STANDING)).total());
-        assertEquals(1, store.list(GardenList.Ask.of(10, Optional.empty(), DELETED)).total());
+        assertEquals(0, store.list(new GardenList.Ask(10, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
+        assertEquals(1, store.list(new GardenList.Ask(10, Optional.empty(), DELETED, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
         assertTrue(store.find("a").orElseThrow().deleted());
         assertInstanceOf(Change.Deleted.class, store.save("a", 2, "A", "{\"v\":2}"));
         assertInstanceOf(Change.Deleted.class, store.delete("a", 2));
         assertEquals(3, made(store.restore("a", 2, 1)).revision());
         assertFalse(store.find("a").orElseThrow().deleted());
-        assertEquals(1, store.list(GardenList.Ask.of(10, Optional.empty(), STANDING)).total());
+        assertEquals(1, store.list(new GardenList.Ask(10, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
     }
 
     @Test
@@ -163,7 +163,7 @@ abstract class StoreContract {
         List<String> seen = new ArrayList<>();
         Optional<String> after = Optional.empty();
         do {
-            GardenList page = store.list(GardenList.Ask.of(3, after, STANDING));
+            GardenList page = store.list(new GardenList.Ask(3, after, STANDING, Optional.empty(), List.of(), GardenList.Order.NAME));
             assertEquals(7, page.total());
             page.rows().forEach(row -> seen.add(row.name()));
             after = page.next();
@@ -174,9 +174,9 @@ abstract class StoreContract {
     @Test
     void aPageGoesOnBehindAGardenThatWasDeletedMeanwhile() {
         for (String id : List.of("a", "b", "c", "d")) store.create(new NewGarden(id, id, "{}"));
-        GardenList first = store.list(GardenList.Ask.of(2, Optional.empty(), STANDING));
+        GardenList first = store.list(new GardenList.Ask(2, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME));
         made(store.delete("b", 1));
-        GardenList second = store.list(GardenList.Ask.of(2, first.next(), STANDING));
+        GardenList second = store.list(new GardenList.Ask(2, first.next(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME));
         assertEquals(
                 List.of("c", "d"),
                 second.rows().stream().map(GardenList.Row::id).toList());
@@ -218,7 +218,7 @@ abstract class StoreContract {
         assertEquals(List.of("c"), pages(GardenList.Order.NAME, Optional.empty(), "100%"));
         assertEquals(List.of("e"), pages(GardenList.Order.NAME, Optional.empty(), "l_b"));
         assertEquals(List.of(), pages(GardenList.Order.NAME, Optional.empty(), "mill"));
-        GardenList.Row row = store.list(GardenList.Ask.of(9, Optional.of("e"), STANDING)).rows().get(0);
+        GardenList.Row row = store.list(new GardenList.Ask(9, Optional.of("e"), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).rows().get(0);
         assertEquals("Ms Oakes", row.client());
         assertEquals(GardenState.QUOTED, row.state());
         made(store.restore("b", 2, 1));
@@ -249,18 +249,18 @@ abstract class StoreContract {
         assertTrue(store.archive("a", true));
         assertFalse(store.archive("none", true));
         reopen();
-        assertEquals(List.of("b"), store.list(GardenList.Ask.of(9, Optional.empty(), STANDING)).rows().stream().map(GardenList.Row::id).toList());
-        assertEquals(List.of("a"), store.list(GardenList.Ask.of(9, Optional.empty(), ARCHIVED)).rows().stream().map(GardenList.Row::id).toList());
+        assertEquals(List.of("b"), store.list(new GardenList.Ask(9, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).rows().stream().map(GardenList.Row::id).toList());
+        assertEquals(List.of("a"), store.list(new GardenList.Ask(9, Optional.empty(), ARCHIVED, Optional.empty(), List.of(), GardenList.Order.NAME)).rows().stream().map(GardenList.Row::id).toList());
         assertEquals(1, store.find("a").orElseThrow().revision());
         assertEquals(2, made(store.save("a", 1, "A", "{\"v\":1}")).revision());
-        assertEquals(1, store.list(GardenList.Ask.of(9, Optional.empty(), ARCHIVED)).total());
+        assertEquals(1, store.list(new GardenList.Ask(9, Optional.empty(), ARCHIVED, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
         made(store.delete("a", 2));
-        assertEquals(1, store.list(GardenList.Ask.of(9, Optional.empty(), DELETED)).total());
+        assertEquals(1, store.list(new GardenList.Ask(9, Optional.empty(), DELETED, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
         assertFalse(store.archive("a", true));
         made(store.restore("a", 3, 2));
-        assertEquals(2, store.list(GardenList.Ask.of(9, Optional.empty(), STANDING)).total());
+        assertEquals(2, store.list(new GardenList.Ask(9, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
         assertTrue(store.archive("b", true) && store.archive("b", false));
-        assertEquals(0, store.list(GardenList.Ask.of(9, Optional.empty(), ARCHIVED)).total());
+        assertEquals(0, store.list(new GardenList.Ask(9, Optional.empty(), ARCHIVED, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
     }
 
     @Test
@@ -312,7 +312,7 @@ abstract class StoreContract {
         reopen();
         assertFalse(store.isNew());
         assertFalse(store.fillIfNew(shipped));
-        assertEquals(0, store.list(GardenList.Ask.of(10, Optional.empty(), STANDING)).total());
+        assertEquals(0, store.list(new GardenList.Ask(10, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.NAME)).total());
     }
 
     @Test

@@ -269,7 +269,7 @@ class WorkedWeekendsTest {
         JobSheet sheet = sheet(M + "," + N.replace("\"courses\"", "\"weekend\":4,\"courses\""), "");
         int strips = sheet.beds().stream().mapToInt(bed -> bed.work().bottom().strips().size()).sum();
         JobSheet.SawWork saw = sheet.strips().get(0).saw();
-        double all = strips + saw.boards().size() + saw.ripping().orElseThrow().rips() + 3 * saw.batches().settings();
+        double all = strips + saw.boards().size() + saw.ripping().orElseThrow().rips() + 3 * saw.batches().stages().stream().mapToInt(stage -> stage.settings().size()).sum();
         assertEquals(all, minutes(sheet.weekends(), "M.strips") + minutes(sheet.weekends(), "N.strips"), 1e-9);
         assertEquals((saw.boards().size() + 1) / 2, saw.ripping().orElseThrow().boards());
         for (String bed : List.of("M", "N")) {
