@@ -9,7 +9,7 @@ import lapyard.drawing.TextMeasure;
 /**
  * A table on sheets for the bench. A row is never broken across sheets, and the headings stand again on each.
  */
-final class BenchTable {
+public final class BenchTable {
     private static final double SIZE = 3.6;
     private static final double PITCH = SIZE * 1.3;
     private static final double PAD = 1.6;
@@ -17,7 +17,7 @@ final class BenchTable {
     private static final double APART = 6;
 
     /** A cell that is a box to tick. */
-    static final String TICK = "\u2610";
+    public static final String TICK = "\u2610";
 
     /** The box that a photo fills one way, mm. */
     static final double PHOTO_WIDE = 56;
@@ -39,7 +39,7 @@ final class BenchTable {
     record Seen(Photo photo, String words) {}
 
     /** @param share of the width of the table */
-    record Column(String head, double share, boolean bold) {}
+    public record Column(String head, double share, boolean bold) {}
 
     BenchTable(BenchSheet sheet, String title, Column... columns) {
         this.sheet = sheet;

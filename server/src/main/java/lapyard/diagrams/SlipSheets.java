@@ -19,7 +19,7 @@ import lapyard.order.SlipLine;
 public final class SlipSheets {
     private SlipSheets() {}
 
-    static final String CAUTION =
+    public static final String CAUTION =
             "Ask for sections as measured, dry or wet, and the treatment in writing: no tarred or creosoted timber near food. Prices hold as the supplier says.";
 
     /**

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import lapyard.diagrams.HandOverSheets;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.diagrams.BenchTable;
+import lapyard.diagrams.ListSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.Photo;
 import lapyard.geometry.Length;
@@ -21,6 +23,11 @@ import lapyard.plan.HandOver;
 
 /** What goes with a garden to whoever tends it. */
 final class HandOverPrint {
+    private static final String CAUTION =
+            "What is hidden in a bed stands only here: look before you dig, drill or cut. Keep these sheets with the garden.";
+    private static final String CARE_CAUTION =
+            "Read the tin before you coat: gloves, eyes, no food plants below. Do not sand or burn timber whose treatment you do not know.";
+
     private HandOverPrint() {}
 
     /** With what it cost, for whoever bought. */
@@ -44,14 +51,16 @@ final class HandOverPrint {
                 + (sheet.garden().people().tally().boards().isEmpty() ? " No board is tallied as cut." : ""));
         String builder = sheet.garden().terms().quote().builder();
         if (!builder.isBlank()) words.add("Built by " + builder + ".");
-        return HandOverSheets.asBuilt(sheet.garden().name(), imperial, new HandOverSheets.AsBuilt(
-                words,
-                built.beds().stream().map(bed -> List.of(bed.id(), RegisterPrint.size(beds.get(bed.id()), imperial), beds.get(bed.id()).courses() + " courses of " + beds.get(bed.id()).section().id(),
-                        bed.tasksDone() + " of " + bed.tasks(), when(sheet, bed.last()), tenders.getOrDefault(bed.id(), ""))).toList(),
-                built.timber().stream().map(one -> List.of(one.section(), "" + one.pieces(), "" + one.cut(), "" + one.spoiled(), "" + one.boards(), "" + one.opened(),
-                        Length.written(one.lostMm(), imperial))).toList(),
-                money ? Optional.of(new HandOverSheets.Money(built.money().currency().getCode(), MoneyPrint.total(built.money()), MoneyPrint.bought(built.money()))) : Optional.empty()),
-                ask.bench(imperial));
+        ListSheets sheets = ask.list(sheet, CAUTION, "As built", "what was really done, against what was planned").words(words, 3.6, false)
+                .table("Beds", List.of(new Column("bed", 0.1, true), new Column("size", 0.26, false), new Column("walls", 0.24, false), new Column("tasks done", 0.12, false),
+                        new Column("last on", 0.12, false), new Column("tended by", 0.16, false)), built.beds().stream().map(bed -> List.of(bed.id(), RegisterPrint.size(beds.get(bed.id()), imperial), beds.get(bed.id()).courses() + " courses of " + beds.get(bed.id()).section().id(),
+                        bed.tasksDone() + " of " + bed.tasks(), when(sheet, bed.last()), tenders.getOrDefault(bed.id(), ""))).toList());
+        if (!built.timber().isEmpty())
+            sheets.table("Timber", List.of(new Column("section", 0.16, true), new Column("pieces planned", 0.14, false), new Column("cut", 0.14, true), new Column("spoiled", 0.14, false),
+                    new Column("boards planned", 0.14, false), new Column("opened", 0.14, true), new Column("lost", 0.14, false)), built.timber().stream()
+                    .map(one -> List.of(one.section(), "" + one.pieces(), "" + one.cut(), "" + one.spoiled(), "" + one.boards(), "" + one.opened(), Length.written(one.lostMm(), imperial))).toList());
+        if (money) MoneyPrint.bought(sheets.section("As built: money", MoneyPrint.total(built.money())), built.money());
+        return sheets.pages();
     }
 
     private static String when(JobSheet sheet, OptionalInt day) {
@@ -65,20 +74,29 @@ final class HandOverPrint {
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
         List<String> words = new ArrayList<>(care.unknown());
         if (start.isEmpty()) words.add("The garden names no first day of work, so no dates stand here.");
-        return HandOverSheets.care(sheet.garden().name(), sheet.garden().imperial(), words,
-                care.tasks().stream().map(task -> List.of(task.what(), task.where(), start.map(day -> CarePlan.due(task, day).toString()).orElse(task.spring() ? "the next spring" : ""), task.often(),
-                        task.why(), task.source())).toList(),
-                ask.bench(sheet.garden().imperial()));
+        return ask.list(sheet, CARE_CAUTION, "Care", "what the beds ask for once they stand").words(words, 3.6, true)
+                .table("What to do", List.of(new Column("what", 0.3, true), new Column("where", 0.16, false), new Column("first", 0.12, true), new Column("then", 0.12, false),
+                        new Column("why", 0.18, false), new Column("whose figure", 0.12, false)), care.tasks().stream().map(task -> List.of(task.what(), task.where(), start.map(day -> CarePlan.due(task, day).toString()).orElse(task.spring() ? "the next spring" : ""), task.often(),
+                        task.why(), task.source())).toList())
+                .pages();
     }
 
     static List<Page> snags(JobSheet sheet, PrintAsk ask) {
         List<HandOver.Snag> snags = sheet.garden().people().handOver().snags();
         if (snags.isEmpty()) throw new CannotPrint("nothing stands on the snag list: add what you find under Hand-over");
         Map<String, Optional<Photo>> photos = new HashMap<>();
-        return HandOverSheets.snags(sheet.garden().name(), sheet.garden().imperial(),
-                snags.stream().map(snag -> new HandOverSheets.Snag(List.of(snag.mended().isPresent() ? "" : "\u2610", snag.bed().isEmpty() ? "" : "bed " + snag.bed(), snag.text(), date(snag.found()), date(snag.mended())),
-                        snag.photos().size(), snag.photos().stream().flatMap(photo -> photos.computeIfAbsent(photo, id -> ask.photos().find(id).flatMap(HandOverSheets::photo)).stream()).toList())).toList(),
-                ask.bench(sheet.garden().imperial()));
+        return ask.list(sheet, CAUTION, "Snag list", "what was found on the walk round")
+                .pictured("To mend", List.of(new Column("", 0.06, false), new Column("where", 0.12, true), new Column("what", 0.44, true), new Column("found", 0.12, false),
+                        new Column("mended", 0.12, false), new Column("photos", 0.14, false)), snags.stream()
+                        .map(snag -> snag(snag, snag.photos().stream().flatMap(photo -> photos.computeIfAbsent(photo, id -> ask.photos().find(id).flatMap(ListSheets::photo)).stream()).toList())).toList())
+                .pages();
+    }
+
+    /** @param seen those of its photos that can be shown */
+    private static ListSheets.Pictured snag(HandOver.Snag snag, List<Photo> seen) {
+        int all = snag.photos().size();
+        return new ListSheets.Pictured(List.of(snag.mended().isPresent() ? "" : BenchTable.TICK, snag.bed().isEmpty() ? "" : "bed " + snag.bed(), snag.text(), date(snag.found()), date(snag.mended()),
+                all == 0 ? "" : seen.size() == all ? "" + all : seen.size() + " of " + all + " shown"), seen, "photo of: " + snag.text());
     }
 
     private static String date(Optional<LocalDate> date) {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import lapyard.diagrams.MerchantSheets;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.SlipSheets;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
@@ -19,6 +19,9 @@ final class MerchantPrint {
     /** More columns leave no room for their figures. */
     private static final int MOST_MERCHANTS = 6;
 
+    /** What a merchant fills in besides the prices. */
+    private static final List<String> ASKED = List.of("Merchant", "Prices hold until", "With tax of, %", "Delivery charge", "Free over", "Days from order", "Payment");
+
     private MerchantPrint() {}
 
     static List<Page> request(JobSheet sheet, PrintAsk ask) {
@@ -31,15 +34,17 @@ final class MerchantPrint {
         words.add("Please price what is listed, each size by itself, and say what you would offer in its place."
                 + " A count is what our plan takes today; sizes without a count may take its place at another price.");
         request.answerBy().ifPresent(day -> words.add("Please answer before " + day + ": the first order goes out then."));
-        List<MerchantSheets.Size> sizes = new ArrayList<>();
+        List<List<String>> sizes = new ArrayList<>();
         String before = "";
         for (PriceRequest.Row row : request.rows()) {
             String goods = row.label().equals(before) ? "" : row.label() + ", needs " + SlipSheets.need(row.need(), row.needUnit(), imperial);
             before = row.label();
-            sizes.add(new MerchantSheets.Size(goods, size(row, imperial), row.count() == 0 ? "" : Lengths.text(row.count()), BuyingTables.each(row), BuyingTables.needed(row)));
+            sizes.add(List.of(goods, size(row, imperial), row.count() == 0 ? "" : Lengths.text(row.count()), BuyingTables.each(row), BuyingTables.needed(row), ""));
         }
-        return MerchantSheets.request(
-                sheet.garden().name(), imperial, "what, how much and by when", sheet.slip().currency().getCode(), words, sizes, ask.bench(imperial));
+        return ask.list(sheet, SlipSheets.CAUTION, "Request for prices", "what, how much and by when").words(words, 3.6, false).toFillIn(ASKED)
+                .table("To price, in " + sheet.slip().currency().getCode(), List.of(new Column("goods", 0.3, true), new Column("size", 0.26, true), new Column("count", 0.1, true),
+                        new Column("price is for", 0.1, false), new Column("needed by", 0.12, false), new Column("price", 0.12, false)), sizes)
+                .pages();
     }
 
     private static String size(PriceRequest.Row row, boolean imperial) {
@@ -65,8 +70,13 @@ final class MerchantPrint {
         words.add(offers.proven() ? "No other split of the lines over these merchants costs less than the best split." : "The best split is the best that was found.");
         offers.merchants().stream().filter(one -> !one.whole()).forEach(one -> words.add(one.supplier().name() + " does not price all of it"
                 + (one.missing().isEmpty() ? "" : ": " + String.join(", ", one.missing())) + (one.leavesOut() ? ". Some pieces fit nothing that " + one.supplier().name() + " sells" : "") + "."));
-        return MerchantSheets.offers(sheet.garden().name(), sheet.garden().imperial(), offers.best().currency().getCode(), words,
-                offers.merchants().stream().map(one -> one.supplier().name()).toList(), rows, ask.bench(sheet.garden().imperial()));
+        List<Column> columns = new ArrayList<>(List.of(new Column("goods", 0.26, true)));
+        offers.merchants().forEach(one -> columns.add(new Column(one.supplier().name(), 0.46 / offers.merchants().size(), false)));
+        columns.add(new Column("best split", 0.12, true));
+        columns.add(new Column("from", 0.16, false));
+        return ask.list(sheet, SlipSheets.CAUTION, "Offers side by side", "what the whole garden would cost from each alone, and from the best of them together").words(words, 3.6, false)
+                .table("In " + offers.best().currency().getCode(), columns, rows)
+                .pages();
     }
 
     private static List<String> row(MerchantOffers offers, String what, Function<MerchantOffers.Merchant, Optional<BigDecimal>> cost, Optional<BigDecimal> best, String from) {

@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.ListSheets;
 import lapyard.drawing.Paper;
+import lapyard.job.JobSheet;
 
 /**
  * How sheets are to be printed. What a kind of sheet has no use for it passes over.
@@ -59,6 +61,12 @@ public record PrintAsk(
     /** With these photos. */
     public PrintAsk showing(PhotosAtHand kept) {
         return new PrintAsk(paper, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, kept);
+    }
+
+    /** Sheets of words and tables about a garden. */
+    ListSheets list(JobSheet sheet, String caution, String kind, String about) {
+        boolean imperial = sheet.garden().imperial();
+        return new ListSheets(sheet.garden().name(), imperial, caution, kind, about, bench(imperial));
     }
 
     /**
