@@ -22,64 +22,32 @@ final class Legend {
     /** Of surfaces and of path materials each, so that the legend never pushes the drawing off the sheet. */
     private static final int MOST_KINDS = 8;
 
+    private final Garden garden;
+    private final Set<PlanLayer> layers;
+    private final boolean working;
     private final Inks inks;
     private final List<Entry> entries = new ArrayList<>();
 
     /** {@code sample} draws the sign into a box on the paper. */
     record Entry(String words, Function<Box, List<Shape>> sample) {}
 
-    private Legend(Inks inks) {
+    private Legend(Garden garden, Set<PlanLayer> layers, Inks inks) {
+        this.garden = garden;
+        this.layers = layers;
+        this.working = layers.contains(PlanLayer.DIMENSIONS);
         this.inks = inks;
     }
 
     static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags,
             PlanDrawing.Asked asked, Set<PlanLayer> layers, Inks inks) {
-        Legend legend = new Legend(inks);
+        Legend legend = new Legend(garden, layers, inks);
         if (!garden.ground().outline().isEmpty()) {
             legend.area("house wall", inks.houseWall(), Inks.SIGN);
             legend.line("edge of the yard", inks.pen(Inks.CUT));
         }
-        boolean beds = layers.contains(PlanLayer.BEDS);
-        boolean working = layers.contains(PlanLayer.DIMENSIONS);
-        if (beds && !works.isEmpty()) {
-            legend.area("timber, top course with its joints", inks.timber(), Inks.OUTLINE);
-            List<CrossTies> held = !working ? List.of() : works.stream().map(built -> CrossTies.of(built.bed(), built.frame().inner(), built.frame().seams())).toList();
-            if (held.stream().anyMatch(one -> !one.ties().isEmpty())) {
-                legend.sign("cross tie with a batten at both ends", box -> {
-                    Point from = new Point(box.left() + 1, box.centre().y());
-                    Point to = new Point(box.right() - 1, box.centre().y());
-                    return List.of(Shape.Lines.of(inks.pen(Inks.OUTLINE), from, to), BedShapes.supportSign(from, inks), BedShapes.supportSign(to, inks));
-                });
-            }
-            if (held.stream().anyMatch(one -> !one.posts().isEmpty())) {
-                legend.sign("post inside a wall", box -> List.of(BedShapes.supportSign(box.centre(), inks)));
-            }
-        }
-        if (beds && !garden.beds().isEmpty()) {
-            legend.area("planted ground of a bed", inks.planted(), Inks.SIGN);
-            if (working) legend.sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
-        }
-        if (beds && layers.contains(PlanLayer.STAGES) && !garden.beds().isEmpty()) {
-            legend.sign("stage in which a bed is built", box -> BedShapes.stageSign(1, box.centre(), inks));
-        }
-        List<String> materials = layers.contains(PlanLayer.PATHS) ? materials(paths) : List.of();
-        for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {
-            String material = plain(materials.get(i));
-            legend.area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.SECONDARY);
-        }
-        if (layers.contains(PlanLayer.PATHS) && !garden.paths().isEmpty() && (working || paths.isEmpty())) {
-            legend.line("middle of a path", centreLine(inks));
-        }
-        new TreeSet<>(garden.ground().surfaces().stream().filter(s -> layers.contains(PlanLayer.GROUND)).map(s -> s.kind().code()).toList())
-                .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(SurfaceKind.of(kind)), Inks.SECONDARY));
-        if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear(), legend, inks);
-        boolean ground = layers.contains(PlanLayer.GROUND) || layers.contains(PlanLayer.KEEP_CLEAR);
-        if (ground && garden.ground().keepClear().stream().anyMatch(GroundShapes::tree)) {
-            legend.sign("tree", box -> List.of(GroundShapes.treeSign(box.centre(), inks)));
-        }
-        if (layers.contains(PlanLayer.LEVELS) && !garden.ground().levels().isEmpty()) {
-            legend.sign("level reading: height below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
-        }
+        if (layers.contains(PlanLayer.BEDS)) legend.beds(works);
+        if (layers.contains(PlanLayer.PATHS)) legend.paths(paths);
+        legend.ground();
         if (layers.contains(PlanLayer.PEGS) && asked.pegs().flatMap(SettingOut::baseline).isPresent()) {
             legend.line("baseline to measure from", PegShapes.pen(inks));
             legend.sign("peg, numbered as on its sheet", box -> List.of(PegShapes.sign(box.centre(), inks)));
@@ -89,18 +57,59 @@ final class Legend {
                 legend.area(LightShapes.words(light), inks.light(light.ordinal()), Inks.SECONDARY);
             }
         }
-        if (snags) {
-            legend.sign("snag, listed by its letter", box -> PlanSnags.sign("a", box.centre(), inks));
-        }
+        if (snags) legend.sign("snag, listed by its letter", box -> PlanSnags.sign("a", box.centre(), inks));
         return legend.entries;
     }
 
-    private static void keepClear(List<KeepClear> all, Legend legend, Inks inks) {
+    private void beds(List<BedWork> works) {
+        if (!works.isEmpty()) {
+            area("timber, top course with its joints", inks.timber(), Inks.OUTLINE);
+            List<CrossTies> held = !working ? List.of() : works.stream().map(built -> CrossTies.of(built.bed(), built.frame().inner(), built.frame().seams())).toList();
+            if (held.stream().anyMatch(one -> !one.ties().isEmpty())) {
+                sign("cross tie with a batten at both ends", box -> {
+                    Point from = new Point(box.left() + 1, box.centre().y());
+                    Point to = new Point(box.right() - 1, box.centre().y());
+                    return List.of(Shape.Lines.of(inks.pen(Inks.OUTLINE), from, to), BedShapes.supportSign(from, inks), BedShapes.supportSign(to, inks));
+                });
+            }
+            if (held.stream().anyMatch(one -> !one.posts().isEmpty())) {
+                sign("post inside a wall", box -> List.of(BedShapes.supportSign(box.centre(), inks)));
+            }
+        }
+        if (garden.beds().isEmpty()) return;
+        area("planted ground of a bed", inks.planted(), Inks.SIGN);
+        if (working) sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
+        if (layers.contains(PlanLayer.STAGES)) sign("stage in which a bed is built", box -> BedShapes.stageSign(1, box.centre(), inks));
+    }
+
+    private void paths(List<PathCover> paths) {
+        List<String> materials = materials(paths);
+        for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {
+            String material = plain(materials.get(i));
+            area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.SECONDARY);
+        }
+        if (!garden.paths().isEmpty() && (working || paths.isEmpty())) line("middle of a path", centreLine(inks));
+    }
+
+    private void ground() {
+        new TreeSet<>(garden.ground().surfaces().stream().filter(s -> layers.contains(PlanLayer.GROUND)).map(s -> s.kind().code()).toList())
+                .stream().limit(MOST_KINDS).forEach(kind -> area(kind, inks.surface(SurfaceKind.of(kind)), Inks.SECONDARY));
+        if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear());
+        boolean ground = layers.contains(PlanLayer.GROUND) || layers.contains(PlanLayer.KEEP_CLEAR);
+        if (ground && garden.ground().keepClear().stream().anyMatch(GroundShapes::tree)) {
+            sign("tree", box -> List.of(GroundShapes.treeSign(box.centre(), inks)));
+        }
+        if (layers.contains(PlanLayer.LEVELS) && !garden.ground().levels().isEmpty()) {
+            sign("level reading: height below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
+        }
+    }
+
+    private void keepClear(List<KeepClear> all) {
         if (all.stream().anyMatch(k -> k.leafMm() <= 0 && !GroundShapes.tree(k))) {
-            legend.area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.SIGN);
+            area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.SIGN);
         }
         if (all.stream().anyMatch(k -> k.leafMm() > 0 || k.clearanceMm() > 0)) {
-            legend.entries.add(new Entry("keep clear, also the swing of a gate", box -> List.of(new Shape.Area(
+            entries.add(new Entry("keep clear, also the swing of a gate", box -> List.of(new Shape.Area(
                     List.of(box.corners()),
                     inks.keepClear().fill(),
                     inks.keepClear().hatch(),

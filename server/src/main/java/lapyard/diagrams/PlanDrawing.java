@@ -26,8 +26,6 @@ import lapyard.words.Wording;
 
 /** Draws the plan of a whole garden. */
 public final class PlanDrawing {
-    private PlanDrawing() {}
-
     /** The most sheets that one plan is split over. */
     static final int MOST_SHEETS = 60;
 
@@ -36,6 +34,26 @@ public final class PlanDrawing {
 
     /** Kept free for the map of the sheets, where there are several. */
     private static final double KEY_ROOM = 44;
+
+    private final Garden garden;
+    private final List<BedWork> works;
+    private final List<PathCover> covers;
+    private final PlanSnags snags;
+    private final Asked asked;
+    private final PlanOptions options;
+    private final Inks inks;
+    private final boolean imperial;
+
+    private PlanDrawing(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options, Inks inks) {
+        this.garden = garden;
+        this.works = works;
+        this.covers = covers;
+        this.imperial = garden.imperial();
+        this.snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(imperial));
+        this.asked = asked;
+        this.options = options;
+        this.inks = inks;
+    }
 
     /**
      * What is worked out only for a plan that shows it.
@@ -60,8 +78,10 @@ public final class PlanDrawing {
      */
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options) {
-        Inks inks = new Inks(options.mono());
-        PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(garden.imperial()));
+        return new PlanDrawing(garden, works, covers, findings, asked, options, new Inks(options.mono())).pages();
+    }
+
+    private List<Page> pages() {
         Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
         List<Panel.Piece> flow = new ArrayList<>();
         List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, asked, options.layers(), inks);
@@ -74,33 +94,26 @@ public final class PlanDrawing {
 
         Box extent = extent(garden, covers);
         SheetLayout.Chosen sheet = options.split()
-                ? SheetLayout.roomiest(options.paper(), options.scale(), garden.imperial(), extent, must, KEY_ROOM)
-                : SheetLayout.choose(options.paper(), options.scale(), garden.imperial(), extent, must);
+                ? SheetLayout.roomiest(options.paper(), options.scale(), imperial, extent, must, KEY_ROOM)
+                : SheetLayout.choose(options.paper(), options.scale(), imperial, extent, must);
         List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.turned(), sheet.layout().field());
         if (tiles.size() > MOST_SHEETS) {
             throw new IllegalArgumentException("at " + sheet.scale() + " the plan takes " + tiles.size() + " sheets of "
                     + options.paper().label() + ", the most is " + MOST_SHEETS + ": take a smaller scale or larger paper");
         }
-        List<Page> pages = new ArrayList<>();
-        for (PlanTile tile : tiles) {
-            pages.add(page(garden, works, covers, snags, asked, options, panel, flow, sheet, tile, inks));
-        }
-        return pages;
+        return tiles.stream().map(tile -> page(panel, flow, sheet, tile)).toList();
     }
 
     /** The garden as it will look, without a sheet of its own, in the middle of a field that holds it at this scale. */
     static List<Shape> picture(Garden garden, List<BedWork> works, List<PathCover> covers, Scale scale, Box field, boolean mono) {
         PlanOptions options = PlanOptions.usual(garden.imperial()).showing(CLIENT);
-        Inks inks = new Inks(mono);
         PlanTile tile = PlanTile.all(extent(garden, covers), scale, false, field).get(0);
         List<Shape> shapes = new ArrayList<>();
-        drawing(shapes, garden, works, covers, new PlanSnags(List.of(), Wording.of(garden.imperial())), Asked.NOTHING, options, tile, inks, new Labels(field));
+        new PlanDrawing(garden, works, covers, List.of(), Asked.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));
         return shapes;
     }
 
-    private static Page page(
-            Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, Asked asked, PlanOptions options, Panel panel,
-            List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile, Inks inks) {
+    private Page page(Panel panel, List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile) {
         SheetLayout layout = sheet.layout();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
@@ -109,7 +122,7 @@ public final class PlanDrawing {
         options.stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
         Optional<Shape> matches = tile.matchLines(inks, labels);
         List<Shape> drawn = new ArrayList<>();
-        Missing missing = drawing(drawn, garden, works, covers, snags, asked, options, tile, inks, labels);
+        Missing missing = drawing(drawn, tile, labels);
         if (tile.of() > 1) {
             Box seen = tile.seen();
             shapes.add(new Shape.Window("seen", seen.left(), seen.low(), seen.width(), seen.height(), drawn));
@@ -119,6 +132,19 @@ public final class PlanDrawing {
         matches.ifPresent(shapes::add);
         shapes.addAll(yard);
 
+        shapes.add(new Shape.Group("panel", "Legend and title block", "panel", beside(panel, flow, sheet, tile, missing)));
+        String place = tile.of() > 1 ? ", sheet " + tile.number() + " of " + tile.of() : "";
+        return new Page(
+                (garden.name().isBlank() ? "Garden plan" : "Garden plan, " + garden.name()) + ", "
+                        + sheet.scale().label(imperial) + place,
+                layout.width(),
+                layout.height(),
+                shapes);
+    }
+
+    /** All that stands beside the drawing, in columns, with the title block below. */
+    private List<Shape> beside(Panel panel, List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile, Missing missing) {
+        SheetLayout layout = sheet.layout();
         List<Shape> beside = new ArrayList<>();
         List<Panel.Piece> pieces = new ArrayList<>();
         if (tile.of() > 1) {
@@ -127,18 +153,7 @@ public final class PlanDrawing {
                     tile.keyHeight(KEY_ROOM - 10) + 3, (x, y) -> tile.key(x, y, KEY_ROOM - 10, inks)));
         }
         pieces.addAll(flow);
-        if (missing.names() > 0) {
-            pieces.add(panel.words(missing.names() + (missing.names() == 1 ? " bed has" : " beds have")
-                    + " no room for a name at this scale: draw it larger.", 3));
-        }
-        if (missing.lengths() > 0) {
-            pieces.add(panel.words(missing.lengths() + (missing.lengths() == 1 ? " length finds" : " lengths find")
-                    + " no room at this scale: see the setting-out sheets.", 3));
-        }
-        if (!missing.far().isEmpty()) {
-            pieces.add(panel.words("How far " + BedNames.where(missing.far()) + (missing.far().size() == 1 ? " lies" : " lie")
-                    + " from its neighbours has no room at this scale: see the setting-out sheets.", 4));
-        }
+        pieces.addAll(missing.told(panel));
         if (slanted(garden, options)) {
             pieces.add(panel.words("Distances run along and square to the front. Where beds or sides are slanted they may come closer.", 3));
         }
@@ -150,17 +165,10 @@ public final class PlanDrawing {
         Panel.Title title = new Panel.Title(
                 garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
                 garden.terms().quote().builder().split(",")[0].strip(), options.revision(), options.date(),
-                tile.number() + " of " + tile.of(), options.paper().label(), garden.imperial());
+                tile.number() + " of " + tile.of(), options.paper().label(), imperial);
         beside.addAll(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
-        shapes.add(new Shape.Group("panel", "Legend and title block", "panel", beside));
-        String place = tile.of() > 1 ? ", sheet " + tile.number() + " of " + tile.of() : "";
-        return new Page(
-                (garden.name().isBlank() ? "Garden plan" : "Garden plan, " + garden.name()) + ", "
-                        + sheet.scale().label(garden.imperial()) + place,
-                layout.width(),
-                layout.height(),
-                shapes);
+        return beside;
     }
 
     /** Across the top of the drawing, so that nobody works by it unawares. */
@@ -189,52 +197,48 @@ public final class PlanDrawing {
     }
 
     /** What had no room on a sheet: names of beds, lengths of walls, and the beds with a distance. */
-    private record Missing(int names, int lengths, List<String> far) {}
+    private record Missing(int names, int lengths, List<String> far) {
+        List<Panel.Piece> told(Panel panel) {
+            List<Panel.Piece> pieces = new ArrayList<>();
+            if (names > 0) pieces.add(panel.words(names + (names == 1 ? " bed has" : " beds have") + " no room for a name at this scale: draw it larger.", 3));
+            if (lengths > 0) pieces.add(panel.words(lengths + (lengths == 1 ? " length finds" : " lengths find") + " no room at this scale: see the setting-out sheets.", 3));
+            if (!far.isEmpty()) {
+                pieces.add(panel.words("How far " + BedNames.where(far) + (far.size() == 1 ? " lies" : " lie")
+                        + " from its neighbours has no room at this scale: see the setting-out sheets.", 4));
+            }
+            return pieces;
+        }
+    }
 
-    private static Missing drawing(
-            List<Shape> shapes,
-            Garden garden,
-            List<BedWork> works,
-            List<PathCover> covers,
-            PlanSnags snags,
-            Asked asked,
-            PlanOptions options,
-            PlanTile tile,
-            Inks inks,
-            Labels labels) {
-        View view = tile.view();
+    private Optional<Outline> yard() {
+        return garden.ground().outline().stream().findFirst();
+    }
+
+    private List<BedShapes> bedsOn(PlanTile tile) {
+        if (!options.shows(PlanLayer.BEDS)) return List.of();
         Map<String, BedWork> built =
                 works.stream().collect(Collectors.toMap(work -> work.bed().id(), Function.identity(), (a, b) -> a));
-        Box seen = tile.seen();
-        List<BedShapes> beds = !options.shows(PlanLayer.BEDS) ? List.of() : garden.beds().stream()
-                .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), view, inks, garden.imperial(), options.working()))
-                .filter(bed -> Box.round(bed.outer()).touches(seen))
+        return garden.beds().stream()
+                .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), tile.view(), inks, imperial, options.working()))
+                .filter(bed -> Box.round(bed.outer()).touches(tile.seen()))
                 .toList();
+    }
+
+    private Missing drawing(List<Shape> shapes, PlanTile tile, Labels labels) {
+        View view = tile.view();
+        List<BedShapes> beds = bedsOn(tile);
         GroundShapes ground = new GroundShapes(garden, view, inks, labels);
         PathShapes paths = new PathShapes(garden, covers, view, inks);
         beds.forEach(bed -> labels.solid(bed.outer()));
-
-        shapes.add(ground.ground(options.shows(PlanLayer.GROUND)));
-        if (options.shows(PlanLayer.SUN)) {
-            asked.sun().ifPresent(sun -> shapes.add(new Shape.Group(
-                    "sun", "Direct sun on " + sun.day().day(), "sun", LightShapes.cells(garden, sun, view, inks))));
-        }
-        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes(options.working()));
-        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.things());
-        else if (options.shows(PlanLayer.GROUND)) shapes.add(ground.trees());
-        shapes.add(ground.edge());
-        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.gates());
+        below(shapes, ground, paths, view);
         shapes.add(new Shape.Group(
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
-        Optional<Outline> yard = garden.ground().outline().stream().findFirst();
         // a chain that runs on over a match line is no chain
-        Chains chains = new Chains(beds, tile.of() > 1 ? Optional.empty() : yard, view, labels, inks, garden.imperial());
+        Chains chains = new Chains(beds, tile.of() > 1 ? Optional.empty() : yard(), view, labels, inks, imperial);
         if (options.shows(PlanLayer.DIMENSIONS)) shapes.add(chains.shapes());
+        if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds, labels, inks));
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
-        int lengths = 0;
-        List<String> far = List.of();
-        if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds, labels, inks));
         for (BedShapes bed : beds) {
             Optional<Shape.Group> label = bed.label(labels);
             label.ifPresent(names::add);
@@ -246,29 +250,40 @@ public final class PlanDrawing {
         shapes.add(ground.names(options.shows(PlanLayer.GROUND), options.shows(PlanLayer.KEEP_CLEAR)));
         shapes.add(new Shape.Group("bed-names", "", "names", names));
         shapes.add(snags.letters(
-                garden.beds().stream().collect(Collectors.toMap(Bed::id, Function.identity(), (a, b) -> a)),
-                view,
-                inks,
-                labels));
+                garden.beds().stream().collect(Collectors.toMap(Bed::id, Function.identity(), (a, b) -> a)), view, inks, labels));
         if (options.shows(PlanLayer.PEGS)) {
-            asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, view, labels, inks, garden.imperial())));
+            asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, view, labels, inks, imperial)));
         }
-        if (options.shows(PlanLayer.DIMENSIONS)) {
-            Distances distances = new Distances(beds, yard, chains, view, labels, inks, garden.imperial());
-            shapes.add(distances.shapes());
-            Dimensions walls = new Dimensions(inks, labels, chains, garden.imperial());
-            shapes.add(new Shape.Group(
-                    "dimensions", "Lengths of walls", "dimensions",
-                    beds.stream().map(bed -> (Shape) walls.of(bed.bed(), view)).toList()));
-            lengths = walls.leftOut();
-            far = distances.leftOut();
-        }
+        Missing missing = options.shows(PlanLayer.DIMENSIONS) ? dimensions(shapes, beds, chains, view, labels, unnamed) : new Missing(unnamed, 0, List.of());
         if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
             Words nothing = Words.of("Nothing to draw yet: outline the yard or add a bed.", 4, false);
             Plate middle = new Plate(view.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
             shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
         }
-        return new Missing(unnamed, lengths, far);
+        return missing;
+    }
+
+    private Missing dimensions(List<Shape> shapes, List<BedShapes> beds, Chains chains, View view, Labels labels, int unnamed) {
+        Distances distances = new Distances(beds, yard(), chains, view, labels, inks, imperial);
+        shapes.add(distances.shapes());
+        Dimensions walls = new Dimensions(inks, labels, chains, imperial);
+        shapes.add(new Shape.Group(
+                "dimensions", "Lengths of walls", "dimensions", beds.stream().map(bed -> (Shape) walls.of(bed.bed(), view)).toList()));
+        return new Missing(unnamed, walls.leftOut(), distances.leftOut());
+    }
+
+    /** What lies under the beds. */
+    private void below(List<Shape> shapes, GroundShapes ground, PathShapes paths, View view) {
+        shapes.add(ground.ground(options.shows(PlanLayer.GROUND)));
+        if (options.shows(PlanLayer.SUN)) {
+            asked.sun().ifPresent(sun -> shapes.add(new Shape.Group(
+                    "sun", "Direct sun on " + sun.day().day(), "sun", LightShapes.cells(garden, sun, view, inks))));
+        }
+        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes(options.working()));
+        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.things());
+        else if (options.shows(PlanLayer.GROUND)) shapes.add(ground.trees());
+        shapes.add(ground.edge());
+        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.gates());
     }
 
     private static Shape stages(List<BedShapes> beds, Labels labels, Inks inks) {

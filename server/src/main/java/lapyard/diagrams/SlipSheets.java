@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lapyard.catalogue.Supplier;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
@@ -42,19 +43,7 @@ public final class SlipSheets {
     /** Each supplier's order is a sheet to hand over: nothing else stands on it. */
     private static void order(Slip slip, Slip.Order order, boolean example, String today, BenchSheet sheet, Flow flow) {
         String code = slip.currency().getCode();
-        String until = order.supplier().validUntil();
-        boolean past = !until.isEmpty() && !today.isEmpty() && until.compareTo(today) < 0;
-        List<String> about = new ArrayList<>();
-        if (order.supplier().leadDays() > 0) {
-            about.add("order " + order.supplier().leadDays() + " days ahead");
-        }
-        if (!until.isEmpty()) {
-            about.add(past ? "PRICES ENDED ON " + until + ": ask again" : "prices hold until " + until);
-        }
-        if (example) {
-            about.add("example prices stand among these");
-        }
-        flow.section("Slip: " + order.supplier().name(), String.join("; ", about), 0);
+        flow.section("Slip: " + order.supplier().name(), about(order.supplier(), example, today), 0);
         List<String> sum = new ArrayList<>();
         sum.add("Goods " + order.goods().toPlainString() + ", delivery " + order.charge().toPlainString() + ": "
                 + (order.atLeast() ? "at least " : "") + code + " " + order.total().toPlainString()
@@ -143,6 +132,16 @@ public final class SlipSheets {
         }
         table.row("All", all.toPlainString(), "", "");
         table.on(flow);
+    }
+
+    private static String about(Supplier supplier, boolean example, String today) {
+        String until = supplier.validUntil();
+        boolean past = !until.isEmpty() && !today.isEmpty() && until.compareTo(today) < 0;
+        List<String> about = new ArrayList<>();
+        if (supplier.leadDays() > 0) about.add("order " + supplier.leadDays() + " days ahead");
+        if (!until.isEmpty()) about.add(past ? "PRICES ENDED ON " + until + ": ask again" : "prices hold until " + until);
+        if (example) about.add("example prices stand among these");
+        return String.join("; ", about);
     }
 
     private static String need(SlipLine line, BenchSheet sheet) {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
@@ -94,15 +95,8 @@ record BedReader(Catalogue catalogue, Usual usual) {
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) return Optional.empty();
-        Set<String> hidden = new LinkedHashSet<>();
-        for (int side = 0; seenGiven && side < outline.get().sides(); side++) {
-            if (!seen.contains(Bed.wallLetter(side))) hidden.add(Bed.wallLetter(side));
-        }
+        Set<String> hidden = seenGiven ? without(outline.get(), seen) : Set.of();
         Section timber = section.get();
-        Notches cut = notches.depthMm() != BY_TIMBER ? notches
-                : new Notches(notches.widthMm(), Notches.usualDepthMm(timber.heightMm()), notches.maxGapMm(), notches.keepFromCornersMm());
-        Finish covering = finish.coverM2PerLitre() != BY_TIMBER ? finish
-                : new Finish(finish.wanted(), finish.coats(), Finish.usualCoverM2(timber.planed()), finish.rough());
         Bed bed = new Bed(
                 id,
                 name,
@@ -110,11 +104,24 @@ record BedReader(Catalogue catalogue, Usual usual) {
                 stage,
                 new Bed.Siting(outline.get(), placement, near),
                 new Bed.Walls(courses, timber, lap, joints, hidden, low, seams),
-                new Bed.Making(screws, cut, ties, covering, seal),
+                new Bed.Making(screws, of(timber, notches), ties, of(timber, finish), seal),
                 new Bed.Inside(base, liner),
                 new Bed.Planting(fill, food));
         return Optional.of(screws.lengthMm() != BY_TIMBER ? bed : bed.withMaking(bed.making().withScrews(
                 new Screws(Construction.usualScrewMm(bed), screws.perJoint(), screws.diameterMm()))));
+    }
+
+    private static Set<String> without(Outline outline, Set<String> seen) {
+        return IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).filter(wall -> !seen.contains(wall)).collect(Collectors.toSet());
+    }
+
+    private static Notches of(Section timber, Notches given) {
+        return given.depthMm() != BY_TIMBER ? given
+                : new Notches(given.widthMm(), Notches.usualDepthMm(timber.heightMm()), given.maxGapMm(), given.keepFromCornersMm());
+    }
+
+    private static Finish of(Section timber, Finish given) {
+        return given.coverM2PerLitre() != BY_TIMBER ? given : new Finish(given.wanted(), given.coats(), Finish.usualCoverM2(timber.planed()), given.rough());
     }
 
     static Placement placement(Cursor cursor) {

@@ -98,11 +98,6 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         Stored newest = shelf.standing(id);
         if (!Prints.known(sheets)) throw new ProblemException(404, "there are no sheets " + sheets);
         Stored stored = shelf.revision(newest, "revision", revision);
-        Optional<String> stale = stored.revision() == newest.revision()
-                ? Optional.empty()
-                : Optional.of("made from revision " + stored.revision() + "; the garden is at revision " + newest.revision()
-                        + ". Print again before you cut.");
-        LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
         int number = QueryParameters.number("page", page, 1, MOST_PAGES).orElse(1);
         PrintAsk ask = new PrintAsk(
                 QueryParameters.word("paper", paper),
@@ -114,9 +109,9 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
                 decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
                 decimal(QueryParameters.number("setting", minutesASetting, 0, MOST_MINUTES)),
                 QueryParameters.word("labels", labels),
-                "revision " + stored.revision() + ", " + day,
+                spoken(stored),
                 "",
-                stale,
+                stale(stored, newest),
                 photos(id, sheets));
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         String how = "inline; filename=\"" + name + "\"";
@@ -166,6 +161,11 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         return answer(output, DRAWN.get("pdf"), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(after, "variation-from-r" + before.revision() + ".pdf") + "\"")
                 .build();
+    }
+
+    private static Optional<String> stale(Stored stored, Stored newest) {
+        return stored.revision() == newest.revision() ? Optional.empty() : Optional.of(
+                "made from revision " + stored.revision() + "; the garden is at revision " + newest.revision() + ". Print again before you cut.");
     }
 
     private static String spoken(Stored stored) {
