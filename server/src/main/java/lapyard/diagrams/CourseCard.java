@@ -79,7 +79,8 @@ final class CourseCard {
         List<Course> courses = work.frame().courses();
         for (int i = 0; i < courses.size(); i += COURSES) {
             List<List<Course>> groups = alike(courses.subList(i, Math.min(courses.size(), i + COURSES)));
-            boolean together = above(groups).isPresent();
+            // one ring has the whole sheet, its table beside it
+            boolean together = groups.size() > 1 && above(groups).isPresent();
             List<List<List<Course>>> sheets = together ? List.of(groups) : groups.stream().map(List::of).toList();
             for (List<List<Course>> some : sheets) drafts.add(new BenchSheet.Draft(title(), about(), sheet(some, together)));
         }
@@ -96,7 +97,7 @@ final class CourseCard {
     }
 
     private String title() {
-        return "Course card, " + BenchSheet.named(beds, 6, sheet.space().width() * 0.4).replaceFirst("^Bed", "bed");
+        return "Course card, " + BenchSheet.named(beds, 4, sheet.space().width() * 0.5).replaceFirst("^Bed", "bed");
     }
 
     private String about() {
@@ -105,7 +106,7 @@ final class CourseCard {
         String section = sheet.written(bed.section().thicknessMm()) + " × " + sheet.written(bed.section().heightMm());
         return sheet.written(box.width()) + " × " + sheet.written(box.height()) + " over all, " + sheet.written(bed.heightMm())
                 + " high: " + Measure.counted(bed.courses(), "course") + " of " + section
-                + (bed.walls().lap() == Lap.TURNING ? ", alternating lap" : ", long-wall lap")
+                + (notes.mitred() ? ", mitred corners" : bed.walls().lap() == Lap.TURNING ? ", alternating lap" : ", long-wall lap")
                 + (beds.size() > 1 ? "; one copy for each bed" : "");
     }
 
@@ -268,7 +269,7 @@ final class CourseCard {
             }
             for (Course course : group) {
                 Piece own = course.pieces().get(i);
-                shapes.add(sheet.tick(x, y + row - 0.15, Math.min(TypeSize.TICK, row - 0.3)));
+                shapes.add(sheet.tick(x, y + row - 0.15, Math.min(Math.min(TypeSize.TICK, row - 0.3), COURSE[0] * share - 0.6)));
                 cell(shapes, x + COURSE[0] * share, base, notes.mark(own), TEXT, true, COURSE[1] * share);
                 cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share);
                 x += sum(COURSE) * share;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTies;
@@ -76,10 +77,15 @@ final class CourseNotes {
         holds(courses, notes);
         points(courses, notes);
         notes.add(new Note("Reading", "from above, wall A in front" + (bed.placement().mirror() ? ", mirrored as this bed stands" : "")
-                + "; walls start and end as one goes round from A to B. Laps swap each course."
+                + "; walls start and end as one goes round from A to B." + (mitred() ? "" : " Laps swap each course.")
                 + (severalBeds ? " The bed's code goes before each mark; boards are on Saw Day." : "")
                 + (work.frame().seams().isEmpty() ? "" : " Parts a, b of a joined wall from its start.")));
         return notes;
+    }
+
+    /** Whether no corner is lapped. */
+    boolean mitred() {
+        return IntStream.range(0, work.bed().outline().sides()).allMatch(corner -> work.bed().joint(corner) == Joint.MITRE);
     }
 
     /** What is done at each wall of course 1 before it is laid, those that have any. */

@@ -51,11 +51,15 @@ public final class FloorCards {
      * @return cards of all beds that have a floor or a liner, beds alike on one; one page that says so where none has
      */
     public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        List<BenchSheet.Draft> all = drafts(sheet, works, rolls);
-        List<BenchSheet.Draft> drafts = all.size() == 1 ? all : drafts(sheet, works, List.of());
-        return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts);
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            List<BenchSheet.Draft> all = drafts(sheet, works, rolls);
+            List<BenchSheet.Draft> drafts = all.size() == 1 ? all : drafts(sheet, works, List.of());
+            return drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts;
+        });
     }
+
+    /** Between the drawing and its table. */
+    private static final double BESIDE = 3;
 
     /** Whether the cards of {@link #pages} and the rolls stand on one sheet. */
     public static boolean holdsRolls(boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
@@ -111,11 +115,11 @@ public final class FloorCards {
                 sheet.text(x, top + 10.6, about, size, false)));
         Flow.Block floor = new Flow.Block(high + 1, false, (x, top) -> drawing(sheet, work, frame, scale, new Box(x, top, x + drawn, top + high)));
         if (onWalls(work) && work.bottom().bays().isEmpty()) {
-            Flow.Block table = Flow.Block.of(liner(sheet, work).blocks(wide - drawn));
+            Flow.Block table = Flow.Block.of(liner(sheet, work).blocks(wide - drawn - BESIDE));
             card.add(title);
             card.add(new Flow.Block(Math.max(floor.heightMm(), table.heightMm()), false, (x, top) -> {
                 List<Shape> shapes = new ArrayList<>(floor.drawer().at(x, top));
-                shapes.addAll(table.drawer().at(x + drawn, top));
+                shapes.addAll(table.drawer().at(x + drawn + BESIDE, top));
                 return shapes;
             }));
         } else {

@@ -1,6 +1,7 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -9,40 +10,78 @@ import lapyard.plan.Crew;
 import lapyard.weekends.Weekends;
 
 /**
- * Who does what on a day: each part of the work goes to those who are free when it begins, to whoever has done least so far;
- * what is lifted goes to those who can lift, other work to those who cannot where there are such.
+ * Who does what on a day: each part of the work goes to those who are free for the whole of it, to whoever has done least so
+ * far; then a second pair of hands comes to what is lifted together for a while. What is lifted goes to those who can lift,
+ * other work to those who cannot where there are such.
  */
 final class Hands {
-    private Hands() {}
+    private final Weekends.Day day;
+    private final Map<String, Weekends.Task> tasks;
+    private final Map<String, Boolean> lifts = new HashMap<>();
+
+    /** Minutes of the day in which somebody is at work. */
+    private final Map<String, BitSet> busy = new HashMap<>();
+
+    private Hands(Weekends.Day day, Map<String, Weekends.Task> tasks, Crew crew) {
+        this.day = day;
+        this.tasks = tasks;
+        crew.people().forEach(person -> lifts.put(person.name(), person.lifts()));
+        day.people().forEach(name -> busy.put(name, new BitSet()));
+    }
 
     /** Names for each part of a day, in its order; a part for which this way of sharing finds too few has the number alone. */
     static List<String> of(Weekends.Day day, Map<String, Weekends.Task> tasks, Crew crew) {
-        Map<String, Boolean> lifts = new HashMap<>();
-        crew.people().forEach(person -> lifts.put(person.name(), person.lifts()));
-        Map<String, Integer> until = new HashMap<>();
-        Map<String, Integer> minutes = new HashMap<>();
-        List<String> hands = new ArrayList<>();
-        for (Weekends.Part part : day.parts()) {
-            boolean heavy = tasks.get(part.task()).work().lifts();
-            List<String> free = day.people().stream()
-                    .filter(name -> until.getOrDefault(name, 0) <= part.fromMinute())
-                    .filter(name -> !heavy || lifts.getOrDefault(name, true))
-                    .sorted(Comparator.comparing((String name) -> !heavy && lifts.getOrDefault(name, true))
-                            .thenComparing(name -> minutes.getOrDefault(name, 0)))
-                    .limit(part.people())
-                    .toList();
-            if (free.size() < part.people()) {
-                hands.add(part.hands());
-                continue;
-            }
-            boolean some = part.people() > 1 && part.togetherMinutes() < part.toMinute() - part.fromMinute();
-            for (int i = 0; i < free.size(); i++) {
-                int to = some && i > 0 ? part.fromMinute() + part.togetherMinutes() : part.toMinute();
-                until.put(free.get(i), to);
-                minutes.merge(free.get(i), to - part.fromMinute(), Integer::sum);
-            }
-            hands.add(String.join(", ", free) + (some ? "; together for " + part.togetherMinutes() + " min" : ""));
+        return new Hands(day, tasks, crew).names();
+    }
+
+    private List<String> names() {
+        List<List<String>> names = new ArrayList<>();
+        for (Weekends.Part part : day.parts()) names.add(new ArrayList<>(take(part, some(part) ? 1 : part.people(), length(part), List.of())));
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            Weekends.Part part = day.parts().get(i);
+            List<String> own = names.get(i);
+            if (some(part)) own.addAll(take(part, part.people() - 1, part.togetherMinutes(), own));
+            words.add(own.size() < part.people() ? unnamed(part) : String.join(", ", own) + (some(part) ? "; together for " + part.togetherMinutes() + " min" : ""));
         }
-        return hands;
+        return words;
+    }
+
+    private static String unnamed(Weekends.Part part) {
+        return part.people() == 1 ? "1 person" : part.people() + " people" + (some(part) ? " for " + part.togetherMinutes() + " min" : "");
+    }
+
+    private static int length(Weekends.Part part) {
+        return part.toMinute() - part.fromMinute();
+    }
+
+    /** Whether all are needed for a while only. */
+    private static boolean some(Weekends.Part part) {
+        return part.people() > 1 && part.togetherMinutes() < length(part);
+    }
+
+    /** So many who have these minutes of a part to give, beside those who are at it; they have them no more. */
+    private List<String> take(Weekends.Part part, int count, int minutes, List<String> at) {
+        boolean heavy = tasks.get(part.task()).work().lifts();
+        List<String> free = day.people().stream()
+                .filter(name -> !at.contains(name) && free(part, name) >= minutes)
+                .filter(name -> !heavy || lifts.getOrDefault(name, true))
+                .sorted(Comparator.comparing((String name) -> !heavy && lifts.getOrDefault(name, true))
+                        .thenComparing(name -> busy.get(name).cardinality()))
+                .limit(count)
+                .toList();
+        for (String name : free) {
+            int left = minutes;
+            for (int minute = part.fromMinute(); minute < part.toMinute() && left > 0; minute++) {
+                if (busy.get(name).get(minute)) continue;
+                busy.get(name).set(minute);
+                left--;
+            }
+        }
+        return free;
+    }
+
+    private int free(Weekends.Part part, String name) {
+        return length(part) - busy.get(name).get(part.fromMinute(), part.toMinute()).cardinality();
     }
 }

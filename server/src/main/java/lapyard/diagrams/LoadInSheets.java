@@ -41,16 +41,17 @@ public final class LoadInSheets {
      */
     public static List<Page> pages(Garden garden, List<BedWork> works, List<PathCover> covers, LoadIn loads, BenchOptions options) {
         boolean imperial = garden.imperial();
-        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, imperial, options);
-        if (loads.drops().isEmpty()) {
-            return sheet.pages(List.of(sheet.nothing("Delivery and access", "Nothing comes in for this garden.")));
-        }
-        Flow flow = new Flow(sheet, "Delivery and access", "");
-        loads.drops().forEach(drop -> drop(drop, sheet, flow));
-        way(loads, Wording.of(imperial), sheet, flow);
-        List<Point> places = loads.bagPlaces().orElse(List.of());
-        if (!places.isEmpty()) sketch(garden, works, covers, places, sheet, options, flow);
-        return sheet.pages(flow.drafts());
+        return BenchSheet.pages(garden.name(), CAUTION, imperial, options, sheet -> {
+            if (loads.drops().isEmpty()) {
+                return List.of(sheet.nothing("Delivery and access", "Nothing comes in for this garden."));
+            }
+            Flow flow = new Flow(sheet, "Delivery and access", "");
+            loads.drops().forEach(drop -> drop(drop, sheet, flow));
+            way(loads, Wording.of(imperial), sheet, flow);
+            List<Point> places = loads.bagPlaces().orElse(List.of());
+            if (!places.isEmpty()) sketch(garden, works, covers, places, sheet, options, flow);
+            return flow.drafts();
+        });
     }
 
     /** Where bulk bags are put down, numbered in the order in which their places are told. */
@@ -77,10 +78,10 @@ public final class LoadInSheets {
 
     private static void drop(LoadIn.Drop drop, BenchSheet sheet, Flow flow) {
         String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg(), sheet) + ", " + m3(drop.volumeM3(), sheet) + " as counted"
-                + (drop.supplier().leadDays() > 0 ? "; order " + drop.supplier().leadDays() + " days ahead" : "");
+                + (drop.supplier().leadDays() > 0 ? "; order " + Measure.counted(drop.supplier().leadDays(), "day") + " ahead" : "");
         flow.section("Delivery: " + drop.supplier().name(), about);
         flow.words(List.of(drop.trips()
-                .map(trips -> trips.proved() ? "No way takes fewer trips." : "No way takes under " + trips.atLeast() + " trips.")
+                .map(trips -> trips.proved() ? "These are the fewest trips that carry it." : "It takes at least " + Measure.counted(trips.atLeast(), "trip") + ".")
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
         BenchTable table = new BenchTable(sheet, "Comes",
                 new Column("count", 0.08, true), new Column("of", 0.34, true), new Column("for", 0.32, false),
@@ -120,9 +121,8 @@ public final class LoadInSheets {
                         ? ". Round the turn goes up to " + sheet.written(loads.roundTurn().getAsDouble()) + ", carried level."
                         : ".")));
         if (loads.bags() > 0) {
-            words.add(loads.bags() + (loads.bags() == 1 ? " bulk bag is" : " bulk bags are") + " set down and emptied where "
-                    + (loads.bags() == 1 ? "it stands" : "they stand")
-                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free for one" : ", as numbered below, middles at "
+            words.add("Bulk bags and heaps take " + Measure.counted(loads.bags(), "place") + " and are emptied where they stand"
+                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free" : ", as numbered below: " + putDown(loads) + ". Middles at "
                             + places.stream()
                                     .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
                                     .collect(Collectors.joining(", "))
@@ -157,6 +157,21 @@ public final class LoadInSheets {
             tables.add(Flow.Block.of(barrows.blocks(half)));
         }
         flow.columns(2, APART, tables);
+    }
+
+    /** What stands at which of the numbered places. */
+    private static String putDown(LoadIn loads) {
+        List<String> all = new ArrayList<>();
+        long from = 1;
+        for (LoadIn.Drop drop : loads.drops()) {
+            for (Load load : drop.loads()) {
+                if (!load.bulk()) continue;
+                long to = from + load.places() - 1;
+                all.add((to == from ? "" + from : from + " to " + to) + " " + load.label() + ", " + load.count() + " × " + load.name());
+                from = to + 1;
+            }
+        }
+        return String.join("; ", all);
     }
 
     private static String mass(OptionalDouble each, long count, BenchSheet sheet) {

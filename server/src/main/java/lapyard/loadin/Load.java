@@ -30,7 +30,7 @@ public record Load(
     }
 
     /** Places that all of it takes on the ground, one for each begun cubic metre of a bag or heap. */
-    long places() {
+    public long places() {
         return count * Math.max(1, (long) Math.ceil(volumeM3 - 1e-9));
     }
 

@@ -123,8 +123,8 @@ public record LoadIn(
         if (places.isPresent() && places.get().size() < Math.min(bags, MOST_PLACES)) {
             int found = places.get().size();
             findings.add(Finding.of(FindingKind.BAGS_NO_ROOM, Place.field("delivery, bags"))
-                    .with("bags", Fact.count(bags, "bulk bags")).with("room", Fact.count(found, "bulk bags")).by(Fact.count(bags - found, "bags"))
-                    .way(WayKind.BAGS_LATER, Fact.count(bags - found, "bags")).way(WayKind.WHEEL_FIRST));
+                    .with("bags", Fact.count(bags, "places")).with("room", Fact.count(found, "places")).by(Fact.count(bags - found, "places"))
+                    .way(WayKind.BAGS_LATER, Fact.count(bags - found, "places")).way(WayKind.WHEEL_FIRST));
         }
         List<Barrows> barrows = wheeled.stream().map(good -> barrows(good, way, garden.people().crew().minutes(Rate.BARROW))).toList();
         return new LoadIn(drops, lifts, longest, roundTurn, bags, places, barrows, findings, CAUTIONS);

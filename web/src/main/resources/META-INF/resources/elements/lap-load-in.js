@@ -90,7 +90,7 @@ export class LapLoadIn extends PartPlace {
     return h('section', { 'data-key': `drop ${drop.supplier}` },
       h('h3', {}, `${drop.name}: ${drop.massAtLeast ? 'at least ' : ''}${kg(drop.massKg)}`
         + (trips ? `, ${trips.count} ${trips.count === 1 ? 'trip' : 'trips'} of the ${drop.vehicle.name}` : '')),
-      trips ? h('p.hint', {}, trips.proven ? 'No way takes fewer trips.' : `No way takes under ${trips.atLeast}.`) : null,
+      trips ? h('p.hint', {}, trips.proven ? 'These are the fewest trips that carry it.' : `It takes at least ${trips.atLeast} trips.`) : null,
       trips ? h('ol', {}, trips.trips.map(trip => h('li', {}, `${kg(trip.massKg)}: ${trip.loads.map(load => `${load.count} × ${load.name}`).join(', ')}`)))
         : h('ul', {}, drop.loads.map(load => h('li', {}, `${load.count} × ${load.name}, ${load.label}${load.massKg === null ? '' : `, ${measured(load.massKg, 'kg', units, 1)} each`}`))));
   }
