@@ -55,20 +55,23 @@ public final class CuttingSolver {
     public static CuttingResult cheapest(CuttingProblem problem, Effort effort) {
         Intake.measure("retrim", problem.retrimMm(), true);
         return problem.retrimMm() == 0
-                ? asTheyLie(problem, effort, Optional.empty(), true, Progress.UNHEARD).orElseThrow()
+                ? asTheyLie(problem, effort, Optional.empty(), 0, true, Progress.UNHEARD).orElseThrow()
                 : solve(problem, effort);
     }
 
     /**
-     * The plan that {@link #cheapest} finds, if it cuts everything for less than this. The search ends as soon as its bound says that
-     * no plan does, long before its steps are spent.
+     * The plan that {@link #cheapest} finds, if it leaves fewer kinds of pieces uncut than another, or as many for less money. The
+     * search ends as soon as its bound says that no plan does, long before its steps are spent.
+     *
+     * @param than what the other plan costs
+     * @param left how many kinds of pieces it leaves uncut
      */
-    public static Optional<CuttingResult> cheaper(CuttingProblem problem, Effort effort, BigDecimal than) {
+    public static Optional<CuttingResult> cheaper(CuttingProblem problem, Effort effort, BigDecimal than, int left) {
         Intake.measure("retrim", problem.retrimMm(), true);
         Optional<CuttingResult> found = problem.retrimMm() == 0
-                ? asTheyLie(problem, effort, Optional.of(than), true, Progress.UNHEARD)
+                ? asTheyLie(problem, effort, Optional.of(than), left, true, Progress.UNHEARD)
                 : Optional.of(solve(problem, effort));
-        return found.filter(plan -> plan.unplaced().isEmpty() && plan.cost().compareTo(than) < 0);
+        return found.filter(plan -> plan.unplaced().size() < left || plan.unplaced().size() == left && plan.cost().compareTo(than) < 0);
     }
 
     /** Offcuts are taken up again as they lie, whatever the problem says of trimming them. */
@@ -77,27 +80,29 @@ public final class CuttingSolver {
     }
 
     static CuttingResult asTheyLie(CuttingProblem problem, Effort effort, Progress progress) {
-        return asTheyLie(problem, effort, Optional.empty(), false, progress).orElseThrow();
+        return asTheyLie(problem, effort, Optional.empty(), 0, false, progress).orElseThrow();
     }
 
-    /** @param than empty where no plan that cuts everything costs less than this */
+    /** @param than empty where no plan that leaves so many kinds of pieces uncut costs less than this, and none leaves fewer */
     private static Optional<CuttingResult> asTheyLie(
-            CuttingProblem problem, Effort effort, Optional<BigDecimal> than, boolean moneyAlone, Progress progress) {
+            CuttingProblem problem, Effort effort, Optional<BigDecimal> than, int left, boolean moneyAlone, Progress progress) {
         CuttingBudget budget = new CuttingBudget(effort, progress);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
-        if (than.isPresent() && !unplaced.isEmpty()) return Optional.empty();
+        if (than.isPresent() && unplaced.size() > left) return Optional.empty();
         if (intake.nothingToCut()) {
             return Optional.of(new CuttingResult(
                     problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced,
                     new Shortage(left(unplaced), List.of())));
         }
         WholeProblem whole = intake.whole();
+        // where more might be left uncut, money alone rules nothing out
+        long rival = than.filter(any -> unplaced.size() == left).map(whole::unitsIn).orElse(CuttingSearch.NO_RIVAL);
         CuttingSearch search = moneyAlone
-                ? CuttingSearch.ofMoney(whole, effort, budget, than.map(whole::unitsIn).orElse(CuttingSearch.NO_RIVAL))
+                ? CuttingSearch.ofMoney(whole, effort, budget, rival)
                 : new CuttingSearch(whole, null, effort, budget);
         Solution solution = search.run();
-        if (search.hopeless() || than.isPresent() && solution.uncut() > 0) return Optional.empty();
+        if (search.hopeless() || than.isPresent() && left == 0 && solution.uncut() > 0) return Optional.empty();
         long atLeast = left(unplaced);
         if (solution.uncut() > 0) {
             Lacking.Fewest fewest = Lacking.fewest(whole, solution, new Filling(whole, budget), effort, budget);

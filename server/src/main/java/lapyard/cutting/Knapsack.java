@@ -7,16 +7,23 @@ import java.util.List;
 /**
  * The most valuable pattern for each board, item values given: a bounded knapsack in exact whole numbers. One table
  * over positions along the board serves every board length at once; pieces that any face serves come first in it, so
- * boards with fewer good faces read their answer on the way. Where the table would be too large, a {@link Frontier} of
- * the fillings worth having answers board by board.
+ * boards with fewer good faces read their answer on the way. Prices of a cutting job often give the table few different
+ * values: as long as that is so it is kept as {@link WorthSteps}. Where the table would be too large, a {@link Frontier}
+ * of the fillings worth having answers board by board.
  */
 final class Knapsack {
     private static final long LARGEST_TABLE = 6_000_000;
+    /** Steps are kept as long as there is at most one for so many positions. */
+    private static final int POSITIONS_A_STEP = 16;
 
     private final WholeProblem problem;
     private final CuttingBudget budget;
     private final int longest;
 
+    /** Worth by position before each of the first layers, then before the first one that is in the table. */
+    private final List<WorthSteps> steps = new ArrayList<>(List.of(new WorthSteps()));
+    /** Layers that are kept as steps; the later ones are in the table. */
+    private int stepLayers;
     private long[] table = new long[0];
     private final List<long[]> taken = new ArrayList<>();
     private int[] layerItem = new int[0];
@@ -72,7 +79,7 @@ final class Knapsack {
 
     /** No pattern on this much of a board is worth more than this. */
     long atMost(int room) {
-        if (byTable) return table[room];
+        if (byTable) return stepLayers == layers ? steps.get(layers).at(room) : table[room];
         long most = 0;
         for (int i = 0; i < value.length; i++) {
             if (limit[i] > 0) most = Math.max(most, Frontier.atMost(room, value[i], problem.weight[i]));
@@ -123,7 +130,7 @@ final class Knapsack {
     private boolean usesItemOf(int layer, int stock) {
         int position = problem.capacity[stock];
         for (int l = layer; l >= 0 && layerItem[l] == layerItem[layer]; l--) {
-            if ((taken.get(l)[position >> 6] >>> (position & 63) & 1) != 0) return true;
+            if (takes(l, position)) return true;
         }
         return false;
     }
@@ -137,15 +144,13 @@ final class Knapsack {
     }
 
     private void fillTable(int count) {
-        if (table.length == 0) table = new long[longest + 1];
-        else Arrays.fill(table, 0);
         if (layerItem.length < count) {
             layerItem = new int[count];
             layerCopies = new int[count];
             atEnd = new long[count][best.length];
-            while (taken.size() < count) taken.add(new long[(longest >> 6) + 1]);
         }
         layers = 0;
+        stepLayers = 0;
         Arrays.fill(layersUpTo, 0);
         for (int i = 0; i < value.length; i++) {
             if (value[i] <= 0 || limit[i] <= 0) continue;
@@ -161,10 +166,32 @@ final class Knapsack {
     }
 
     private void addLayer(int item, int copies) {
-        long[] bits = taken.get(layers);
-        Arrays.fill(bits, 0);
         int step = problem.weight[item] * copies;
         long gain = value[item] * copies;
+        layerItem[layers] = item;
+        layerCopies[layers] = copies;
+        long[] ends = atEnd[layers];
+        if (stepLayers == layers && (long) steps.get(layers).count() * POSITIONS_A_STEP <= longest) {
+            if (steps.size() == layers + 1) steps.add(new WorthSteps());
+            WorthSteps with = steps.get(layers + 1);
+            with.bettered(steps.get(layers), step, gain, longest);
+            for (int k = 0; k < ends.length; k++) ends[k] = with.at(problem.capacity[k]);
+            stepLayers++;
+        } else {
+            if (stepLayers == layers) {
+                if (table.length == 0) table = new long[longest + 1];
+                steps.get(layers).spread(table);
+            }
+            addToTable(step, gain);
+            for (int k = 0; k < ends.length; k++) ends[k] = table[problem.capacity[k]];
+        }
+        layers++;
+    }
+
+    private void addToTable(int step, long gain) {
+        while (taken.size() <= layers - stepLayers) taken.add(new long[(longest >> 6) + 1]);
+        long[] bits = taken.get(layers - stepLayers);
+        Arrays.fill(bits, 0);
         long[] v = table;
         for (int at = longest; at >= step; at--) {
             long with = v[at - step] + gain;
@@ -173,18 +200,21 @@ final class Knapsack {
                 bits[at >> 6] |= 1L << (at & 63);
             }
         }
-        layerItem[layers] = item;
-        layerCopies[layers] = copies;
-        long[] ends = atEnd[layers];
-        for (int k = 0; k < ends.length; k++) ends[k] = v[problem.capacity[k]];
-        layers++;
+    }
+
+    /** Whether the most that fits in so much room has the copies of this layer. */
+    private boolean takes(int layer, int room) {
+        if (layer >= stepLayers) return (taken.get(layer - stepLayers)[room >> 6] >>> (room & 63) & 1) != 0;
+        int step = problem.weight[layerItem[layer]] * layerCopies[layer];
+        WorthSteps before = steps.get(layer);
+        return step <= room && before.at(room - step) + value[layerItem[layer]] * layerCopies[layer] > before.at(room);
     }
 
     private int[] trace(int layer, int stock) {
         int[] copies = new int[problem.items()];
         int position = problem.capacity[stock];
         for (int l = layer; l >= 0; l--) {
-            if ((taken.get(l)[position >> 6] >>> (position & 63) & 1) == 0) continue;
+            if (!takes(l, position)) continue;
             copies[layerItem[l]] += layerCopies[l];
             position -= problem.weight[layerItem[l]] * layerCopies[l];
         }

@@ -30,6 +30,9 @@ final class WholeBoards {
     long leastMoney(long[] worth, int[] there, long need, long from, long below) {
         if (below <= from) return Math.min(from, below);
         int size = Math.toIntExact(below);
+        for (int k = 0; k < worth.length; k++) if (there[k] != 0 && worth[k] > 0) budget.spend(size);
+        long told = new BoardRests(problem.price, worth, there, below).leastMoney(need, from);
+        if (told >= 0) return told;
         if (most.length < size) most = new long[size];
         Arrays.fill(most, 0, size, 0);
         for (int k = 0; k < worth.length; k++) {
@@ -54,7 +57,6 @@ final class WholeBoards {
                     }
                 }
             }
-            budget.spend(size);
         }
         for (int m = (int) Math.max(0, from); m < size; m++) if (most[m] >= need) return m;
         return below;
@@ -104,7 +106,7 @@ final class WholeBoards {
         return false;
     }
 
-    private static long capped(long worth, int times, long need) {
+    static long capped(long worth, int times, long need) {
         return worth > need / times ? need : worth * times;
     }
 }

@@ -147,12 +147,7 @@ final class Joining {
                     Trial trial = trial(section);
                     // A tie that cannot stand costs nothing and holds nothing.
                     if (trial.hinges() > usual.hinges()) continue;
-                    BigDecimal below = best.subtract(trial.held());
-                    int left = unplaced;
-                    Optional<CuttingResult> better = left == 0
-                            ? looking.boardsCheaper(trial.boards(), below)
-                            : Optional.of(looking.boardsShortly(trial.boards())).filter(other -> other.unplaced().size() < left
-                                    || other.unplaced().size() == left && other.cost().compareTo(below) < 0);
+                    Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced);
                     if (better.isPresent()) {
                         best = better.get().cost().add(trial.held());
                         unplaced = better.get().unplaced().size();

@@ -41,7 +41,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private record Rolls(RollProblem problem, Effort effort) {}
 
-    private record Compared(CuttingProblem problem, BigDecimal than) {}
+    private record Compared(CuttingProblem problem, BigDecimal than, int left) {}
 
     SearchOptions(SearchLength search, Function<String, Progress> progress, SearchMemory memory) {
         this(search, progress, true, memory);
@@ -85,11 +85,11 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     }
 
     /** As {@link CuttingSolver#cheaper}, looked for as shortly. */
-    Optional<CuttingResult> boardsCheaper(CuttingProblem problem, BigDecimal than) {
+    Optional<CuttingResult> boardsCheaper(CuttingProblem problem, BigDecimal than, int left) {
         return memory.of(
-                new Compared(problem, than),
+                new Compared(problem, than, left),
                 pieces(problem),
-                asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than),
+                asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than, left),
                 result -> problem.retrimMm() == 0);
     }
 

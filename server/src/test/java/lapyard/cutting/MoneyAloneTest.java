@@ -25,6 +25,8 @@ class MoneyAloneTest {
         jobs.add(Jobs.job("all free", 3, 0, List.of(Jobs.onHand("R1", 3000, "0", 4), Jobs.onHand("R2", 2000, "0", 9)),
                 Jobs.pieces(900, 5, 650, 4)));
         jobs.add(Jobs.job("too few", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 1)), Jobs.pieces(900, 5, 650, 4)));
+        jobs.add(Jobs.job("too few and too long", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 2)), Jobs.pieces(3900, 1, 900, 5, 650, 4)));
+        jobs.add(Jobs.job("two too long", 3, 0, List.of(Jobs.board(3000, "7.30"), Jobs.board(3300, "8.10")), Jobs.pieces(3900, 1, 3500, 2, 900, 5, 650, 4)));
         jobs.add(Jobs.job("one too long", 3, 0, List.of(Jobs.board(3000, "7.30")), Jobs.pieces(3900, 1, 650, 4)));
         return jobs;
     }
@@ -35,13 +37,17 @@ class MoneyAloneTest {
         CuttingResult whole = CuttingSolver.cheapest(problem, GLANCE);
         for (String more : List.of("-20", "-1", "-0.10", "-0.001", "0", "0.001", "0.10", "1", "20")) {
             BigDecimal than = whole.cost().add(new BigDecimal(more)).max(BigDecimal.ZERO);
-            Optional<CuttingResult> cheaper = CuttingSolver.cheaper(problem, GLANCE, than);
-            boolean less = whole.unplaced().isEmpty() && whole.cost().compareTo(than) < 0;
-            assertEquals(less, cheaper.isPresent(), "less than " + than + " against " + whole);
-            cheaper.ifPresent(plan -> {
-                assertEquals(whole.plan(), plan.plan());
-                assertEquals(whole.cost(), plan.cost());
-            });
+            for (int left = 0; left <= 3; left++) {
+                Optional<CuttingResult> cheaper = CuttingSolver.cheaper(problem, GLANCE, than, left);
+                int uncut = whole.unplaced().size();
+                assertEquals(uncut < left || uncut == left && whole.cost().compareTo(than) < 0, cheaper.isPresent(),
+                        "less than " + than + " with " + left + " left against " + whole);
+                cheaper.ifPresent(plan -> {
+                    assertEquals(whole.plan(), plan.plan());
+                    assertEquals(whole.cost(), plan.cost());
+                    assertEquals(whole.unplaced(), plan.unplaced());
+                });
+            }
         }
     }
 
@@ -60,6 +66,6 @@ class MoneyAloneTest {
     @Test
     void aPlanThatLeavesPiecesUncutIsNoCheaperOne() {
         CuttingProblem problem = Jobs.job("too few", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 1)), Jobs.pieces(900, 5));
-        assertTrue(CuttingSolver.cheaper(problem, GLANCE, new BigDecimal("50")).isEmpty());
+        assertTrue(CuttingSolver.cheaper(problem, GLANCE, new BigDecimal("50"), 0).isEmpty());
     }
 }

@@ -94,6 +94,35 @@ class PartsTest {
         }
     }
 
+    /** Few values make few steps, which are kept as such; many make a table after the first layers. */
+    @Test
+    void theBestPatternOfALongBoardIsFoundByStepsAndByTheTable() {
+        for (long seed = 1; seed <= 200; seed++) {
+            Random random = new Random(seed);
+            var stock = List.of(Jobs.board(4800, "36"), Jobs.board(3600, "26.4"), Jobs.board(2400, "17.4"));
+            List<CuttingProblem.Demand> pieces = new ArrayList<>();
+            for (int i = 0; i < 7; i++) pieces.add(Jobs.piece("P" + i, 300 + random.nextInt(2000), 1 + random.nextInt(4)));
+            var problem = new Intake(Jobs.job("x", 4, 10, stock, pieces)).whole();
+            int worths = seed % 2 == 0 ? 3 : 1_000_000;
+            long[] values = random.longs(problem.items(), 0, worths).toArray();
+            boolean[] open = new boolean[problem.stocks()];
+            Arrays.fill(open, true);
+            Knapsack knapsack = new Knapsack(problem, new CuttingBudget(CuttingSolver.FULL));
+            knapsack.solve(new long[problem.items()], problem.demand, open, new long[problem.stocks()]);
+            knapsack.solve(values, problem.demand, open, new long[problem.stocks()]);
+            for (int k = 0; k < problem.stocks(); k++) {
+                long best = enumerate(problem, values, 0, problem.capacity[k]);
+                assertEquals(best, knapsack.best(k), "seed " + seed);
+                Pattern pattern = knapsack.pattern(k);
+                long worth = 0;
+                for (int i = 0; i < pattern.items().length; i++) worth += values[pattern.items()[i]] * pattern.counts()[i];
+                assertEquals(best, worth, "seed " + seed);
+                int room = random.nextInt(problem.capacity[k]);
+                assertEquals(enumerate(problem, values, 0, room), knapsack.atMost(room), "seed " + seed + ", room " + room);
+            }
+        }
+    }
+
     private static long enumerate(WholeProblem problem, long[] values, int item, long room) {
         if (item == problem.items()) return 0;
         long best = 0;
@@ -116,6 +145,31 @@ class PartsTest {
         assertEquals(7, boards.leastMoney(holds, problem.supply, 11, 0, 50));
         assertTrue(!boards.fewerMight(holds, problem.supply, 9, 6, 2));
         assertTrue(boards.fewerMight(holds, problem.supply, 9, 6, 3));
+    }
+
+    @Test
+    void wholeBoardsCostWhatPlainEnumerationSays() {
+        for (long seed = 1; seed <= 3_000; seed++) {
+            Random random = new Random(seed);
+            List<CuttingProblem.Stock> stock = new ArrayList<>();
+            int dearest = seed % 2 == 0 ? 6 : 40;
+            for (int k = 0; k < 1 + random.nextInt(4); k++) {
+                stock.add(random.nextInt(3) > 0 || k == 0
+                        ? Jobs.board(30 + 10 * k, "" + (1 + random.nextInt(dearest)))
+                        : Jobs.onHand("R" + k, 30 + 10 * k, "" + random.nextInt(dearest), 1 + random.nextInt(3)));
+            }
+            var problem = new Intake(Jobs.job("x", 0, 0, stock, Jobs.pieces(10, 9))).whole();
+            long[] holds = random.longs(problem.stocks(), 0, dearest + 4).toArray();
+            WholeBoards boards = new WholeBoards(problem, new CuttingBudget(CuttingSolver.FULL));
+            int below = 1 + random.nextInt(60);
+            int from = random.nextInt(below);
+            long need = random.nextInt(120);
+            long least = from;
+            long held = 0;
+            for (long money = 0; money <= from; money++) held = Math.max(held, mostHeld(problem, holds, 0, money, 200));
+            while (least < below && held < need) held = Math.max(held, mostHeld(problem, holds, 0, ++least, 200));
+            assertEquals(least, boards.leastMoney(holds, problem.supply, need, from, below), "seed " + seed);
+        }
     }
 
     @Test
