@@ -19,27 +19,28 @@ public final class AccessSheets {
 
     /** @return one page or more */
     public static List<Page> pages(Garden garden, AccessSheet access, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
-        String name = access.standard().id().equals("usual") ? "this garden's own figures" : access.standard().name();
-        Flow flow = new Flow(sheet, "Access", "against " + name + " (" + access.standard().source() + ")");
-        List<AccessSheet.Row> failing = access.rows().stream().filter(row -> !row.pass()).toList();
-        flow.words(List.of(access.rows().size() - failing.size() + " of " + access.rows().size() + " checks pass."), 4.6, true);
-        table("What fails", failing, sheet).on(flow);
-        Map<String, List<String>> byPlace = new LinkedHashMap<>();
-        for (AccessSheet.Row row : access.rows()) {
-            for (String where : row.where().split(", ")) {
-                List<String> fails = byPlace.computeIfAbsent(where, place -> new ArrayList<>());
-                if (!row.pass()) {
-                    fails.add(row.what() + " by " + amount(row, row.missing(), sheet));
+        return BenchSheet.pages(garden.name(), CAUTION, garden.imperial(), options, sheet -> {
+            String name = access.standard().id().equals("usual") ? "this garden's own figures" : access.standard().name();
+            Flow flow = new Flow(sheet, "Access", "against " + name + " (" + access.standard().source() + ")");
+            List<AccessSheet.Row> failing = access.rows().stream().filter(row -> !row.pass()).toList();
+            flow.words(List.of(access.rows().size() - failing.size() + " of " + access.rows().size() + " checks pass."), 4.6, true);
+            table("What fails", failing, sheet).on(flow);
+            Map<String, List<String>> byPlace = new LinkedHashMap<>();
+            for (AccessSheet.Row row : access.rows()) {
+                for (String where : row.where().split(", ")) {
+                    List<String> fails = byPlace.computeIfAbsent(where, place -> new ArrayList<>());
+                    if (!row.pass()) {
+                        fails.add(row.what() + " by " + amount(row, row.missing(), sheet));
+                    }
                 }
             }
-        }
-        BenchTable register = new BenchTable(
-                sheet, "Place by place", new Column("place", 0.25, true), new Column("", 0.15, true), new Column("fails", 0.6, false));
-        byPlace.forEach((where, fails) -> register.row(where, fails.isEmpty() ? "pass" : "fail", String.join(", ", fails)));
-        register.on(flow);
-        table("All that was measured", access.rows(), sheet).on(flow);
-        return sheet.pages(flow.drafts());
+            BenchTable register = new BenchTable(
+                    sheet, "Place by place", new Column("place", 0.25, true), new Column("", 0.15, true), new Column("fails", 0.6, false));
+            byPlace.forEach((where, fails) -> register.row(where, fails.isEmpty() ? "pass" : "fail", String.join(", ", fails)));
+            register.on(flow);
+            table("All that was measured", access.rows(), sheet).on(flow);
+            return flow.drafts();
+        });
     }
 
     private static BenchTable table(String title, List<AccessSheet.Row> rows, BenchSheet sheet) {

@@ -24,27 +24,28 @@ public final class BedRegister {
 
     /** @return one page or more; a garden without beds has one that says so */
     public static List<Page> pages(String garden, boolean imperial, List<Row> beds, List<Row> types, List<String> warnings, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        if (beds.isEmpty()) {
-            return sheet.pages(List.of(sheet.nothing("Bed register", "No bed stands in this garden yet.")));
-        }
-        Flow flow = new Flow(
-                sheet, "Bed register", Measure.counted(beds.size(), "bed") + ", each to be ticked when it is filled");
-        BenchTable table = new BenchTable(
-                sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
-                column("Stands at: along, away", 0.21, false), column("Stage", 0.08, false), column("Timber", 0.09, false),
-                column("Mass", 0.08, false), column("Loose soil", 0.07, false), column("Done", 0.04, false));
-        beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), BenchTable.TICK));
-        new WarningFrame(sheet, warnings).on(flow);
-        table.on(flow);
-        if (!types.isEmpty()) {
-            BenchTable sums = new BenchTable(
-                    sheet, "Types", column("Type", 0.14, true), column("Beds", 0.22, false), column("Width, depth, height", 0.28, false),
-                    column("Timber", 0.12, false), column("Mass", 0.12, false), column("Loose soil", 0.12, false));
-            types.forEach(row -> sums.row(row.bed(), row.what(), row.size(), row.timber(), row.mass(), row.soil()));
-            sums.on(flow);
-        }
-        return sheet.pages(flow.drafts());
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            if (beds.isEmpty()) {
+                return List.of(sheet.nothing("Bed register", "No bed stands in this garden yet."));
+            }
+            Flow flow = new Flow(
+                    sheet, "Bed register", Measure.counted(beds.size(), "bed") + ", each to be ticked when it is filled");
+            BenchTable table = new BenchTable(
+                    sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
+                    column("Stands at: along, away", 0.21, false), column("Stage", 0.08, false), column("Timber", 0.09, false),
+                    column("Mass", 0.08, false), column("Loose soil", 0.07, false), column("Done", 0.04, false));
+            beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), BenchTable.TICK));
+            new WarningFrame(sheet, warnings).on(flow);
+            table.on(flow);
+            if (!types.isEmpty()) {
+                BenchTable sums = new BenchTable(
+                        sheet, "Types", column("Type", 0.14, true), column("Beds", 0.22, false), column("Width, depth, height", 0.28, false),
+                        column("Timber", 0.12, false), column("Mass", 0.12, false), column("Loose soil", 0.12, false));
+                types.forEach(row -> sums.row(row.bed(), row.what(), row.size(), row.timber(), row.mass(), row.soil()));
+                sums.on(flow);
+            }
+            return flow.drafts();
+        });
     }
 
     private static BenchTable.Column column(String head, double share, boolean bold) {

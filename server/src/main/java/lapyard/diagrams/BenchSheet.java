@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
@@ -22,26 +23,34 @@ final class BenchSheet {
     private static final double GAP = 3;
     private static final double MARK = 3.6;
 
+    /** Parts of the usual sizes, tried in this order. */
+    static final double[] CLOSER = {0.94, 0.88, 0.82};
+
     private final String garden;
     private final String caution;
     private final BenchOptions options;
     final boolean imperial;
     final Inks inks;
+
+    /** Type and gaps are so large a part of what is usual. */
+    final double close;
+
     private final Box frame;
 
     /**
      * One sheet before it is known how many there will be.
      *
      * @param kinds headings of all that stands on it; the first is that of the sheet
+     * @param thin  whether it begins with so little of what goes on from the sheet before that this had better stand there
      */
-    record Draft(List<String> kinds, String about, List<Shape> shapes) {
+    record Draft(List<String> kinds, String about, List<Shape> shapes, boolean thin) {
         Draft {
             kinds = List.copyOf(kinds);
             shapes = List.copyOf(shapes);
         }
 
         Draft(String kind, String about, List<Shape> shapes) {
-            this(List.of(kind), about, shapes);
+            this(List.of(kind), about, shapes, false);
         }
 
         String kind() {
@@ -49,14 +58,48 @@ final class BenchSheet {
         }
     }
 
+    /**
+     * Sheets as they are usually laid out, or with smaller type and gaps where so little goes on to another sheet that these save it.
+     *
+     * @param caution the line at the foot of every sheet
+     * @param lay     draws the same on sheets of any {@link #close}
+     */
+    static List<Page> pages(String garden, String caution, boolean imperial, BenchOptions options, Function<BenchSheet, List<Draft>> lay) {
+        BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
+        List<Draft> best = lay.apply(sheet);
+        for (int i = 0; i < CLOSER.length && thin(best) > 0; i++) {
+            BenchSheet closer = new BenchSheet(garden, caution, imperial, options, CLOSER[i]);
+            List<Draft> drafts = lay.apply(closer);
+            if (drafts.size() < best.size() || drafts.size() == best.size() && thin(drafts) < thin(best)) {
+                best = drafts;
+                sheet = closer;
+            }
+        }
+        return sheet.pages(best);
+    }
+
+    private static long thin(List<Draft> drafts) {
+        return drafts.stream().filter(Draft::thin).count();
+    }
+
     /** @param caution the line at the foot of every sheet */
     BenchSheet(String garden, String caution, boolean imperial, BenchOptions options) {
+        this(garden, caution, imperial, options, 1);
+    }
+
+    BenchSheet(String garden, String caution, boolean imperial, BenchOptions options, double close) {
+        this.close = close;
         this.garden = garden;
         this.caution = caution;
         this.imperial = imperial;
         this.options = options;
         this.inks = new Inks(options.mono());
         this.frame = new Box(FILING, EDGE, options.paper().longMm - EDGE, options.paper().shortMm - EDGE);
+    }
+
+    /** A size of type on these sheets. */
+    double size(double usual) {
+        return Math.max(TypeSize.LEAST, usual * close);
     }
 
     /** A sheet that says why it is empty. */
@@ -96,13 +139,14 @@ final class BenchSheet {
         double room = frame.width() - 2 * GAP;
         double first = frame.low() + 7;
         double second = frame.low() + 12.6;
-        String kind = TextMeasure.cut(draft.kind(), 6, true, room * 0.5);
+        double large = fitting(draft.kind(), 6, 4, true, room * 0.6);
+        String kind = TextMeasure.cut(draft.kind(), large, true, room * 0.6);
         double place = right - TextMeasure.widthMm(sheet, 5, true) - 5;
-        double wide = place - left - TextMeasure.widthMm(kind, 6, true) - 5;
+        double wide = place - left - TextMeasure.widthMm(kind, large, true) - 5;
         String made = options.revision().isEmpty() ? "no revision kept" : options.revision();
         String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(text(left, first, kind, 6, true));
+        shapes.add(text(left, first, kind, large, true));
         double about = fitting(draft.about(), 3.6, TypeSize.LEAST, false, room * 0.68);
         shapes.add(text(left, second, TextMeasure.cut(draft.about(), about, false, room * 0.68), about, false));
         shapes.add(end(right, first, sheet, 5, true));

@@ -11,9 +11,16 @@ import lapyard.drawing.TextMeasure;
  */
 public final class BenchTable {
     private static final double SIZE = 3.6;
-    private static final double PITCH = SIZE * 1.3;
+    private static final double LINE = 1.3;
+
+    /** Between the cells of a row, and the rows. */
     private static final double PAD = 1.6;
-    private static final double HEAD = 14;
+
+    private static final double HEAD = 13;
+
+    /** A cell stands on one line where this part of the type lets it. */
+    private static final double SMALLER = 0.8;
+
     private static final double APART = 6;
 
     /** A cell that is a box to tick. */
@@ -28,6 +35,9 @@ public final class BenchTable {
     private final String title;
     private final List<Column> columns;
     private final List<Row> rows = new ArrayList<>();
+    private final double size;
+    private final double pitch;
+    private final double pad;
 
     /**
      * @param page   that the row leads to, from 0; below 0 for none
@@ -45,6 +55,9 @@ public final class BenchTable {
         this.sheet = sheet;
         this.title = title;
         this.columns = List.of(columns);
+        this.size = sheet.size(SIZE);
+        this.pitch = size * LINE;
+        this.pad = PAD * sheet.close;
     }
 
     void row(String... cells) {
@@ -98,7 +111,7 @@ public final class BenchTable {
     /** The cells and, on strips below them, the photos: on one sheet where one holds them, else the cells with the first strip. */
     private List<Flow.Block> blocks(Row row, double wide) {
         List<Flow.Block> blocks = new ArrayList<>(List.of(block(row, wide)));
-        int beside = Math.max(1, (int) ((wide + PAD) / (PHOTO_WIDE + PAD)));
+        int beside = Math.max(1, (int) ((wide + pad) / (PHOTO_WIDE + pad)));
         for (int from = 0; from < row.photos().size(); from += beside) {
             int to = Math.min(row.photos().size(), from + beside);
             blocks.add(strip(row.photos().subList(from, to), wide, to == row.photos().size()));
@@ -108,14 +121,14 @@ public final class BenchTable {
     }
 
     private Flow.Block strip(List<Seen> photos, double wide, boolean last) {
-        double high = photos.stream().mapToDouble(one -> one.photo().heightPx() * scale(one.photo())).max().orElse(0) + PAD;
+        double high = photos.stream().mapToDouble(one -> one.photo().heightPx() * scale(one.photo())).max().orElse(0) + pad;
         return new Flow.Block(high, false, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
             double x = left;
             for (Seen one : photos) {
                 double scale = scale(one.photo());
                 shapes.add(new Shape.Picture(x, top, one.photo().widthPx() * scale, one.photo().heightPx() * scale, one.photo(), one.words()));
-                x += one.photo().widthPx() * scale + PAD;
+                x += one.photo().widthPx() * scale + pad;
             }
             if (last) shapes.add(sheet.line(left, top + high, left + wide, top + high, Inks.HAIR));
             return shapes;
@@ -132,22 +145,25 @@ public final class BenchTable {
         List<Double> sizes = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             Column column = columns.get(i);
-            double room = wide * column.share() - PAD;
+            double room = wide * column.share() - pad;
             sizes.add(size(row.cells().get(i), column, room));
             cells.add(TextMeasure.wrap(row.cells().get(i), sizes.get(i), column.bold(), room));
         }
-        int most = (int) ((sheet.space().height() - HEAD - PAD - (row.photos().isEmpty() ? 0 : PHOTO_HIGH + PAD)) / PITCH);
+        int most = (int) ((sheet.space().height() - HEAD - pad - (row.photos().isEmpty() ? 0 : PHOTO_HIGH + pad)) / pitch);
         int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
         boolean ticked = row.cells().contains(TICK);
-        double height = Math.max(lines * PITCH, ticked ? TypeSize.TICK : 0) + PAD;
+        double height = Math.max(lines * pitch, ticked ? TypeSize.TICK : 0) + pad;
         return new Flow.Block(height, !row.photos().isEmpty(), (x, y) -> row(row, cells, sizes, lines, x, y, wide, height));
     }
 
     /** A figure is never cut: the type shrinks to the longest word of a cell. */
-    private static double size(String cell, Column column, double room) {
-        double size = SIZE;
-        for (String word : cell.split(" ")) size = Math.min(size, BenchSheet.fitting(word, SIZE, TypeSize.LEAST, column.bold(), room));
-        return size;
+    private double size(String cell, Column column, double room) {
+        double least = Math.max(TypeSize.LEAST, size * SMALLER);
+        double whole = BenchSheet.fitting(cell, size, least, column.bold(), room);
+        if (TextMeasure.widthMm(cell, whole, column.bold()) <= room) return whole;
+        double fits = size;
+        for (String word : cell.split(" ")) fits = Math.min(fits, BenchSheet.fitting(word, size, TypeSize.LEAST, column.bold(), room));
+        return fits;
     }
 
     private List<Shape> row(Row row, List<List<String>> cells, List<Double> sizes, int lines, double left, double top, double wide, double height) {
@@ -158,7 +174,7 @@ public final class BenchTable {
                 shapes.add(sheet.tick(x, top + TypeSize.TICK + 0.8, TypeSize.TICK));
             } else {
                 for (int k = 0; k < Math.min(lines, cells.get(i).size()); k++) {
-                    shapes.add(sheet.text(x, top + (k + 0.95) * PITCH, cells.get(i).get(k), sizes.get(i), columns.get(i).bold()));
+                    shapes.add(sheet.text(x, top + (k + 0.95) * pitch, cells.get(i).get(k), sizes.get(i), columns.get(i).bold()));
                 }
             }
             x += wide * columns.get(i).share();
@@ -180,7 +196,7 @@ public final class BenchTable {
                     double size = BenchSheet.fitting(column.head(), 2.9, TypeSize.LEAST, false, room);
                     List<String> lines = TextMeasure.wrap(column.head(), size, false, room);
                     for (int i = 0; i < lines.size(); i++) {
-                        shapes.add(sheet.text(x, top + 11.5 - (lines.size() - 1 - i) * 2.9, lines.get(i), size, false));
+                        shapes.add(sheet.text(x, top + 10.7 - (lines.size() - 1 - i) * 2.9, lines.get(i), size, false));
                     }
                     x += wide * column.share();
                 }

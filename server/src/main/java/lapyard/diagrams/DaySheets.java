@@ -20,8 +20,11 @@ import lapyard.weekends.Weekends;
 
 /** A sheet a weekend, its days side by side: who comes, what must be there, what is done when and by whom, what to mind; top-ups in one list. */
 public final class DaySheets {
-    /** A weekend begins on a fresh sheet where more than this part of one is used, so that each can be taken out by itself. */
+    /** A weekend begins on a fresh sheet where more than this part of one is used or the rest does not hold it, so that each can be taken out by itself. */
     private static final double WEEKEND = 0.45;
+
+    /** The words above a weekend that begins in the middle of a sheet. */
+    private static final double HEADED = 13;
 
     private static final double APART = 7;
     private static final double TEXT = 3.6;
@@ -31,14 +34,12 @@ public final class DaySheets {
             + " Retaining walls, decks and services: ask whoever is licensed for them.";
 
     private final BenchSheet sheet;
-    private final Flow flow;
     private final Weekends weekends;
     private final Crew crew;
     private final Map<String, Weekends.Task> tasks;
 
     private DaySheets(BenchSheet sheet, Weekends weekends, Crew crew) {
         this.sheet = sheet;
-        this.flow = new Flow(sheet, "Weekends", "");
         this.weekends = weekends;
         this.crew = crew;
         this.tasks = weekends.byId();
@@ -52,27 +53,37 @@ public final class DaySheets {
      */
     public static List<Page> pages(
             String garden, boolean imperial, Weekends weekends, Crew crew, Map<String, List<String>> warned, Map<Integer, List<String>> goods, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        DaySheets sheets = new DaySheets(sheet, weekends, crew);
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> new DaySheets(sheet, weekends, crew).drafts(warned, goods));
+    }
+
+    private List<BenchSheet.Draft> drafts(Map<String, List<String>> warned, Map<Integer, List<String>> goods) {
         Map<Integer, List<Weekends.Day>> byWeekend = new LinkedHashMap<>();
         List<Weekends.Day> topUps = new ArrayList<>();
         for (Weekends.Day day : weekends.days()) {
             if (day.parts().isEmpty()) continue;
-            boolean topUp = day.parts().stream().allMatch(part -> sheets.work(part).step() == Step.TOP_UP);
+            boolean topUp = day.parts().stream().allMatch(part -> work(part).step() == Step.TOP_UP);
             if (topUp) topUps.add(day);
             else byWeekend.computeIfAbsent(day.weekend(), weekend -> new ArrayList<>()).add(day);
         }
-        byWeekend.forEach((weekend, days) -> sheets.weekend(weekend, days, warned, goods.getOrDefault(weekend, List.of())));
-        sheets.topUps(topUps);
-        if (byWeekend.isEmpty() && topUps.isEmpty()) return sheet.pages(List.of(sheet.nothing("Weekends", "nothing is left to do")));
-        return sheet.pages(sheets.flow.drafts());
+        if (byWeekend.isEmpty() && topUps.isEmpty()) return List.of(sheet.nothing("Weekends", "nothing is left to do"));
+        Flow flow = new Flow(sheet, "Weekends", "");
+        byWeekend.forEach((weekend, days) -> {
+            List<String> there = goods.getOrDefault(weekend, List.of());
+            Flow alone = new Flow(sheet, "Weekends", "");
+            weekend(alone, weekend, days, warned, there);
+            double high = HEADED + alone.y() - sheet.space().low();
+            if (alone.drafts().size() > 1 || !flow.holds(high)) flow.next();
+            weekend(flow, weekend, days, warned, there);
+        });
+        topUps(flow, topUps);
+        return flow.drafts();
     }
 
     private GardenTask work(Weekends.Part part) {
         return tasks.get(part.task()).work();
     }
 
-    private void weekend(int weekend, List<Weekends.Day> days, Map<String, List<String>> warned, List<String> goods) {
+    private void weekend(Flow flow, int weekend, List<Weekends.Day> days, Map<String, List<String>> warned, List<String> goods) {
         flow.section("Weekend " + weekend, days.stream().map(DaySheets::date).collect(Collectors.joining(" and ")), WEEKEND);
         Set<String> warnings = new LinkedHashSet<>();
         Set<String> cautions = new LinkedHashSet<>();
@@ -86,7 +97,7 @@ public final class DaySheets {
         if (!goods.isEmpty()) flow.words(List.of("Must be there: " + String.join("; ", goods) + "."), SMALL, false);
         double wide = flow.columnWidth(2, APART);
         List<Flow.Block> blocks = new ArrayList<>();
-        days.forEach(day -> blocks.addAll(day(day, wide)));
+        days.forEach(day -> blocks.addAll(day(flow, day, wide)));
         List<String> waits = waits(days);
         if (!waits.isEmpty()) blocks.addAll(flow.lines(List.of("Waiting: " + String.join(". ", waits) + "."), SMALL, false, wide));
         if (!cautions.isEmpty()) {
@@ -96,7 +107,7 @@ public final class DaySheets {
         flow.gap(2);
     }
 
-    private List<Flow.Block> day(Weekends.Day day, double wide) {
+    private List<Flow.Block> day(Flow flow, Weekends.Day day, double wide) {
         List<Flow.Block> blocks = new ArrayList<>();
         // of what is written, so that the three add up on paper
         double over = Math.round(day.hoursThere() * 10) / 10.0 - Math.round(day.hoursUsed() * 10) / 10.0;
@@ -109,7 +120,7 @@ public final class DaySheets {
         head.add(new Flow.Block(2, false, (left, top) -> List.of(sheet.line(left, top + 1, left + wide, top + 1, Inks.THIN))));
         List<String> hands = Hands.of(day, tasks, crew);
         for (int i = 0; i < day.parts().size(); i++) {
-            Flow.Block task = task(day.parts().get(i), hands.get(i), wide);
+            Flow.Block task = task(flow, day.parts().get(i), hands.get(i), wide);
             if (i > 0) blocks.add(task);
             else blocks.add(Flow.Block.of(List.of(Flow.Block.of(head), task)));
         }
@@ -117,7 +128,7 @@ public final class DaySheets {
     }
 
     /** A box to tick, when and what, and below it who does it, what is carried and which sheet tells how. */
-    private Flow.Block task(Weekends.Part part, String hands, double wide) {
+    private Flow.Block task(Flow flow, Weekends.Part part, String hands, double wide) {
         GardenTask work = work(part);
         double text = TypeSize.TICK + 2;
         List<Flow.Block> lines = new ArrayList<>(flow.lines(List.of(clock(part.fromMinute()) + " - " + clock(part.toMinute()) + " " + work.place() + ": " + work.label()
@@ -154,7 +165,7 @@ public final class DaySheets {
         return waits;
     }
 
-    private void topUps(List<Weekends.Day> days) {
+    private void topUps(Flow flow, List<Weekends.Day> days) {
         if (days.isEmpty()) return;
         flow.section("Top-ups", "when the soil has settled");
         BenchTable table = new BenchTable(sheet, "Top up", new Column("", 0.08, false), new Column("day", 0.3, true), new Column("where", 0.2, true),

@@ -20,6 +20,9 @@ final class Flow {
 
     private static final double LINE = 1.35;
 
+    /** What goes on from the sheet before is little where it takes less than this part of one. */
+    private static final double LITTLE = 1.0 / 3;
+
     /** Of a text that goes on over sheets, so many lines stay together at its beginning and at its end. */
     private static final int TOGETHER = 2;
 
@@ -79,6 +82,13 @@ final class Flow {
     private Optional<Section> begun;
     private List<String> kinds = new ArrayList<>();
     private String about = "";
+    /** Whether this sheet begins with the rest of a section, and no other has begun on it. */
+    private boolean goesOn;
+
+    private boolean thin;
+
+    /** Of the section that goes on where the sheet ends. */
+    private String lastAbout = "";
     private List<Shape> shapes = new ArrayList<>();
     /** Heads as they stand on further sheets, the outermost first. */
     private final List<Block> heads = new ArrayList<>();
@@ -235,7 +245,7 @@ final class Flow {
     /** Sentences across the whole width, kept together where a sheet is high enough. */
     void words(List<String> sentences, double size, boolean bold) {
         List<Block> lines = lines(sentences, size, bold, sheet.space().width());
-        boolean whole = lines.size() * size * LINE <= sheet.space().height() / 2;
+        boolean whole = lines.stream().mapToDouble(Block::heightMm).sum() <= sheet.space().height() / 2;
         for (int i = 0; i < lines.size(); i++) {
             boolean last = i + 1 == lines.size();
             boolean edge = i + 1 < TOGETHER || i + TOGETHER >= lines.size();
@@ -245,7 +255,8 @@ final class Flow {
     }
 
     /** Each sentence on as many lines as a width asks for. */
-    List<Block> lines(List<String> sentences, double size, boolean bold, double widthMm) {
+    List<Block> lines(List<String> sentences, double usual, boolean bold, double widthMm) {
+        double size = sheet.size(usual);
         List<Block> lines = new ArrayList<>();
         for (String words : sentences) {
             for (String line : TextMeasure.wrap(words, size, bold, widthMm)) {
@@ -257,7 +268,7 @@ final class Flow {
 
     /** Room before what comes next on this sheet. */
     void gap(double heightMm) {
-        if (!fresh()) y += heightMm;
+        if (!fresh()) y += heightMm * sheet.close;
     }
 
     double y() {
@@ -326,16 +337,25 @@ final class Flow {
 
     private void begin(Section section) {
         if (fresh()) {
+            goesOn = false;
             kinds = new ArrayList<>(List.of(section.kind()));
             about = section.about();
+            lastAbout = about;
             return;
         }
+        thin |= goesOn && little();
+        goesOn = false;
         kinds.add(section.kind());
+        lastAbout = section.about();
         Box space = sheet.space();
         shapes.add(sheet.line(space.left(), y + 1, space.right(), y + 1, Inks.WIDE));
         shapes.add(sheet.text(space.left(), y + 6.6, TextMeasure.cut(section.kind(), 4.6, true, space.width()), 4.6, true));
         shapes.add(sheet.text(space.left(), y + 11.2, TextMeasure.cut(section.about(), 3.2, false, space.width()), 3.2, false));
         y += section.about().isEmpty() ? 9 : SECTION;
+    }
+
+    private boolean little() {
+        return y - sheet.space().low() < LITTLE * sheet.space().height();
     }
 
     private void turn() {
@@ -351,9 +371,12 @@ final class Flow {
     private void finish() {
         if (!shapes.isEmpty()) {
             foot.ifPresent(block -> shapes.addAll(block.drawer().at(sheet.space().left(), bottom())));
-            done.add(new BenchSheet.Draft(kinds, about, shapes));
+            done.add(new BenchSheet.Draft(kinds, about, shapes, thin || goesOn && little()));
+            goesOn = true;
+            thin = false;
             shapes = new ArrayList<>();
             kinds = new ArrayList<>(kinds.subList(kinds.size() - 1, kinds.size()));
+            about = lastAbout;
             if (!footGoesOn) foot = Optional.empty();
         }
         y = sheet.space().low();

@@ -11,28 +11,39 @@ import lapyard.drawing.Shape;
 
 /** Sheets of words and tables, one below the other; texts as they shall be read. */
 public final class ListSheets {
-    private final BenchSheet sheet;
-    private final Flow flow;
+    private final String garden;
+    private final boolean imperial;
+    private final String caution;
+    private final String kind;
+    private final String about;
+    private final BenchOptions options;
+    private final List<Part> parts = new ArrayList<>();
+
+    private interface Part {
+        void on(BenchSheet sheet, Flow flow);
+    }
 
     /**
      * @param kind  the heading
      * @param about what is said below it
      */
     public ListSheets(String garden, boolean imperial, String caution, String kind, String about, BenchOptions options) {
-        sheet = new BenchSheet(garden, caution, imperial, options);
-        flow = new Flow(sheet, kind, about);
+        this.garden = garden;
+        this.imperial = imperial;
+        this.caution = caution;
+        this.kind = kind;
+        this.about = about;
+        this.options = options;
     }
 
     /** @param size of the letters, mm */
     public ListSheets words(List<String> sentences, double size, boolean bold) {
-        flow.words(sentences, size, bold);
-        return this;
+        return with((sheet, flow) -> flow.words(sentences, size, bold));
     }
 
     /** A further heading, on the same sheet where enough of it is free. */
     public ListSheets section(String kind, String about) {
-        flow.section(kind, about, 0.7);
-        return this;
+        return with((sheet, flow) -> flow.section(kind, about, 0.7));
     }
 
     public ListSheets table(String title, List<Column> columns, List<List<String>> rows) {
@@ -44,10 +55,11 @@ public final class ListSheets {
 
     /** A table whose rows have photos below their cells. */
     public ListSheets pictured(String title, List<Column> columns, List<Pictured> rows) {
-        BenchTable table = new BenchTable(sheet, title, columns.toArray(Column[]::new));
-        rows.forEach(row -> table.row(row.cells(), row.photos().stream().map(photo -> new BenchTable.Seen(photo, row.words())).toList()));
-        table.on(flow);
-        return this;
+        return with((sheet, flow) -> {
+            BenchTable table = new BenchTable(sheet, title, columns.toArray(Column[]::new));
+            rows.forEach(row -> table.row(row.cells(), row.photos().stream().map(photo -> new BenchTable.Seen(photo, row.words())).toList()));
+            table.on(flow);
+        });
     }
 
     /** A photo as {@link #pictured} shows it; empty where it cannot be read. */
@@ -57,20 +69,30 @@ public final class ListSheets {
 
     /** Lines side by side to write on, with what belongs there above each. */
     public ListSheets toFillIn(List<String> asked) {
-        double wide = flow.columnWidth(asked.size(), 4);
-        flow.block(new Flow.Block(14, false, (x, y) -> {
-            List<Shape> shapes = new ArrayList<>();
-            for (int i = 0; i < asked.size(); i++) {
-                double left = x + i * (wide + 4);
-                shapes.add(sheet.text(left, y + 3.4, asked.get(i), 2.9, false));
-                shapes.add(sheet.line(left, y + 11, left + wide, y + 11, Inks.THIN));
-            }
-            return shapes;
-        }));
-        return this;
+        return with((sheet, flow) -> {
+            double wide = flow.columnWidth(asked.size(), 4);
+            flow.block(new Flow.Block(14, false, (x, y) -> {
+                List<Shape> shapes = new ArrayList<>();
+                for (int i = 0; i < asked.size(); i++) {
+                    double left = x + i * (wide + 4);
+                    shapes.add(sheet.text(left, y + 3.4, asked.get(i), 2.9, false));
+                    shapes.add(sheet.line(left, y + 11, left + wide, y + 11, Inks.THIN));
+                }
+                return shapes;
+            }));
+        });
     }
 
     public List<Page> pages() {
-        return sheet.pages(flow.drafts());
+        return BenchSheet.pages(garden, caution, imperial, options, sheet -> {
+            Flow flow = new Flow(sheet, kind, about);
+            parts.forEach(part -> part.on(sheet, flow));
+            return flow.drafts();
+        });
+    }
+
+    private ListSheets with(Part part) {
+        parts.add(part);
+        return this;
     }
 }

@@ -41,28 +41,29 @@ public final class OfficeSheets {
      */
     public static List<Page> pages(
             String garden, boolean imperial, Slip slip, Map<String, Double> areasM2, List<Boards> all, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        if (all.isEmpty() && slip.orders().isEmpty()) return sheet.pages(List.of(sheet.nothing("Office", "No boards are bought for this garden.")));
-        Flow flow = new Flow(sheet, "Office", "");
-        if (!slip.orders().isEmpty()) {
-            SlipSheets.sum(slip, sheet, flow);
-            SlipSheets.shares(slip, areasM2, sheet, flow);
-        }
-        if (!all.isEmpty()) flow.section("Office: boards", "what to weigh before they are bought");
-        for (Boards boards : all) {
-            BenchTable ways = new BenchTable(sheet, boards.name() + ": bought together or apart",
-                    new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));
-            boards.ways().forEach(way -> ways.row(way.way(), String.valueOf(way.boards()), way.cost()));
-            ways.on(flow);
-            BenchTable misses = new BenchTable(sheet, boards.name() + ": near misses, offered and not applied",
-                    new Column("change of a bed", 0.38, true), new Column("it would save in timber", 0.26, true),
-                    new Column("pieces", 0.36, false));
-            for (NearMiss miss : boards.nearMisses()) {
-                misses.row(miss.change().apply(shorter(miss.shorterMm(), sheet)), miss.saved(), SawOffcuts.some(miss.marks()));
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            if (all.isEmpty() && slip.orders().isEmpty()) return List.of(sheet.nothing("Office", "No boards are bought for this garden."));
+            Flow flow = new Flow(sheet, "Office", "");
+            if (!slip.orders().isEmpty()) {
+                SlipSheets.sum(slip, sheet, flow);
+                SlipSheets.shares(slip, areasM2, sheet, flow);
             }
-            misses.on(flow);
-        }
-        return sheet.pages(flow.drafts());
+            if (!all.isEmpty()) flow.section("Office: boards", "what to weigh before they are bought");
+            for (Boards boards : all) {
+                BenchTable ways = new BenchTable(sheet, boards.name() + ": bought together or apart",
+                        new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));
+                boards.ways().forEach(way -> ways.row(way.way(), String.valueOf(way.boards()), way.cost()));
+                ways.on(flow);
+                BenchTable misses = new BenchTable(sheet, boards.name() + ": near misses, offered and not applied",
+                        new Column("change of a bed", 0.38, true), new Column("it would save in timber", 0.26, true),
+                        new Column("pieces", 0.36, false));
+                for (NearMiss miss : boards.nearMisses()) {
+                    misses.row(miss.change().apply(shorter(miss.shorterMm(), sheet)), miss.saved(), SawOffcuts.some(miss.marks()));
+                }
+                misses.on(flow);
+            }
+            return flow.drafts();
+        });
     }
 
     /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */

@@ -28,44 +28,45 @@ public final class QuoteSheets {
     public static List<Page> pages(
             String garden, boolean imperial, Quote quote, QuoteTerms terms, Map<String, BigDecimal> shares, boolean examples,
             List<String> warnings, String date, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        String code = quote.currency().getCode();
-        String atLeast = quote.atLeast() ? "at least " : "";
-        Flow flow = new Flow(sheet, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), "");
-        flow.words(List.of("From: " + open(terms.builder()), "For: " + open(terms.client()), "Date: " + open(date)
-                + (terms.validUntil().isEmpty() ? "" : "     The offer holds until " + terms.validUntil() + ".")), 4, false);
-        BenchTable table = new BenchTable(sheet, "Price, in " + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
-        List<String> free = new ArrayList<>();
-        for (Quote.Line line : quote.lines()) {
-            if (line.priced() && line.price().signum() == 0) free.add(line.what());
-            else table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
-        }
-        if (!free.isEmpty()) table.row(String.join(", ", free), "no charge");
-        table.row("All" + (terms.taxPercent().isEmpty() ? "; no tax is added" : ", before tax"), atLeast + quote.price().toPlainString());
-        BigDecimal due = quote.price();
-        if (terms.taxPercent().isPresent()) {
-            BigDecimal tax = quote.price().multiply(terms.taxPercent().get()).divide(BigDecimal.valueOf(100), quote.currency().getDecimalPlaces(), RoundingMode.HALF_UP);
-            due = due.add(tax);
-            table.row("Tax, " + terms.taxPercent().get().stripTrailingZeros().toPlainString() + " %", atLeast + tax.toPlainString());
-        }
-        table.on(flow);
-        flow.words(List.of("To pay: " + atLeast + code + " " + due.toPlainString() + "."), 5.4, true);
-        if (examples) flow.words(List.of("Goods have example prices, not a merchant's: do not sign before they are replaced."), 4, true);
-        if (shares.size() > 1) {
-            BenchTable beds = new BenchTable(sheet, "What each has in it" + (terms.taxPercent().isEmpty() ? "" : ", before tax") + "; work and delivery go with the goods",
-                    new Column("for", 0.75, false), new Column("price", 0.25, true));
-            shares.forEach((owner, price) -> beds.row(owner, price.toPlainString()));
-            beds.on(flow);
-        }
-        new WarningFrame(sheet, warnings).on(flow);
-        List<String> without = new ArrayList<>();
-        terms.exclusions().forEach(one -> without.add("- " + one));
-        if (without.isEmpty()) without.add("- whatever is not listed above");
-        flow.words(List.of("Not in the price:"), 4, true);
-        flow.words(without, 3.8, false);
-        flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
-        accept(sheet, flow);
-        return sheet.pages(flow.drafts());
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            String code = quote.currency().getCode();
+            String atLeast = quote.atLeast() ? "at least " : "";
+            Flow flow = new Flow(sheet, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), "");
+            flow.words(List.of("From: " + open(terms.builder()), "For: " + open(terms.client()), "Date: " + open(date) + "."
+                    + (terms.validUntil().isEmpty() ? "" : " The offer holds until " + terms.validUntil() + ".")), 4, false);
+            BenchTable table = new BenchTable(sheet, "Price, in " + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
+            List<String> free = new ArrayList<>();
+            for (Quote.Line line : quote.lines()) {
+                if (line.priced() && line.price().signum() == 0) free.add(line.what());
+                else table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
+            }
+            if (!free.isEmpty()) table.row(String.join(", ", free), "no charge");
+            table.row("All" + (terms.taxPercent().isEmpty() ? "; no tax is added" : ", before tax"), atLeast + quote.price().toPlainString());
+            BigDecimal due = quote.price();
+            if (terms.taxPercent().isPresent()) {
+                BigDecimal tax = quote.price().multiply(terms.taxPercent().get()).divide(BigDecimal.valueOf(100), quote.currency().getDecimalPlaces(), RoundingMode.HALF_UP);
+                due = due.add(tax);
+                table.row("Tax, " + terms.taxPercent().get().stripTrailingZeros().toPlainString() + " %", atLeast + tax.toPlainString());
+            }
+            table.on(flow);
+            flow.words(List.of("To pay: " + atLeast + code + " " + due.toPlainString() + "."), 5.4, true);
+            if (examples) flow.words(List.of("Goods have example prices, not a merchant's: do not sign before they are replaced."), 4, true);
+            if (shares.size() > 1) {
+                BenchTable beds = new BenchTable(sheet, "What each has in it" + (terms.taxPercent().isEmpty() ? "" : ", before tax") + "; work and delivery go with the goods",
+                        new Column("for", 0.75, false), new Column("price", 0.25, true));
+                shares.forEach((owner, price) -> beds.row(owner, price.toPlainString()));
+                beds.on(flow);
+            }
+            new WarningFrame(sheet, warnings).on(flow);
+            List<String> without = new ArrayList<>();
+            terms.exclusions().forEach(one -> without.add("- " + one));
+            if (without.isEmpty()) without.add("- whatever is not listed above");
+            flow.words(List.of("Not in the price:"), 4, true);
+            flow.words(without, 3.8, false);
+            flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
+            accept(sheet, flow);
+            return flow.drafts();
+        });
     }
 
     /** What a person fills in by hand where the garden does not know it. */
@@ -95,31 +96,32 @@ public final class QuoteSheets {
     public static List<Page> variation(
             String garden, boolean imperial, List<String> changes, Variation variation, String from, String to, Optional<BigDecimal> before,
             Optional<BigDecimal> after, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        Flow flow = new Flow(sheet, "Variation", "from " + from + " to " + to);
-        if (!changes.isEmpty()) flow.words(changes, 4.6, true);
-        BenchTable table = new BenchTable(sheet, "What changes, in " + variation.currency(),
-                new Column("line", 0.22, true), new Column("before", 0.26, false), new Column("after", 0.26, false),
-                new Column("was", 0.09, false), new Column("is", 0.09, false), new Column("more", 0.08, true));
-        for (Variation.Line line : variation.lines()) {
-            table.row(line.label(), line.packsBefore(), line.packsAfter(), cost(line.costBefore(), line.packsBefore()),
-                    cost(line.costAfter(), line.packsAfter()), signed(line.difference()));
-        }
-        if (table.isEmpty()) {
-            flow.words(List.of("Nothing in the order changes."), 4.6, true);
-        } else {
-            table.on(flow);
-        }
-        List<String> words = new ArrayList<>();
-        words.add("Goods and delivery: " + variation.before().toPlainString() + " before, " + variation.after().toPlainString() + " after, "
-                + signed(variation.difference()) + " " + variation.currency()
-                + (variation.atLeast() ? ", of what is priced." : "."));
-        if (before.isPresent() && after.isPresent()) {
-            words.add("Price to the client: " + before.get().toPlainString() + " before, " + after.get().toPlainString() + " after, "
-                    + signed(after.get().subtract(before.get())) + " " + variation.currency() + ".");
-        }
-        flow.words(words, 4.6, true);
-        return sheet.pages(flow.drafts());
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            Flow flow = new Flow(sheet, "Variation", "from " + from + " to " + to);
+            if (!changes.isEmpty()) flow.words(changes, 4.6, true);
+            BenchTable table = new BenchTable(sheet, "What changes, in " + variation.currency(),
+                    new Column("line", 0.22, true), new Column("before", 0.26, false), new Column("after", 0.26, false),
+                    new Column("was", 0.09, false), new Column("is", 0.09, false), new Column("more", 0.08, true));
+            for (Variation.Line line : variation.lines()) {
+                table.row(line.label(), line.packsBefore(), line.packsAfter(), cost(line.costBefore(), line.packsBefore()),
+                        cost(line.costAfter(), line.packsAfter()), signed(line.difference()));
+            }
+            if (table.isEmpty()) {
+                flow.words(List.of("Nothing in the order changes."), 4.6, true);
+            } else {
+                table.on(flow);
+            }
+            List<String> words = new ArrayList<>();
+            words.add("Goods and delivery: " + variation.before().toPlainString() + " before, " + variation.after().toPlainString() + " after, "
+                    + signed(variation.difference()) + " " + variation.currency()
+                    + (variation.atLeast() ? ", of what is priced." : "."));
+            if (before.isPresent() && after.isPresent()) {
+                words.add("Price to the client: " + before.get().toPlainString() + " before, " + after.get().toPlainString() + " after, "
+                        + signed(after.get().subtract(before.get())) + " " + variation.currency() + ".");
+            }
+            flow.words(words, 4.6, true);
+            return flow.drafts();
+        });
     }
 
     private static String cost(Optional<BigDecimal> cost, String packs) {

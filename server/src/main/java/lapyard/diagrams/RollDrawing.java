@@ -20,7 +20,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     private static final double FOOT = 12;
     private static final double RUNNING = 3.2;
     /** Part of a sheet that a roll takes where it can; its cuts and pieces stand below. */
-    private static final double MOST_HIGH = 0.42;
+    private static final double MOST_HIGH = 0.6;
     private static final double LEVEL = 3.6;
     private static final double RING = 2.6;
 

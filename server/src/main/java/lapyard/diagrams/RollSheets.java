@@ -48,14 +48,15 @@ public final class RollSheets {
 
     /** @return one page or more; where nothing is cut from a roll it says so */
     public static List<Page> pages(String garden, boolean imperial, List<Material> materials, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        Flow flow = new Flow(sheet, "Rolls", "");
-        on(flow, materials, sheet);
-        List<BenchSheet.Draft> drafts = flow.drafts();
-        if (drafts.isEmpty()) {
-            drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
-        }
-        return sheet.pages(drafts);
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            Flow flow = new Flow(sheet, "Rolls", "");
+            on(flow, materials, sheet);
+            List<BenchSheet.Draft> drafts = flow.drafts();
+            if (drafts.isEmpty()) {
+                drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
+            }
+            return drafts;
+        });
     }
 
     static void on(Flow flow, List<Material> materials, BenchSheet sheet) {
@@ -71,7 +72,7 @@ public final class RollSheets {
         RollLayout layout = material.result().rolls().get(index);
         double width = material.widthMm(layout);
         String kind = capital(material.name()) + (count == 1 ? "" : ", run " + (index + 1) + " of " + count);
-        String about = "roll " + layout.roll() + ", " + sheet.written(width) + " wide: buy " + sheet.written(layout.boughtMm())
+        String about = "roll " + sheet.written(width) + " wide: buy " + sheet.written(layout.boughtMm())
                 + ", used " + sheet.written(layout.usedMm());
         flow.section(kind, about, MOST_USED);
         if (index == 0) {
@@ -139,8 +140,8 @@ public final class RollSheets {
 
     private static BenchTable pieceTable(RollLayout layout, BenchSheet sheet) {
         BenchTable table = new BenchTable(sheet, "Pieces as they come off",
-                new Column("piece", 0.16, true), new Column("size", 0.27, false),
-                new Column("from end", 0.32, false), new Column("edge", 0.15, false), new Column("turn", 0.1, false));
+                new Column("piece", 0.16, true), new Column("size", 0.28, false),
+                new Column("from end", 0.33, false), new Column("edge", 0.13, false), new Column("turn", 0.1, false));
         layout.placed().stream().sorted(ORDER).forEach(piece -> table.row(
                 piece.id(), sheet.written(piece.widthMm()) + " × " + sheet.written(piece.heightMm()),
                 sheet.written(piece.y()) + " – " + sheet.written(piece.y() + piece.heightMm()), sheet.written(piece.x()),

@@ -23,7 +23,7 @@ final class SawBars {
     private static final double LABEL = 28;
     private static final double ABOVE = 6.4;
     private static final double LEVEL = 3.6;
-    private static final double BAR = 9;
+    private static final double THICK = 9;
     private static final double ROW = TypeSize.TICK + 1;
     private static final double BELOW = 2.2;
     private static final double LENGTH = TypeSize.ARMS_LENGTH;
@@ -63,6 +63,14 @@ final class SawBars {
         }
         work.batches().stages().forEach(stage -> stages.put(stage.stage(), work.boards().stream()
                 .filter(board -> !board.cutsIn(stage.stage()).isEmpty()).map(board -> laid(board, stage.stage())).toList()));
+    }
+
+    private double bar() {
+        return THICK * sheet.close;
+    }
+
+    private double below() {
+        return BELOW * sheet.close;
     }
 
     private record BoardStage(int board, int stage) {}
@@ -154,7 +162,7 @@ final class SawBars {
     /** Boards that are cut alike: a bar, and below it a row for each; the bar once more where a column cannot hold all rows. */
     private List<Flow.Block> bars(List<Laid> alike, Scale scale, double wideMm) {
         Laid first = alike.get(0);
-        double high = above(first, scale) + BAR + BELOW;
+        double high = above(first, scale) + bar() + below();
         Flow.Block bar = new Flow.Block(high, false, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
             bar(shapes, first, scale, left, top);
@@ -169,7 +177,7 @@ final class SawBars {
             });
             blocks.add(blocks.isEmpty() ? Flow.Block.of(List.of(bar, row)) : row.below(bar));
         }
-        blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1).with(BELOW));
+        blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1).with(below()));
         return blocks;
     }
 
@@ -262,21 +270,21 @@ final class SawBars {
         for (SawBoard.Cut cut : laid.cuts()) {
             double x = left + scale.paperMm(laid.onIt(cut.fromMm()));
             double wide = scale.paperMm(cut.lengthMm());
-            shapes.add(Shape.Area.box(x, top, wide, BAR, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+            shapes.add(Shape.Area.box(x, top, wide, bar(), inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
             String length = sheet.written(cut.lengthMm());
             double size = BenchSheet.fitting(length, LENGTH, TypeSize.LEAST, true, wide - 1);
             if (nests.containsKey(cut.mark())) {
                 for (Nest.Cut slant : nests.get(cut.mark()).cuts()) {
                     double back = x + scale.paperMm(slant.backMm());
-                    shapes.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + BAR, back, top, Inks.MEDIUM));
+                    shapes.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + bar(), back, top, Inks.MEDIUM));
                 }
                 Words plate = Words.of(length, size, true);
                 double middle = x + scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
-                Plate place = new Plate(new Point(middle, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
+                Plate place = new Plate(new Point(middle, top + bar() / 2), plate.widthMm(), plate.heightMm(), 0);
                 shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
                 continue;
             }
-            shapes.add(sheet.middle(x + wide / 2, top + BAR / 2 + size * 0.36, length, size, true));
+            shapes.add(sheet.middle(x + wide / 2, top + bar() / 2 + size * 0.36, length, size, true));
         }
     }
 
@@ -290,7 +298,7 @@ final class SawBars {
 
     private void box(List<Shape> shapes, double x, double top, double wide, Inks.Filling filling) {
         shapes.add(new Shape.Area(
-                List.of(new Box(x, top, x + wide, top + BAR).corners()), filling.fill(), filling.hatch(),
+                List.of(new Box(x, top, x + wide, top + bar()).corners()), filling.fill(), filling.hatch(),
                 Optional.of(sheet.inks.pen(Inks.THIN))));
     }
 
@@ -307,10 +315,10 @@ final class SawBars {
         double size = restSize(words, wide);
         if (size > 0) {
             Words plate = Words.of(words, size, true);
-            Plate place = new Plate(new Point(x + wide / 2, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
+            Plate place = new Plate(new Point(x + wide / 2, top + bar() / 2), plate.widthMm(), plate.heightMm(), 0);
             shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
         } else {
-            shapes.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, SMALL, false));
+            shapes.add(sheet.text(x + wide + 1.2, top + bar() / 2 + 1, words, SMALL, false));
         }
     }
 
@@ -346,13 +354,13 @@ final class SawBars {
     }
 
     private double above(Laid laid, Scale scale) {
-        return ABOVE + LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
+        return ABOVE * sheet.close + LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
     }
 
     private void places(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
         for (Running running : running(laid, scale, left)) {
             double y = top - 1.8 - running.level() * LEVEL;
-            shapes.add(sheet.line(running.x(), y + 0.5, running.x(), top + BAR, Inks.MEDIUM));
+            shapes.add(sheet.line(running.x(), y + 0.5, running.x(), top + bar(), Inks.MEDIUM));
             shapes.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
         }
     }

@@ -88,31 +88,32 @@ public final class SawDay {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
                 + Measure.KG.plain(lifting.limitKg(), 1, imperial) + ": two people or more, or wheels. Treated timber: gloves, burn none of it."
                 + sealed(beds);
-        BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
-        Signs signs = new Signs(beds, works, lifting);
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
-        Flow first = new Flow(sheet, "First cuts at the merchant", "");
-        for (Work work : works) {
-            if (!work.firstCuts().isEmpty() && longestMm.isPresent()) SawOffcuts.firstCuts(work, longestMm.getAsDouble(), sheet, first);
-        }
-        drafts.addAll(first.drafts());
-        Flow batches = new Flow(sheet, "Saw Day: batches", "");
-        for (Work work : works) {
-            work.batches().stages().forEach(stage -> new SawBatches(work, signs, sheet).on(batches, stage));
-        }
-        drafts.addAll(batches.drafts());
-        Flow boards = new Flow(sheet, "Saw Day: boards", "");
-        SawBars.on(boards, works, signs, sheet);
-        SawOffcuts.on(boards, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
-        drafts.addAll(boards.drafts());
-        Flow slanted = new Flow(sheet, "Slanted cuts", "");
-        works.forEach(work -> new SawNests(signs, sheet).on(slanted, work));
-        SawAngles.on(slanted, beds, works, sheet);
-        drafts.addAll(slanted.drafts());
-        if (drafts.isEmpty()) {
-            drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
-        }
-        return sheet.pages(drafts);
+        return BenchSheet.pages(garden, caution, imperial, options, sheet -> {
+            Signs signs = new Signs(beds, works, lifting);
+            List<BenchSheet.Draft> drafts = new ArrayList<>();
+            Flow first = new Flow(sheet, "First cuts at the merchant", "");
+            for (Work work : works) {
+                if (!work.firstCuts().isEmpty() && longestMm.isPresent()) SawOffcuts.firstCuts(work, longestMm.getAsDouble(), sheet, first);
+            }
+            drafts.addAll(first.drafts());
+            Flow batches = new Flow(sheet, "Saw Day: batches", "");
+            for (Work work : works) {
+                work.batches().stages().forEach(stage -> new SawBatches(work, signs, sheet).on(batches, stage));
+            }
+            drafts.addAll(batches.drafts());
+            Flow boards = new Flow(sheet, "Saw Day: boards", "");
+            SawBars.on(boards, works, signs, sheet);
+            SawOffcuts.on(boards, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
+            drafts.addAll(boards.drafts());
+            Flow slanted = new Flow(sheet, "Slanted cuts", "");
+            works.forEach(work -> new SawNests(signs, sheet).on(slanted, work));
+            SawAngles.on(slanted, beds, works, sheet);
+            drafts.addAll(slanted.drafts());
+            if (drafts.isEmpty()) {
+                drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
+            }
+            return drafts;
+        });
     }
 
     /** Whose cut ends are sealed: the sealer is bought for these beds. */

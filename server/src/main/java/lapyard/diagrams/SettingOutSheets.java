@@ -23,35 +23,36 @@ public final class SettingOutSheets {
      * @return one page for the yard, then the beds, as many to a page as fit
      */
     public static List<Page> pages(Garden garden, SettingOut out, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
-        drafts.add(new SettingOutPlan(garden, out, sheet).draft());
-        Flow flow = new Flow(
-                sheet,
-                "Setting-out, bed by bed",
-                "along and off the baseline, tapes from both its ends; all within " + sheet.written(Pegs.TOLERANCE_MM));
-        if (garden.ground().baseline().isEmpty()) {
-            flow.words(List.of("No baseline was chosen: all is measured from the front of the yard, or from its longest side where the front is a corner."), TEXT, false);
-        }
-        flow.words(List.of("Tape laid once along the baseline: " + marks(out, sheet)), TEXT, true);
-        out.square()
-                .ifPresent(square -> flow.words(
-                        List.of("Square to the baseline at its start: " + sheet.written(square.alongMm()) + " along, "
-                                + sheet.written(square.otherMm()) + " off, " + sheet.written(square.acrossMm())
-                                + " across from mark to mark."),
-                        TEXT,
-                        false));
-        double wide = flow.columnWidth(2, APART);
-        List<Flow.Block> beds = new ArrayList<>();
-        List<SettingOutBed> large = new ArrayList<>();
-        for (SettingOut.BedPegs pegs : out.beds()) {
-            SettingOutBed bed = new SettingOutBed(pegs, sheet);
-            bed.block(flow, wide).ifPresentOrElse(beds::add, () -> large.add(bed));
-        }
-        flow.columns(2, APART, beds);
-        large.forEach(bed -> bed.table(flow));
-        drafts.addAll(flow.drafts());
-        return sheet.pages(drafts);
+        return BenchSheet.pages(garden.name(), CAUTION, garden.imperial(), options, sheet -> {
+            List<BenchSheet.Draft> drafts = new ArrayList<>();
+            drafts.add(new SettingOutPlan(garden, out, sheet).draft());
+            Flow flow = new Flow(
+                    sheet,
+                    "Setting-out, bed by bed",
+                    "along and off the baseline, tapes from both its ends; all within " + sheet.written(Pegs.TOLERANCE_MM));
+            if (garden.ground().baseline().isEmpty()) {
+                flow.words(List.of("No baseline was chosen: all is measured from the front of the yard, or from its longest side where the front is a corner."), TEXT, false);
+            }
+            flow.words(List.of("Tape laid once along the baseline: " + marks(out, sheet)), TEXT, true);
+            out.square()
+                    .ifPresent(square -> flow.words(
+                            List.of("Square to the baseline at its start: " + sheet.written(square.alongMm()) + " along, "
+                                    + sheet.written(square.otherMm()) + " off, " + sheet.written(square.acrossMm())
+                                    + " across from mark to mark."),
+                            TEXT,
+                            false));
+            double wide = flow.columnWidth(2, APART);
+            List<Flow.Block> beds = new ArrayList<>();
+            List<SettingOutBed> large = new ArrayList<>();
+            for (SettingOut.BedPegs pegs : out.beds()) {
+                SettingOutBed bed = new SettingOutBed(pegs, sheet);
+                bed.block(flow, wide).ifPresentOrElse(beds::add, () -> large.add(bed));
+            }
+            flow.columns(2, APART, beds);
+            large.forEach(bed -> bed.table(flow));
+            drafts.addAll(flow.drafts());
+            return drafts;
+        });
     }
 
     /** Every distance along the baseline once, shortest first. */

@@ -29,15 +29,16 @@ public final class SlipSheets {
      */
     public static List<Page> pages(
             String garden, boolean imperial, Slip slip, boolean example, String today, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        if (slip.orders().isEmpty()) {
-            return sheet.pages(List.of(sheet.nothing("Slip", "Nothing to buy for this garden.")));
-        }
-        Flow flow = new Flow(sheet, "Slip", "");
-        for (Slip.Order order : slip.orders()) {
-            order(slip, order, example, today, sheet, flow);
-        }
-        return sheet.pages(flow.drafts());
+        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+            if (slip.orders().isEmpty()) {
+                return List.of(sheet.nothing("Slip", "Nothing to buy for this garden."));
+            }
+            Flow flow = new Flow(sheet, "Slip", "");
+            for (Slip.Order order : slip.orders()) {
+                order(slip, order, example, today, sheet, flow);
+            }
+            return flow.drafts();
+        });
     }
 
     /** Each supplier's order is a sheet to hand over: nothing else stands on it. */
@@ -138,7 +139,7 @@ public final class SlipSheets {
         String until = supplier.validUntil();
         boolean past = !until.isEmpty() && !today.isEmpty() && until.compareTo(today) < 0;
         List<String> about = new ArrayList<>();
-        if (supplier.leadDays() > 0) about.add("order " + supplier.leadDays() + " days ahead");
+        if (supplier.leadDays() > 0) about.add("order " + Measure.counted(supplier.leadDays(), "day") + " ahead");
         if (!until.isEmpty()) about.add(past ? "PRICES ENDED ON " + until + ": ask again" : "prices hold until " + until);
         if (example) about.add("example prices stand among these");
         return String.join("; ", about);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +105,41 @@ class FlowTest {
         List<BenchSheet.Draft> drafts = flow.drafts();
         assertEquals(List.of(List.of("First", "Second"), List.of("Third"), List.of("Fourth")), drafts.stream().map(BenchSheet.Draft::kinds).toList());
         assertEquals(List.of("a", "Second", "about it", "b"), names(drafts.get(0)));
+    }
+
+    /** The line below the heading is that of the section that goes on, not of the first that stood on the sheet before. */
+    @Test
+    void whatGoesOnKeepsItsOwnWords() {
+        Flow flow = new Flow(sheet, "First", "about the first");
+        flow.block(block("a", 40, false));
+        flow.section("Second", "about the second");
+        flow.block(block("b", 40, false));
+        flow.block(block("c", 100, false));
+        assertEquals(List.of("about the first", "about the second"), flow.drafts().stream().map(BenchSheet.Draft::about).toList());
+    }
+
+    private static List<BenchSheet.Draft> rows(BenchSheet on, int count) {
+        Flow flow = new Flow(on, "Rows", "");
+        BenchTable table = new BenchTable(on, "Rows", new BenchTable.Column("n", 1, false));
+        for (int i = 0; i < count; i++) table.row("row " + i);
+        table.on(flow);
+        return flow.drafts();
+    }
+
+    /** A few rows more than a sheet holds are drawn closer, half a sheet more are not, and no type is under the least. */
+    @Test
+    void aLittleMoreThanASheetIsDrawnCloser() {
+        int full = 1;
+        while (rows(sheet, full + 1).size() == 1) full++;
+        assertEquals(2, rows(sheet, full + 2).size());
+        for (int more : new int[] {2, full / 2}) {
+            int count = full + more;
+            List<Page> pages = BenchSheet.pages("Yard", "mind", false, BenchOptions.usual(false), on -> rows(on, count));
+            assertEquals(more == 2 ? 1 : 2, pages.size());
+            List<Shape.Text> texts = pages.stream().flatMap(page -> page.shapes().stream()).filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).toList();
+            assertEquals(count, texts.stream().filter(text -> text.text().startsWith("row ")).count());
+            assertTrue(texts.stream().allMatch(text -> text.sizeMm() >= TypeSize.LEAST));
+        }
     }
 
     /** Against every way to part the blocks in order. */

@@ -125,7 +125,7 @@ class RollSheetsTest {
             texts.addAll(Drawn.of(page).texts());
         }
         assertTrue(texts.containsAll(List.of(
-                "roll W4, 4000 wide: buy 5500, used 5220", "M-R1", "3960 × 2460", "1780 × 2760", "2460", "5220",
+                "roll 4000 wide: buy 5500, used 5220", "M-R1", "3960 × 2460", "1780 × 2760", "2460", "5220",
                 "2460, end", "1780, edge", "along, 2460 – 5220")), texts::toString);
         assertEquals(2, texts.stream().filter("turned"::equals).count(), "two pieces drawn");
         assertEquals(2, texts.stream().filter("yes"::equals).count(), "and listed");

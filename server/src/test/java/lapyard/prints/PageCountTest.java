@@ -7,11 +7,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A set of sheets is carried outside: it has as many pages as are needed and no more. */
 class PageCountTest {
@@ -27,6 +30,21 @@ class PageCountTest {
         String all = set.stream().map(Page::title).collect(Collectors.joining("; "));
         for (String kind : List.of("Contents", "Saw Day", "Course card", "Base and liner", "Weekend", "Slip", "Deliver")) {
             assertTrue(all.contains(kind), kind + " is not in " + all);
+        }
+    }
+
+    /** A sheet that holds only a few rows of what stands on the one before is a waste: a fifth of its height is used, or it begins something. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ferry-lane", "chapel-corner", "lock-keepers-yard", "school-courtyard", "terrace-feet", "three-entries", "village-hall"})
+    void noSheetHoldsALittleRestAlone(String name) throws Exception {
+        List<Page> set = Prints.pages(Prints.SET, SheetTruthTest.sample(name), PrintAsk.usual("", "2026-03-01"));
+        for (int i = 1; i < set.size(); i++) {
+            Page page = set.get(i);
+            List<String> before = set.get(i - 1).subjects();
+            if (page.subjects().isEmpty() || before.isEmpty() || !page.subjects().equals(before.subList(before.size() - 1, before.size()))) continue;
+            double lowest = page.shapes().stream().filter(Shape.Text.class::isInstance).mapToDouble(shape -> ((Shape.Text) shape).at().y())
+                    .filter(y -> y < page.heightMm() - 20).max().orElse(0);
+            assertTrue(lowest > 0.3 * page.heightMm(), page.title() + ": " + lowest);
         }
     }
 
