@@ -22,6 +22,7 @@ final class FrontHandler extends HttpHandler {
     private final Live live;
     private final LongAnswers longAnswers;
     private final StandingAnswers standing;
+    private final FirstAnswers first;
     private final Metrics metrics;
     private final Binding binding;
     private final AccessLog log;
@@ -44,6 +45,7 @@ final class FrontHandler extends HttpHandler {
         this.live = live;
         this.longAnswers = new LongAnswers(hangUps);
         this.standing = standing;
+        this.first = new FirstAnswers(standing.store());
         this.metrics = metrics;
     }
 
@@ -108,7 +110,7 @@ final class FrontHandler extends HttpHandler {
         } else if (Live.has(path)) {
             live.serve(path, guard.verdict(request.getRequest()).share(), request, response);
         } else {
-            return standing.serve(path, request, response);
+            return standing.serve(path, request, response) || first.serve(path, request, response);
         }
         return true;
     }

@@ -9,8 +9,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import lapyard.plan.GardenState;
@@ -22,7 +20,6 @@ import lapyard.rest.QueryParameters.With;
 @Path("api/gardens")
 @Produces(MediaType.APPLICATION_JSON)
 public record GardensResource(Shelf shelf) {
-    private static final int PAGE = 50;
     private static final int LONGEST_PAGE = 200;
 
     @GET
@@ -35,13 +32,7 @@ public record GardensResource(Shelf shelf) {
             @QueryParam("find") String find,
             @QueryParam("order") String order) {
         GardenList.Ask ask = ask(limit, after, deleted, archived, state, find, order);
-        GardenList list = Requester.onlyGarden().map(this::only).orElseGet(() -> shelf.store().list(ask));
-        Optional<String> next = list.next().map(end -> address(ask, end));
-        return Shelf.page(next, "gardens", list.rows().stream().map(GardensResource::row).toList(), "total", list.total()).build();
-    }
-
-    private static Object row(GardenList.Row row) {
-        return Json.object("id", row.id(), "name", row.name(), "client", row.client().isEmpty() ? null : row.client(), "state", row.state().code(), "revision", row.revision(), "changed", row.changed());
+        return Shelf.page(Requester.onlyGarden().map(this::only).orElseGet(() -> Listing.of(shelf.store(), ask))).build();
     }
 
     private static GardenList.Ask ask(
@@ -53,7 +44,7 @@ public record GardensResource(Shelf shelf) {
             throw new ProblemException(400, "find should be at most " + GardenStore.NAME_CHARACTERS + " characters");
         try {
             return new GardenList.Ask(
-                    QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE),
+                    QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(Listing.PAGE),
                     QueryParameters.word("after", after, 60),
                     ofDeleted ? GardenList.Place.DELETED : ofArchived ? GardenList.Place.ARCHIVED : GardenList.Place.STANDING,
                     QueryParameters.choice("state", state, GardenState.values()),
@@ -64,20 +55,10 @@ public record GardensResource(Shelf shelf) {
         }
     }
 
-    /** Where the page after is. */
-    private static String address(GardenList.Ask ask, String end) {
-        StringBuilder address = new StringBuilder("/api/gardens?after=" + end + "&limit=" + ask.limit());
-        if (ask.place() != GardenList.Place.STANDING) address.append('&').append(QueryParameters.code(ask.place())).append("=true");
-        ask.state().ifPresent(state -> address.append("&state=").append(state.code()));
-        if (!ask.words().isEmpty()) address.append("&find=").append(URLEncoder.encode(String.join(" ", ask.words()), StandardCharsets.UTF_8));
-        if (ask.order() != GardenList.Order.NAME) address.append("&order=").append(QueryParameters.code(ask.order()));
-        return address.toString();
-    }
-
     /** What the holder of a share has for a list. */
-    private GardenList only(String id) {
+    private Listing only(String id) {
         List<GardenList.Row> rows = shelf.store().row(id).stream().toList();
-        return new GardenList(rows, rows.size(), Optional.empty());
+        return Listing.of(new GardenList(rows, rows.size(), Optional.empty()), Optional.empty());
     }
 
     /** @param with as with a save */

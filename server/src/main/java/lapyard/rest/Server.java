@@ -29,7 +29,7 @@ import org.glassfish.jersey.server.ResourceConfig;
 import org.glassfish.jersey.server.ServerProperties;
 
 /**
- * The server on its port. The port is open first; the page's table and the resources are made beside each other, and
+ * The server on its port. The port is open first, the page's table is made beside it, the resources once the store is open;
  * early requests wait for what they need.
  */
 public final class Server implements AutoCloseable {
@@ -181,6 +181,7 @@ public final class Server implements AutoCloseable {
     private static HttpHandler container(
             Supplier<GardenStore> store, AnswerService answers, Samples samples, Metrics metrics, Live live,
             StandingAnswers standing) {
+        awaited(store);
         Shelf shelf = new Shelf(store, answers, metrics);
         ResourceConfig resources = new ResourceConfig();
         OFF.forEach(property -> resources.property(property, true));
@@ -203,6 +204,15 @@ public final class Server implements AutoCloseable {
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();
         return container;
+    }
+
+    /** The first answers need the store and no resource: making the resources would take the processor from them. */
+    private static void awaited(Supplier<GardenStore> store) {
+        try {
+            store.get();
+        } catch (RuntimeException cannotOpen) {
+            LOG.log(System.Logger.Level.DEBUG, "the store does not open", cannotOpen); // whoever opens it says so
+        }
     }
 
     /** Waits until every resource answers. */

@@ -158,10 +158,12 @@ final class Shelf {
 
     /** One page of a list, with the address of the next where there is one. */
     static Response.ResponseBuilder page(Optional<String> next, Object... members) {
-        Map<String, Object> page = Json.object(members);
-        next.ifPresent(address -> page.put("next", address));
-        Response.ResponseBuilder response = Response.ok(Json.text(page));
-        return next.isEmpty() ? response : response.header(HttpHeaders.LINK, "<" + next.get() + ">; rel=\"next\"");
+        return page(Listing.of(next, members));
+    }
+
+    static Response.ResponseBuilder page(Listing listing) {
+        Response.ResponseBuilder response = Response.ok(listing.json());
+        return listing.link().isEmpty() ? response : response.header(HttpHeaders.LINK, listing.link().get());
     }
 
     /** The revision of a garden that a parameter names, or the newest where it is not given; 404 where there is none of it. */

@@ -51,7 +51,7 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
         if (standing.isEmpty()) return false;
         Optional<Answer> answer = answers.answer(standing.get());
         Head known = (Head) standing.get().more();
-        if (answer.isEmpty() || !takes(request.getHeader("Accept"), known.type()) || !stands(path, standing.get(), known)) return false;
+        if (answer.isEmpty() || !FirstAnswers.takes(request.getHeader("Accept"), known.type()) || !stands(path, standing.get(), known)) return false;
         if (!path.endsWith("/" + standing.get().garden())) answers.hit();
         response.setHeader("ETag", known.tag());
         known.disposition().ifPresent(how -> response.setHeader("Content-Disposition", how));
@@ -63,11 +63,6 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
         response.setContentLengthLong(answer.get().length());
         if (!head) response.getOutputStream().write(answer.get().bytes());
         return true;
-    }
-
-    /** Whatever is asked for with more thought than this is left to the resources. */
-    private static boolean takes(String accept, String type) {
-        return accept == null || accept.equals("*/*") || accept.equals(type);
     }
 
     private boolean stands(String path, Standing standing, Head known) {

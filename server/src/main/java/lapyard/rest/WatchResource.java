@@ -17,10 +17,12 @@ public record WatchResource(Supplier<GardenStore> store, AnswerService answers, 
     @Path("health")
     @Produces(MediaType.APPLICATION_JSON)
     public Response health() {
-        store.get().probe();
-        String kind = store.get().kind();
-        return Response.ok("{\"status\":\"ok\",\"store\":\"ok\",\"database\":\"" + kind + "\"}")
-                .build();
+        return Response.ok(health(store.get())).build();
+    }
+
+    static String health(GardenStore store) {
+        store.probe();
+        return "{\"status\":\"ok\",\"store\":\"ok\",\"database\":\"" + store.kind() + "\"}";
     }
 
     @GET

@@ -12,7 +12,6 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Savepoint;
@@ -116,7 +115,7 @@ final class DataFolder implements Database {
             if (Files.notExists(folder.resolve(DATABASE))) Files.createFile(folder.resolve(DATABASE));
             forOwnerOnly(folder.resolve(DATABASE));
             boolean cleanEnd = Files.notExists(folder.resolve(DATABASE + "-wal"));
-            try (Connection first = DriverManager.getConnection(url(folder))) {
+            try (Connection first = SqliteDriver.open(url(folder))) {
                 if (!cleanEnd) lookThrough(first);
                 Schema.SQLITE.bringUp(first, url(folder), new Properties());
             }
@@ -173,7 +172,7 @@ final class DataFolder implements Database {
     }
 
     private void lookThroughBeside() {
-        try (Connection connection = DriverManager.getConnection(url)) {
+        try (Connection connection = SqliteDriver.open(url)) {
             lookThrough(connection);
         } catch (Schema.Unknown found) {
             damaged = true;

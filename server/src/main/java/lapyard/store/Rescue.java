@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -55,7 +54,7 @@ public final class Rescue {
                 if (Files.exists(from))
                     Files.copy(from, copies.resolve(DataFolder.DATABASE + ending), StandardCopyOption.COPY_ATTRIBUTES);
             }
-            try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copies.resolve(DataFolder.DATABASE))) {
+            try (Connection connection = SqliteDriver.open("jdbc:sqlite:" + copies.resolve(DataFolder.DATABASE))) {
                 return take(connection, out, whole, file);
             } catch (SQLException hopeless) {
                 throw new IllegalArgumentException(

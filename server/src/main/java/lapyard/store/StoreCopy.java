@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -33,7 +32,7 @@ public final class StoreCopy {
         Path part = part(out);
         Files.deleteIfExists(part);
         try {
-            try (Connection connection = DriverManager.getConnection(url(database));
+            try (Connection connection = SqliteDriver.open(url(database));
                     Statement statement = connection.createStatement()) {
                 statement.execute("pragma busy_timeout = 10000");
                 statement.execute("vacuum into '" + part.toString().replace("'", "''") + "'");
@@ -75,7 +74,7 @@ public final class StoreCopy {
     }
 
     private static Held lookedThrough(Path file) {
-        try (Connection connection = DriverManager.getConnection(url(file));
+        try (Connection connection = SqliteDriver.open(url(file));
                 Statement statement = connection.createStatement()) {
             try (ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
                 if (!row.next() || !row.getString(1).equals("ok")) throw new IllegalArgumentException(file + " is damaged: use an older copy, or lapyard rescue");

@@ -15,6 +15,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -265,6 +267,29 @@ class GardensHttpTest {
             assertEquals(link, page.headers().firstValue("Link").orElse(""));
         }
         assertEquals(List.of("Ash", "Bay", "Elm", "Fir", "Oak"), names);
+    }
+
+    /** The plain questions are answered without the resource library; one that weighs its answers asks the library. */
+    @Test
+    void theFirstAnswersAreThoseOfTheResources() throws Exception {
+        for (int i = 0; i <= 51; i++) {
+            for (String path : List.of("/api/gardens", "/health")) {
+                HttpResponse<String> first = served.get(path);
+                HttpResponse<String> resource = served.get(path, "Accept", "application/json, */*;q=0.5");
+                assertEquals(resource.body(), first.body());
+                assertEquals(resource.statusCode(), first.statusCode());
+                assertEquals(headers(resource), headers(first));
+            }
+            served.post("/api/gardens", Served.BED);
+        }
+        assertTrue(served.get("/api/gardens").headers().firstValue("Link").isPresent());
+    }
+
+    /** Those that do not differ from request to request. */
+    private static Map<String, List<String>> headers(HttpResponse<String> answer) {
+        Map<String, List<String>> headers = new TreeMap<>(answer.headers().map());
+        headers.keySet().removeAll(List.of("connection", "date", "x-request-id"));
+        return headers;
     }
 
     @Test
