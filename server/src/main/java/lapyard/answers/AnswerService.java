@@ -2,7 +2,6 @@ package lapyard.answers;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import lapyard.answers.Desk.Prepared;
 import lapyard.answers.TurnQueue.Turn;
 import lapyard.drawing.PdfPage;
 import lapyard.plan.Finding;
+import lapyard.prints.BuyingTables;
 import lapyard.prints.PrintAsk;
 import lapyard.working.Abandonable;
 import lapyard.working.Progress;
@@ -106,35 +106,10 @@ public final class AnswerService {
         return "print " + name + " " + format + " " + page + " " + ask + " " + document.hash();
     }
 
-    /** @throws Refused also if nothing comes from that supplier */
-    public Answer slipCsv(GivenDocument document, Optional<String> supplier) {
-        return made("slip.csv " + supplier.orElse(""), document, sheet -> Answer.of(sheet.slipCsv(supplier)));
-    }
-
-    /** The slip, the cut list, the bed register and the weekends as a workbook. */
-    public Answer workbook(GivenDocument document) {
-        return made("workbook " + document.hash(), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).workbook(out)));
-    }
-
-    /** One table as a workbook or as CSV. */
-    public Answer table(GivenDocument document, String name, boolean workbook) {
-        return made("table " + name + " " + workbook + " " + document.hash(), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).table(name, workbook, out)));
-    }
-
-    public Answer planDxf(GivenDocument document) {
-        return made("plan.dxf", document, sheet -> Answer.of(sheet.planDxf()));
-    }
-
-    public Answer weekendsCsv(GivenDocument document) {
-        return made("weekends.csv", document, sheet -> Answer.of(sheet.weekendsCsv()));
-    }
-
-    public Answer weekendsIcs(GivenDocument document, String id, Instant saved, int revision) {
-        return made("weekends.ics " + id + " " + saved + " " + revision, document, sheet -> Answer.of(sheet.weekendsIcs(id, saved, revision)));
-    }
-
-    public Answer careIcs(GivenDocument document, String id, Instant saved, int revision) {
-        return made("care.ics " + id + " " + saved + " " + revision, document, sheet -> Answer.of(sheet.careIcs(id, saved, revision)));
+    /** @throws Refused also if it is of a supplier from whom nothing comes */
+    public Answer file(GivenDocument document, FileAsk ask) {
+        WorkKind kind = ask.name().endsWith(".xlsx") || BuyingTables.known(ask.name().replaceFirst("\\..*", "")) ? WorkKind.PRINT : kind(document);
+        return made(ask + " " + document.hash(), kind, document, () -> spooled(out -> sheet(document).file(ask, out)));
     }
 
     /** @throws Refused also if they are in two currencies */
@@ -265,10 +240,6 @@ public final class AnswerService {
 
     public void standsNoMore(String address) {
         kept.remove("address " + address);
-    }
-
-    private Answer made(String what, GivenDocument document, Function<Prepared, Answer> form) {
-        return made(what + " " + document.hash(), kind(document), document, () -> form.apply(sheet(document)));
     }
 
     private Answer made(String key, WorkKind kind, GivenDocument document, Callable<Answer> maker) {

@@ -2,9 +2,7 @@ package lapyard.answers;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
@@ -72,40 +70,11 @@ public interface Desk {
         void print(String name, String format, int page, PrintAsk ask, OutputStream out) throws IOException;
 
         /**
-         * The order as CSV.
+         * Writes a file that is no sheet.
          *
-         * @param supplier whose part alone is wanted; empty for the whole
-         * @throws Refused if nothing comes from that supplier
+         * @throws Refused if it is of a supplier from whom nothing comes
          */
-        String slipCsv(Optional<String> supplier);
-
-        /**
-         * The days of work as RFC 5545 text.
-         *
-         * @param id       of the garden, kept in the events' own names
-         * @param made     when the document was kept; where it names no first day of work, work begins on the next after that
-         * @param revision grows with each change
-         */
-        String weekendsIcs(String id, Instant made, int revision);
-
-        /** What the beds ask for once they stand, as RFC 5545 text; parameters as {@link #weekendsIcs}. */
-        String careIcs(String id, Instant made, int revision);
-
-        /** The goods needed in each weekend, as CSV. */
-        String weekendsCsv();
-
-        /** Writes the slip, the cut list, the bed register and the weekends as a workbook. */
-        void workbook(OutputStream out) throws IOException;
-
-        /**
-         * Writes one table, see {@link lapyard.prints.BuyingTables}.
-         *
-         * @param workbook whether as a workbook, else as CSV
-         */
-        void table(String name, boolean workbook, OutputStream out) throws IOException;
-
-        /** The plan on layers in true size, as DXF. */
-        String planDxf();
+        void file(FileAsk ask, OutputStream out) throws IOException;
     }
 
     /**

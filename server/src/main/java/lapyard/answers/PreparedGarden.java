@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import lapyard.job.BuildingCalendar;
@@ -95,8 +94,7 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
         }
     }
 
-    @Override
-    public String slipCsv(Optional<String> supplier) {
+    private String slipCsv(Optional<String> supplier) {
         Slip slip = sheet.slip();
         if (supplier.isEmpty()) return SlipCsv.write(slip, sheet.garden().imperial());
         return slip.orders().stream()
@@ -109,34 +107,24 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     }
 
     @Override
-    public String weekendsIcs(String id, Instant made, int revision) {
-        return BuildingCalendar.ics(sheet, id, made, revision);
+    public void file(FileAsk ask, OutputStream out) throws IOException {
+        if (ask.name().equals("garden.xlsx")) XlsxWriter.write(GardenTables.of(sheet), out);
+        else if (ask.name().endsWith(".xlsx")) XlsxWriter.write(tables(ask), out);
+        else out.write(text(ask).getBytes(StandardCharsets.UTF_8));
     }
 
-    @Override
-    public String careIcs(String id, Instant made, int revision) {
-        return BuildingCalendar.care(sheet, id, made, revision);
+    private String text(FileAsk ask) {
+        return switch (ask.name()) {
+            case "slip.csv" -> slipCsv(ask.supplier());
+            case "weekends.csv" -> Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial());
+            case "weekends.ics" -> BuildingCalendar.ics(sheet, ask.garden(), ask.made(), ask.revision());
+            case "care.ics" -> BuildingCalendar.care(sheet, ask.garden(), ask.made(), ask.revision());
+            case "plan.dxf" -> DxfWriter.write(GardenLayers.of(sheet));
+            default -> CsvWriter.write(tables(ask).get(0), SlipCsv::safe);
+        };
     }
 
-    @Override
-    public String weekendsCsv() {
-        return Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial());
-    }
-
-    @Override
-    public void workbook(OutputStream out) throws IOException {
-        XlsxWriter.write(GardenTables.of(sheet), out);
-    }
-
-    @Override
-    public void table(String name, boolean workbook, OutputStream out) throws IOException {
-        List<Table> tables = BuyingTables.of(name, sheet);
-        if (workbook) XlsxWriter.write(tables, out);
-        else out.write(CsvWriter.write(tables.get(0), SlipCsv::safe).getBytes(StandardCharsets.UTF_8));
-    }
-
-    @Override
-    public String planDxf() {
-        return DxfWriter.write(GardenLayers.of(sheet));
+    private List<Table> tables(FileAsk ask) {
+        return BuyingTables.of(ask.name().substring(0, ask.name().lastIndexOf('.')), sheet);
     }
 }

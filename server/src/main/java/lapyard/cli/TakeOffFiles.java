@@ -11,14 +11,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import lapyard.answers.FileAsk;
+import lapyard.answers.PreparedGarden;
 import lapyard.drawing.Page;
-import lapyard.exchange.CsvWriter;
-import lapyard.exchange.DxfWriter;
-import lapyard.exchange.Table;
-import lapyard.exchange.XlsxWriter;
 import lapyard.geometry.Measure;
-import lapyard.job.BuildingCalendar;
-import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
@@ -30,8 +26,6 @@ import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.CannotPrint;
-import lapyard.prints.GardenLayers;
-import lapyard.prints.GardenTables;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.words.Wording;
@@ -51,8 +45,6 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
     static final List<String> USUAL = List.of("plan", "slip", Prints.SET, DATA);
 
     static final Set<String> FORMS = Set.of("pdf", "svg", "png");
-
-    /** @param progress told what is being done */
 
     /** Every name that can be asked for. */
     static List<String> names() {
@@ -82,14 +74,14 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         for (String set : List.of(Prints.SET, Prints.HAND_OVER)) {
             if (names.contains(set)) folder.put(set + ".pdf", out -> Prints.write(set, sheet, ask, "pdf", 1, out, this::pages));
         }
-        if (names.contains("care")) text("care.ics", BuildingCalendar.care(sheet, gardenId(sheet.garden().name()), Instant.now(), 1));
+        if (names.contains("care")) file("care.ics");
         if (names.contains("slip")) slip();
         if (names.contains("weekends")) {
-            text("weekends.csv", Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial()));
-            text("weekends.ics", BuildingCalendar.ics(sheet, gardenId(sheet.garden().name()), Instant.now(), 1));
+            file("weekends.csv");
+            file("weekends.ics");
         }
-        if (names.contains(TABLES)) folder.put("garden.xlsx", out -> XlsxWriter.write(GardenTables.of(sheet), out));
-        if (names.contains(DRAWING)) text("plan.dxf", DxfWriter.write(GardenLayers.of(sheet)));
+        if (names.contains(TABLES)) file("garden.xlsx");
+        if (names.contains(DRAWING)) file("plan.dxf");
         if (names.contains(DATA)) data(names.contains("office"));
     }
 
@@ -107,18 +99,18 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
                     pictures(name, form, Prints.pages(name, sheet, own));
                 }
             }
-            if (BuyingTables.known(name)) tables(name);
+            if (BuyingTables.known(name)) { // what belongs to the sheets and is to be filled in or reckoned on with
+                file(name + ".csv");
+                file(name + ".xlsx");
+            }
         } catch (CannotPrint tooLittle) {
             if (strict) throw tooLittle;
             folder.drop(name + ".pdf");
         }
     }
 
-    /** What belongs to a kind of sheet and is to be filled in or reckoned on with. */
-    private void tables(String name) throws IOException {
-        List<Table> tables = BuyingTables.of(name, sheet);
-        text(name + ".csv", CsvWriter.write(tables.get(0), SlipCsv::safe));
-        folder.put(name + ".xlsx", out -> XlsxWriter.write(tables, out));
+    private void file(String name) throws IOException {
+        folder.put(name, out -> new PreparedGarden(sheet).file(new FileAsk(name, Optional.empty(), gardenId(sheet.garden().name()), Instant.now(), 1), out));
     }
 
     private void pictures(String name, String form, List<Page> pages) throws IOException {
@@ -130,7 +122,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
     }
 
     private void slip() throws IOException {
-        text("slip.csv", SlipCsv.write(sheet.slip(), sheet.garden().imperial()));
+        file("slip.csv");
         for (Slip.Order order : sheet.slip().orders()) {
             if (!order.supplier().id().isEmpty()) {
                 text("slip-" + order.supplier().id() + ".csv", SlipCsv.write(order, sheet.slip().currency().getCode(), sheet.garden().imperial()));

@@ -24,6 +24,7 @@ import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
+import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PhotosAtHand;
@@ -35,7 +36,8 @@ import lapyard.store.Stored;
 /** What is made from one garden's current revision. */
 @Path("api/gardens/{id}")
 public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers standing) {
-    private static final String WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+    private static final Map<String, String> TYPES = Map.of("csv", "text/csv; charset=utf-8", "ics", "text/calendar; charset=utf-8", "dxf", "image/vnd.dxf",
+            "xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
     private static final Map<String, String> DRAWN =
             Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
     private static final int SMALLEST_SCALE = 5000;
@@ -181,15 +183,7 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         Optional<String> one = QueryParameters.code("supplier", supplier);
         Stored stored = shelf.standing(id);
         String name = one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv");
-        return download(stored, name, answers.slipCsv(given(stored), one), "text/csv; charset=utf-8", have);
-    }
-
-    /** The slip, the cut list, the bed register and the weekends as a workbook. */
-    @GET
-    @Path("garden.xlsx")
-    public Response workbook(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored stored = shelf.standing(id);
-        return download(stored, "garden.xlsx", answers.workbook(given(stored)), WORKBOOK, have);
+        return download(stored, name, FileAsk.of("slip.csv", one), have);
     }
 
     /** One table, to be sent or reckoned on with. */
@@ -199,16 +193,20 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
             @PathParam("id") String id, @PathParam("table") String table, @PathParam("format") String format, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
         if (!BuyingTables.known(table)) throw new ProblemException(404, "there is no table " + table);
-        boolean workbook = format.equals("xlsx");
-        return download(stored, table + "." + format, answers.table(given(stored), table, workbook), workbook ? WORKBOOK : "text/csv; charset=utf-8", have);
+        return download(stored, table + "." + format, FileAsk.of(table + "." + format, Optional.empty()), have);
     }
 
-    /** The plan on layers, in true size. */
+    /**
+     * The slip, the cut list, the bed register and the weekends as a workbook; the plan on layers in true size; the goods of
+     * each weekend; days of work and, once the beds stand, of care as calendars.
+     */
     @GET
-    @Path("plan.dxf")
-    public Response planDxf(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    @Path("{file: garden\\.xlsx|plan\\.dxf|weekends\\.csv|weekends\\.ics|care\\.ics}")
+    public Response file(@PathParam("id") String id, @PathParam("file") String file, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return download(stored, "plan.dxf", answers.planDxf(given(stored)), "image/vnd.dxf", have);
+        return download(stored, file, file.endsWith(".ics")
+                ? new FileAsk(file, Optional.empty(), stored.id(), stored.saved(), Math.toIntExact(stored.revision()))
+                : FileAsk.of(file, Optional.empty()), have);
     }
 
     /** The weekends as the job sheet has them. */
@@ -217,28 +215,6 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
     @Produces(MediaType.APPLICATION_JSON)
     public Response weekends(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         return part(id, "weekends", have);
-    }
-
-    @GET
-    @Path("weekends.ics")
-    public Response weekendsIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored stored = shelf.standing(id);
-        return download(stored, "weekends.ics", answers.weekendsIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have);
-    }
-
-    /** What the beds ask for once they stand, with first dates and how often. */
-    @GET
-    @Path("care.ics")
-    public Response careIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored stored = shelf.standing(id);
-        return download(stored, "care.ics", answers.careIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have);
-    }
-
-    @GET
-    @Path("weekends.csv")
-    public Response weekendsCsv(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored stored = shelf.standing(id);
-        return download(stored, "weekends.csv", answers.weekendsCsv(given(stored)), "text/csv; charset=utf-8", have);
     }
 
     /** Words with commas between. */
@@ -252,8 +228,9 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         return number.isPresent() ? OptionalDouble.of(number.getAsInt()) : OptionalDouble.empty();
     }
 
-    private static Response download(Stored stored, String name, Answer output, String type, String have) {
-        return answer(output, type, have).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, name) + "\"").build();
+    private Response download(Stored stored, String name, FileAsk ask, String have) {
+        String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
+        return answer(answers.file(given(stored), ask), type, have).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, name) + "\"").build();
     }
 
     private static String file(Stored stored, String ending) {

@@ -67,7 +67,7 @@ class AnswerServiceTest {
     private static Future<Answer> asked(ExecutorService threads, AnswerService answers, Caller caller, String form) {
         return threads.submit(() -> {
             caller.begin();
-            return form.equals("slip") ? answers.slipCsv(garden(1), Optional.empty()) : answers.jobSheet(garden(1));
+            return form.equals("slip") ? answers.file(garden(1), FileAsk.of("slip.csv", Optional.empty())) : answers.jobSheet(garden(1));
         });
     }
 

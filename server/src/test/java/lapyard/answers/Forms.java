@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /** What a prepared garden writes, as text. */
 final class Forms {
@@ -19,6 +20,12 @@ final class Forms {
     static String part(Desk.Prepared sheet, String part) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         assertTrue(sheet.part(part, out), part);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    static String slipCsv(Desk.Prepared sheet, String supplier) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        sheet.file(FileAsk.of("slip.csv", Optional.of(supplier)), out);
         return out.toString(StandardCharsets.UTF_8);
     }
 }

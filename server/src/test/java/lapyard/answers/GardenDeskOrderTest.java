@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import lapyard.plan.Told;
 import lapyard.prints.PrintAsk;
 import org.junit.jupiter.api.Test;
@@ -65,7 +64,7 @@ class GardenDeskOrderTest {
 
     @Test
     void oneSuppliersCsvIsAskedForByCodeAndWhoBringsNothingIsRefused() throws IOException {
-        String csv = sheet(chapel()).slipCsv(Optional.of("yard"));
+        String csv = Forms.slipCsv(sheet(chapel()), "yard");
         List<String> rows = csv.lines().skip(1).toList();
         BigDecimal sum = BigDecimal.ZERO;
         for (String row : rows.subList(0, rows.size() - 1)) sum = sum.add(new BigDecimal(row.substring(row.lastIndexOf(',') + 1)));
@@ -74,7 +73,7 @@ class GardenDeskOrderTest {
         for (JsonNode order : slip.path("orders")) {
             if (order.path("supplier").asText().equals("yard")) assertEquals(order.path("total").asText(), sum.toPlainString());
         }
-        var refused = assertThrows(Refused.class, () -> sheet(chapel()).slipCsv(Optional.of("who")));
+        var refused = assertThrows(Refused.class, () -> Forms.slipCsv(sheet(chapel()), "who"));
         assertTrue(Told.ways(refused.findings().get(0)).get(0).contains("sawmill, yard and nursery"));
     }
 

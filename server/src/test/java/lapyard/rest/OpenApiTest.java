@@ -89,7 +89,9 @@ class OpenApiTest {
                     if (parameter.isAnnotationPresent(HeaderParam.class))
                         parameters.add("header " + parameter.getAnnotation(HeaderParam.class).value());
                 }
-                operations.put(verb.value().toLowerCase(Locale.ROOT) + " " + path, parameters);
+                // a parameter that stands for files by their names is one operation for each
+                String files = own.startsWith("{file:") ? own.replaceAll("\\{file: |}|\\\\", "") : "{file}";
+                for (String file : files.split("\\|")) operations.put(verb.value().toLowerCase(Locale.ROOT) + " " + path.replace("{file}", file), parameters);
             }
         }
     }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import lapyard.answers.Desk;
+import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.Refused;
 import lapyard.plan.Fact;
@@ -122,38 +123,14 @@ public class SizesDesk implements Desk {
         }
 
         @Override
-        public String slipCsv(Optional<String> supplier) {
-            return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
-        }
-
-        @Override
-        public String weekendsIcs(String id, java.time.Instant made, int revision) {
-            return "BEGIN:VCALENDAR " + id + " " + revision;
-        }
-
-        @Override
-        public String careIcs(String id, java.time.Instant made, int revision) {
-            return "BEGIN:VCALENDAR " + id + " " + revision;
-        }
-
-        @Override
-        public void workbook(OutputStream out) throws IOException {
-            out.write("PK".getBytes(StandardCharsets.US_ASCII));
-        }
-
-        @Override
-        public void table(String name, boolean workbook, OutputStream out) throws IOException {
-            out.write((workbook ? "PK" : "item,price\r\n").getBytes(StandardCharsets.US_ASCII));
-        }
-
-        @Override
-        public String planDxf() {
-            return "0\r\nEOF\r\n";
-        }
-
-        @Override
-        public String weekendsCsv() {
-            return "weekend,item\r\n1,timber\r\n";
+        public void file(FileAsk ask, OutputStream out) throws IOException {
+            String name = ask.name();
+            String text = name.endsWith(".xlsx") ? "PK"
+                    : name.endsWith(".ics") ? "BEGIN:VCALENDAR " + ask.garden() + " " + ask.revision()
+                    : name.equals("plan.dxf") ? "0\r\nEOF\r\n"
+                    : name.equals("slip.csv") ? "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n"
+                    : name.equals("weekends.csv") ? "weekend,item\r\n1,timber\r\n" : "item,price\r\n";
+            out.write(text.getBytes(StandardCharsets.UTF_8));
         }
     }
 
