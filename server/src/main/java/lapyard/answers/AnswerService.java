@@ -15,7 +15,9 @@ import lapyard.drawing.PdfPage;
 import lapyard.plan.Finding;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PrintAsk;
+import lapyard.words.Wording;
 import lapyard.working.Abandonable;
+import lapyard.working.BrokenRule;
 import lapyard.working.Progress;
 import lapyard.working.RecentlyUsed;
 
@@ -142,7 +144,7 @@ public final class AnswerService {
         return inTurn(WorkKind.SEARCH, "", () -> {
             PdfPage.Result result = PdfPage.paint(pdf);
             if (result instanceof PdfPage.Result.Painted painted) return painted.png();
-            throw new Refused("site plan", ((PdfPage.Result.Refused) result).why());
+            throw Refused.of(BrokenRule.of(((PdfPage.Result.Refused) result).rule(), "site plan"), Wording.METRIC);
         });
     }
 

@@ -27,13 +27,17 @@ import lapyard.json.TryOutJson;
 import lapyard.json.UnreadableDocument;
 import lapyard.layout.LayOut;
 import lapyard.order.Variation;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.sizes.SizeLook;
 import lapyard.sizes.SizesThatGive;
+import lapyard.words.Wording;
 import lapyard.working.Progress;
 
 /** The desk of the real program. It remembers searches, so that a change is searched for only where it changes one. */
@@ -103,7 +107,7 @@ public final class GardenDesk implements Desk {
             }
             return reading;
         } catch (UnreadableDocument e) {
-            return new Reading.Refused(List.of(Refused.about("garden", e.getMessage(), WayKind.SEND_OBJECT)));
+            return new Reading.Refused(List.of(e.finding()));
         }
     }
 
@@ -112,8 +116,8 @@ public final class GardenDesk implements Desk {
         long timbers = garden.beds().stream().mapToLong(bed -> (long) bed.courses() * bed.outline().sides()).sum();
         return timbers <= mostTimbers
                 ? List.of()
-                : List.of(Refused.about("beds", "all courses of all walls are " + timbers + " timbers, and this program's memory has room for "
-                        + mostTimbers + ": give it more (-Xmx), or make two gardens of this one"));
+                : List.of(Finding.of(FindingKind.GARDEN_LARGE, Place.field("beds")).with("timbers", Fact.count(timbers, "timbers"))
+                        .with("most", Fact.count(mostTimbers, "timbers")).way(WayKind.MORE_MEMORY).way(WayKind.SPLIT_GARDEN));
     }
 
     private static JobSheet sheet(Prepared prepared) {
@@ -136,52 +140,52 @@ public final class GardenDesk implements Desk {
         try {
             return Variation.between(before.slip(), after.slip(), after.garden().imperial());
         } catch (IllegalArgumentException e) {
-            throw new Refused("variation", e.getMessage(), WayKind.SAME_CURRENCY);
+            throw Refused.of(e, Wording.of(after.garden().imperial()));
         }
     }
 
     @Override
     public String merchantList(String body) {
-        try {
-            return MerchantListJson.preview(body).toString();
-        } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused("list", e.getMessage(), WayKind.SEND_LIST);
-        }
+        return answered(() -> MerchantListJson.preview(body).toString());
     }
 
     @Override
     public String siteFile(String body) {
-        try {
-            return SiteFileJson.preview(body).toString();
-        } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused("file", e.getMessage());
-        }
+        return answered(() -> SiteFileJson.preview(body).toString());
     }
 
     @Override
     public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
-        try {
+        return answered(() -> {
             TryOutJson.Asked both = TryOutJson.read(asked);
             JobSheet before = sheet(sheets.apply(GivenDocument.of(both.before())));
             return TryOutJson.write(TryOut.of(before, sheet(sheets.apply(GivenDocument.of(both.after())))), both.after()).toString();
-        } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused("try-out", e.getMessage(), WayKind.MEND_NAMED);
-        }
+        });
     }
 
     @Override
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
+        return answered(() -> (switch (kind) {
+            case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
+            case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
+            case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
+            case "sizes" -> sizes(problem, seconds, progress.apply("Sizes"));
+            case "lay-out" -> layOut(problem, seconds, progress.apply("Beds"));
+            default -> throw new IllegalStateException("no problems of kind " + kind + " are solved here");
+        }).toString());
+    }
+
+    private interface Answering {
+        String text() throws UnreadableDocument;
+    }
+
+    private static String answered(Answering answering) {
         try {
-            return (switch (kind) {
-                case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
-                case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
-                case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
-                case "sizes" -> sizes(problem, seconds, progress.apply("Sizes"));
-                case "lay-out" -> layOut(problem, seconds, progress.apply("Beds"));
-                default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
-            }).toString();
-        } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused(kind + " problem", e.getMessage(), WayKind.MEND_NAMED);
+            return answering.text();
+        } catch (UnreadableDocument e) {
+            throw new Refused(List.of(e.finding()));
+        } catch (IllegalArgumentException e) {
+            throw Refused.of(e, Wording.METRIC);
         }
     }
 

@@ -32,7 +32,6 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.prints.BuyingTables;
-import lapyard.prints.CannotPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.GardenLayers;
 import lapyard.prints.GardenTables;
@@ -86,11 +85,10 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     @Override
     public void print(String name, String format, int page, PrintAsk ask, OutputStream out) throws IOException {
         try {
+            ask.check();
             Prints.write(name, sheet, ask, format, page, out);
-        } catch (CannotPrint tooLittle) {
-            throw new Refused(name, tooLittle.getMessage());
         } catch (IllegalArgumentException e) {
-            throw new Refused(name, e.getMessage(), WayKind.LEAVE_OUT_PARAMETER);
+            throw Refused.of(e, Wording.of(sheet.garden().imperial()));
         }
     }
 

@@ -1,11 +1,8 @@
 package lapyard.answers;
 
 import java.util.List;
-import lapyard.plan.Fact;
+import lapyard.plan.CannotAnswer;
 import lapyard.plan.Finding;
-import lapyard.plan.FindingKind;
-import lapyard.plan.Place;
-import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 
 /** A document or problem that cannot be worked out as it is: the findings say what to put right. */
@@ -24,15 +21,9 @@ public final class Refused extends RuntimeException {
         this.words = words;
     }
 
-    /** What was asked for makes no sense, for a reason in words of its own. */
-    Refused(String where, String why, WayKind... ways) {
-        this(List.of(about(where, why, ways)));
-    }
-
-    static Finding about(String where, String why, WayKind... ways) {
-        Finding finding = Finding.of(FindingKind.REQUEST_REFUSED, Place.field(where)).with("text", Fact.name(why));
-        for (WayKind way : ways) finding = finding.way(way);
-        return finding;
+    /** @throws IllegalArgumentException the one given, where it tells of a fault of the program */
+    static Refused of(IllegalArgumentException thrown, Wording words) {
+        return new Refused(CannotAnswer.findings(thrown), words);
     }
 
     public List<Finding> findings() {

@@ -31,7 +31,7 @@ final class AskedGarden {
         } catch (Refused refused) {
             throw new UnusableInput(file + ": " + Input.line(refused.findings().get(0), refused.words()));
         } catch (UnreadableDocument e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+            throw new UnusableInput(file, e);
         } finally {
             // what is written next is written whole
             Thread.interrupted();
@@ -53,7 +53,7 @@ final class AskedGarden {
                 Files.writeString(dir.resolve(name + "-" + ++number + ".json"), garden.toPrettyString() + "\n");
             }
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new UnusableInput(folder + " cannot be written: " + e.getMessage());
+            throw new UnusableInput(folder + " cannot be written: " + UnusableInput.why(e) + ".");
         }
     }
 }

@@ -33,7 +33,7 @@ final class Input {
         try {
             return DocumentText.decode(bytes(file));
         } catch (UnreadableDocument e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+            throw new UnusableInput(file, e);
         }
     }
 
@@ -42,8 +42,10 @@ final class Input {
         byte[] bytes = bytes(file);
         try {
             return XlsxReader.isWorkbook(bytes) ? XlsxReader.firstSheetAsCsv(bytes) : DocumentText.decode(bytes);
-        } catch (UnreadableDocument | IllegalArgumentException e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+        } catch (UnreadableDocument e) {
+            throw new UnusableInput(file, e);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput(file, e, Wording.METRIC);
         }
     }
 
@@ -60,9 +62,9 @@ final class Input {
             if (Files.size(path) > most) DocumentText.refuseTooLarge(Files.size(path));
             return Files.readAllBytes(path);
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new UnusableInput(file + " cannot be read: " + e.getMessage());
+            throw new UnusableInput(file + " cannot be read: " + UnusableInput.why(e) + ".");
         } catch (UnreadableDocument e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+            throw new UnusableInput(file, e);
         }
     }
 
@@ -89,8 +91,10 @@ final class Input {
             if (WHOLE.matcher(new String(bytes, 0, Math.min(bytes.length, 100), StandardCharsets.UTF_8)).lookingAt()) return whole(new String(bytes, StandardCharsets.UTF_8));
             String text = DocumentText.decode(bytes);
             return new Given(sheet(GivenDocument.of(text, parsed(file, text))), PhotosAtHand.NONE);
-        } catch (UnreadableDocument | IllegalArgumentException e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+        } catch (UnreadableDocument e) {
+            throw new UnusableInput(file, e);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput(file, e, Wording.METRIC);
         }
     }
 
@@ -109,7 +113,7 @@ final class Input {
         try {
             return DocumentText.parse(text);
         } catch (UnreadableDocument e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+            throw new UnusableInput(file, e);
         }
     }
 

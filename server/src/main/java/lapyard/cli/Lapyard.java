@@ -5,11 +5,16 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.answers.GardenDesk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code lapyard COMMAND ...}; exit code 2 and one line on standard error for anything that was typed wrong. */
 @Command(
@@ -74,17 +79,35 @@ public final class Lapyard {
         return line.execute(args);
     }
 
-    /** What stands in no place of the command line, with what is near to it; all else as the reader of the line says it. */
+    /** What is wrong with the words of a command line, and the help to read. */
     private static String unread(CommandLine.ParameterException e) {
-        if (!(e instanceof CommandLine.UnmatchedArgumentException unmatched) || unmatched.getUnmatched().isEmpty()) return e.getMessage();
-        String word = unmatched.getUnmatched().get(0);
-        String near = unmatched.getSuggestions().isEmpty() ? "" : " Did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
-        CommandLine command = e.getCommandLine();
-        String name = command.getCommandSpec().qualifiedName(" ");
-        boolean option = word.startsWith("-");
-        boolean first = command.getParent() == null && !option;
-        return name + " has no " + (option ? "option " : first ? "command " : "room for ") + word + "." + near
-                + " See " + name + " --help.";
+        String name = e.getCommandLine().getCommandSpec().qualifiedName(" ");
+        return wrong(e, name) + " See " + name + " --help.";
+    }
+
+    private static String wrong(CommandLine.ParameterException e, String name) {
+        if (e instanceof CommandLine.UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+            String word = unmatched.getUnmatched().get(0);
+            String near = unmatched.getSuggestions().isEmpty() ? "" : " Did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
+            boolean option = word.startsWith("-");
+            boolean first = e.getCommandLine().getParent() == null && !option;
+            return name + " has no " + (option ? "option " : first ? "command " : "room for ") + word + "." + near;
+        }
+        if (e instanceof CommandLine.MissingParameterException missing) {
+            return name + " needs " + missing.getMissing().stream().map(Lapyard::written).collect(Collectors.joining(" and ")) + ".";
+        }
+        if (e instanceof CommandLine.OverwrittenOptionException twice) return written(twice.getOverwritten()) + " stands twice: give it once.";
+        ArgSpec of = e.getArgSpec();
+        if (of == null) return name + " cannot be understood as it stands.";
+        String taken = of.type().isEnum()
+                ? Stream.of(of.type().getEnumConstants()).map(one -> one.toString().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "))
+                : of.typeInfo().isCollection() || of.typeInfo().isMap() ? "values as in " + of.paramLabel() : "a number";
+        return (of.isOption() ? ((OptionSpec) of).longestName() : "The " + of.paramLabel().replace("|", ", ")) + " cannot be \"" + e.getValue() + "\": give " + taken + ".";
+    }
+
+    /** As it is written on the command line: {@code --out DIR}, {@code GARDEN.json}. */
+    private static String written(ArgSpec arg) {
+        return arg.isOption() ? ((OptionSpec) arg).longestName() + " " + arg.paramLabel() : arg.paramLabel();
     }
 
     private static int refuse(CommandLine command, String message) {

@@ -51,7 +51,7 @@ final class OutFolder implements AutoCloseable {
             Files.writeString(part, text);
             Files.move(part, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException | InvalidPathException e) {
-            throw new UnusableInput(file + " cannot be written: " + e.getMessage() + ". Name another file with --out.");
+            throw new UnusableInput(file + " cannot be written: " + UnusableInput.why(e) + ". Name another file with --out.");
         }
     }
 
@@ -91,7 +91,7 @@ final class OutFolder implements AutoCloseable {
     }
 
     UnusableInput cannot(Exception e) {
-        return new UnusableInput(name + " cannot be written: " + e.getMessage() + ". Name another folder with --out.");
+        return new UnusableInput(name + " cannot be written: " + UnusableInput.why(e) + ". Name another folder with --out.");
     }
 
     /** Removes what was not kept. */

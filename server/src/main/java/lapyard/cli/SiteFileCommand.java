@@ -8,6 +8,7 @@ import java.util.Map;
 import lapyard.json.DocumentText;
 import lapyard.json.SiteFileJson;
 import lapyard.json.UnreadableDocument;
+import lapyard.words.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,8 +40,10 @@ final class SiteFileCommand extends IntoGardenCommand {
         try {
             if (garden != null) ask.set("garden", DocumentText.parse(Input.text(garden)));
             preview = SiteFileJson.preview(ask.toString());
-        } catch (UnreadableDocument | IllegalArgumentException e) {
-            throw new UnusableInput((garden == null ? file : file + ", " + garden) + ": " + e.getMessage());
+        } catch (UnreadableDocument e) {
+            throw new UnusableInput(garden == null ? file : file + ", " + garden, e);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput(file, e, Wording.METRIC);
         }
         show(preview);
         if (!preview.get("bad").isEmpty() || !preview.get("findings").isEmpty()) {

@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import lapyard.json.SolveLine;
+import lapyard.json.UnreadableDocument;
+import lapyard.words.Wording;
 import lapyard.working.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -64,7 +66,7 @@ final class SolveCommand extends PrintedCommand {
             if (number == 0) throw new UnusableInput(file + " is empty. Give one problem a line.");
             return complete ? 0 : 1;
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new UnusableInput(file + ": " + e.getMessage());
+            throw new UnusableInput(file + " cannot be read or written: " + UnusableInput.why(e) + ".");
         }
     }
 
@@ -75,8 +77,10 @@ final class SolveCommand extends PrintedCommand {
                 case ROLLS -> SolveLine.rolls(text, seconds, Progress.UNHEARD);
                 case STAGING -> SolveLine.staging(text, seconds, Progress.UNHEARD);
             };
-        } catch (IllegalArgumentException | lapyard.json.UnreadableDocument e) {
-            throw new UnusableInput(file + ", line " + number + ": " + e.getMessage());
+        } catch (UnreadableDocument e) {
+            throw new UnusableInput(file + ", line " + number, e);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput(file + ", line " + number, e, Wording.METRIC);
         }
     }
 

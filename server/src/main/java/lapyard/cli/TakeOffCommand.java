@@ -3,6 +3,7 @@ package lapyard.cli;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -22,6 +23,7 @@ import picocli.CommandLine.Parameters;
         description = {
             "Writes a garden's plan (plan.svg), order (slip.csv, slip.json), set of all sheets (sheets.pdf) and data (job-sheet.json)",
             "into a folder; with --only what is named, with --all everything.",
+            "What cannot be written is told with its reason, and the rest is written.",
             "Exit code 0: all is in, 1: something was left out, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)
@@ -85,13 +87,18 @@ final class TakeOffCommand extends PrintedCommand {
         PrintAsk ask = new PrintAsk(
                 Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
                 optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), given.photos());
+        Wording words = Wording.of(sheet.garden().imperial());
+        try {
+            ask.check();
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput("take-off", e, words);
+        }
+        Map<String, Finding> refused;
         int files;
         try (OutFolder folder = new OutFolder(out)) {
             try {
-                new TakeOffFiles(sheet, ask, folder, this::progress).write(names, Set.copyOf(forms), !only.isEmpty());
-                folder.keep(file -> TakeOffFiles.writes(file) && (only.isEmpty() || only.stream().anyMatch(name -> file.startsWith(name + "-"))));
-            } catch (IllegalArgumentException e) {
-                throw new UnusableInput(e.getMessage());
+                refused = new TakeOffFiles(sheet, ask, folder, this::progress).write(names, Set.copyOf(forms), !only.isEmpty());
+                if (!folder.files().isEmpty()) folder.keep(file -> TakeOffFiles.writes(file) && (only.isEmpty() || only.stream().anyMatch(name -> file.startsWith(name + "-"))));
             } catch (IOException e) {
                 throw folder.cannot(e);
             } finally {
@@ -99,12 +106,14 @@ final class TakeOffCommand extends PrintedCommand {
             }
             files = folder.files().size();
         }
+        refused.forEach((name, finding) -> err().println(name + " is not written: " + line(words.paragraph(finding))));
+        if (files == 0) return Lapyard.REFUSED;
         sheet.snags().stream()
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
-                .forEach(finding -> err().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
+                .forEach(finding -> err().println(Input.line(finding, words)));
         out().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
                 + sheet.slip().total() + " for " + Measure.counted(sheet.garden().beds().size(), "bed") + "; " + Measure.counted(files, "file") + " in " + out);
-        return sheet.leftOut() ? 1 : 0;
+        return sheet.leftOut() || !refused.isEmpty() ? 1 : 0;
     }
 
     /** What is asked for; refused by name where there is no such thing. */

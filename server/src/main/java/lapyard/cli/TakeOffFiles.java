@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,6 +26,8 @@ import lapyard.json.LoadInJson;
 import lapyard.json.QuoteJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Finding;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.CannotPrint;
 import lapyard.prints.PrintAsk;
@@ -67,12 +71,16 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
      *
      * @param forms of what is drawn; empty for the plan as SVG and all else as PDF
      * @param strict whether a kind that this garden has not enough for is refused; else it is left out
-     * @throws CannotPrint where it is refused
+     * @return what was refused, by its name; the rest is written all the same
      */
-    void write(Set<String> names, Set<String> forms, boolean strict) throws IOException {
-        for (String name : Prints.names()) if (names.contains(name)) kind(name, forms, strict, names.equals(Set.copyOf(USUAL)));
+    Map<String, Finding> write(Set<String> names, Set<String> forms, boolean strict) throws IOException {
+        Map<String, Finding> refused = new LinkedHashMap<>();
+        for (String name : Prints.names()) {
+            if (names.contains(name)) attempt(name, strict, refused, () -> kind(name, forms, names.equals(Set.copyOf(USUAL))));
+        }
         for (String set : List.of(Prints.SET, Prints.HAND_OVER)) {
-            if (names.contains(set)) folder.put(set + ".pdf", out -> Prints.write(set, sheet, ask, "pdf", 1, out, this::pages));
+            if (names.contains(set))
+                attempt(set, strict, refused, () -> folder.put(set + ".pdf", out -> Prints.write(set, sheet, ask, "pdf", 1, out, this::pages)));
         }
         if (names.contains("care")) file("care.ics");
         if (names.contains("slip")) slip();
@@ -83,29 +91,39 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         if (names.contains(TABLES)) file("garden.xlsx");
         if (names.contains(DRAWING)) file("plan.dxf");
         if (names.contains(DATA)) data(names.contains("office"));
+        return refused;
+    }
+
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    private void attempt(String name, boolean strict, Map<String, Finding> refused, Writing writing) throws IOException {
+        try {
+            writing.run();
+        } catch (IllegalArgumentException thrown) {
+            Finding first = CannotAnswer.findings(thrown).get(0);
+            if (strict || !(thrown instanceof CannotPrint)) refused.put(name, first);
+            folder.drop(name + ".pdf");
+        }
     }
 
     /** @param usual whether the lists of the slip do, as its sheets stand in the set */
-    private void kind(String name, Set<String> forms, boolean strict, boolean usual) throws IOException {
+    private void kind(String name, Set<String> forms, boolean usual) throws IOException {
         boolean plan = name.equals("plan");
         if (usual && !plan) return;
         PrintAsk own = plan ? ask : ask.onPaper(Optional.empty());
-        try {
-            for (String form : forms.isEmpty() ? Set.of(plan ? "svg" : "pdf") : new TreeSet<>(forms)) {
-                progress.accept(name + "." + form);
-                if (form.equals("pdf")) {
-                    folder.put(name + ".pdf", out -> Prints.write(name, sheet, own, "pdf", 1, out, this::pages));
-                } else {
-                    pictures(name, form, Prints.pages(name, sheet, own));
-                }
+        for (String form : forms.isEmpty() ? Set.of(plan ? "svg" : "pdf") : new TreeSet<>(forms)) {
+            progress.accept(name + "." + form);
+            if (form.equals("pdf")) {
+                folder.put(name + ".pdf", out -> Prints.write(name, sheet, own, "pdf", 1, out, this::pages));
+            } else {
+                pictures(name, form, Prints.pages(name, sheet, own));
             }
-            if (BuyingTables.known(name)) { // what belongs to the sheets and is to be filled in or reckoned on with
-                file(name + ".csv");
-                file(name + ".xlsx");
-            }
-        } catch (CannotPrint tooLittle) {
-            if (strict) throw tooLittle;
-            folder.drop(name + ".pdf");
+        }
+        if (BuyingTables.known(name)) { // what belongs to the sheets and is to be filled in or reckoned on with
+            file(name + ".csv");
+            file(name + ".xlsx");
         }
     }
 

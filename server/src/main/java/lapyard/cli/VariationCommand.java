@@ -12,6 +12,7 @@ import lapyard.json.QuoteJson;
 import lapyard.order.Variation;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
+import lapyard.words.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,7 +44,7 @@ final class VariationCommand extends PrintedCommand {
                 Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, state(before), state(after), ask)));
             }
         } catch (IllegalArgumentException e) {
-            throw new UnusableInput(e.getMessage());
+            throw new UnusableInput(before + ", " + after, e, Wording.of(is.garden().imperial()));
         } catch (IOException e) {
             throw new UnusableInput(out + " cannot be written. Name a file in a folder that is there with --out.");
         }

@@ -42,7 +42,7 @@ public final class CuttingSolver {
 
     /** As {@link #solve}, without the boards that would hold what is left over. */
     static CuttingResult plan(CuttingProblem problem, Effort effort, Progress progress) {
-        Intake.measure("retrim", problem.retrimMm(), true);
+        Intake.measure("problem", "retrim", problem.retrimMm(), true);
         return problem.retrimMm() == 0
                 ? asTheyLie(problem, effort, progress)
                 : Retrim.solve(problem, effort, progress);
@@ -53,7 +53,7 @@ public final class CuttingSolver {
      * one may take more boards, more stops and shorter offcuts.
      */
     public static CuttingResult cheapest(CuttingProblem problem, Effort effort) {
-        Intake.measure("retrim", problem.retrimMm(), true);
+        Intake.measure("problem", "retrim", problem.retrimMm(), true);
         return problem.retrimMm() == 0
                 ? asTheyLie(problem, effort, Optional.empty(), 0, true, Progress.UNHEARD).orElseThrow()
                 : solve(problem, effort);
@@ -67,7 +67,7 @@ public final class CuttingSolver {
      * @param left how many kinds of pieces it leaves uncut
      */
     public static Optional<CuttingResult> cheaper(CuttingProblem problem, Effort effort, BigDecimal than, int left) {
-        Intake.measure("retrim", problem.retrimMm(), true);
+        Intake.measure("problem", "retrim", problem.retrimMm(), true);
         Optional<CuttingResult> found = problem.retrimMm() == 0
                 ? asTheyLie(problem, effort, Optional.of(than), left, true, Progress.UNHEARD)
                 : Optional.of(solve(problem, effort));

@@ -8,11 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
+import lapyard.working.BrokenRule;
 
 /** Refuses what can never make sense, names what no board can hold, and puts the rest in whole micrometres. */
 final class Intake {
     /** Two kilometres: in micrometres still well inside whole-number range. */
     static final double LONGEST_MM = 2_000_000;
+
+    private static final double LEAST_MM = 0.001;
 
     static final long MOST_PIECES = 1_000_000;
 
@@ -28,12 +31,12 @@ final class Intake {
 
     Intake(CuttingProblem problem) {
         this.problem = problem;
-        kerf = roundUp(measure("kerf", problem.kerfMm(), true));
-        trim = roundUp(measure("end trim", problem.endTrimMm(), true));
-        keepOffcut = roundUp(measure("least offcut to keep", problem.keepOffcutMm(), true));
+        kerf = roundUp(measure("problem", "kerf", problem.kerfMm(), true));
+        trim = roundUp(measure("problem", "endTrim", problem.endTrimMm(), true));
+        keepOffcut = roundUp(measure("problem", "keepOffcut", problem.keepOffcutMm(), true));
         Set<String> ids = new HashSet<>();
         for (var stock : problem.stock()) {
-            require(ids.add(stock.id()), "board " + stock.id() + " stands twice in the stock: give each its own id");
+            if (!ids.add(stock.id())) throw BrokenRule.twice("stock", "Board", stock.id());
             checkStock(stock);
             long usable = roundDown(stock.lengthMm()) - (stock.sawnEnd() ? 1 : 2) * trim;
             usableMicrons.put(stock, usable);
@@ -43,10 +46,10 @@ final class Intake {
         long total = 0;
         for (var piece : problem.pieces()) {
             boolean twice = !ids.add(piece.id());
-            measure("piece " + piece.id(), piece.lengthMm(), false);
-            require(piece.count() >= 0, "piece " + piece.id() + ": count must be 0 or more, was " + piece.count());
-            require(piece.stage() >= 0, "piece " + piece.id() + ": stage must be 0 or more, was " + piece.stage());
-            checkFaces("piece " + piece.id(), piece.goodFaces());
+            measure("piece " + piece.id(), "length", piece.lengthMm(), false);
+            BrokenRule.between("piece " + piece.id(), "count", piece.count(), 0, Integer.MAX_VALUE, "");
+            BrokenRule.between("piece " + piece.id(), "stage", piece.stage(), 0, Integer.MAX_VALUE, "");
+            BrokenRule.between("piece " + piece.id(), "goodFaces", piece.goodFaces(), 0, CuttingProblem.MOST_GOOD_FACES, "");
             long microns = roundUp(piece.lengthMm());
             pieceMicrons.put(piece, microns);
             String why = twice
@@ -97,24 +100,11 @@ final class Intake {
     }
 
     private void checkStock(CuttingProblem.Stock stock) {
-        measure("board " + stock.id(), stock.lengthMm(), false);
-        checkMoney("board " + stock.id() + ": price", stock.price());
-        checkMoney("board " + stock.id() + ": salvage value", stock.salvage());
-        checkFaces("board " + stock.id(), stock.goodFaces());
-        int there = stock.available().orElse(0);
-        require(there >= 0, "board " + stock.id() + ": available must be 0 or more, was " + there);
-    }
-
-    private static void checkFaces(String what, int good) {
-        require(good >= 0 && good <= CuttingProblem.MOST_GOOD_FACES, what + ": good faces must be 0 to 2, were " + good);
-    }
-
-    private static void checkMoney(String what, BigDecimal money) {
-        require(money != null && money.signum() >= 0, what + " must be 0 or more, was " + money);
-        BigDecimal exact = money.stripTrailingZeros();
-        require(
-                exact.scale() <= 6 && exact.precision() - exact.scale() <= 9,
-                what + " must be under 1000000000 with at most 6 decimals, was " + money);
+        measure("board " + stock.id(), "length", stock.lengthMm(), false);
+        BrokenRule.money("board " + stock.id(), "price", stock.price());
+        BrokenRule.money("board " + stock.id(), "salvage", stock.salvage());
+        BrokenRule.between("board " + stock.id(), "goodFaces", stock.goodFaces(), 0, CuttingProblem.MOST_GOOD_FACES, "");
+        BrokenRule.between("board " + stock.id(), "available", stock.available().orElse(0), 0, Integer.MAX_VALUE, "");
     }
 
     private String whyNot(CuttingProblem.Demand piece, long microns, long total) {
@@ -147,21 +137,14 @@ final class Intake {
         return null;
     }
 
-    static double measure(String what, double mm, boolean mayBeZero) {
-        boolean fits = Double.isFinite(mm) && mm <= LONGEST_MM && (mayBeZero ? mm >= 0 : mm > 0);
-        require(
-                fits,
-                what + " must be " + (mayBeZero ? "0 or more" : "above 0") + " and at most "
-                        + text(LONGEST_MM) + " mm, was " + (Double.isFinite(mm) ? text(mm) : String.valueOf(mm)));
+    /** A micrometre is the least that can be told from nothing. */
+    static double measure(String where, String name, double mm, boolean mayBeZero) {
+        BrokenRule.between(where, name, mm, mayBeZero ? 0 : LEAST_MM, LONGEST_MM, "mm");
         return mm;
     }
 
     static String faces(int good) {
         return good == 1 ? "a good face" : good + " good faces";
-    }
-
-    private static void require(boolean holds, String otherwise) {
-        if (!holds) throw new IllegalArgumentException(otherwise);
     }
 
     /** Pieces, kerf and trim: what is finer than a micrometre counts up. */

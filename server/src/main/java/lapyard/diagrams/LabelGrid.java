@@ -4,6 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import lapyard.drawing.Paper;
 import lapyard.geometry.Lengths;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 
 /**
  * A sheet of labels that are all alike, in columns and rows.
@@ -19,14 +26,14 @@ public record LabelGrid(Paper paper, int columns, int rows, double leftMm, doubl
     private static final int MOST_EACH_WAY = 40;
 
     public LabelGrid {
-        if (columns < 1 || rows < 1 || columns > MOST_EACH_WAY || rows > MOST_EACH_WAY) {
-            throw new IllegalArgumentException("labels of " + columns + " columns and " + rows + " rows find no room: give 1 to " + MOST_EACH_WAY + " of each, as in 3x8");
-        }
+        BrokenRule.between("labels", "columns", columns, 1, MOST_EACH_WAY, "");
+        BrokenRule.between("labels", "rows", rows, 1, MOST_EACH_WAY, "");
         double wide = (paper.shortMm - 2 * leftMm - (columns - 1) * acrossMm) / columns;
         double high = (paper.longMm - 2 * topMm - (rows - 1) * downMm) / rows;
         if (!(leftMm >= 0 && topMm >= 0 && acrossMm >= 0 && downMm >= 0) || wide < LEAST_WIDE || high < LEAST_HIGH) {
-            throw new IllegalArgumentException("labels " + columns + " across and " + rows + " down on " + paper.label() + " are " + mm(wide) + " x " + mm(high)
-                    + " mm; the least is " + mm(LEAST_WIDE) + " x " + mm(LEAST_HIGH) + " mm: take fewer, or smaller margins");
+            throw new CannotAnswer(Finding.of(FindingKind.LABELS_SMALL, Place.field("labels")).with("columns", Fact.count(columns, "columns"))
+                    .with("rows", Fact.count(rows, "rows")).with("paper", Fact.name(paper.label())).with("size", Fact.size(wide, high))
+                    .with("least", Fact.size(LEAST_WIDE, LEAST_HIGH)).way(WayKind.FEWER_LABELS));
         }
     }
 
@@ -39,7 +46,7 @@ public record LabelGrid(Paper paper, int columns, int rows, double leftMm, doubl
      * As it is asked for: {@code 3x8}, {@code 3x8,0,0.5} with margins left and right, above and below, or
      * {@code 3x8,5,10,2,0} with gaps between columns and rows too, in mm.
      *
-     * @throws IllegalArgumentException where it is anything else, with an example
+     * @throws CannotAnswer where it is anything else, with an example
      */
     public static LabelGrid read(String words, Paper paper) {
         String[] parts = words.strip().split(",");
@@ -54,15 +61,13 @@ public record LabelGrid(Paper paper, int columns, int rows, double leftMm, doubl
         } catch (NumberFormatException notNumbers) {
             // told below, as for a wrong count
         }
-        throw new IllegalArgumentException("labels are columns x rows, margins and gaps in mm, as in 3x8,0,0.5 or 3x8,5,10,2,0; was \"" + words.strip() + "\"");
+        throw new CannotAnswer(Finding.of(FindingKind.FIELD_SHAPE, Place.field("labels")).with("name", Fact.name("labels"))
+                .with("wanted", Fact.name("columns x rows, then margins and gaps in mm")).with("has", Fact.name("\"" + words.strip() + "\""))
+                .way(WayKind.WRITE_LIKE, Fact.name("3x8,0,0.5 or 3x8,5,10,2,0")));
     }
 
     private static double at(List<Double> mm, int i) {
         return i < mm.size() ? mm.get(i) : 0;
-    }
-
-    private static String mm(double length) {
-        return Lengths.text(Lengths.toTenth(length));
     }
 
     double wideMm() {

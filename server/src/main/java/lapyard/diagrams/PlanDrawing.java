@@ -19,9 +19,14 @@ import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 
 /** Draws the plan of a whole garden. */
@@ -73,8 +78,8 @@ public final class PlanDrawing {
      * @param findings whose snags get a letter in the yard and a line in the list, as long as there is room
      * @param asked    a layer whose part is not there is not drawn
      * @return one sheet, or several where the options allow it
-     * @throws DoesNotFit               where the sheet cannot hold the garden at the scale asked for
-     * @throws IllegalArgumentException where the garden is too large for any scale or would take too many sheets
+     * @throws CannotAnswer             where the sheet cannot hold the garden at the scale asked for
+     * @throws CannotAnswer             where it would take too many sheets
      */
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options) {
@@ -98,8 +103,9 @@ public final class PlanDrawing {
                 : SheetLayout.choose(options.paper(), options.scale(), imperial, extent, must);
         List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.turned(), sheet.layout().field());
         if (tiles.size() > MOST_SHEETS) {
-            throw new IllegalArgumentException("at " + sheet.scale() + " the plan takes " + tiles.size() + " sheets of "
-                    + options.paper().label() + ", the most is " + MOST_SHEETS + ": take a smaller scale or larger paper");
+            throw new CannotAnswer(Finding.of(FindingKind.PLAN_SHEETS_MANY, Place.field("plan")).with("scale", Fact.name(sheet.scale().toString()))
+                    .with("sheets", Fact.count(tiles.size(), "sheets")).with("paper", Fact.name(options.paper().label()))
+                    .with("most", Fact.count(MOST_SHEETS, "sheets")).way(WayKind.SMALLER_SCALE).way(WayKind.LARGER_PAPER));
         }
         return tiles.stream().map(tile -> page(panel, flow, sheet, tile)).toList();
     }

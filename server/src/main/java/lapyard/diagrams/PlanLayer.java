@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
+import lapyard.working.BrokenRule;
 
 /** What may be shown on a plan or left off; the edge of the yard is always drawn. */
 public enum PlanLayer {
@@ -38,7 +38,7 @@ public enum PlanLayer {
     /**
      * Those of these names, in whatever case.
      *
-     * @throws IllegalArgumentException for a name that is none, naming all
+     * @throws BrokenRule for a name that is none, naming all
      */
     public static Set<PlanLayer> named(List<String> names) {
         Set<PlanLayer> layers = EnumSet.noneOf(PlanLayer.class);
@@ -46,8 +46,8 @@ public enum PlanLayer {
             layers.add(Arrays.stream(values())
                     .filter(layer -> layer.label().equalsIgnoreCase(name.strip()))
                     .findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("a plan has no layer \"" + name.strip() + "\": use "
-                            + Arrays.stream(values()).map(PlanLayer::label).collect(Collectors.joining(", ")))));
+                    .orElseThrow(() -> BrokenRule.of(BrokenRule.Rule.FIELD_NO_SUCH, "layers").with("what", "layer of a plan").with("value", name.strip())
+                            .with("there", Arrays.stream(values()).map(PlanLayer::label).toList())));
         }
         return layers;
     }

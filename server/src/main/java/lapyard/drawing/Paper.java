@@ -1,6 +1,8 @@
 package lapyard.drawing;
 
+import java.util.Arrays;
 import java.util.Locale;
+import lapyard.working.BrokenRule;
 
 /**
  * Sheets of paper, upright, in millimetres. A4 to A0 by ISO 216: each is half of the next, rounded down to whole
@@ -31,11 +33,11 @@ public enum Paper {
     /**
      * By its name, in whatever case.
      *
-     * @throws IllegalArgumentException naming all sheets, where there is none of that name
+     * @throws BrokenRule naming all sheets, where there is none of that name
      */
     public static Paper named(String name) {
         for (Paper paper : values()) if (paper.name().equalsIgnoreCase(name.strip())) return paper;
-        throw new IllegalArgumentException(
-                "no paper \"" + TextMeasure.cut(name, 1, false, 20) + "\": use A4, A3, A2, A1, A0, Letter or Tabloid");
+        throw BrokenRule.of(BrokenRule.Rule.FIELD_NO_SUCH, "paper").with("what", "paper").with("value", TextMeasure.cut(name, 1, false, 20))
+                .with("there", Arrays.stream(values()).map(Paper::label).toList());
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import lapyard.working.BrokenRule.Rule;
 
 /**
  * The first page of somebody's PDF as a picture. It is painted by a process of its own with little memory and time, so that no
@@ -33,22 +34,21 @@ public final class PdfPage {
         /** @param png the page on white, its longer side {@link #LONG_SIDE_PX} */
         record Painted(byte[] png) implements Result {}
 
-        /** @param why a full sentence with what to do */
-        record Refused(String why) implements Result {}
+        record Refused(Rule rule) implements Result {}
     }
 
     /** Why the painting process ended without a picture, as its exit status. */
     enum Trouble {
-        LOCKED("The PDF is locked with a password. Save it without one."),
-        NO_PAGE("The PDF has no page that could be shown. Save the page with the plan as a PDF of its own."),
-        UNREADABLE("The file cannot be read as a PDF. Open it, and save or print it as a PDF again."),
-        TOO_MUCH("The PDF's first page needs more memory than there is for it. Save that page as a picture (PNG or JPEG).");
+        LOCKED(Rule.PDF_LOCKED),
+        NO_PAGE(Rule.PDF_NO_PAGE),
+        UNREADABLE(Rule.PDF_UNREADABLE),
+        TOO_MUCH(Rule.PDF_HEAVY);
 
         private static final int FIRST_STATUS = 41;
-        private final String why;
+        private final Rule rule;
 
-        Trouble(String why) {
-            this.why = why;
+        Trouble(Rule rule) {
+            this.rule = rule;
         }
 
         int status() {
@@ -58,7 +58,7 @@ public final class PdfPage {
         static Result of(int status) {
             int index = status - FIRST_STATUS;
             // a process that was ended from outside or by the lack of memory has a status of its own
-            return new Result.Refused((index >= 0 && index < values().length ? values()[index] : TOO_MUCH).why);
+            return new Result.Refused((index >= 0 && index < values().length ? values()[index] : TOO_MUCH).rule);
         }
     }
 
@@ -99,7 +99,7 @@ public final class PdfPage {
                 }
             });
             if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS))
-                return new Result.Refused("The PDF's first page takes longer than " + MOST_SECONDS + " seconds to paint. Save that page as a picture (PNG or JPEG).");
+                return new Result.Refused(Rule.PDF_SLOW);
             return process.exitValue() == 0 ? new Result.Painted(Files.readAllBytes(out)) : Trouble.of(process.exitValue());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();

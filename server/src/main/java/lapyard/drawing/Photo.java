@@ -6,6 +6,8 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Set;
+import lapyard.working.BrokenRule.Rule;
+import lapyard.working.BrokenRule;
 
 /**
  * A photo as it is kept: the picture alone. What a camera writes beside it (place, time, maker, thumbnails, texts) is taken
@@ -35,21 +37,21 @@ public record Photo(String type, int widthPx, int heightPx, int up, byte[] bytes
     private static final int APP14 = 0xEE;
     private static final int APP15 = 0xEF;
 
-    /** @throws IllegalArgumentException where it is no whole JPEG or PNG picture, or larger than we keep; the text says which */
+    /** @throws BrokenRule where it is no whole JPEG or PNG picture, or larger than we keep; the rule says which */
     public static Photo of(byte[] file) {
-        if (file.length > MOST_BYTES) throw new IllegalArgumentException("the photo has " + file.length + " bytes; at most " + MOST_BYTES + " are kept: make it smaller");
+        if (file.length > MOST_BYTES) throw BrokenRule.of(Rule.PHOTO_LARGE, "photo").with("size", file.length, "bytes").with("most", MOST_BYTES, "bytes");
         try {
             if (file.length > 8 && Arrays.equals(PNG, Arrays.copyOf(file, 8))) return png(ByteBuffer.wrap(file));
             if (file.length > 4 && (file[0] & 0xFF) == 0xFF && (file[1] & 0xFF) == SOI) return jpeg(ByteBuffer.wrap(file));
         } catch (java.nio.BufferUnderflowException | IndexOutOfBoundsException | NegativeArraySizeException | java.nio.BufferOverflowException cut) {
-            throw new IllegalArgumentException("the photo is cut off or damaged: send the whole file", cut);
+            throw BrokenRule.of(Rule.PHOTO_DAMAGED, "photo");
         }
-        throw new IllegalArgumentException("the photo is no JPEG or PNG picture: save it as one of them");
+        throw BrokenRule.of(Rule.PHOTO_KIND, "photo");
     }
 
     private static Photo sized(String type, int wide, int high, int up, ByteArrayOutputStream out) {
-        if (wide < 1 || high < 1) throw new IllegalArgumentException("the photo is cut off or damaged: send the whole file");
-        if (wide > MOST_PX || high > MOST_PX) throw new IllegalArgumentException("the photo is " + wide + " by " + high + " pixels; at most " + MOST_PX + " each way are kept: make it smaller");
+        if (wide < 1 || high < 1) throw BrokenRule.of(Rule.PHOTO_DAMAGED, "photo");
+        if (wide > MOST_PX || high > MOST_PX) throw BrokenRule.of(Rule.PHOTO_LARGE, "photo").with("size", wide + " by " + high + " pixels").with("most", MOST_PX + " pixels each way");
         return new Photo(type, wide, high, up, out.toByteArray());
     }
 
@@ -112,13 +114,13 @@ public record Photo(String type, int widthPx, int heightPx, int up, byte[] bytes
             }
             segment(out, marker, segment);
             if (marker != SOS) continue;
-            if (++scans > MOST_SCANS) throw new IllegalArgumentException("the photo is cut off or damaged: send the whole file");
+            if (++scans > MOST_SCANS) throw BrokenRule.of(Rule.PHOTO_DAMAGED, "photo");
             scan(in, out);
         }
     }
 
     private static int marker(ByteBuffer in) {
-        if ((in.get() & 0xFF) != 0xFF) throw new IllegalArgumentException("the photo is cut off or damaged: send the whole file");
+        if ((in.get() & 0xFF) != 0xFF) throw BrokenRule.of(Rule.PHOTO_DAMAGED, "photo");
         int marker = in.get() & 0xFF;
         while (marker == 0xFF) marker = in.get() & 0xFF;
         return marker;

@@ -1,6 +1,7 @@
 package lapyard.drawing;
 
 import java.util.List;
+import lapyard.working.BrokenRule;
 
 /**
  * A reduction 1:n.
@@ -11,9 +12,7 @@ public record Scale(int n) implements Comparable<Scale> {
     public static final int GREATEST = 100_000_000;
 
     public Scale {
-        if (n < 1 || n > GREATEST) {
-            throw new IllegalArgumentException("a scale is 1:1 to 1:" + GREATEST + ", was 1:" + n);
-        }
+        BrokenRule.between("scale", "scale", n, 1, GREATEST, "");
     }
 
     private record Feet(int n, String words) {}

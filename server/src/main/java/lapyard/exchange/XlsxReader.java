@@ -16,6 +16,8 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import lapyard.working.BrokenRule.Rule;
+import lapyard.working.BrokenRule;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -47,7 +49,7 @@ public final class XlsxReader {
         return file.length > 3 && file[0] == 'P' && file[1] == 'K' && file[2] == 3 && file[3] == 4;
     }
 
-    /** @throws IllegalArgumentException where it is no workbook, is damaged, or is larger than we read; the text says which */
+    /** @throws BrokenRule where it is no workbook, is damaged, or is larger than we read; the rule says which */
     public static String firstSheetAsCsv(byte[] file) {
         try {
             Map<String, byte[]> parts = parts(file);
@@ -56,12 +58,12 @@ public final class XlsxReader {
                 String id = first(parts.get("xl/workbook.xml"), "sheet", "id", "");
                 sheet = target(parts.get("xl/_rels/workbook.xml.rels"), id);
             }
-            if (!parts.containsKey(sheet)) throw new IllegalArgumentException("the file is no workbook of the kind .xlsx: save it as .xlsx or CSV");
+            if (!parts.containsKey(sheet)) throw BrokenRule.of(Rule.WORKBOOK_KIND, "workbook");
             return csv(rows(parts.get(sheet), shared(parts.get("xl/sharedStrings.xml"))));
         } catch (ZipException | XMLStreamException damaged) {
-            throw new IllegalArgumentException("the workbook is damaged: open it in a spreadsheet and save it again");
+            throw BrokenRule.of(Rule.WORKBOOK_DAMAGED, "workbook");
         } catch (IOException broken) {
-            throw new IllegalArgumentException("the workbook ends too early: send the whole file");
+            throw BrokenRule.of(Rule.WORKBOOK_CUT, "workbook");
         }
     }
 
@@ -71,7 +73,7 @@ public final class XlsxReader {
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 byte[] bytes = zip.readNBytes(left + 1);
-                if (bytes.length > left) throw new IllegalArgumentException("the workbook unpacks to more than " + MOST_BYTES + " bytes: save the sheet with the prices as CSV");
+                if (bytes.length > left) throw BrokenRule.of(Rule.WORKBOOK_LARGE, "workbook").with("most", MOST_BYTES, "bytes");
                 left -= bytes.length;
                 if (entry.getName().startsWith("xl/")) parts.put(entry.getName(), bytes);
             }
@@ -137,14 +139,14 @@ public final class XlsxReader {
             if (xml.getLocalName().equals("row")) {
                 String number = attribute(xml, "r");
                 int at = number.matches("[0-9]{1,9}") ? Integer.parseInt(number) : rows.size() + 1;
-                if (at > MOST_ROWS) throw new IllegalArgumentException("the sheet has more than " + MOST_ROWS + " rows: keep those with prices");
+                if (at > MOST_ROWS) throw BrokenRule.of(Rule.WORKBOOK_LARGE, "workbook").with("most", MOST_ROWS, "rows");
                 while (rows.size() < at) rows.add(new ArrayList<>());
             } else if (xml.getLocalName().equals("c") && !rows.isEmpty()) {
                 List<String> row = rows.get(rows.size() - 1);
                 int column = column(attribute(xml, "r"), row.size());
                 String value = value(xml, attribute(xml, "t"), shared);
                 if (value.isEmpty()) continue;
-                if (column >= MOST_COLUMNS) throw new IllegalArgumentException("the sheet has more than " + MOST_COLUMNS + " columns: keep those with prices");
+                if (column >= MOST_COLUMNS) throw BrokenRule.of(Rule.WORKBOOK_LARGE, "workbook").with("most", MOST_COLUMNS, "columns");
                 while (row.size() <= column) row.add("");
                 row.set(column, value);
             }

@@ -5,9 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.Ground;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -48,7 +53,8 @@ public record FreeGround(
      */
     public static FreeGround of(Garden garden, double marginMm) {
         Site site = new Site(garden.withBeds(List.of()));
-        Geometry yard = site.yard().orElseThrow(() -> new IllegalArgumentException("no yard is drawn: give \"ground\" an \"outline\" or a \"survey\""));
+        Geometry yard = site.yard().orElseThrow(() -> new CannotAnswer(
+                Finding.of(FindingKind.YARD_NONE, Place.of(Place.What.YARD)).way(WayKind.DRAW_YARD)));
         List<Outline> kept = new ArrayList<>();
         List<List<Point>> lines = new ArrayList<>();
         List<Outline> standing = new ArrayList<>();

@@ -33,8 +33,14 @@ import lapyard.ground.Fall;
 import lapyard.order.Ordering;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.working.Effort;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKey;
@@ -94,7 +100,7 @@ public final class SizeCosts {
 
     /**
      * @param closely whether an estimate may take some ten times as long, layouts of rolls looked for too
-     * @throws IllegalArgumentException if something of the garden cannot be made, or a board of it is cut already
+     * @throws CannotAnswer if something of the garden cannot be made, or a board of it is cut already
      */
     public SizeCosts(Garden given, boolean closely, SearchMemory memory) {
         likely = closely ? CLOSELY : LIKELY;
@@ -103,11 +109,11 @@ public final class SizeCosts {
         drawn = given;
         garden = now.garden();
         if (now.leftOut()) {
-            throw new IllegalArgumentException("something of this garden cannot be made as it stands; solve its snags first");
+            throw new CannotAnswer(Finding.of(FindingKind.SIZES_NOT_MADE, Place.field("garden")).way(WayKind.SOLVE_SNAGS));
         }
         if (!garden.people().tally().boards().isEmpty()) {
-            throw new IllegalArgumentException(garden.people().tally().boards().size()
-                    + " boards are cut or bought; sizes can give only before the first board is bought");
+            throw new CannotAnswer(Finding.of(FindingKind.SIZES_BOUGHT, Place.of(Place.What.TALLY))
+                    .with("boards", Fact.count(garden.people().tally().boards().size(), "boards")).way(WayKind.TAKE_OFF_TALLY));
         }
         currency = CurrencyUnit.of(garden.terms().currency());
         fall = now.ground().fall();

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -296,19 +297,20 @@ final class Cursor extends FieldFaults {
     void refuseUnknown() {
         for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
-            if (!known.contains(name)) {
-                Finding unknown = Finding.of(FindingKind.FIELD_UNKNOWN, Place.field(inner(cut(name)))).with("name", Fact.name(cut(name)));
-                notes.add(nearest(name).map(near -> unknown.way(WayKind.DID_YOU_MEAN, Fact.name(near)))
-                        .orElseGet(() -> unknown.way(WayKind.TAKE_OUT)));
-            }
+            if (!known.contains(name)) notes.add(unknown(inner(cut(name)), name, known));
         }
     }
 
-    /** The known field that is spelt most like this one, if it is at most a third of its letters off. */
-    private Optional<String> nearest(String name) {
+    static Finding unknown(String where, String name, Set<String> known) {
+        Finding unknown = Finding.of(FindingKind.FIELD_UNKNOWN, Place.field(where)).with("name", Fact.name(cut(name)));
+        return nearest(name, known).map(near -> unknown.way(WayKind.DID_YOU_MEAN, Fact.name(near))).orElseGet(() -> unknown.way(WayKind.TAKE_OUT));
+    }
+
+    /** The known field that is spelt most like this one, if it is at most a third of its letters off; of two alike the first in order. */
+    private static Optional<String> nearest(String name, Set<String> known) {
         String best = null;
         int least = Math.max(1, name.length() / 3) + 1;
-        for (String one : known) {
+        for (String one : new TreeSet<>(known)) {
             int off = lettersOff(name.toLowerCase(Locale.ROOT), one.toLowerCase(Locale.ROOT));
             if (off < least) {
                 least = off;

@@ -15,6 +15,11 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** From bytes to a JSON tree, within bounds: UTF-8, one value, no key twice, no nesting without end. */
 public final class DocumentText {
@@ -23,12 +28,16 @@ public final class DocumentText {
 
     private static final int DEEPEST = 40;
 
+    private static final int MOST_DIGITS = 100;
+
+    private static final String LEAST_GARDEN = "{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}";
+
     static final ObjectMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(DEEPEST)
-                            .maxNumberLength(100)
+                            .maxNumberLength(MOST_DIGITS)
                             .maxStringLength(MOST_BYTES)
                             .build())
                     .build())
@@ -46,7 +55,7 @@ public final class DocumentText {
     public static String decode(byte[] bytes) throws UnreadableDocument {
         refuseTooLarge(bytes.length);
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
-            throw new UnreadableDocument("This file is UTF-16. Save it again as UTF-8.");
+            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_UTF16).way(WayKind.SAVE_UTF8));
         }
         int from = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         ByteBuffer in = ByteBuffer.wrap(bytes, from, bytes.length - from);
@@ -58,16 +67,15 @@ public final class DocumentText {
                     .decode(in)
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new UnreadableDocument("This file is not UTF-8: the byte at " + in.position()
-                    + " belongs to no UTF-8 character, as in files saved as ISO-8859-1 or Windows-1252. Save it again as UTF-8.");
+            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_NOT_UTF8).with("byte", new Fact.Plain(in.position(), "")).way(WayKind.SAVE_UTF8));
         }
     }
 
     /** @throws UnreadableDocument above {@link #MOST_BYTES} */
     public static void refuseTooLarge(long bytes) throws UnreadableDocument {
         if (bytes > MOST_BYTES) {
-            throw new UnreadableDocument("%.1f MB: more than the %.0f MB that a document may hold. Take out what is not a garden."
-                    .formatted(bytes / 1e6, MOST_BYTES / 1e6));
+            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_LARGE).with("size", new Fact.Plain(bytes / 1e6, "MB"))
+                    .with("most", new Fact.Plain(MOST_BYTES / 1e6, "MB")).way(WayKind.TAKE_OUT_OTHER));
         }
     }
 
@@ -75,25 +83,28 @@ public final class DocumentText {
     public static JsonNode parse(String text) throws UnreadableDocument {
         refuseTooLarge(text.length());
         if (text.isBlank()) {
-            throw new UnreadableDocument("The document is empty. The least garden is {\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}.");
+            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_EMPTY).way(WayKind.LEAST_GARDEN, Fact.name(LEAST_GARDEN)));
         }
         try {
             return MAPPER.readTree(text);
         } catch (StreamConstraintsException e) {
-            throw new UnreadableDocument("The document is nested more than " + DEEPEST
-                    + " deep or holds a number of more than 100 digits" + at(e) + ". No garden needs that.");
+            throw new UnreadableDocument(at(fault(FindingKind.DOCUMENT_DEEP).with("most", Fact.count(DEEPEST, "brackets"))
+                    .with("digits", Fact.count(MOST_DIGITS, "digits")), e).way(WayKind.TAKE_OUT_OTHER));
         } catch (JsonProcessingException e) {
             boolean twice = e.getOriginalMessage().startsWith("Duplicate field");
-            throw new UnreadableDocument(
-                    twice
-                            ? "The document names one field twice" + at(e) + ". Keep one of the two."
-                            : "The document is not JSON" + at(e) + ". Look there for a missing comma, quote or bracket.");
+            throw new UnreadableDocument(twice
+                    ? at(fault(FindingKind.DOCUMENT_NAME_TWICE), e).way(WayKind.KEEP_ONE)
+                    : at(fault(FindingKind.DOCUMENT_NOT_JSON), e).way(WayKind.LOOK_FOR_COMMA));
         }
     }
 
-    private static String at(JsonProcessingException e) {
-        JsonLocation location = e.getLocation();
-        return location == null ? "" : ", line " + location.getLineNr() + ", column " + location.getColumnNr();
+    private static Finding fault(FindingKind kind) {
+        return Finding.of(kind, Place.field("document"));
+    }
+
+    private static Finding at(Finding fault, JsonProcessingException e) {
+        JsonLocation at = e.getLocation();
+        return at == null ? fault : fault.with("at", Fact.name("line " + at.getLineNr() + ", column " + at.getColumnNr()));
     }
 
     private static boolean startsWith(byte[] bytes, int... first) {

@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,7 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.exchange.XlsxReader;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.WayKind;
 
 /** A merchant's list against a garden: the preview says how it is understood and holds the garden with it. */
 public final class MerchantListJson {
@@ -29,25 +32,19 @@ public final class MerchantListJson {
     /**
      * @param body {@code {"list": CSV, "supplier": id, "garden": {...}}}; in place of {@code list} the bytes of a workbook in base64 as
      *     {@code workbook}, and the answer has its first sheet as {@code list}
-     * @throws IllegalArgumentException for a field that is not what it should be, naming it
+     * @throws lapyard.plan.CannotAnswer for a field that is not what it should be
+     * @throws lapyard.working.BrokenRule for a workbook that cannot be read
      * @throws UnreadableDocument       when it is no JSON at all
      */
     public static ObjectNode preview(String body) throws UnreadableDocument {
         JsonNode ask = DocumentText.parse(body);
         boolean workbook = ask.path("workbook").isTextual();
         if (!workbook && !ask.path("list").isTextual()) {
-            throw new IllegalArgumentException("list needs the text of the CSV, has " + Cursor.shown(ask.path("list")));
+            throw AskReader.shape("list", "the text of a CSV file", ask.path("list"), WayKind.WRITE_LIKE, Fact.name("{\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}"));
         }
         String list = workbook ? XlsxReader.firstSheetAsCsv(bytes(ask.get("workbook").textValue())) : ask.get("list").textValue();
-        if (ask.has("supplier") && !ask.get("supplier").isTextual()) {
-            throw new IllegalArgumentException("supplier needs a code in quotes, has " + Cursor.shown(ask.get("supplier")));
-        }
-        JsonNode garden = ask.path("garden");
-        if (!garden.isMissingNode() && !garden.isObject()) {
-            throw new IllegalArgumentException("garden needs a document in curly brackets, has " + Cursor.shown(garden));
-        }
-        ObjectNode preview = preview(
-                list, ask.path("supplier").asText(""), Map.of(), garden instanceof ObjectNode object ? object : DocumentText.MAPPER.createObjectNode());
+        String supplier = ask.has("supplier") ? AskReader.text(ask, "", "supplier") : "";
+        ObjectNode preview = preview(list, supplier, Map.of(), (ObjectNode) AskReader.garden(ask));
         return workbook ? preview.put("list", list) : preview;
     }
 
@@ -55,7 +52,7 @@ public final class MerchantListJson {
         try {
             return Base64.getDecoder().decode(base64);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("workbook needs the bytes of the file in base64");
+            throw AskReader.shape("workbook", "the bytes of the file in base64", TextNode.valueOf(base64), WayKind.IN_QUOTES);
         }
     }
 

@@ -7,13 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.Replan;
 import lapyard.cutting.Sawn;
 import lapyard.job.TallyFault;
 import lapyard.json.Wire.To;
-import lapyard.words.Wording;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 import lapyard.working.Effort;
 
 /** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
@@ -24,45 +25,41 @@ final class ReplanJson {
     private ReplanJson() {}
 
     /**
-     * @throws IllegalArgumentException for what cannot be read or cannot be true, naming the board and the amount
+     * @throws CannotAnswer for what cannot be read or cannot be true, with the board and the amount
      */
     static ObjectNode solve(CuttingProblem problem, JsonNode node, Effort effort) {
         Replan replan = Replan.of(problem, sawn(node), effort);
         if (replan instanceof Replan.Refused refused) {
-            throw new IllegalArgumentException(refused.stops().stream()
-                    .map(stop -> Wording.METRIC.paragraph(TallyFault.of(stop)))
-                    .collect(Collectors.joining(" ")));
+            throw new CannotAnswer(refused.stops().stream().map(TallyFault::of).toList());
         }
         Replan.Planned planned = (Replan.Planned) replan;
         ObjectNode json = write(planned);
-        if (CuttingJson.flag(node, "", "report", false)) CuttingReport.add(json, planned.rest(), planned.result());
+        if (AskReader.flag(node, "", "report", false)) CuttingReport.add(json, planned.rest(), planned.result());
         return json;
     }
 
     /** Absent: count 1, nothing cut, spoiled or lost; opened where something was cut or spoiled. */
     static List<Sawn> sawn(JsonNode problem) {
         List<Sawn> all = new ArrayList<>();
-        for (CuttingJson.Entry entry : CuttingJson.entries(problem, "sawn")) {
+        for (AskReader.Entry entry : AskReader.entries(problem, "sawn")) {
             JsonNode node = entry.node();
             String at = entry.at();
-            CuttingJson.known(at, node, SAWN);
-            String board = CuttingJson.text(node, at, "board");
+            AskReader.known(at, node, SAWN);
+            String board = AskReader.text(node, at, "board");
             List<String> cut = ids(node, at, "cut");
             List<String> spoiled = ids(node, at, "spoiled");
-            int count = node.has("count") ? CuttingJson.whole(node, at, "count", 1) : 1;
-            CuttingJson.require(
-                    all.size() + (long) count <= MOST_BOARDS,
-                    at + ".count makes more than " + MOST_BOARDS + " boards, was " + count);
+            int count = node.has("count") ? AskReader.whole(node, at, "count", 1) : 1;
+            BrokenRule.atMost(at, "sawn", all.size() + (long) count, MOST_BOARDS, "boards");
             for (int i = 1; i <= count; i++) {
                 all.add(new Sawn(
                         count == 1 ? board : board + "." + i,
-                        CuttingJson.text(node, at, "stock"),
-                        CuttingJson.flag(node, at, "opened", !cut.isEmpty() || !spoiled.isEmpty()),
+                        AskReader.text(node, at, "stock"),
+                        AskReader.flag(node, at, "opened", !cut.isEmpty() || !spoiled.isEmpty()),
                         cut,
                         spoiled,
-                        CuttingJson.length(node, at, "lost", 0.0, true),
+                        AskReader.length(node, at, "lost", 0.0, true),
                         node.has("left")
-                                ? OptionalDouble.of(CuttingJson.length(node, at, "left", null, true))
+                                ? OptionalDouble.of(AskReader.length(node, at, "left", null, true))
                                 : OptionalDouble.empty()));
             }
         }
@@ -72,10 +69,8 @@ final class ReplanJson {
     private static List<String> ids(JsonNode node, String at, String field) {
         List<String> ids = new ArrayList<>();
         if (!node.has(field)) return ids;
-        JsonNode list = node.get(field);
-        CuttingJson.require(list.isArray(), at + "." + field + " must be a list, was " + CuttingJson.shown(list));
-        for (JsonNode id : list) {
-            CuttingJson.require(id.isTextual(), at + "." + field + " must list ids of pieces, was " + CuttingJson.shown(id));
+        for (JsonNode id : AskReader.list(node, at, field)) {
+            if (!id.isTextual()) throw AskReader.shape(at + "." + field, "a list of pieces' ids in quotes", id, WayKind.IN_QUOTES);
             ids.add(id.textValue());
         }
         return ids;

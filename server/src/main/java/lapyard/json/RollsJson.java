@@ -25,55 +25,46 @@ public final class RollsJson {
      * Absent: name empty, price 1 a metre, step 1, no longest run, as many runs as wanted, count 1, turning allowed,
      * straight cuts.
      *
-     * @throws IllegalArgumentException for what cannot be read, naming the field, its value and what it may be
+     * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
     public static RollProblem read(JsonNode node) {
-        CuttingJson.known("the problem", node, PROBLEM);
+        AskReader.known("problem", node, PROBLEM);
         List<RollProblem.Stock> rolls = new ArrayList<>();
-        for (CuttingJson.Entry entry : CuttingJson.entries(node, "rolls")) rolls.add(roll(entry));
+        for (AskReader.Entry entry : AskReader.entries(node, "rolls")) rolls.add(roll(entry));
         List<RollProblem.Piece> pieces = new ArrayList<>();
-        for (CuttingJson.Entry entry : CuttingJson.entries(node, "pieces")) pieces.add(piece(entry));
+        for (AskReader.Entry entry : AskReader.entries(node, "pieces")) pieces.add(piece(entry));
         return new RollProblem(
-                node.has("name") ? CuttingJson.text(node, "", "name") : "",
+                node.has("name") ? AskReader.text(node, "", "name") : "",
                 rolls,
                 pieces,
-                CuttingJson.flag(node, "", "turn", true),
-                CuttingJson.flag(node, "", "straightCuts", true));
+                AskReader.flag(node, "", "turn", true),
+                AskReader.flag(node, "", "straightCuts", true));
     }
 
-    private static RollProblem.Stock roll(CuttingJson.Entry entry) {
+    private static RollProblem.Stock roll(AskReader.Entry entry) {
         JsonNode node = entry.node();
-        CuttingJson.known(entry.at(), node, ROLL);
-        BigDecimal price = BigDecimal.ONE;
-        if (node.has("price")) {
-            JsonNode given = node.get("price");
-            boolean fits = given.isNumber()
-                    && Double.isFinite(given.doubleValue())
-                    && given.decimalValue().signum() >= 0;
-            CuttingJson.require(fits, entry.at() + ".price must be money a metre, 0 or more, was " + CuttingJson.shown(given));
-            price = given.decimalValue();
-        }
+        AskReader.known(entry.at(), node, ROLL);
         return new RollProblem.Stock(
-                CuttingJson.text(node, entry.at(), "id"),
-                CuttingJson.length(node, entry.at(), "width", null, false),
-                price,
-                CuttingJson.length(node, entry.at(), "step", 1.0, false),
+                AskReader.text(node, entry.at(), "id"),
+                AskReader.length(node, entry.at(), "width", null, false),
+                AskReader.money(node, entry.at(), "price", BigDecimal.ONE),
+                AskReader.length(node, entry.at(), "step", 1.0, false),
                 node.has("maxLength")
-                        ? OptionalDouble.of(CuttingJson.length(node, entry.at(), "maxLength", null, false))
+                        ? OptionalDouble.of(AskReader.length(node, entry.at(), "maxLength", null, false))
                         : OptionalDouble.empty(),
                 node.has("available")
-                        ? OptionalInt.of(CuttingJson.whole(node, entry.at(), "available", 0))
+                        ? OptionalInt.of(AskReader.whole(node, entry.at(), "available", 0))
                         : OptionalInt.empty());
     }
 
-    private static RollProblem.Piece piece(CuttingJson.Entry entry) {
+    private static RollProblem.Piece piece(AskReader.Entry entry) {
         JsonNode node = entry.node();
-        CuttingJson.known(entry.at(), node, PIECE);
+        AskReader.known(entry.at(), node, PIECE);
         return new RollProblem.Piece(
-                CuttingJson.text(node, entry.at(), "id"),
-                CuttingJson.length(node, entry.at(), "width", null, false),
-                CuttingJson.length(node, entry.at(), "height", null, false),
-                node.has("count") ? CuttingJson.whole(node, entry.at(), "count", 1) : 1);
+                AskReader.text(node, entry.at(), "id"),
+                AskReader.length(node, entry.at(), "width", null, false),
+                AskReader.length(node, entry.at(), "height", null, false),
+                node.has("count") ? AskReader.whole(node, entry.at(), "count", 1) : 1);
     }
 
     private record Whole(String name, @Exact BigDecimal cost, @Exact BigDecimal lowerBound, boolean proven, double seconds,

@@ -21,6 +21,7 @@ import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.exchange.SiteReader;
 import lapyard.geometry.Point;
 import lapyard.plan.Finding;
+import lapyard.plan.WayKind;
 import lapyard.plan.SurfaceKind;
 import lapyard.words.Wording;
 
@@ -44,27 +45,25 @@ public final class SiteFileJson {
 
     /**
      * @param body {@code {"file": text, "unit": "m", "take": {"LAYER": "outline"}, "garden": {...}}}; unit, take and garden may be left out
-     * @throws IllegalArgumentException for a field that is not what it should be, naming it
+     * @throws lapyard.plan.CannotAnswer for a field that is not what it should be
      * @throws UnreadableDocument       when the body is no JSON at all
      */
     public static ObjectNode preview(String body) throws UnreadableDocument {
         JsonNode ask = DocumentText.parse(body);
-        if (!ask.path("file").isTextual()) throw new IllegalArgumentException("file needs the text of a DXF, GeoJSON or CSV file, has " + Cursor.shown(ask.path("file")));
+        if (!ask.path("file").isTextual()) throw AskReader.shape("file", "the text of a DXF, GeoJSON or CSV file", ask.path("file"), WayKind.IN_QUOTES);
         Optional<LengthUnit> unit = Optional.empty();
         if (ask.has("unit")) {
             for (LengthUnit one : LengthUnit.values()) if (one.code().equals(ask.get("unit").asText())) unit = Optional.of(one);
-            if (unit.isEmpty()) throw new IllegalArgumentException("unit should be mm, cm, m, in or ft, is " + Cursor.shown(ask.get("unit")));
+            if (unit.isEmpty()) throw AskReader.choice("unit", ask.get("unit").asText(), Stream.of(LengthUnit.values()).map(LengthUnit::code).toList());
         }
         Map<String, String> take = new TreeMap<>();
         for (Map.Entry<String, JsonNode> one : ask.path("take").properties()) {
             String as = one.getValue().asText();
             if (!as.isEmpty() && !as.equals(OUTLINE) && !as.equals(LEVELS) && !SURFACES.contains(as) && !THINGS.contains(as))
-                throw new IllegalArgumentException("take says what a layer is: outline, levels, " + String.join(", ", SURFACES) + ", " + String.join(", ", THINGS) + "; has " + Cursor.shown(one.getValue()));
+                throw AskReader.choice("take", as, Stream.of(List.of(OUTLINE, LEVELS), SURFACES, THINGS).flatMap(List::stream).toList());
             if (!as.isEmpty()) take.put(one.getKey(), as);
         }
-        JsonNode garden = ask.path("garden");
-        if (!garden.isMissingNode() && !garden.isObject()) throw new IllegalArgumentException("garden needs a document in curly brackets, has " + Cursor.shown(garden));
-        return preview(drawing(ask.get("file").textValue()), unit, take, garden instanceof ObjectNode object ? object : DocumentText.MAPPER.createObjectNode());
+        return preview(drawing(ask.get("file").textValue()), unit, take, (ObjectNode) AskReader.garden(ask));
     }
 
     /** By what it begins with. */
@@ -77,7 +76,7 @@ public final class SiteFileJson {
             try {
                 return SiteReader.geoJson(DocumentText.parse(begins));
             } catch (UnreadableDocument unreadable) {
-                return refused("geojson", unreadable.getMessage(), "save it again as GeoJSON");
+                return refused("geojson", Wording.METRIC.text(unreadable.finding()).replaceAll("\\.$", ""), "save it again as GeoJSON");
             }
         }
         String first = begins.lines().findFirst().orElse("").strip();

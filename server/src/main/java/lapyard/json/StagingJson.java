@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
+import lapyard.working.BrokenRule;
 
 /** The wire form of a staging problem and of its schedule. Times in units of one clock. */
 public final class StagingJson {
@@ -26,68 +27,61 @@ public final class StagingJson {
     /**
      * Absent: name empty, uses none of any resource, after nothing, lag 0, a task may pause, every unit worked.
      *
-     * @throws IllegalArgumentException for what cannot be read, naming the field, its value and what it may be
+     * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
     public static StagingProblem read(JsonNode node) {
-        CuttingJson.known("the problem", node, PROBLEM);
+        AskReader.known("problem", node, PROBLEM);
         List<Integer> resources = wholes(node, "", "resources", MOST_RESOURCES);
         List<StagingProblem.Task> tasks = new ArrayList<>();
-        List<CuttingJson.Entry> entries = CuttingJson.entries(node, "tasks");
-        CuttingJson.require(entries.size() <= MOST_TASKS, "tasks has " + entries.size() + " entries, at most " + MOST_TASKS + " are taken");
-        for (CuttingJson.Entry entry : entries) tasks.add(task(entry, resources.size()));
+        List<AskReader.Entry> entries = AskReader.entries(node, "tasks");
+        AskReader.atMost("tasks", entries.size(), MOST_TASKS);
+        for (AskReader.Entry entry : entries) tasks.add(task(entry, resources.size()));
         return new StagingProblem(
-                node.has("name") ? CuttingJson.text(node, "", "name") : "", resources, tasks, calendar(node.get("calendar")));
+                node.has("name") ? AskReader.text(node, "", "name") : "", resources, tasks, calendar(node.get("calendar")));
     }
 
-    private static StagingProblem.Task task(CuttingJson.Entry entry, int resources) {
+    private static StagingProblem.Task task(AskReader.Entry entry, int resources) {
         JsonNode node = entry.node();
         String at = entry.at();
-        CuttingJson.known(at, node, TASK);
+        AskReader.known(at, node, TASK);
         List<StagingProblem.Wait> after = new ArrayList<>();
         JsonNode waits = node.get("after");
         if (waits != null && !waits.isNull()) {
-            CuttingJson.require(waits.isArray(), at + ".after must be a list, was " + CuttingJson.shown(waits));
-            for (JsonNode wait : waits) {
+            for (JsonNode wait : AskReader.list(node, at, "after")) {
                 String place = at + ".after[" + after.size() + "]";
-                CuttingJson.known(place, wait, WAIT);
-                after.add(new StagingProblem.Wait(id(wait, place, "task"), wait.has("lag") ? CuttingJson.whole(wait, place, "lag", 0) : 0));
+                AskReader.known(place, wait, WAIT);
+                after.add(new StagingProblem.Wait(id(wait, place, "task"), wait.has("lag") ? AskReader.whole(wait, place, "lag", 0) : 0));
             }
         }
-        CuttingJson.require(node.has("duration"), at + ".duration must be a whole number of working units, was absent");
         return new StagingProblem.Task(
                 id(node, at, "id"),
-                CuttingJson.whole(node, at, "duration", 0),
+                AskReader.whole(node, at, "duration", 0),
                 node.has("uses") ? wholes(node, at, "uses", MOST_RESOURCES) : Collections.nCopies(resources, 0),
                 after,
-                CuttingJson.flag(node, at, "unbroken", false));
+                AskReader.flag(node, at, "unbroken", false));
     }
 
     /** A text, or a whole number that stands for its digits. */
     private static String id(JsonNode node, String at, String field) {
         JsonNode value = node.get(field);
-        return value != null && value.isIntegralNumber() ? value.asText() : CuttingJson.text(node, at, field);
+        return value != null && value.isIntegralNumber() ? value.asText() : AskReader.text(node, at, field);
     }
 
     private static List<Integer> wholes(JsonNode node, String at, String field, int most) {
-        JsonNode list = node.get(field);
-        String path = CuttingJson.path(at, field);
-        CuttingJson.require(list != null && list.isArray(), path + " must be a list of whole numbers, was " + CuttingJson.shown(list));
-        CuttingJson.require(list.size() <= most, path + " has " + list.size() + " entries, at most " + most + " are taken");
+        JsonNode list = AskReader.list(node, at, field);
+        String path = AskReader.path(at, field);
+        AskReader.atMost(path, list.size(), most);
         List<Integer> numbers = new ArrayList<>();
-        for (JsonNode value : list) {
-            CuttingJson.require(value.canConvertToExactIntegral() && value.isNumber() && value.canConvertToInt() && value.intValue() >= 0,
-                    path + "[" + numbers.size() + "] must be a whole number, 0 or more, was " + CuttingJson.shown(value));
-            numbers.add(value.intValue());
-        }
+        for (JsonNode value : list) numbers.add(AskReader.whole(value, path + "[" + numbers.size() + "]", 0));
         return numbers;
     }
 
     private static Optional<StagingProblem.Calendar> calendar(JsonNode node) {
         if (node == null || node.isNull()) return Optional.empty();
-        CuttingJson.known("calendar", node, CALENDAR);
+        AskReader.known("calendar", node, CALENDAR);
         List<Boolean> cycle = new ArrayList<>();
         for (int unit : wholes(node, "calendar", "cycle", LONGEST_CYCLE)) {
-            CuttingJson.require(unit <= 1, "calendar.cycle[" + cycle.size() + "] must be 1 for a working unit or 0, was " + unit);
+            BrokenRule.between("calendar", "cycle[" + cycle.size() + "]", unit, 0, 1, "");
             cycle.add(unit == 1);
         }
         return Optional.of(new StagingProblem.Calendar(cycle, List.of()));

@@ -8,6 +8,10 @@ import java.math.BigDecimal;
 import java.util.Set;
 import lapyard.job.TryOut;
 import lapyard.json.Wire.To;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Fact;
+import lapyard.plan.FindingKind;
+import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
@@ -26,45 +30,46 @@ public final class TryOutJson {
      * {@code {"garden":{...},"changes":[{"bed":"M","set":{"courses":2,"section":"75x200","at":[0,0]}},{"drop":"N"},{"add":{...}}]}};
      * a field set to null goes back to its default. {@code "instead":{...}} in place of changes is the whole other garden.
      *
-     * @throws IllegalArgumentException for a change that cannot be read or names no bed, naming its place
+     * @throws CannotAnswer for a change that cannot be read or names no bed, with its place
      */
     public static Asked read(String text) throws UnreadableDocument {
         JsonNode asked = DocumentText.parse(text);
-        CuttingJson.known("the try-out", asked, ASK);
+        AskReader.known("try-out", asked, ASK);
         JsonNode garden = asked.get("garden");
-        CuttingJson.require(garden != null && garden.isObject(), "garden must be a garden document, was " + CuttingJson.shown(garden));
+        if (garden == null || !garden.isObject()) throw AskReader.shape("garden", "a garden document in curly brackets", garden, WayKind.CURLY_BRACKETS);
         if (asked.has("instead")) {
             JsonNode instead = asked.get("instead");
-            CuttingJson.require(instead.isObject() && !asked.has("changes"), "give changes, or a whole garden instead, not both");
+            if (!instead.isObject()) throw AskReader.shape("instead", "a garden document in curly brackets", instead, WayKind.CURLY_BRACKETS);
+            if (asked.has("changes")) throw new CannotAnswer(AskReader.at(FindingKind.FIELDS_CLASH, "changes").with("other", Fact.name("instead")).way(WayKind.TAKE_ONE_OUT));
             return new Asked(garden.toString(), instead.toString());
         }
         ObjectNode copy = garden.deepCopy();
-        var changes = CuttingJson.entries(asked, "changes");
-        CuttingJson.require(changes.size() <= MOST_CHANGES, "changes has " + changes.size() + " entries, at most " + MOST_CHANGES + " are taken");
-        for (CuttingJson.Entry change : changes) change(copy, change);
+        var changes = AskReader.entries(asked, "changes");
+        AskReader.atMost("changes", changes.size(), MOST_CHANGES);
+        for (AskReader.Entry change : changes) change(copy, change);
         return new Asked(garden.toString(), copy.toString());
     }
 
-    private static void change(ObjectNode garden, CuttingJson.Entry entry) {
+    private static void change(ObjectNode garden, AskReader.Entry entry) {
         JsonNode change = entry.node();
         String at = entry.at();
-        CuttingJson.known(at, change, CHANGE);
+        AskReader.known(at, change, CHANGE);
         ArrayNode beds = garden.get("beds") instanceof ArrayNode list ? list : garden.putArray("beds");
         if (change.has("add")) {
-            CuttingJson.require(change.size() == 1 && change.get("add").isObject(), at + ".add must be one bed, was " + CuttingJson.shown(change.get("add")));
+            if (change.size() != 1 || !change.get("add").isObject()) throw AskReader.shape(at + ".add", "one bed, with nothing beside it", change.get("add"), WayKind.CURLY_BRACKETS);
             beds.add(change.get("add").deepCopy());
             return;
         }
         boolean drop = change.has("drop");
-        CuttingJson.require(drop ? change.size() == 1 : change.has("bed") && change.has("set"),
-                at + " must drop a bed, add one, or name a bed and what to set");
-        int place = place(beds, CuttingJson.text(change, at, drop ? "drop" : "bed"), at);
+        if (drop ? change.size() != 1 : !change.has("bed") || !change.has("set"))
+            throw AskReader.shape(at, "a change that drops a bed, adds one, or names a bed and what to set", change, WayKind.WRITE_LIKE, Fact.name("{\"bed\": \"M\", \"set\": {\"courses\": 2}}"));
+        int place = place(beds, AskReader.text(change, at, drop ? "drop" : "bed"), at);
         if (drop) {
             beds.remove(place);
             return;
         }
         JsonNode set = change.get("set");
-        CuttingJson.require(set.isObject(), at + ".set must be fields of the bed, was " + CuttingJson.shown(set));
+        if (!set.isObject()) throw AskReader.shape(at + ".set", "fields of the bed in curly brackets", set, WayKind.CURLY_BRACKETS);
         ObjectNode bed = (ObjectNode) beds.get(place);
         set.fields().forEachRemaining(field -> {
             if (field.getValue().isNull()) bed.remove(field.getKey());
@@ -74,7 +79,7 @@ public final class TryOutJson {
 
     private static int place(ArrayNode beds, String id, String at) {
         for (int i = 0; i < beds.size(); i++) if (beds.get(i).isObject() && beds.get(i).path("id").asText("").equals(id)) return i;
-        throw new IllegalArgumentException(at + ": there is no bed \"" + id + "\"; name a bed by its id");
+        throw new CannotAnswer(AskReader.at(FindingKind.FIELD_NO_SUCH, at).with("what", Fact.name("bed")).with("value", Fact.name(FieldFaults.cut(id))).way(WayKind.BED_BY_CODE));
     }
 
     public static ObjectNode write(TryOut tried, String after) throws UnreadableDocument {

@@ -1,8 +1,17 @@
 package lapyard.json;
 
-/** The text is no JSON document at all; the message says where and what to do. */
+import lapyard.plan.Finding;
+
+/** The text is no JSON document at all; the finding says where and what to do. */
 public final class UnreadableDocument extends Exception {
-    public UnreadableDocument(String message) {
-        super(message);
+    private final transient Finding finding;
+
+    UnreadableDocument(Finding finding) {
+        super(finding.kind().code() + " " + finding.facts());
+        this.finding = finding;
+    }
+
+    public Finding finding() {
+        return finding;
     }
 }

@@ -18,8 +18,13 @@ import lapyard.ground.FreeGround;
 import lapyard.job.SearchMemory;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.LayoutWishes;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.plan.Wish;
 import lapyard.working.Abandonable;
 import lapyard.working.Progress;
@@ -71,7 +76,7 @@ public final class LayOut {
         this.pinned = garden.beds().stream().filter(bed -> wishes.pinned().contains(bed.id())).toList();
         this.beds = wishes.beds().isEmpty() ? own(garden, wishes.pinned()) : wishes.beds();
         if (beds.isEmpty()) {
-            throw new IllegalArgumentException("no bed is wanted; name types and how many in layOut, beds, or draw the beds to lay out");
+            throw new CannotAnswer(Finding.of(FindingKind.LAY_OUT_NOTHING, Place.field("layOut")).way(WayKind.NAME_TYPES).way(WayKind.DRAW_BEDS));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.working.BrokenRule;
 
 /**
  * What a change to the garden changes in the order, line by line.
@@ -41,8 +42,7 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
      */
     public static Variation between(Slip before, Slip after, boolean imperial) {
         if (!before.currency().equals(after.currency())) {
-            throw new IllegalArgumentException("the first is priced in " + before.currency().getCode() + " and the second in "
-                    + after.currency().getCode() + ": only prices in one currency can be compared");
+            throw BrokenRule.of(BrokenRule.Rule.CURRENCIES_DIFFER, "order").with("first", before.currency().getCode()).with("second", after.currency().getCode());
         }
         Map<String, SlipLine> old = new LinkedHashMap<>();
         before.lines().forEach(line -> old.put(line.item(), line));

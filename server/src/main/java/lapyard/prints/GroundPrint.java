@@ -8,6 +8,7 @@ import lapyard.drawing.Page;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.job.JobSheet;
+import lapyard.plan.FindingKind;
 import lapyard.words.Wording;
 
 /** Sheets about the ground. */
@@ -17,14 +18,13 @@ final class GroundPrint {
     /** @throws CannotPrint where there is no baseline to measure from */
     static SettingOut out(JobSheet sheet) {
         SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
-        if (out.baseline().isEmpty()) throw new CannotPrint(Wording.of(sheet.garden().imperial()).paragraph(out.findings().get(0)));
+        if (out.baseline().isEmpty()) throw new CannotPrint(out.findings());
         return out;
     }
 
     /** @throws CannotPrint where no place and day are given */
     static SunHours sun(JobSheet sheet) {
-        return SunHours.of(sheet.garden(), sheet.ground().fall()).orElseThrow(() -> new CannotPrint(
-                "no place and day are given to follow the sun: give latitude, longitude and a day"));
+        return SunHours.of(sheet.garden(), sheet.ground().fall()).orElseThrow(() -> CannotPrint.of(FindingKind.SUN_NO_PLACE));
     }
 
     static List<Page> settingOut(JobSheet sheet, PrintAsk ask) {
@@ -33,7 +33,7 @@ final class GroundPrint {
 
     static List<Page> access(JobSheet sheet, PrintAsk ask) {
         if (!sheet.ground().access().standard().named()) {
-            throw new CannotPrint("no standard is named that paths and reach are held against: name one under access");
+            throw CannotPrint.of(FindingKind.ACCESS_NO_STANDARD);
         }
         return AccessSheets.pages(sheet.garden(), sheet.ground().access(), ask.bench(sheet.garden().imperial()));
     }

@@ -19,6 +19,7 @@ import lapyard.job.AsBuilt;
 import lapyard.job.CarePlan;
 import lapyard.job.JobSheet;
 import lapyard.plan.Bed;
+import lapyard.plan.FindingKind;
 import lapyard.plan.HandOver;
 
 /** What goes with a garden to whoever tends it. */
@@ -41,7 +42,7 @@ final class HandOverPrint {
     }
 
     private static List<Page> asBuilt(JobSheet sheet, PrintAsk ask, boolean money) {
-        if (sheet.garden().beds().isEmpty()) throw new CannotPrint("the garden has no beds: add one");
+        if (sheet.garden().beds().isEmpty()) throw CannotPrint.of(FindingKind.GARDEN_NO_BEDS);
         boolean imperial = sheet.garden().imperial();
         AsBuilt built = AsBuilt.of(sheet);
         Map<String, Bed> beds = sheet.garden().beds().stream().collect(Collectors.toMap(Bed::id, Function.identity()));
@@ -70,7 +71,7 @@ final class HandOverPrint {
 
     static List<Page> care(JobSheet sheet, PrintAsk ask) {
         CarePlan care = CarePlan.of(sheet);
-        if (care.tasks().isEmpty()) throw new CannotPrint("the garden has no beds: add one");
+        if (care.tasks().isEmpty()) throw CannotPrint.of(FindingKind.GARDEN_NO_BEDS);
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
         List<String> words = new ArrayList<>(care.unknown());
         if (start.isEmpty()) words.add("The garden names no first day of work, so no dates stand here.");
@@ -83,7 +84,7 @@ final class HandOverPrint {
 
     static List<Page> snags(JobSheet sheet, PrintAsk ask) {
         List<HandOver.Snag> snags = sheet.garden().people().handOver().snags();
-        if (snags.isEmpty()) throw new CannotPrint("nothing stands on the snag list: add what you find under Hand-over");
+        if (snags.isEmpty()) throw CannotPrint.of(FindingKind.SNAG_LIST_EMPTY);
         Map<String, Optional<Photo>> photos = new HashMap<>();
         return ask.list(sheet, CAUTION, "Snag list", "what was found on the walk round")
                 .pictured("To mend", List.of(new Column("", 0.06, false), new Column("where", 0.12, true), new Column("what", 0.44, true), new Column("found", 0.12, false),

@@ -13,6 +13,10 @@ import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
 import lapyard.job.PriceRequest;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
 
 /** The request that goes to merchants, and their offers side by side. */
 final class MerchantPrint {
@@ -26,7 +30,7 @@ final class MerchantPrint {
 
     static List<Page> request(JobSheet sheet, PrintAsk ask) {
         PriceRequest request = PriceRequest.of(sheet);
-        if (request.rows().isEmpty()) throw new CannotPrint("nothing is to be bought: add a bed");
+        if (request.rows().isEmpty()) throw CannotPrint.of(FindingKind.ORDER_EMPTY);
         boolean imperial = sheet.garden().imperial();
         String builder = sheet.garden().terms().quote().builder();
         List<String> words = new ArrayList<>();
@@ -53,11 +57,15 @@ final class MerchantPrint {
         return row.pack().isEmpty() ? "as you sell it" : row.pack();
     }
 
+    private static CannotPrint offers(FindingKind kind, MerchantOffers offers) {
+        return CannotPrint.of(Finding.of(kind, Place.field("offers")).with("merchants", Fact.count(offers.merchants().size(), "merchants"))
+                .with("most", Fact.count(MOST_MERCHANTS, "merchants")));
+    }
+
     static List<Page> offers(JobSheet sheet, PrintAsk ask) {
         MerchantOffers offers = MerchantOffers.of(sheet);
-        if (offers.merchants().size() < 2) throw new CannotPrint("offers stand side by side once two merchants have prices: take their lists under Merchants, or with merchant-list");
-        if (offers.merchants().size() > MOST_MERCHANTS)
-            throw new CannotPrint(offers.merchants().size() + " merchants find no room on a sheet, which holds " + MOST_MERCHANTS + ": take the table offers.xlsx");
+        if (offers.merchants().size() < 2) throw offers(FindingKind.OFFERS_FEW, offers);
+        if (offers.merchants().size() > MOST_MERCHANTS) throw offers(FindingKind.OFFERS_MANY, offers);
         List<List<String>> rows = new ArrayList<>();
         for (MerchantOffers.Line line : offers.lines()) {
             rows.add(row(offers, line.label(), one -> Optional.ofNullable(line.costs().get(one.supplier().id())), line.cost(), BuyingTables.from(offers, line)));

@@ -8,6 +8,7 @@ import lapyard.diagrams.ListSheets;
 import lapyard.drawing.Page;
 import lapyard.job.JobSheet;
 import lapyard.job.Payments;
+import lapyard.plan.FindingKind;
 
 /** What must be paid when, and what was bought against the plan. */
 final class MoneyPrint {
@@ -17,7 +18,7 @@ final class MoneyPrint {
 
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         Payments payments = Payments.of(sheet);
-        if (payments.dues().isEmpty()) throw new CannotPrint("nothing is to be paid: add a bed, and prices where there are none");
+        if (payments.dues().isEmpty()) throw CannotPrint.of(FindingKind.ORDER_EMPTY);
         ListSheets sheets = ask.list(sheet, CAUTION, "Money: what to pay when", "").words(List.of(total(payments)), 4.4, true)
                 .table("To pay, in " + payments.currency().getCode(), List.of(new Column("when", 0.2, true), new Column("to", 0.26, true), new Column("for", 0.26, false),
                                 new Column("amount", 0.14, true), new Column("sum so far", 0.14, false)),

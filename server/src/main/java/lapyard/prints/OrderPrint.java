@@ -19,6 +19,7 @@ import lapyard.job.Quoting;
 import lapyard.order.Variation;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
+import lapyard.plan.FindingKind;
 import lapyard.weekends.Weekends;
 
 /** The sheets for buying, selling, and for the day the goods come. */
@@ -45,7 +46,7 @@ public final class OrderPrint {
 
     static List<Page> quote(JobSheet sheet, PrintAsk ask) {
         if (!sheet.garden().terms().quote().given()) {
-            throw new CannotPrint("the garden has no quote: give it labour, margin and terms under quote");
+            throw CannotPrint.of(FindingKind.QUOTE_NONE);
         }
         return QuoteSheets.pages(
                 sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().terms().quote(), Quoting.shares(sheet),

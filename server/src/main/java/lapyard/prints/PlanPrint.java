@@ -17,7 +17,8 @@ import lapyard.plan.GardenPath;
 final class PlanPrint {
     private PlanPrint() {}
 
-    /** @throws IllegalArgumentException for a paper, scale or layer that is not known, or a garden that does not fit */
+    /** @throws lapyard.working.BrokenRule for a paper, scale or layer that is not known
+     * @throws lapyard.plan.CannotAnswer for a garden that does not fit */
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         PlanOptions options = PlanOptions.usual(sheet.garden().imperial()).stamped(ask.revision(), ask.date());
         if (ask.paper().isPresent()) {

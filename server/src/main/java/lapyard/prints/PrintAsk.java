@@ -5,9 +5,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.LabelGrid;
 import lapyard.diagrams.ListSheets;
+import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
+import lapyard.drawing.Scale;
 import lapyard.job.JobSheet;
+import lapyard.working.BrokenRule;
 
 /**
  * How sheets are to be printed. What a kind of sheet has no use for it passes over.
@@ -41,6 +45,9 @@ public record PrintAsk(
         Optional<String> stale,
         PhotosAtHand photos) {
 
+    private static final double LONGEST_MM = 100_000;
+    private static final double DAY_MINUTES = 24 * 60;
+
     /** All as usual, in colour, with this in the heading. */
     public static PrintAsk usual(String revision, String date) {
         return new PrintAsk(
@@ -70,9 +77,25 @@ public record PrintAsk(
     }
 
     /**
+     * Looks at what no garden could be printed with.
+     *
+     * @throws BrokenRule                for a paper, scale or layer that is not known, or a length or time that nobody has
+     * @throws lapyard.plan.CannotAnswer for labels that no sheet has
+     */
+    public void check() {
+        Paper sheet = paper.map(Paper::named).orElse(Paper.A4);
+        if (scale.isPresent()) new Scale(scale.getAsInt());
+        PlanLayer.named(layers);
+        labels.ifPresent(words -> LabelGrid.read(words, sheet));
+        longestMm.ifPresent(mm -> BrokenRule.between("sheets", "longest", mm, 1, LONGEST_MM, "mm"));
+        minutesACut.ifPresent(minutes -> BrokenRule.between("sheets", "minutes a cut", minutes, 0, DAY_MINUTES, "minutes"));
+        minutesASetting.ifPresent(minutes -> BrokenRule.between("sheets", "minutes a setting", minutes, 0, DAY_MINUTES, "minutes"));
+    }
+
+    /**
      * For sheets on the bench.
      *
-     * @throws IllegalArgumentException for a paper that is not known
+     * @throws lapyard.working.BrokenRule for a paper that is not known
      */
     BenchOptions bench(boolean imperial) {
         BenchOptions options = BenchOptions.usual(imperial).stamped(revision, date);

@@ -17,6 +17,7 @@ import lapyard.drawing.PngWriter;
 import lapyard.drawing.SvgWriter;
 import lapyard.job.JobSheet;
 import lapyard.working.Abandonable;
+import lapyard.working.BrokenRule;
 
 /** All kinds of sheets, each alone and together as the set that is carried outside. */
 public final class Prints {
@@ -132,7 +133,7 @@ public final class Prints {
             pdf(name, sheet, ask, out, done);
         } else {
             List<Page> pages = pages(name, sheet, ask);
-            if (page > pages.size()) throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
+            BrokenRule.between(name, "sheet", page, 1, pages.size(), "");
             picture(pages.get(page - 1), format, out);
             done.accept(1);
         }

@@ -10,6 +10,7 @@ import lapyard.geometry.Length;
 import lapyard.job.JobSheet;
 import lapyard.job.Provenance;
 import lapyard.plan.Bed;
+import lapyard.plan.FindingKind;
 import lapyard.plan.RackBoard;
 
 /** What is known of the timber of a garden, board by board and bed by bed. */
@@ -23,7 +24,7 @@ final class ProvenancePrint {
         boolean imperial = sheet.garden().imperial();
         List<Provenance> known = sheet.provenance();
         if (known.isEmpty() && sheet.garden().beds().stream().noneMatch(bed -> bed.planting().food())) {
-            throw new CannotPrint("no boards are on hand and no bed is marked for food: rack your boards, or mark the beds");
+            throw CannotPrint.of(FindingKind.BOARDS_NONE_TRACED);
         }
         ListSheets sheets = ask.list(sheet, CAUTION, "Where boards come from", "to be kept with the beds, for whoever eats from them or takes them down");
         if (!known.isEmpty())

@@ -13,6 +13,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.Caution;
 import lapyard.job.JobSheet;
+import lapyard.words.Wording;
 import lapyard.working.Abandonable;
 
 /**
@@ -51,7 +52,7 @@ final class SheetSet<P> {
                 if (mayJoin) job = Optional.of(pages);
                 else parts.add(part(print, pages, keep));
             } catch (CannotPrint cannot) {
-                leftOut.add(new SetSheets.LeftOut(print.title(), cannot.getMessage()));
+                leftOut.add(new SetSheets.LeftOut(print.title(), Wording.of(sheet.garden().imperial()).text(cannot.findings().get(0))));
             }
         }
         // where one sheet holds the contents and the job, that has no sheet of its own

@@ -18,8 +18,9 @@ final class ProblemException extends WebApplicationException {
         this(Problem.of(status, detail));
     }
 
+    /** Says the one thing that is wrong, or that there are several. */
     ProblemException(List<Finding> stops, Wording words) {
-        this(Problem.of(422, "the garden cannot be saved or drawn as it is: solve the findings under snags", stops, words));
+        this(Problem.of(422, stops.size() == 1 ? stops.get(0).place().words() + ": " + words.paragraph(stops.get(0)) : stops.size() + " things are wrong. Correct each that \"snags\" lists.", stops, words));
     }
 
     Problem problem() {

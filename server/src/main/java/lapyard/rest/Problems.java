@@ -16,7 +16,10 @@ import java.util.Map;
 import lapyard.answers.Busy;
 import lapyard.answers.CallerLeft;
 import lapyard.answers.Refused;
+import lapyard.plan.CannotAnswer;
 import lapyard.store.StoreFault;
+import lapyard.words.Wording;
+import lapyard.working.BrokenRule;
 
 /** Turns what is thrown into a problem. What nobody foresaw is logged under an id, and the answer shows only that. */
 final class Problems implements ExceptionMapper<Throwable> {
@@ -39,6 +42,8 @@ final class Problems implements ExceptionMapper<Throwable> {
         OutOfMemory.check(thrown);
         if (thrown instanceof ProblemException refusal) return refusal.problem();
         if (thrown instanceof Refused refused) return new ProblemException(refused.findings(), refused.words()).problem();
+        if (thrown instanceof CannotAnswer || thrown instanceof BrokenRule)
+            return new ProblemException(CannotAnswer.findings((IllegalArgumentException) thrown), Wording.METRIC).problem();
         if (thrown instanceof Busy busy) return Problem.later(503, busy.getMessage(), busy.retrySeconds());
         if (thrown instanceof StoreFault fault) return ofFault(fault);
         if (thrown instanceof CallerLeft) return Problem.of(400, "the connection was closed before all of it had come: send it again");

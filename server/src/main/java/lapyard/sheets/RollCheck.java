@@ -3,67 +3,52 @@ package lapyard.sheets;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import lapyard.working.BrokenRule;
 
 /** What can never be a roll job, and which pieces no roll can hold. */
 final class RollCheck {
     /** One kilometre; keeps every area far inside 64 bits. */
     private static final double LARGEST_MM = 1e6;
 
+    private static final double LEAST_MM = 0.001;
     private static final int MOST_PIECES = 20_000;
     private static final int MOST_ROLLS = 100;
 
     private RollCheck() {}
 
-    /** @throws IllegalArgumentException naming the roll or piece, the value and its limit */
+    /** @throws BrokenRule with the roll or piece, the value and its limit */
     static void check(RollProblem problem) {
-        if (problem.rolls().size() > MOST_ROLLS)
-            throw new IllegalArgumentException(
-                    problem.rolls().size() + " rolls; at most " + MOST_ROLLS + " widths can be compared");
+        BrokenRule.atMost("problem", "rolls", problem.rolls().size(), MOST_ROLLS, "widths");
         Set<String> ids = new HashSet<>();
         for (RollProblem.Stock roll : problem.rolls()) {
-            String name = "roll " + roll.id();
-            if (!ids.add(roll.id()))
-                throw new IllegalArgumentException(name + " is listed twice; give each roll its own id");
-            length(name + ": width", roll.widthMm());
-            length(name + ": step", roll.stepMm());
+            String where = "roll " + roll.id();
+            if (!ids.add(roll.id())) throw BrokenRule.twice("rolls", "Roll", roll.id());
+            length(where, "width", roll.widthMm());
+            length(where, "step", roll.stepMm());
             if (roll.maxLengthMm().isPresent()) {
                 double longest = roll.maxLengthMm().getAsDouble();
-                length(name + ": maxLength", longest);
+                length(where, "maxLength", longest);
                 if (longest < roll.stepMm())
-                    throw new IllegalArgumentException(name + ": maxLength " + mm(longest)
-                            + " is shorter than one sold step of " + mm(roll.stepMm()));
+                    throw BrokenRule.of(BrokenRule.Rule.ROLL_STEP_LONG, where).with("longest", longest, "mm").with("step", roll.stepMm(), "mm");
             }
-            if (roll.price().signum() < 0)
-                throw new IllegalArgumentException(name + ": price must be 0 or more, was " + roll.price());
-            if (roll.price().precision() - roll.price().scale() > 9
-                    || roll.price().scale() > 6)
-                throw new IllegalArgumentException(
-                        name + ": price must be under 1000000000 with at most 6 decimals, was " + roll.price());
-            if (roll.available().isPresent() && roll.available().getAsInt() < 0)
-                throw new IllegalArgumentException(name + ": available must be 0 or more, was "
-                        + roll.available().getAsInt());
+            BrokenRule.money(where, "price", roll.price());
+            BrokenRule.between(where, "available", roll.available().orElse(0), 0, Integer.MAX_VALUE, "");
         }
         long pieces = 0;
         for (RollProblem.Piece piece : problem.pieces()) {
-            String name = "piece " + piece.id();
-            length(name + ": width", piece.widthMm());
-            length(name + ": height", piece.heightMm());
-            if (piece.count() < 1)
-                throw new IllegalArgumentException(name + ": count must be 1 or more, was " + piece.count());
+            String where = "piece " + piece.id();
+            length(where, "width", piece.widthMm());
+            length(where, "height", piece.heightMm());
+            BrokenRule.between(where, "count", piece.count(), 1, Integer.MAX_VALUE, "");
             pieces += piece.count();
         }
-        if (pieces > MOST_PIECES)
-            throw new IllegalArgumentException(
-                    pieces + " pieces; at most " + MOST_PIECES + " can be laid at once, split the job");
+        BrokenRule.atMost("problem", "pieces", pieces, MOST_PIECES, "pieces");
     }
 
-    private static void length(String what, double mm) {
-        if (!(mm > 0) || mm > LARGEST_MM)
-            throw new IllegalArgumentException(what + " must be above 0 and at most 1000000 mm, was " + mm(mm));
+    private static void length(String where, String name, double mm) {
+        BrokenRule.between(where, name, mm, LEAST_MM, LARGEST_MM, "mm");
         if (Math.abs(mm * 1000 - Math.rint(mm * 1000)) > 1e-4 * 1000)
-            throw new IllegalArgumentException(what + " must be whole thousandths of a millimetre, was " + mm);
-        if (Math.rint(mm * 1000) < 1)
-            throw new IllegalArgumentException(what + " must be at least 0.001 mm, was " + mm);
+            throw BrokenRule.of(BrokenRule.Rule.FIELD_FINE, where).with("name", name).with("value", mm + " mm").with("step", LEAST_MM + " mm");
     }
 
     static long micro(double mm) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lapyard.working.BrokenRule;
 
 /**
  * A {@link RollProblem} in whole numbers: lengths in units of the greatest common divisor of all piece sizes (a whole
@@ -124,9 +125,7 @@ final class RollJob {
         for (Type type : types) along += (double) Math.max(type.width(), type.height()) * type.count();
         double largest = Math.max(Math.max(along * widest, along * unitMicro), along * coins);
         if (largest > 1e17)
-            throw new IllegalArgumentException(
-                    "sizes, prices and counts are too large to be worked out exactly together:"
-                            + " round sizes to whole millimetres or prices to cents, or split the job");
+            throw BrokenRule.of(BrokenRule.Rule.ROLLS_NOT_EXACT, "problem");
     }
 
     /** The same pieces on a slice of a roll, of which each unit of length costs one coin. Null where a piece is too wide for it. */

@@ -1,5 +1,7 @@
 package lapyard.sizes;
 
+import lapyard.working.BrokenRule;
+
 /**
  * How long to look, in counts alone, so that a garden has the same answers on every machine, however busy.
  *
@@ -24,9 +26,7 @@ public record SizeLook(int estimates, boolean closely, int wholes, int changes) 
 
     /** As much as so many seconds are worth: 200 estimates and 3 whole gardens a second, of more than 8 beds as many fewer. */
     public static SizeLook ofSeconds(double seconds, int beds) {
-        if (!(seconds > 0) || seconds > 600) {
-            throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
-        }
+        BrokenRule.between("look", "seconds", seconds, 0.001, 600, "s");
         boolean closely = seconds >= 20;
         double worth = seconds * Math.min(1, BEDS / Math.max(1, beds));
         return new SizeLook((int) Math.max(LEAST_ESTIMATES, 200 * worth), closely, (int) Math.max(LEAST_WHOLES, 3 * worth), closely ? 6 : 4);

@@ -15,7 +15,12 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.SizeCosts;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.sizes.SizesThatGive.Growth;
 import lapyard.working.Progress;
 
@@ -59,7 +64,7 @@ final class SizeSearch {
 
     SizeSearch(Garden garden, List<Side> sides, SizeLook look, Progress progress, SearchMemory memory) {
         if (sides.isEmpty()) {
-            throw new IllegalArgumentException("no size of any bed may change: say by how much under \"give\" of the garden, a type or a bed");
+            throw new CannotAnswer(Finding.of(FindingKind.SIZES_FIXED, Place.field("beds")).way(WayKind.SAY_GIVE));
         }
         this.garden = garden;
         this.sides = sides;

@@ -11,6 +11,8 @@ import java.util.Map;
 import lapyard.stages.StagingProblem.Calendar;
 import lapyard.stages.StagingProblem.Task;
 import lapyard.stages.StagingProblem.Wait;
+import lapyard.working.BrokenRule.Rule;
+import lapyard.working.BrokenRule;
 
 /** A problem in numbers, checked: tasks are 0 to n - 1 in the order given. */
 final class Net {
@@ -53,7 +55,7 @@ final class Net {
         capacity = new int[resources];
         for (int r = 0; r < resources; r++) {
             capacity[r] = problem.resources().get(r);
-            require(capacity[r] >= 0, "resource " + (r + 1) + " must be 0 or more, was " + capacity[r]);
+            BrokenRule.between("resources", "resource " + (r + 1), capacity[r], 0, Integer.MAX_VALUE, "");
         }
         ids = new String[n];
         duration = new int[n];
@@ -68,10 +70,9 @@ final class Net {
         for (int i = 0; i < n; i++) {
             Task task = tasks.get(i);
             ids[i] = task.id();
-            require(numbers.put(task.id(), i) == null, "task \"" + task.id() + "\" stands twice: give one of the two another id");
-            require(task.duration() >= 0, "task \"" + task.id() + "\" must take 0 units or more, was " + task.duration());
-            require(task.notBefore() >= 0, "task \"" + task.id() + "\" may not begin before the clock does, was " + task.notBefore());
-            require(task.notBefore() < FURTHEST, "task \"" + task.id() + "\" begins " + task.notBefore() + " units off, at most " + FURTHEST);
+            if (numbers.put(task.id(), i) != null) throw BrokenRule.twice("tasks", "Task", task.id());
+            BrokenRule.between(task(i), "duration", task.duration(), 0, Integer.MAX_VALUE, "clock units");
+            BrokenRule.between(task(i), "notBefore", task.notBefore(), 0, FURTHEST - 1, "clock units");
             duration[i] = task.duration();
             unbroken[i] = task.unbroken();
             notBefore[i] = task.notBefore();
@@ -96,15 +97,15 @@ final class Net {
     }
 
     private void uses(int i, Task task) {
-        require(task.uses().size() == resources, "task \"" + task.id() + "\" names " + task.uses().size()
-                + " uses, there are " + resources + " resources: give one amount for each");
+        if (task.uses().size() != resources)
+            throw BrokenRule.of(Rule.TASK_USES_LISTED, task(i)).with("listed", task.uses().size(), "amounts").with("resources", resources, "resources");
         int[] each = new int[resources];
         int count = 0;
         for (int r = 0; r < resources; r++) {
             int wanted = task.uses().get(r);
-            require(wanted >= 0, "task \"" + task.id() + "\" must use 0 or more of resource " + (r + 1) + ", was " + wanted);
-            require(wanted <= capacity[r], "task \"" + task.id() + "\" uses " + wanted + " of resource " + (r + 1) + ", "
-                    + capacity[r] + " is there: " + (wanted - capacity[r]) + " too many");
+            BrokenRule.between(task(i), "uses of resource " + (r + 1), wanted, 0, Integer.MAX_VALUE, "");
+            if (wanted > capacity[r])
+                throw BrokenRule.of(Rule.TASK_USES_MORE, task(i)).with("wanted", wanted, "").with("resource", String.valueOf(r + 1)).with("there", capacity[r], "");
             if (wanted > 0) each[count++] = r;
         }
         used[i] = Arrays.copyOf(each, count);
@@ -119,10 +120,8 @@ final class Net {
             Map<Integer, Integer> lags = new LinkedHashMap<>();
             for (Wait wait : tasks.get(i).after()) {
                 Integer earlier = numbers.get(wait.task());
-                require(earlier != null, "task \"" + ids[i] + "\" waits for \"" + wait.task() + "\", which is not among the tasks");
-                require(wait.lag() >= 0, "task \"" + ids[i] + "\" must wait 0 units or more for \"" + wait.task() + "\", was " + wait.lag());
-                require(wait.lag() < FURTHEST, "task \"" + ids[i] + "\" waits " + wait.lag() + " units for \"" + wait.task()
-                        + "\", at most " + FURTHEST);
+                if (earlier == null) throw BrokenRule.of(Rule.FIELD_NO_SUCH, task(i) + ", after").with("what", "task").with("value", wait.task());
+                BrokenRule.between(task(i) + ", after " + wait.task(), "lag", wait.lag(), 0, FURTHEST - 1, "clock units");
                 lags.merge(earlier, wait.lag(), Math::max);
             }
             before[i] = lags.keySet().stream().mapToInt(Integer::intValue).toArray();
@@ -149,7 +148,7 @@ final class Net {
             order[done++] = task;
             for (int next : after[task]) if (--open[next] == 0) free.add(next);
         }
-        require(done == n, done == n ? "" : "tasks wait for each other in a circle: " + circle(open));
+        if (done < n) throw BrokenRule.of(Rule.TASK_CIRCLE, "tasks").with("circle", circle(open));
         return order;
     }
 
@@ -177,21 +176,21 @@ final class Net {
             }
             text.append(i == 0 ? "" : " waits for ").append('"').append(ids[round.get(i)]).append('"');
         }
-        return text + ": take one of these waits out";
+        return text.toString();
     }
 
     private int[][] there(StagingProblem problem) {
         int[][] amounts = new int[resources][];
         if (problem.calendar().isEmpty()) return amounts;
         Calendar calendar = problem.calendar().get();
-        require(!calendar.cycle().isEmpty(), "the calendar's cycle is empty: give 1 for a working unit and 0 for one that is not");
-        require(calendar.there().isEmpty() || calendar.there().size() == resources,
-                "the calendar names " + calendar.there().size() + " resources, there are " + resources);
+        if (!calendar.cycle().contains(true)) throw BrokenRule.of(Rule.CALENDAR_EMPTY, "calendar");
+        if (!calendar.there().isEmpty() && calendar.there().size() != resources)
+            throw BrokenRule.of(Rule.CALENDAR_LISTED, "calendar").with("listed", calendar.there().size(), "resources").with("wanted", resources, "resources");
         for (int r = 0; r < calendar.there().size(); r++) {
             List<Integer> each = calendar.there().get(r);
             if (each.isEmpty()) continue;
-            require(each.size() == calendar.cycle().size(), "resource " + (r + 1) + " is given for " + each.size()
-                    + " units, the cycle has " + calendar.cycle().size());
+            if (each.size() != calendar.cycle().size())
+                throw BrokenRule.of(Rule.CALENDAR_LISTED, "calendar, resource " + (r + 1)).with("listed", each.size(), "clock units").with("wanted", calendar.cycle().size(), "clock units");
             amounts[r] = each.stream().mapToInt(Integer::intValue).toArray();
         }
         return amounts;
@@ -204,7 +203,6 @@ final class Net {
             return own;
         }
         List<Boolean> cycle = problem.calendar().get().cycle();
-        require(cycle.contains(true), "the calendar has no working unit: mark at least one of its " + cycle.size() + " units with 1");
         Map<List<Integer>, Hours> known = new HashMap<>();
         for (int i = 0; i < n; i++) {
             List<Integer> key = new ArrayList<>();
@@ -215,11 +213,9 @@ final class Net {
                 }
             }
             own[i] = known.computeIfAbsent(key, k -> hours(cycle, k));
-            require(duration[i] == 0 || !own[i].never(), "task \"" + ids[i]
-                    + "\" can never be worked on: what it uses is at no time all there in a working unit");
-            require(!unbroken[i] || duration[i] <= own[i].longestRun(), !unbroken[i] ? "" : "task \"" + ids[i] + "\" takes "
-                    + duration[i] + " units in one go, the longest stretch without a break has " + own[i].longestRun()
-                    + ": " + ((long) duration[i] - own[i].longestRun()) + " too long; let it pause or lengthen a stretch");
+            if (duration[i] > 0 && own[i].never()) throw BrokenRule.of(Rule.TASK_NEVER, task(i));
+            if (unbroken[i] && duration[i] > own[i].longestRun())
+                throw BrokenRule.of(Rule.TASK_UNBROKEN, task(i)).with("wanted", duration[i], "clock units").with("longest", own[i].longestRun(), "clock units");
         }
         return own;
     }
@@ -239,9 +235,7 @@ final class Net {
         for (int i = 0; i < n; i++) {
             units += duration[i] == 0 ? 0 : duration[i] * (double) cycleLength(i) / hours[i].worksACycle();
             units += Arrays.stream(beforeLag[i]).max().orElse(0);
-            require(units * Math.max(1, resources) < FURTHEST, String.format(java.util.Locale.ROOT,
-                    "tasks and waits up to \"%s\" reach %.0f clock units, at most %d can be laid out: count in larger units",
-                    ids[i], units, FURTHEST / Math.max(1, resources)));
+            if (units * Math.max(1, resources) >= FURTHEST) throw BrokenRule.of(Rule.TASKS_FAR, task(i)).with("most", FURTHEST / Math.max(1, resources), "clock units");
         }
     }
 
@@ -269,7 +263,7 @@ final class Net {
         return worked(unit) ? there(resource, unit) : 0;
     }
 
-    private static void require(boolean holds, String otherwise) {
-        if (!holds) throw new IllegalArgumentException(otherwise);
+    private String task(int i) {
+        return "task " + ids[i];
     }
 }

@@ -1,6 +1,7 @@
 package lapyard.stages;
 
 import java.util.Arrays;
+import lapyard.working.BrokenRule;
 
 /**
  * When each task begins and ends, made by taking tasks one by one and placing each as early, or as late, as it goes.
@@ -200,8 +201,7 @@ final class Placing {
         long wanted = (long) units * resources;
         if (wanted <= held.length) return;
         if (wanted > 2L * Net.FURTHEST) {
-            throw new IllegalArgumentException("the tasks reach over more than " + 2L * Net.FURTHEST / Math.max(1, resources)
-                    + " clock units: give the calendar more working units, or count in larger ones");
+            throw BrokenRule.of(BrokenRule.Rule.TASKS_FAR, "tasks").with("most", 2L * Net.FURTHEST / Math.max(1, resources), "clock units");
         }
         held = Arrays.copyOf(held, (int) Math.max(wanted, Math.min(2L * held.length, 2L * Net.FURTHEST)));
     }

@@ -5,6 +5,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
@@ -64,11 +65,13 @@ record Template(String key, String text) {
 
     private static Properties load() {
         Properties all = new Properties();
-        try (Reader reader = new InputStreamReader(
-                Template.class.getResourceAsStream("/lapyard/words/findings.properties"), StandardCharsets.UTF_8)) {
-            all.load(reader);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        for (String file : List.of("findings", "refusals")) {
+            try (Reader reader = new InputStreamReader(
+                    Template.class.getResourceAsStream("/lapyard/words/" + file + ".properties"), StandardCharsets.UTF_8)) {
+                all.load(reader);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
         return all;
     }

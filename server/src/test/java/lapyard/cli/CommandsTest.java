@@ -264,21 +264,21 @@ class CommandsTest {
     @CsvSource(delimiter = '|', textBlock = """
             take-off absent.json --out x          | absent.json is not there
             take-off ../samples --out x           | is a folder
-            take-off ../samples/three-entries.json | --out
+            take-off ../samples/three-entries.json | lapyard take-off needs --out DIR. See lapyard take-off --help.
             take-off ../samples/three-entries.json --out pom.xml | is a file, not a folder
-            take-off ../samples/village-hall.json --out target/never --scale 10 | too large for A3 at 1:10
             take-off ../samples/village-hall.json --out target/never --scale 0  | scale
             take-off ../samples/village-hall.json --out target/never --paper A9 | A9
-            take-off ../samples/three-entries.json --out target/never --longest 0 | longest part to carry
-            take-off ../samples/three-entries.json --out target/never --minutes-a-cut -1 | minutes a cut
+            take-off ../samples/three-entries.json --out target/never --longest 0 | "longest" is 0 mm; at least 1 mm is needed
+            take-off ../samples/three-entries.json --out target/never --minutes-a-cut -1 | "minutes a cut" is -1
             take-off ../samples/three-entries.json --out target/never --only mulch | mulch
             take-off ../samples/three-entries.json --out target/never --as doc | doc
             take-off ../samples/three-entries.json --out target/never --only plan --all | leave one out
-            take-off ../samples/village-hall.json --out target/never --only sheets --scale 10 | too large for A3 at 1:10
+            take-off ../samples/village-hall.json --out target/never --only sheets --scale 10 | too large for A3. Use 1:75
             take-off ../samples/three-entries.json --out target/never --only shade | latitude
             snags                                 | GARDEN.json
             solve cutting absent.jsonl            | absent.jsonl is not there
-            solve planting x                      | planting
+            solve planting x                      | cannot be "planting": give cutting, rolls, staging. See lapyard solve --help.
+            solve cutting x --seconds ten         | --seconds cannot be "ten": give a number. See lapyard solve --help.
             solve cutting pom.xml                 | pom.xml, line 1
             solve cutting pom.xml --seconds 0     | --seconds 0
             dig                                   | lapyard has no command dig
@@ -287,8 +287,8 @@ class CommandsTest {
             shelf --wide                          | lapyard shelf has no option --wide
             serve --port 99999                    | port 99999 is outside 0 to 65535: give 8080
             rescue --data target/never --out x    | with --data
-            take-off ../samples/three-entries.json --out target/never --only labels --labels 50x3 | give 1 to 40 of each
-            take-off ../samples/three-entries.json --out target/never --only offers | once two merchants have prices
+            take-off ../samples/three-entries.json --out target/never --only labels --labels 50x3 | Give a value from 1 to 40
+            take-off ../samples/three-entries.json --out target/never --only offers | offers is not written: 1 merchant has prices; two are needed to compare offers.
             variation ../samples/three-entries.json ../samples/terrace-feet.json | only prices in one currency
             variation ../samples/three-entries.json ../samples/three-entries.json --out target/never/v.pdf | target/never/v.pdf cannot be written
             """)
@@ -301,6 +301,21 @@ class CommandsTest {
         assertFalse(Files.exists(Path.of("target/never")));
     }
 
+    /** A sheet that cannot be drawn stops no other: the rest is written, and the exit code says that something is missing. */
+    @Test
+    void whatIsRefusedIsToldAndTheRestIsWritten() throws IOException {
+        Path out = folder.resolve("rest");
+        Ended ended = run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--only", "offers,slip,saw-day,snag-list");
+        assertEquals(1, ended.code(), ended.err());
+        assertTrue(ended.err().contains("offers is not written: 1 merchant has prices"), ended.err());
+        assertTrue(ended.err().contains("snag-list is not written: The snag list is empty. Add what you find under Hand-over."), ended.err());
+        try (Stream<Path> files = Files.list(out)) {
+            Set<String> names = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+            assertTrue(names.containsAll(Set.of("slip.csv", "slip.json", "saw-day.pdf")), names::toString);
+            assertTrue(names.stream().noneMatch(name -> name.startsWith("offers") || name.startsWith("snag-list") || name.startsWith(".")), names::toString);
+        }
+    }
+
     @Test
     void aHundredMegabytesAreRefusedWithTheirSize() throws IOException {
         Path large = folder.resolve("large.json");
@@ -309,7 +324,7 @@ class CommandsTest {
         }
         Ended ended = run("snags", large.toString());
         assertEquals(2, ended.code());
-        assertTrue(ended.err().contains("100.0 MB"), ended.err());
+        assertTrue(ended.err().contains("100 MB"), ended.err());
     }
 
     @Test

@@ -12,6 +12,7 @@ import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -79,9 +80,8 @@ class PlanTileTest {
     void moreSheetsThanAnyoneWouldJoinAreRefusedWithTheirNumber() {
         Garden garden = TestGardens.chapelYard();
         PlanOptions options = PlanOptions.usual(false).on(Paper.A4).at(new Scale(1)).onSeveralSheets();
-        String why = assertThrows(
-                        IllegalArgumentException.class, () -> PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.Asked.NOTHING, options))
-                .getMessage();
-        assertTrue(why.matches("at 1:1 the plan takes [0-9]+ sheets of A4, the most is 60: .*"), why);
+        String why = Told.refusal(assertThrows(
+                        IllegalArgumentException.class, () -> PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.Asked.NOTHING, options)));
+        assertTrue(why.matches("plan: At 1:1 the plan takes [0-9]+ sheets of A4; at most 60 sheets are possible. .*"), why);
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -101,34 +102,34 @@ class CuttingJsonTest {
 
     @ParameterizedTest(name = "{1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        {"stok":[],"pieces":[]}                                                   | unknown field "stok"
-        []                                                                        | the problem must be an object
-        {"pieces":[]}                                                             | stock must be a list, was absent
-        {"stock":[]}                                                              | pieces must be a list, was absent
-        {"stock":[3],"pieces":[]}                                                 | stock[0] must be an object, was 3
-        {"stock":[{"id":"a","length":9,"cost":1}],"pieces":[]}                    | stock[0] has an unknown field "cost"
-        {"stock":[{"id":"a","length":0}],"pieces":[]}                             | stock[0].length must be millimetres, above 0, was 0
-        {"stock":[{"id":"a","length":1e999}],"pieces":[]}                         | stock[0].length must be millimetres
-        {"stock":[{"id":"a"}],"pieces":[]}                                        | stock[0].length must be millimetres, above 0, was absent
-        {"stock":[{"length":9}],"pieces":[]}                                      | stock[0].id must be a text, was absent
-        {"stock":[{"id":"a","length":9,"price":-1}],"pieces":[]}                  | stock[0].price must be a number, 0 or more, was -1
-        {"stock":[{"id":"a","length":9,"available":1.5}],"pieces":[]}             | stock[0].available must be a whole number
-        {"stock":[],"pieces":[{"id":"p","length":"long"}]}                        | pieces[0].length must be millimetres, above 0, was "long"
-        {"stock":[],"pieces":[{"id":"p","length":3,"count":-1}]}                  | pieces[0].count must be a whole number from 0
-        {"stock":[],"pieces":[{"id":"p","length":3,"count":1e12}]}                | pieces[0].count must be a whole number
-        {"stock":[],"pieces":[{"id":"p","length":3,"stage":"x"}]}                 | pieces[0].stage must be a whole number
-        {"stock":[],"pieces":[{"id":"p","length":3,"goodFace":1}]}                | pieces[0].goodFace must be true or false, was 1
-        {"kerf":-4,"stock":[],"pieces":[]}                                        | kerf must be millimetres, 0 or more, was -4
-        {"stock":[{"id":"a","length":9,"salvage":-1}],"pieces":[]}                | stock[0].salvage must be a number, 0 or more, was -1
-        {"stock":[{"id":"a","length":9,"sawnEnd":1}],"pieces":[]}                 | stock[0].sawnEnd must be true or false, was 1
-        {"retrim":-1,"stock":[],"pieces":[]}                                      | retrim must be millimetres, 0 or more, was -1
-        {"name":7,"stock":[],"pieces":[]}                                         | name must be a text, was 7
-        {"kerf":null,"stock":[],"pieces":[]}                                      | kerf must be millimetres, 0 or more, was null
+        {"stok":[],"pieces":[]}                                                   | Unknown field "stok"
+        []                                                                        | "problem" must be an object in curly brackets
+        {"pieces":[]}                                                             | "stock" is missing. Give a list in square brackets
+        {"stock":[]}                                                              | "pieces" is missing. Give a list in square brackets
+        {"stock":[3],"pieces":[]}                                                 | "stock[0]" must be an object in curly brackets, not the number 3
+        {"stock":[{"id":"a","length":9,"cost":1}],"pieces":[]}                    | Unknown field "cost"
+        {"stock":[{"id":"a","length":0}],"pieces":[]}                             | "stock[0].length" must be a number of mm, above 0, not the number 0
+        {"stock":[{"id":"a","length":1e999}],"pieces":[]}                         | "stock[0].length" must be a number of mm
+        {"stock":[{"id":"a"}],"pieces":[]}                                        | "stock[0].length" is missing. Give a number of mm, above 0
+        {"stock":[{"length":9}],"pieces":[]}                                      | "stock[0].id" is missing. Give text in quotes
+        {"stock":[{"id":"a","length":9,"price":-1}],"pieces":[]}                  | "stock[0].price" must be a number of 0 or more, not the number -1
+        {"stock":[{"id":"a","length":9,"available":1.5}],"pieces":[]}             | "stock[0].available" must be a whole number
+        {"stock":[],"pieces":[{"id":"p","length":"long"}]}                        | "pieces[0].length" must be a number of mm, above 0, not the text "long"
+        {"stock":[],"pieces":[{"id":"p","length":3,"count":-1}]}                  | "pieces[0].count" must be a whole number from 0
+        {"stock":[],"pieces":[{"id":"p","length":3,"count":1e12}]}                | "pieces[0].count" must be a whole number
+        {"stock":[],"pieces":[{"id":"p","length":3,"stage":"x"}]}                 | "pieces[0].stage" must be a whole number
+        {"stock":[],"pieces":[{"id":"p","length":3,"goodFace":1}]}                | "pieces[0].goodFace" must be true or false, not the number 1
+        {"kerf":-4,"stock":[],"pieces":[]}                                        | "kerf" must be a number of mm, 0 or more, not the number -4
+        {"stock":[{"id":"a","length":9,"salvage":-1}],"pieces":[]}                | "stock[0].salvage" must be a number of 0 or more, not the number -1
+        {"stock":[{"id":"a","length":9,"sawnEnd":1}],"pieces":[]}                 | "stock[0].sawnEnd" must be true or false, not the number 1
+        {"retrim":-1,"stock":[],"pieces":[]}                                      | "retrim" must be a number of mm, 0 or more, not the number -1
+        {"name":7,"stock":[],"pieces":[]}                                         | "name" must be text in quotes, not the number 7
+        {"kerf":null,"stock":[],"pieces":[]}                                      | "kerf" is missing. Give a number of mm, 0 or more
         """)
     void namesTheFieldTheValueAndWhatItMayBe(String json, String says) throws JsonProcessingException {
         var node = MAPPER.readTree(json);
         String message =
-                assertThrows(IllegalArgumentException.class, () -> CuttingJson.read(node)).getMessage();
+                Told.refusal(assertThrows(IllegalArgumentException.class, () -> CuttingJson.read(node)));
         assertTrue(message.contains(says), message);
     }
 }

@@ -181,7 +181,7 @@ class GardenReaderTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "   ", "{", "beds", "{\"beds\":[}", "{\"beds\":[],\"beds\":[]}", "{\"beds\":[]} x", "{\"width\":NaN}", "\u0000"})
     void whatIsNotJsonIsSaidSo(String text) {
-        String message = assertThrows(UnreadableDocument.class, () -> GardenReader.read(text)).getMessage();
+        String message = Told.refusal(assertThrows(UnreadableDocument.class, () -> GardenReader.read(text)));
         assertTrue(message.endsWith("."), message);
         assertFalse(message.contains("com.fasterxml"), message);
     }
@@ -193,8 +193,8 @@ class GardenReaderTest {
 
     @Test
     void aHundredMegabytesAreRefusedBeforeTheyAreRead() {
-        String message = assertThrows(UnreadableDocument.class, () -> DocumentText.refuseTooLarge(100_000_000)).getMessage();
-        assertTrue(message.startsWith("100.0 MB: more than the 5 MB"), message);
+        String message = Told.refusal(assertThrows(UnreadableDocument.class, () -> DocumentText.refuseTooLarge(100_000_000)));
+        assertTrue(message.startsWith("document: The document has 100 MB; at most 5 MB are possible."), message);
     }
 
     @Test
@@ -204,10 +204,10 @@ class GardenReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"UTF-16, UTF-16", "ISO-8859-1, not UTF-8", "windows-1252, not UTF-8"})
+    @CsvSource({"UTF-16, in UTF-16", "ISO-8859-1, not in UTF-8", "windows-1252, not in UTF-8"})
     void otherEncodingsAreRefusedByName(String encoding, String says) {
         byte[] bytes = "{\"name\":\"Grüne Beete\",\"beds\":[]}".getBytes(Charset.forName(encoding));
-        String message = assertThrows(UnreadableDocument.class, () -> DocumentText.decode(bytes)).getMessage();
+        String message = Told.refusal(assertThrows(UnreadableDocument.class, () -> DocumentText.decode(bytes)));
         assertTrue(message.contains(says), message);
     }
 }

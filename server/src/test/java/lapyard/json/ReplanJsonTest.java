@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import lapyard.working.Progress;
@@ -45,15 +46,14 @@ class ReplanJsonTest {
         [{"board":"#1","stock":"L48","opened":false,"cut":["A"]}]        | 1 piece (A) is cut from board #1, but the board is not opened. Open the board in the tally first
         [{"board":"#1","stock":"L48","count":4,"cut":["A"]}]             | Of piece A, 4 pieces are cut, and 3 pieces are planned. Take 1 piece off the tally
         [{"board":"#1","stock":"L50"}]                                   | Board #1 is of L50, which is neither a stock length nor a board on hand.
-        [{"board":"#1","stock":"L48","lost":-7}]                         | sawn[0].lost must be millimetres, 0 or more, was -7
-        [{"board":"#1","stock":"L48","cut":"A"}]                         | sawn[0].cut must be a list, was "A"
-        [{"board":"#1","stock":"L48","count":1000000000}]                | sawn[0].count makes more than 100000 boards, was 1000000000
-        [{"board":"#1"}]                                                 | sawn[0].stock must be a text, was absent
-        7                                                                | sawn must be a list, was 7
+        [{"board":"#1","stock":"L48","lost":-7}]                         | "sawn[0].lost" must be a number of mm, 0 or more, not the number -7
+        [{"board":"#1","stock":"L48","cut":"A"}]                         | "sawn[0].cut" must be a list in square brackets, not the text "A"
+        [{"board":"#1","stock":"L48","count":1000000000}]                | "sawn" has 1000000000 boards; at most 100000 boards are possible
+        [{"board":"#1"}]                                                 | "sawn[0].stock" is missing. Give text in quotes
+        7                                                                | "sawn" must be a list in square brackets, not the number 7
         """)
     void whatCannotBeTrueIsNamedWithAWayOut(String sawn, String says) {
-        String message = assertThrows(IllegalArgumentException.class, () -> SolveLine.cutting(garden(sawn), 1, Progress.UNHEARD))
-                .getMessage();
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> SolveLine.cutting(garden(sawn), 1, Progress.UNHEARD)));
         assertTrue(message.contains(says), message);
     }
 }

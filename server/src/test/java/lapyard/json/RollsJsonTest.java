@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lapyard.plan.Told;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollSolver;
 import org.junit.jupiter.api.Test;
@@ -81,25 +82,24 @@ class RollsJsonTest {
 
     @ParameterizedTest(name = "{0} -> {1}: \"{2}\"")
     @CsvSource(delimiter = '|', textBlock = """
-        "turn":true        | "spin":true       | the problem has an unknown field "spin"
-        "step":500         | "steps":500       | rolls[0] has an unknown field "steps"
-        "height":2460      | "length":2460     | pieces[0] has an unknown field "length"
-        "width":3960       | "width":-3960     | pieces[0].width must be millimetres, above 0, was -3960
-        "width":3960       | "width":"3960"    | pieces[0].width must be millimetres, above 0, was "3960"
-        "width":3960       | "width":1e999     | pieces[0].width must be millimetres, above 0, was
-        "height":2460      | "height":0        | pieces[0].height must be millimetres, above 0, was 0
-        "count":1          | "count":0         | pieces[0].count must be a whole number from 1
-        "count":1          | "count":1.5       | pieces[0].count must be a whole number from 1
-        "price":9.00       | "price":-1        | rolls[0].price must be money a metre, 0 or more, was -1
-        "step":500         | "step":0          | rolls[0].step must be millimetres, above 0, was 0
-        "id":"W4"          | "id":7            | rolls[0].id must be a text, was 7
-        "turn":true        | "turn":"yes"      | turn must be true or false, was "yes"
-        "name":"x"         | "name":null       | name must be a text, was null
+        "turn":true        | "spin":true       | Unknown field "spin"
+        "step":500         | "steps":500       | Unknown field "steps"
+        "height":2460      | "length":2460     | Unknown field "length"
+        "width":3960       | "width":-3960     | "pieces[0].width" must be a number of mm, above 0, not the number -3960
+        "width":3960       | "width":"3960"    | "pieces[0].width" must be a number of mm, above 0, not the text "3960"
+        "width":3960       | "width":1e999     | "pieces[0].width" must be a number of mm, above 0, not a number too large
+        "height":2460      | "height":0        | "pieces[0].height" must be a number of mm, above 0, not the number 0
+        "count":1          | "count":0         | "pieces[0].count" must be a whole number from 1
+        "count":1          | "count":1.5       | "pieces[0].count" must be a whole number from 1
+        "price":9.00       | "price":-1        | "rolls[0].price" must be a number of 0 or more, not the number -1
+        "step":500         | "step":0          | "rolls[0].step" must be a number of mm, above 0, not the number 0
+        "id":"W4"          | "id":7            | "rolls[0].id" must be text in quotes, not the number 7
+        "turn":true        | "turn":"yes"      | "turn" must be true or false, not the text "yes"
+        "name":"x"         | "name":null       | "name" is missing. Give text in quotes
         """)
     void refusesWhatItCannotReadByNameAndValue(String good, String bad, String says) {
         assertTrue(PROBLEM.contains(good));
-        String message = assertThrows(IllegalArgumentException.class, () -> read(PROBLEM.replace(good, bad)))
-                .getMessage();
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> read(PROBLEM.replace(good, bad))));
         assertTrue(message.contains(says), message);
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import lapyard.working.Progress;
@@ -35,18 +36,18 @@ class StagingJsonTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        {"tasks":[]} | resources must be a list
+        {"tasks":[]} | "resources" is missing
         {"resources":[1],"tasks":[{"id":"a"}]} | duration
-        {"resources":[1.5],"tasks":[]} | resources[0] must be a whole number
-        {"resources":[1],"tasks":[{"id":"a","duration":1,"uses":[2]}]} | 1 too many
-        {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"lag":2}]}]} | after[0].task must be a text
-        {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"task":"a"}]}]} | "a" waits for "a"
-        {"resources":[1],"tasks":[{"id":"a","duration":1}],"calendar":{"cycle":[2]}} | 1 for a working unit
-        {"resources":[1],"tasks":[{"id":"a","duration":1}],"calendar":{"cycle":[]}} | cycle is empty
-        {"resources":[1],"tasks":[],"people":2} | unknown field "people"
+        {"resources":[1.5],"tasks":[]} | "resources[0]" must be a whole number
+        {"resources":[1],"tasks":[{"id":"a","duration":1,"uses":[2]}]} | task a: The task uses 2 of resource 1, and 1 is there
+        {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"lag":2}]}]} | "tasks[0].after[0].task" is missing
+        {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"task":"a"}]}]} | Tasks wait for each other in a circle: "a" waits for "a"
+        {"resources":[1],"tasks":[{"id":"a","duration":1}],"calendar":{"cycle":[2]}} | "cycle[0]" is 2; at most 1 is possible
+        {"resources":[1],"tasks":[{"id":"a","duration":1}],"calendar":{"cycle":[]}} | The calendar has no working unit. Give 1 for a working unit, and 0 for one that is not
+        {"resources":[1],"tasks":[],"people":2} | Unknown field "people"
         """, quoteCharacter = '`')
     void whatCannotBeReadIsRefusedByName(String text, String told) {
-        String message = assertThrows(IllegalArgumentException.class, () -> SolveLine.staging(text, 1, Progress.UNHEARD)).getMessage();
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> SolveLine.staging(text, 1, Progress.UNHEARD)));
         assertTrue(message.contains(told), message);
     }
 }

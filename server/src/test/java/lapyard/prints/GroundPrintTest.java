@@ -15,6 +15,7 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -67,8 +68,8 @@ class GroundPrintTest {
             assertTrue(text.contains(words), words);
         }
         JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
-        String refused = assertThrows(CannotPrint.class, () -> Prints.pages("plan", bare, ASK.showing(List.of("sun")))).getMessage();
-        assertTrue(refused.contains("give latitude, longitude and a day"), refused);
+        String refused = Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("plan", bare, ASK.showing(List.of("sun")))));
+        assertTrue(refused.contains("Give latitude, longitude and a day"), refused);
     }
 
     private static void within(Page page, Shape shape) {
@@ -97,7 +98,7 @@ class GroundPrintTest {
     @Test
     void aGardenWithoutBaselineOrPlaceSaysWhatIsMissing() throws Exception {
         JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
-        assertTrue(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK)).getMessage().startsWith("There is no baseline"));
+        assertTrue(Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK))).contains("There is no baseline"));
         assertThrows(CannotPrint.class, () -> Prints.pages("shade", bare, ASK));
         assertThrows(CannotPrint.class, () -> Prints.pages("access", bare, ASK));
         String set = text(Prints.pages(Prints.SET, bare, ASK));

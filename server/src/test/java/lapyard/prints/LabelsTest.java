@@ -17,6 +17,7 @@ import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Point;
 import lapyard.job.JobSheet;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,7 +85,7 @@ class LabelsTest {
 
     @Test
     void labelsThatDoNotFitTheirPaperAreRefusedWithTheirSize() {
-        String small = assertThrows(IllegalArgumentException.class, () -> LabelGrid.read("3x30,0,0", Paper.A4)).getMessage();
+        String small = Told.refusal(assertThrows(IllegalArgumentException.class, () -> LabelGrid.read("3x30,0,0", Paper.A4)));
         assertTrue(small.contains("70 x 9.9 mm"), small);
         for (String wrong : List.of("3", "3x", "3x8,1", "ax8", "3x8,0,0.5,1", "3x8,x,y", "0x8", "3x8,-1,0", "3x8,NaN,0")) {
             assertThrows(IllegalArgumentException.class, () -> LabelGrid.read(wrong, Paper.A4), wrong);

@@ -33,6 +33,7 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
+import lapyard.plan.Told;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -128,15 +129,15 @@ class PrintsTest {
         for (String words : List.of("K1", "unknown", "not food", "barn floor", "joiner", "anywhere")) assertTrue(text.contains(words), words + " in " + text);
         assertTrue(text.contains("K2: barn floor"), text);
         assertTrue(!text.contains("K1: "), text);
-        String refused = assertThrows(CannotPrint.class, () -> Prints.pages("provenance", sheet("three-entries"), ASK)).getMessage();
-        assertTrue(refused.contains("rack your boards"), refused);
+        String refused = Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("provenance", sheet("three-entries"), ASK)));
+        assertTrue(refused.contains("Rack your boards"), refused);
     }
 
     @Test
     void aScaleAtWhichThePlanDoesNotFitIsRefused() throws Exception {
         JobSheet sheet = sheet("village-hall");
-        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, new PrintAsk(Optional.empty(), false, OptionalInt.of(1), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                Optional.empty(), "", "", Optional.empty(), PhotosAtHand.NONE))).getMessage();
+        String why = Told.refusal(assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, new PrintAsk(Optional.empty(), false, OptionalInt.of(1), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                Optional.empty(), "", "", Optional.empty(), PhotosAtHand.NONE))));
         assertTrue(why.contains("1:"), why);
     }
 
@@ -231,9 +232,9 @@ class PrintsTest {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> Prints.pages("wall-paper", sheet, ASK)).getMessage().contains("wall-paper"));
         assertFalse(Prints.known("wall-paper"));
         List<Page> pages = Prints.pages("saw-day", sheet, ASK);
-        String none = assertThrows(
+        String none = Told.refusal(assertThrows(
                 IllegalArgumentException.class,
-                () -> Prints.write("saw-day", sheet, ASK, "svg", pages.size() + 1, OutputStream.nullOutputStream())).getMessage();
+                () -> Prints.write("saw-day", sheet, ASK, "svg", pages.size() + 1, OutputStream.nullOutputStream())));
         assertTrue(none.contains("1 to " + pages.size()), none);
     }
 
@@ -272,7 +273,7 @@ class PrintsTest {
         assertTrue(bare.contains("Show bed"), bare);
         assertFalse(usual.contains("stage in which"), usual);
         assertTrue(texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds", "stages")))).get(0).contains("stage in which"));
-        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages("plan", sheet, ASK.showing(List.of("lawn")))).getMessage();
+        String why = Told.refusal(assertThrows(IllegalArgumentException.class, () -> Prints.pages("plan", sheet, ASK.showing(List.of("lawn")))));
         assertTrue(why.contains("lawn") && why.contains("keep-clear"), why);
     }
 }

@@ -24,6 +24,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import lapyard.answers.GardenDesk;
 import lapyard.drawing.Photo;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,11 +139,11 @@ class PhotosHttpTest {
                     Photo.of(bad);
                     assertTrue(i % 2 == 1 || i % 5 > 0, "a cut photo was kept");
                 } catch (IllegalArgumentException told) {
-                    assertTrue(told.getMessage().startsWith("the photo"), told.getMessage());
+                    assertTrue(Told.refusal(told).startsWith("photo: The photo"), Told.refusal(told));
                 }
             }
         }
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> Photo.of(new byte[Photo.MOST_BYTES + 1])).getMessage().contains("at most"));
+        assertTrue(Told.refusal(assertThrows(IllegalArgumentException.class, () -> Photo.of(new byte[Photo.MOST_BYTES + 1]))).contains("at most"));
     }
 
     /** The sheet follows the photos that are kept, not the revision alone. */

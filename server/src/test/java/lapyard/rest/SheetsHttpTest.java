@@ -107,7 +107,7 @@ class SheetsHttpTest {
     @Test
     void aPlanThatDoesNotFitNamesTheScaleThatDoes() throws Exception {
         JsonNode problem = problem(422, served.get(served.created(BED) + "/plan.svg?scale=1"));
-        assertEquals("Does not fit; 1:6 does.", problem.path("snags").get(0).path("text").asText()); // 2400 / 420 = 5.7
+        assertEquals("Unknown field \"does not fit; 1:6 does\".", problem.path("snags").get(0).path("text").asText()); // 2400 / 420 = 5.7
     }
 
     @Test

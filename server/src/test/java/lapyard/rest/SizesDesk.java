@@ -55,7 +55,7 @@ public class SizesDesk implements Desk {
                     findings.add(Finding.of(FindingKind.FIELD_LOW, Place.field(where)).with("name", Fact.name(size)).with("value", Fact.mm(mm))
                             .with("least", Fact.mm(1)).by(Fact.mm(mm)).way(WayKind.GIVE_BETWEEN, Fact.mm(1), Fact.mm(6000)));
                 else if (mm > 6000)
-                    findings.add(Told.saying(Finding.Weight.SNAG, Place.field(where), size + " is over 6000 mm").by(Fact.mm(mm - 6000)).way(WayKind.MEND_NAMED));
+                    findings.add(Told.saying(Finding.Weight.SNAG, Place.field(where), size + " is over 6000 mm").by(Fact.mm(mm - 6000)).way(WayKind.TAKE_OUT));
             }
         }
         return findings;
@@ -118,7 +118,7 @@ public class SizesDesk implements Desk {
             }
             int beds = read(document).path("beds").size();
             if (page > beds)
-                throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field(name), "there are " + beds + " sheets").way(WayKind.LEAVE_OUT_PARAMETER)));
+                throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field(name), "there are " + beds + " sheets").way(WayKind.TAKE_OUT)));
             out.write((name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8));
         }
 
@@ -141,7 +141,7 @@ public class SizesDesk implements Desk {
         double mm = longest / ask.scale().orElse(50);
         if (mm > PAPER_LONG_MM)
             throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("plan"), "does not fit; 1:" + (int) Math.ceil(longest / PAPER_LONG_MM) + " does")
-                    .by(Fact.mm(mm - PAPER_LONG_MM)).way(WayKind.MEND_NAMED)));
+                    .by(Fact.mm(mm - PAPER_LONG_MM)).way(WayKind.TAKE_OUT)));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
                         + ask.paper().orElse("A3") + " " + ask.revision() + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
@@ -150,7 +150,7 @@ public class SizesDesk implements Desk {
     @Override
     public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
         if (!read(asked).has("garden"))
-            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("try-out"), "has no garden").way(WayKind.SEND_OBJECT)));
+            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("try-out"), "has no garden").way(WayKind.TAKE_OUT)));
         return "{\"before\":{},\"after\":{}}";
     }
 
@@ -181,7 +181,7 @@ public class SizesDesk implements Desk {
     @Override
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         if (!read(problem).has("pieces"))
-            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("problem"), "has no pieces").way(WayKind.SEND_OBJECT)));
+            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("problem"), "has no pieces").way(WayKind.TAKE_OUT)));
         return "{\"name\":\"" + kind + "\",\"pieces\":"
                 + read(problem).path("pieces").size() + "}";
     }

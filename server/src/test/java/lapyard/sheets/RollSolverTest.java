@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lapyard.plan.Told;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -175,18 +176,18 @@ class RollSolverTest {
 
     @ParameterizedTest(name = "{0} {1}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
-        piece width  | 0         | piece a: width must be above 0 and at most 1000000 mm, was 0
-        piece width  | -5        | piece a: width must be above 0 and at most 1000000 mm, was -5
-        piece width  | NaN       | piece a: width must be above 0 and at most 1000000 mm, was NaN
-        piece width  | Infinity  | piece a: width must be above 0 and at most 1000000 mm, was Infinity
-        piece width  | 1e9       | piece a: width must be above 0 and at most 1000000 mm, was 1000000000
-        piece width  | 10.00049  | piece a: width must be whole thousandths of a millimetre, was 10.00049
-        piece count  | 0         | piece a: count must be 1 or more, was 0
-        piece count  | 30000     | 30000 pieces; at most 20000 can be laid at once, split the job
-        roll width   | 0         | roll r: width must be above 0 and at most 1000000 mm, was 0
-        roll step    | 0         | roll r: step must be above 0 and at most 1000000 mm, was 0
-        roll price   | -1        | roll r: price must be 0 or more, was -1
-        roll longest | 5         | roll r: maxLength 5 is shorter than one sold step of 10
+        piece width  | 0         | piece a: "width" is 0 mm; at least 0.001 mm is needed. Give a value from 0.001 mm to 1000000 mm.
+        piece width  | -5        | piece a: "width" is -5 mm; at least 0.001 mm is needed. Give a value from 0.001 mm to 1000000 mm.
+        piece width  | NaN       | piece a: "width" is NaN mm; at least 0.001 mm is needed. Give a value from 0.001 mm to 1000000 mm.
+        piece width  | Infinity  | piece a: "width" is Infinity mm; at most 1000000 mm is possible. Give a value from 0.001 mm to 1000000 mm.
+        piece width  | 1e9       | piece a: "width" is 1000000000 mm; at most 1000000 mm is possible. Give a value from 0.001 mm to 1000000 mm.
+        piece width  | 10.00049  | piece a: "width" is 10.00049 mm, which is finer than 0.001 mm. Round it to 0.001 mm.
+        piece count  | 0         | piece a: "count" is 0; at least 1 is needed. Give a value from 1 to 2147483647.
+        piece count  | 30000     | problem: "pieces" has 30000 pieces; at most 20000 pieces are possible. Split the job in two.
+        roll width   | 0         | roll r: "width" is 0 mm; at least 0.001 mm is needed. Give a value from 0.001 mm to 1000000 mm.
+        roll step    | 0         | roll r: "step" is 0 mm; at least 0.001 mm is needed. Give a value from 0.001 mm to 1000000 mm.
+        roll price   | -1        | roll r: "price" is -1; at least 0 is needed. Give a value from 0 to 999999999.
+        roll longest | 5         | roll r: A run of the roll may be 5 mm long, and its sold step is 10 mm. Give a longer run, or a shorter step.
         """)
     void refusesWhatCanNeverMakeSenseByNameAndAmount(String what, String value, String says) {
         double number = Double.parseDouble(value);
@@ -199,8 +200,7 @@ class RollSolverTest {
         RollProblem.Piece piece = new RollProblem.Piece(
                 "a", what.equals("piece width") ? number : 10, 10, what.equals("piece count") ? (int) number : 1);
         RollProblem problem = job(List.of(roll), piece);
-        String message = assertThrows(IllegalArgumentException.class, () -> RollSolver.solve(problem, RollSolver.QUICK))
-                .getMessage();
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> RollSolver.solve(problem, RollSolver.QUICK)));
         assertEquals(says, message);
     }
 

@@ -15,6 +15,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import lapyard.plan.Told;
 import lapyard.stages.StagingProblem.Calendar;
 import lapyard.stages.StagingProblem.Task;
 import lapyard.stages.StagingProblem.Wait;
@@ -252,7 +253,7 @@ class StagingSolverTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("wrong")
     void whatCanNeverBeDoneIsRefusedByNameAndAmount(String told, StagingProblem problem) {
-        String message = assertThrows(IllegalArgumentException.class, () -> StagingSolver.solve(problem, SHORT)).getMessage();
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> StagingSolver.solve(problem, SHORT)));
         assertTrue(message.contains(told), message);
     }
 
@@ -263,16 +264,16 @@ class StagingSolverTest {
         Optional<Calendar> away = Optional.of(new Calendar(List.of(true, false), List.of(List.of(1, 2))));
         cases.add(new Object[] {"\"a\" waits for \"b\" waits for \"a\"", problem(2, Optional.empty(),
                 task("a", 1, 1, new Wait("b", 0)), task("b", 1, 1, new Wait("a", 0)))});
-        cases.add(new Object[] {"\"a\" uses 3 of resource 1, 2 is there: 1 too many", problem(2, Optional.empty(), task("a", 1, 3))});
+        cases.add(new Object[] {"task a: The task uses 3 of resource 1, and 2 are there", problem(2, Optional.empty(), task("a", 1, 3))});
         cases.add(new Object[] {"stands twice", problem(2, Optional.empty(), task("a", 1, 1), task("a", 1, 1))});
-        cases.add(new Object[] {"waits for \"x\", which is not among the tasks", problem(2, Optional.empty(), task("a", 1, 1, new Wait("x", 0)))});
-        cases.add(new Object[] {"must wait 0 units or more", problem(2, Optional.empty(), task("b", 1, 1), task("a", 1, 1, new Wait("b", -1)))});
-        cases.add(new Object[] {"must take 0 units or more", problem(2, Optional.empty(), task("a", -1, 1))});
+        cases.add(new Object[] {"There is no task \"x\"", problem(2, Optional.empty(), task("a", 1, 1, new Wait("x", 0)))});
+        cases.add(new Object[] {"\"lag\" is -1 clock units; at least 0 clock units is needed", problem(2, Optional.empty(), task("b", 1, 1), task("a", 1, 1, new Wait("b", -1)))});
+        cases.add(new Object[] {"\"duration\" is -1 clock units", problem(2, Optional.empty(), task("a", -1, 1))});
         cases.add(new Object[] {"no working unit", problem(2, never, task("a", 1, 1))});
-        cases.add(new Object[] {"at no time all there", problem(2, away, task("a", 1, 2))});
-        cases.add(new Object[] {"1 too long", problem(2, days, new Task("a", 3, List.of(1), List.of(), true))});
-        cases.add(new Object[] {"names 2 uses, there are 1", problem(2, days, new Task("a", 3, List.of(1, 1), List.of(), true))});
-        cases.add(new Object[] {"count in larger units", problem(2, Optional.empty(), task("a", 2_000_000_000, 1))});
+        cases.add(new Object[] {"never there together", problem(2, away, task("a", 1, 2))});
+        cases.add(new Object[] {"takes 3 clock units in one go; the longest stretch without a break has 2 clock units", problem(2, days, new Task("a", 3, List.of(1), List.of(), true))});
+        cases.add(new Object[] {"names 2 amounts, and there are 1 resource", problem(2, days, new Task("a", 3, List.of(1, 1), List.of(), true))});
+        cases.add(new Object[] {"Count in larger units", problem(2, Optional.empty(), task("a", 2_000_000_000, 1))});
         return cases.stream().map(org.junit.jupiter.params.provider.Arguments::of);
     }
 
