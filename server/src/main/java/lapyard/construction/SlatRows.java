@@ -2,7 +2,6 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Base;
@@ -20,7 +19,11 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
     private static final double LEAST_RIP_MM = 20;
 
     public SlatRows {
-        rowsMm = rowsMm.stream().map(List::copyOf).toList();
+        List<List<Double>> own = new ArrayList<>();
+        for (int i = 0; i < rowsMm.size(); i++) {
+            own.add(i > 0 && rowsMm.get(i) == rowsMm.get(i - 1) ? own.get(i - 1) : List.copyOf(rowsMm.get(i)));
+        }
+        rowsMm = List.copyOf(own);
     }
 
     /** The same rows, each cut to its own length. */
@@ -30,9 +33,16 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
 
     /** The pieces of the longest row. */
     public List<Double> piecesMm() {
-        return rowsMm.stream()
-                .max(Comparator.comparingDouble(row -> row.stream().mapToDouble(mm -> mm).sum()))
-                .orElse(List.of());
+        List<Double> longest = List.of();
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < rowsMm.size(); i++) {
+            if (i > 0 && rowsMm.get(i) == rowsMm.get(i - 1)) continue;
+            double sum = rowsMm.get(i).stream().mapToDouble(mm -> mm).sum();
+            if (sum <= most) continue;
+            most = sum;
+            longest = rowsMm.get(i);
+        }
+        return longest;
     }
 
     /**

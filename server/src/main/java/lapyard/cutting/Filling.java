@@ -1,5 +1,6 @@
 package lapyard.cutting;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -12,15 +13,26 @@ final class Filling {
     private final CuttingBudget budget;
     /** Items longest first, of equal ones those that need more good faces. */
     private final int[] byWeight;
+    /** Items that only boards on hand can hold first, then those that need more good faces, then the longest. */
+    private final int[] leads;
+
+    // The pieces on the board that is looked at, and on the best board so far.
+    private int[] copies;
+    private int[] bestCopies;
 
     Filling(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
         this.budget = budget;
-        byWeight = IntStream.range(0, problem.items())
-                .boxed()
-                .sorted(Comparator.<Integer>comparingInt(i -> -problem.weight[i]).thenComparingInt(i -> -problem.itemFaces[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        Comparator<Integer> longest = Comparator.comparingInt(i -> -problem.weight[i]);
+        Comparator<Integer> faces = Comparator.comparingInt(i -> -problem.itemFaces[i]);
+        byWeight = sorted(longest.thenComparing(faces));
+        leads = sorted(Comparator.<Integer, Boolean>comparing(problem::buyable).thenComparing(faces).thenComparing(longest));
+        copies = new int[problem.items()];
+        bestCopies = new int[problem.items()];
+    }
+
+    private int[] sorted(Comparator<Integer> order) {
+        return IntStream.range(0, problem.items()).boxed().sorted(order).mapToInt(Integer::intValue).toArray();
     }
 
     /** The cheapest over opening each board kind throughout, and over opening whichever costs least for what it takes. */
@@ -39,26 +51,37 @@ final class Filling {
         int[] left = demand.clone();
         int[] boards = supply.clone();
         Solution solution = new Solution(problem);
-        while (true) {
-            int lead = lead(left);
-            if (lead < 0) return solution;
-            Pattern chosen = null;
+        int[] wanted = Arrays.stream(byWeight).filter(i -> left[i] > 0).toArray();
+        int wants = wanted.length;
+        for (int at = 0; at < leads.length; ) {
+            int lead = leads[at];
+            if (left[lead] == 0) {
+                at++;
+                continue;
+            }
+            wants = stillWanted(wanted, wants, left);
             double least = Double.POSITIVE_INFINITY;
             boolean fixed = opening >= 0 && boards[opening] > 0 && problem.holds(opening, lead);
+            int board = Pattern.NONE;
             for (int k = 0; k < problem.stocks(); k++) {
                 if (boards[k] == 0 || !problem.holds(k, lead) || fixed && k != opening) continue;
-                Pattern pattern = cheapest(longestFirst(left, k, lead), boards);
-                double each = (double) problem.cost[pattern.stock()] / pattern.weight(problem);
+                long weight = longestFirst(left, k, lead, wanted, wants);
+                int on = cheapest(k, weight, faces(wanted, wants), boards);
+                double each = (double) problem.cost[on] / weight;
                 if (each < least) {
                     least = each;
-                    chosen = pattern;
+                    board = on;
+                    int[] kept = bestCopies;
+                    bestCopies = copies;
+                    copies = kept;
                 }
             }
-            if (chosen == null) {
+            if (board == Pattern.NONE) {
                 solution.add(new Pattern(Pattern.NONE, new int[] {lead}, new int[] {1}), left[lead]);
                 left[lead] = 0;
                 continue;
             }
+            Pattern chosen = Pattern.of(board, bestCopies);
             int times = problem.supply[chosen.stock()] == WholeProblem.UNLIMITED
                     ? Integer.MAX_VALUE
                     : boards[chosen.stock()];
@@ -69,43 +92,44 @@ final class Filling {
             if (problem.supply[chosen.stock()] != WholeProblem.UNLIMITED) boards[chosen.stock()] -= times;
             solution.add(chosen, times);
         }
+        return solution;
+    }
+
+    private static int stillWanted(int[] wanted, int wants, int[] left) {
+        int still = 0;
+        for (int i = 0; i < wants; i++) if (left[wanted[i]] > 0) wanted[still++] = wanted[i];
+        return still;
     }
 
     /** The same pieces on the cheapest board that holds them, the shortest of equal ones. */
     Pattern cheapest(Pattern pattern, int[] boards) {
-        long weight = pattern.weight(problem);
-        int faces = pattern.goodFaces(problem);
-        int best = pattern.stock();
+        return pattern.on(cheapest(pattern.stock(), pattern.weight(problem), pattern.goodFaces(problem), boards));
+    }
+
+    private int cheapest(int stock, long weight, int faces, int[] boards) {
+        int best = stock;
         for (int k = 0; k < problem.stocks(); k++) {
             if (boards[k] == 0 || problem.capacity[k] < weight || problem.stockFaces[k] < faces) continue;
             long dearer = problem.cost[k] - problem.cost[best];
             if (dearer < 0 || dearer == 0 && problem.capacity[k] < problem.capacity[best]) best = k;
         }
-        return pattern.on(best);
+        return best;
     }
 
-    /** Pieces that only boards on hand can hold go first, then good faces, then the longest. */
-    private int lead(int[] left) {
-        int lead = -1;
-        for (int i = 0; i < left.length; i++) {
-            if (left[i] > 0 && (lead < 0 || before(i, lead))) lead = i;
-        }
-        return lead;
+    /** Good faces that the pieces of {@link #copies} need. */
+    private int faces(int[] wanted, int wants) {
+        int faces = 0;
+        for (int i = 0; i < wants; i++) if (copies[wanted[i]] > 0) faces = Math.max(faces, problem.itemFaces[wanted[i]]);
+        return faces;
     }
 
-    private boolean before(int a, int b) {
-        boolean buyableA = problem.buyable(a);
-        boolean buyableB = problem.buyable(b);
-        if (buyableA != buyableB) return !buyableA;
-        if (problem.itemFaces[a] != problem.itemFaces[b]) return problem.itemFaces[a] > problem.itemFaces[b];
-        return problem.weight[a] > problem.weight[b];
-    }
-
-    private Pattern longestFirst(int[] left, int stock, int lead) {
-        int[] copies = new int[left.length];
+    /** Lays the lead and then always the longest that still fits into {@link #copies}; what they weigh together. */
+    private long longestFirst(int[] left, int stock, int lead, int[] wanted, int wants) {
+        Arrays.fill(copies, 0);
         int room = problem.capacity[stock] - problem.weight[lead];
         copies[lead] = 1;
-        for (int i : byWeight) {
+        for (int at = 0; at < wants; at++) {
+            int i = wanted[at];
             if (problem.weight[i] > room || problem.stockFaces[stock] < problem.itemFaces[i]) continue;
             int here = Math.min(left[i] - copies[i], room / problem.weight[i]);
             if (here <= 0) continue;
@@ -113,6 +137,6 @@ final class Filling {
             room -= here * problem.weight[i];
         }
         budget.spend(left.length * 2L);
-        return Pattern.of(stock, copies);
+        return (long) problem.capacity[stock] - room;
     }
 }

@@ -46,10 +46,11 @@ final class Intake {
         long total = 0;
         for (var piece : problem.pieces()) {
             boolean twice = !ids.add(piece.id());
-            measure("piece " + piece.id(), "length", piece.lengthMm(), false);
-            BrokenRule.between("piece " + piece.id(), "count", piece.count(), 0, Integer.MAX_VALUE, "");
-            BrokenRule.between("piece " + piece.id(), "stage", piece.stage(), 0, Integer.MAX_VALUE, "");
-            BrokenRule.between("piece " + piece.id(), "goodFaces", piece.goodFaces(), 0, CuttingProblem.MOST_GOOD_FACES, "");
+            String where = "piece " + piece.id();
+            measure(where, "length", piece.lengthMm(), false);
+            BrokenRule.between(where, "count", piece.count(), 0, Integer.MAX_VALUE, "");
+            BrokenRule.between(where, "stage", piece.stage(), 0, Integer.MAX_VALUE, "");
+            BrokenRule.between(where, "goodFaces", piece.goodFaces(), 0, CuttingProblem.MOST_GOOD_FACES, "");
             long microns = roundUp(piece.lengthMm());
             pieceMicrons.put(piece, microns);
             String why = twice
@@ -100,11 +101,12 @@ final class Intake {
     }
 
     private void checkStock(CuttingProblem.Stock stock) {
-        measure("board " + stock.id(), "length", stock.lengthMm(), false);
-        BrokenRule.money("board " + stock.id(), "price", stock.price());
-        BrokenRule.money("board " + stock.id(), "salvage", stock.salvage());
-        BrokenRule.between("board " + stock.id(), "goodFaces", stock.goodFaces(), 0, CuttingProblem.MOST_GOOD_FACES, "");
-        BrokenRule.between("board " + stock.id(), "available", stock.available().orElse(0), 0, Integer.MAX_VALUE, "");
+        String where = "board " + stock.id();
+        measure(where, "length", stock.lengthMm(), false);
+        BrokenRule.money(where, "price", stock.price());
+        BrokenRule.money(where, "salvage", stock.salvage());
+        BrokenRule.between(where, "goodFaces", stock.goodFaces(), 0, CuttingProblem.MOST_GOOD_FACES, "");
+        BrokenRule.between(where, "available", stock.available().orElse(0), 0, Integer.MAX_VALUE, "");
     }
 
     private String whyNot(CuttingProblem.Demand piece, long microns, long total) {

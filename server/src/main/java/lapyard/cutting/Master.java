@@ -16,14 +16,14 @@ final class Master {
     private final CuttingBudget budget;
 
     private int columns;
-    private int[] from = new int[1024];
-    private int[] row = new int[8192];
-    private double[] entry = new double[8192];
-    private double[] cost = new double[1024];
+    private int[] from = new int[128];
+    private int[] row = new int[512];
+    private double[] entry = new double[512];
+    private double[] cost = new double[128];
     /** Row in which a column is basic, or -1. */
-    private int[] place = new int[1024];
+    private int[] place = new int[128];
 
-    private boolean[] barred = new boolean[1024];
+    private boolean[] barred = new boolean[128];
 
     private final double[][] inverse;
     private final int[] basis;
@@ -32,6 +32,8 @@ final class Master {
     private final double[] nudged;
     private final double[] prices;
     private final double[] direction;
+    /** Whether the prices are those of the basis as it stands, summed afresh. */
+    private boolean fresh;
     private int sinceCheck;
 
     /** Rows: demands first, then limited boards. Every row starts with its slack as column number row. */
@@ -147,6 +149,9 @@ final class Master {
     }
 
     private void refreshPrices() {
+        budget.spend((long) rows * rows / 4); // four entries a turn
+        if (fresh) return;
+        fresh = true;
         Arrays.fill(prices, 0);
         for (int r = 0; r < rows; r++) {
             double c = cost[basis[r]];
@@ -154,7 +159,6 @@ final class Master {
             double[] line = inverse[r];
             for (int i = 0; i < rows; i++) prices[i] += c * line[i];
         }
-        budget.spend((long) rows * rows / 4); // four entries a turn
     }
 
     private double reducedCost(int column) {
@@ -244,6 +248,7 @@ final class Master {
     }
 
     private void pivot(int in, int out, double reduced) {
+        fresh = false;
         double size = direction[out];
         double[] outLine = inverse[out];
         for (int c = 0; c < rows; c++) outLine[c] /= size;
@@ -281,6 +286,7 @@ final class Master {
 
     /** The inverse of the basis afresh, by Gauss-Jordan elimination with row exchange. */
     private void invert() {
+        fresh = false;
         double[][] matrix = new double[rows][rows];
         for (int r = 0; r < rows; r++) {
             int c = basis[r];

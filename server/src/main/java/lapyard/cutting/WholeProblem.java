@@ -51,6 +51,9 @@ final class WholeProblem {
     /** Micrometres a weight unit stands for. */
     final long micronsAUnit;
 
+    /** Worked out when it is first asked for. */
+    private boolean[] buyable;
+
     private record Kind(long length, int faces) {}
 
     private record BoardKind(int capacity, BigDecimal price, boolean limited, int faces) {}
@@ -241,6 +244,15 @@ final class WholeProblem {
 
     /** Whether boards for this item can be bought without limit. */
     boolean buyable(int item) {
+        if (buyable == null) {
+            boolean[] all = new boolean[items()];
+            for (int i = 0; i < all.length; i++) all[i] = canBeBought(i);
+            buyable = all;
+        }
+        return buyable[item];
+    }
+
+    private boolean canBeBought(int item) {
         for (int j = 0; j < stocks(); j++) if (supply[j] == UNLIMITED && holds(j, item)) return true;
         return false;
     }

@@ -25,7 +25,8 @@ public record Outline(List<Point> corners) {
 
     /** Corner {@code i}, counted round and round. */
     public Point corner(int i) {
-        return corners.get(Math.floorMod(i, corners.size()));
+        int count = corners.size();
+        return corners.get(i >= 0 && i < count ? i : Math.floorMod(i, count));
     }
 
     public double sideMm(int i) {

@@ -41,13 +41,21 @@ final class Joining {
     private final Garden garden;
     private final List<Bed> beds;
     private final double longestMm;
+    private final CuttingProblem saw;
+    private final boolean graded;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new HashMap<>();
     /** Keeps the last result of each bed only: a try changes the walls of one kind, and all tries would not fit in memory. */
     private final Map<String, Built> built = new HashMap<>();
     private final Map<List<Object>, BigDecimal> prices = new HashMap<>();
 
-    private record Built(Map<Integer, SeamSplit> joined, Construction.Joined work) {}
+    /** @param needs what it takes in packs */
+    private record Built(Map<Integer, SeamSplit> joined, Construction.Joined work, List<Blank> blanks, Map<String, Double> needs) {
+        static Built of(Bed bed, Map<Integer, SeamSplit> joined, Construction.Joined work) {
+            return new Built(joined, work, work.pieces().stream().map(piece -> Blank.of(piece, bed.stage())).toList(),
+                    PackNeeds.amounts(bed, work.quantities()));
+        }
+    }
 
     /** The beds joined as is chosen now: what is cut for them, what all that holds them costs at least, joints with nothing behind. */
     private record Trial(CuttingProblem boards, BigDecimal held, int hinges) {}
@@ -56,6 +64,9 @@ final class Joining {
         this.garden = garden;
         this.beds = beds;
         this.longestMm = PooledTimber.longestPieceMm(garden, section);
+        List<CuttingProblem.Stock> rack = RackRuns.of(garden, section, beds.stream().noneMatch(bed -> bed.planting().food()));
+        this.saw = PooledTimber.saw(garden, section, rack);
+        this.graded = PooledTimber.graded(rack);
         List<Double> boards = PooledTimber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
             for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boards)) {
@@ -68,6 +79,7 @@ final class Joining {
 
     /** Without ways that make a part which two people may not lift, unless the usual way does so too. */
     private List<SeamSplit> liftable(Bed bed, LongWall wall) {
+        if (wall.ways().size() == 1) return wall.ways();
         Section section = bed.section();
         double limitMm = 2 * garden.people().liftLimitKg() / Lifts.kg(section, 1);
         double usual = longestPartMm(bed, wall, wall.ways().get(0));
@@ -78,7 +90,7 @@ final class Joining {
 
     private double longestPartMm(Bed bed, LongWall wall, SeamSplit way) {
         String letter = Bed.wallLetter(wall.side());
-        return built(bed, Map.of(wall.side(), way)).pieces().stream()
+        return joined(bed, Map.of(wall.side(), way)).pieces().stream()
                 .filter(piece -> piece.wall().equals(letter))
                 .mapToDouble(Piece::lengthMm)
                 .max()
@@ -93,7 +105,7 @@ final class Joining {
         bySection.forEach((section, beds) -> {
             Joining joining = new Joining(garden, section, beds);
             if (joining.walls.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
-                joining.settle(section, looking);
+                joining.settle(looking);
                 joined.putAll(joining.choice());
             }
         });
@@ -114,7 +126,7 @@ final class Joining {
         long count = 1;
         for (Kind kind : joining.walls.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
         if (count > most) {
-            joining.settle(bed.section(), looking);
+            joining.settle(looking);
             return new Ways(Stream.of(Map.<Integer, SeamSplit>of(), joining.choice().getOrDefault(bed.id(), Map.of())).distinct().toList(), false);
         }
         List<Map<Integer, SeamSplit>> joined = new ArrayList<>();
@@ -129,8 +141,8 @@ final class Joining {
         return new Ways(joined, true);
     }
 
-    private void settle(Section section, SearchOptions looking) {
-        Trial usual = trial(section);
+    private void settle(SearchOptions looking) {
+        Trial usual = trial();
         CuttingResult cut = looking.boardsShortly(usual.boards());
         int unplaced = cut.unplaced().size();
         BigDecimal best = cut.cost().add(usual.held());
@@ -144,7 +156,7 @@ final class Joining {
                     chosen.put(kind, way);
                     // What was tried before was no better than what is best by now.
                     if (!tried.add(choices())) continue;
-                    Trial trial = trial(section);
+                    Trial trial = trial();
                     // A tie that cannot stand costs nothing and holds nothing.
                     if (trial.hinges() > usual.hinges()) continue;
                     Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced);
@@ -165,22 +177,22 @@ final class Joining {
         return walls.keySet().stream().map(chosen::get).toList();
     }
 
-    private Trial trial(Section section) {
+    private Trial trial() {
         Map<String, Map<Integer, SeamSplit>> now = choice();
-        Map<Bed, List<Piece>> pieces = new LinkedHashMap<>();
+        List<Blank> blanks = new ArrayList<>();
         Map<String, Double> needs = new TreeMap<>();
         int hinges = 0;
         for (Bed bed : beds) {
-            Construction.Joined built = built(bed, now.getOrDefault(bed.id(), Map.of()));
-            pieces.put(bed, built.pieces());
-            hinges += built.hinges();
-            PackNeeds.amounts(bed, built.quantities()).forEach((item, amount) -> needs.merge(item, amount, Double::sum));
+            Built built = built(bed, now.getOrDefault(bed.id(), Map.of()));
+            blanks.addAll(built.blanks());
+            hinges += built.work().hinges();
+            built.needs().forEach((item, amount) -> needs.merge(item, amount, Double::sum));
         }
         BigDecimal held = BigDecimal.ZERO;
         for (Map.Entry<String, Double> need : needs.entrySet()) {
             held = held.add(prices.computeIfAbsent(List.of(need.getKey(), need.getValue()), same -> price(need.getKey(), need.getValue())));
         }
-        return new Trial(PooledTimber.trial(garden, section, pieces), held, hinges);
+        return new Trial(SawDemands.of(saw, blanks, graded).problem(), held, hinges);
     }
 
     private BigDecimal price(String item, double need) {
@@ -189,13 +201,17 @@ final class Joining {
                 .orElse(BigDecimal.ZERO);
     }
 
-    private Construction.Joined built(Bed bed, Map<Integer, SeamSplit> joined) {
+    private Built built(Bed bed, Map<Integer, SeamSplit> joined) {
         Built last = built.get(bed.id());
         if (last == null || !last.joined().equals(joined)) {
-            last = new Built(joined, Construction.joined(bed, garden.goods().saw(), longestMm, joined));
+            last = Built.of(bed, joined, joined(bed, joined));
             built.put(bed.id(), last);
         }
-        return last.work();
+        return last;
+    }
+
+    private Construction.Joined joined(Bed bed, Map<Integer, SeamSplit> joined) {
+        return Construction.joined(bed, garden.goods().saw(), longestMm, joined);
     }
 
     private Map<String, Map<Integer, SeamSplit>> choice() {

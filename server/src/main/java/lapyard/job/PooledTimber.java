@@ -18,7 +18,6 @@ import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
-import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
@@ -81,15 +80,6 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
                 .distinct()
                 .sorted()
                 .toList();
-    }
-
-    /** Cutting these timbers together, to compare them with others. */
-    static CuttingProblem trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces) {
-        boolean food = pieces.keySet().stream().anyMatch(bed -> bed.planting().food());
-        List<Stock> rack = RackRuns.of(garden, section, !food);
-        List<Blank> blanks = new ArrayList<>();
-        pieces.forEach((bed, own) -> own.forEach(piece -> blanks.add(Blank.of(piece, bed.stage()))));
-        return SawDemands.of(saw(garden, section, rack), blanks, graded(rack)).problem();
     }
 
     static boolean graded(List<Stock> rack) {

@@ -31,8 +31,9 @@ record SawDemands(CuttingProblem problem, Map<String, List<Blank>> blanks) {
         List<Demand> demands = new ArrayList<>();
         Map<String, List<Blank>> byId = new LinkedHashMap<>();
         alike.forEach((kind, own) -> {
-            demands.add(new Demand(kind.id(), kind.lengthMm(), own.size(), kind.stage(), kind.goodFaces()));
-            byId.put(kind.id(), own);
+            String id = kind.id();
+            demands.add(new Demand(id, kind.lengthMm(), own.size(), kind.stage(), kind.goodFaces()));
+            byId.put(id, own);
         });
         return new SawDemands(saw.with(saw.stock(), demands), byId);
     }

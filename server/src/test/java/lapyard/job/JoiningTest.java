@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -147,16 +147,16 @@ class JoiningTest {
     }
 
     private static BigDecimal cost(Garden garden, Map<String, SeamSplit> joined, Effort effort) {
-        Map<Bed, List<Piece>> pieces = new LinkedHashMap<>();
+        List<Blank> blanks = new ArrayList<>();
         for (Bed bed : garden.beds()) {
             Map<Integer, SeamSplit> own = new HashMap<>();
             if (joined.containsKey(bed.id())) {
                 own.put(0, joined.get(bed.id()));
                 own.put(2, joined.get(bed.id()));
             }
-            pieces.put(bed, Construction.pieces(bed, garden.goods().saw(), 4780, own));
+            Construction.pieces(bed, garden.goods().saw(), 4780, own).forEach(piece -> blanks.add(Blank.of(piece, bed.stage())));
         }
-        return CuttingSolver.solve(PooledTimber.trial(garden, garden.beds().get(0).section(), pieces), effort).cost();
+        return CuttingSolver.solve(SawDemands.of(PooledTimber.saw(garden, garden.beds().get(0).section(), List.of()), blanks, false).problem(), effort).cost();
     }
 
     /** Parts of 600 and more, 400 from corners, 600 from the seams of the course above and below: measured on the pieces. */
