@@ -18,33 +18,29 @@ final class CuttingSearch {
     private static final double EXACT_SHARE = 0.9;
     /** How much longer than dives it may go on without a better plan, as its gain is the proof at the end. */
     private static final int EXACT_PATIENCE = 4;
+    /** How much more may go into sets of boards than into all else. */
+    private static final int SETS_SHARE = 3;
     /** What may go into fewer boards once the money is proved, on top of as much as was spent before. */
     private static final long BOARDS_STEPS = 1000;
 
     /** Lengths and boards up to which patterns are priced; beyond, the first filling and the material bound stand. */
     private static final int MOST_ROWS = 1500;
 
-    /** Price units up to which whole boards are counted out. */
-    private static final long MOST_MONEY = 5_000_000;
-    /** The part of the whole effort that counting them out may take. */
-    private static final int TABLE_SHARE = 16;
-
     private final WholeProblem problem;
     private final CuttingBudget budget;
     private final Effort effort;
     private final Filling filling;
-    private final WholeBoards boards;
+    private final Relaxation known;
     private final long goal;
     private final long below;
     private final boolean moneyAlone;
     private Solution best;
     private boolean moneyProved;
     private boolean finished;
-    private long[] boardWorth;
-    private long wholeWorth;
-    private long[] boardLength;
-    private long wholeLength;
-    private long countedBoards = -1;
+    /** Null where sets of boards tell nothing: where all boards cost the same, or nothing. */
+    private BoardSets sets;
+    /** Steps spent on them. */
+    private long inSets;
     private long bound;
     private long moneyBound;
     private long toldMoney = -1;
@@ -52,7 +48,7 @@ final class CuttingSearch {
 
     /** @param known a plan of the same demand to start from, or null */
     CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget) {
-        this(problem, known, effort, budget, 0, NO_RIVAL, false);
+        this(problem, known, null, effort, budget, 0, NO_RIVAL, false);
     }
 
     /**
@@ -61,23 +57,28 @@ final class CuttingSearch {
      * @param below ends as soon as it is {@link #hopeless} to find a plan for less money than this, in price units
      */
     static CuttingSearch ofMoney(WholeProblem problem, Effort effort, CuttingBudget budget, long below) {
-        return new CuttingSearch(problem, null, effort, budget, 0, below, true);
+        return new CuttingSearch(problem, null, null, effort, budget, 0, below, true);
     }
 
     /** @param goal ends as soon as a plan costs no more than this, or none can */
     CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal) {
-        this(problem, known, effort, budget, goal, NO_RIVAL, false);
+        this(problem, known, null, effort, budget, goal, NO_RIVAL, false);
+    }
+
+    /** As above for a given set of boards, with a relaxation of the same pieces and boards, however many of each. */
+    static CuttingSearch on(WholeProblem problem, Relaxation relaxation, Effort effort, CuttingBudget budget, long goal) {
+        return new CuttingSearch(problem, null, relaxation, effort, budget, goal, NO_RIVAL, false);
     }
 
     private CuttingSearch(
-            WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal, long below, boolean moneyAlone) {
+            WholeProblem problem, Solution known, Relaxation relaxation, Effort effort, CuttingBudget budget, long goal, long below, boolean moneyAlone) {
         this.problem = problem;
+        this.known = relaxation;
         this.moneyAlone = moneyAlone;
         this.goal = goal;
         this.below = below;
         this.budget = budget;
         this.effort = effort;
-        boards = new WholeBoards(problem, budget);
         filling = new Filling(problem, budget);
         best = known;
     }
@@ -90,14 +91,18 @@ final class CuttingSearch {
         moneyBound = problem.moneyAtLeast(bound);
         tell();
         if (settled() || problem.items() + problem.stocks() > MOST_ROWS) return best;
-        Relaxation relaxation = new Relaxation(problem, budget);
+        Relaxation relaxation = known == null ? new Relaxation(problem, budget) : known;
         for (Pattern pattern : best.patterns().keySet()) relaxation.add(pattern);
         relaxation.of(problem.demand, problem.supply);
         relaxation.solve(best.cost(), ROOT_ROUNDS);
         bound = Math.max(bound, relaxation.bound());
         moneyBound = problem.moneyAtLeast(bound);
         if (hopeless()) return best;
-        if (problem.boardWeight > 1 && best.uncut() == 0) wholeBoards(relaxation);
+        if (problem.boardWeight > 1) {
+            sets = BoardSets.ofMoney(problem, relaxation, budget, moneyBound);
+            sets.pass(best.money(), new Patience(budget, budget.steps()));
+        }
+        count();
         if (hopeless()) return best;
         tell();
         dives(new Diving(problem, relaxation, filling, budget), relaxation);
@@ -117,13 +122,21 @@ final class CuttingSearch {
             random = new Random(SEED + turn);
             from = budget.spent();
             while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
-            if (best.cost() < before) patience.renew();
-            if (small && !finished && (turn == (moneyAlone ? TURNS_BEFORE_MONEY : TURNS_BEFORE_FINISH) || patience.over())) finish(relaxation);
-            if (best.uncut() == 0 && !moneyProved && moneyBound() >= best.money()) {
-                moneyProved = true;
+            if (sets != null && best.uncut() == 0 && !settled()) {
+                long steps = budget.steps();
+                boolean open = !moneyProved;
+                Patience share = new Patience(budget, SETS_SHARE * (steps - inSets) - inSets);
+                best = sets.round(best, open ? best.money() : best.cost(), open ? below : NO_RIVAL, effort, share);
+                count();
+                steps = budget.steps() - steps;
+                inSets += steps;
+                patience.skip(steps);
                 // Once the money is proved, only as much again goes into fewer boards.
-                patience = new Patience(budget, Math.min(effort.patience(), budget.steps() + BOARDS_STEPS));
+                if (open && moneyProved) patience = new Patience(budget, Math.min(effort.patience(), budget.steps() + BOARDS_STEPS));
             }
+            if (best.cost() < before) patience.renew();
+            boolean due = turn == (moneyAlone ? TURNS_BEFORE_MONEY : TURNS_BEFORE_FINISH) || patience.over();
+            if (small && !finished && due && !settled()) finish(relaxation);
             tell();
         }
     }
@@ -142,45 +155,25 @@ final class CuttingSearch {
         return sum;
     }
 
-    private void wholeBoards(Relaxation relaxation) {
-        long turns = best.money() * problem.stocks();
-        if (best.money() > MOST_MONEY || turns > CuttingBudget.turns(effort.steps()) / TABLE_SHARE) return;
-        boardWorth = relaxation.boardWorth();
-        wholeWorth = relaxation.wholeWorth();
-        moneyBound = boards.leastMoney(boardWorth, problem.supply, wholeWorth, moneyBound, best.money());
-        boardLength = new long[problem.stocks()];
-        for (int k = 0; k < boardLength.length; k++) boardLength[k] = problem.capacity[k];
-        for (int i = 0; i < problem.items(); i++) wholeLength += (long) problem.weight[i] * problem.demand[i];
-        moneyBound = boards.leastMoney(boardLength, problem.supply, wholeLength, moneyBound, best.money());
-    }
-
-    /** Closes the count of boards where no fewer whole boards could hold everything for the proved money. */
-    private void countBoards() {
-        if (boardWorth == null || moneyBound() < best.money() || best.boards() == countedBoards) return;
-        countedBoards = best.boards();
-        long money = best.money();
-        if (!boards.fewerMight(boardWorth, problem.supply, wholeWorth, money, countedBoards)
-                || !boards.fewerMight(boardLength, problem.supply, wholeLength, money, countedBoards)) {
-            bound = best.cost();
+    /** What the sets of boards say of the money, and once that is proved, of the number. */
+    private void count() {
+        if (sets == null || best.uncut() > 0) return;
+        if (!moneyProved) moneyBound = Math.max(moneyBound, sets.atLeast(best.money()));
+        if (!moneyProved && moneyBound() >= best.money()) {
+            moneyProved = true;
+            sets = sets.ofNumber(best.money());
+            sets.pass(best.cost(), new Patience(budget, BOARDS_STEPS));
         }
+        if (moneyProved) bound = Math.max(bound, sets.atLeast(best.cost()));
     }
 
     private void finish(Relaxation relaxation) {
         finished = true;
-        if (best.uncut() == 0 && moneyBound() < best.money()) {
-            Patience patience = new Patience(budget, exactSteps(exactPatience()));
-            ExactFinish money = new ExactFinish(problem, relaxation, filling, budget, patience);
-            best = money.improve(problem.demand, problem.supply, best, true);
-            if (!money.complete()) return;
-            moneyBound = best.money();
-            countBoards();
-            if (settled()) return;
-        }
-        long steps = best.uncut() > 0
+        long steps = best.uncut() > 0 || moneyBound() < best.money()
                 ? exactPatience()
                 : Math.min(effort.patience(), budget.steps() + BOARDS_STEPS);
         ExactFinish exact = new ExactFinish(problem, relaxation, filling, budget, new Patience(budget, exactSteps(steps)));
-        best = exact.improve(problem.demand, problem.supply, best, false);
+        best = exact.improve(problem.demand, problem.supply, best);
         if (exact.complete()) bound = best.cost();
     }
 
@@ -194,7 +187,6 @@ final class CuttingSearch {
 
     private boolean settled() {
         if (moneyAlone && best.uncut() == 0 && moneyBound() >= best.money()) return true;
-        countBoards();
         return bound >= best.cost() || goal > 0 && (best.cost() <= goal || bound > goal) || hopeless();
     }
 

@@ -21,14 +21,12 @@ final class ExactFinish {
     private final WholeProblem problem;
     private final Relaxation relaxation;
     private final Filling filling;
-    private final WholeBoards wholeBoards;
     private final CuttingBudget budget;
     private final Patience patience;
 
     private final Map<State, Long> seen = new HashMap<>();
     private final List<Pattern> chosen = new ArrayList<>();
     private Solution best;
-    private boolean moneyOnly;
     private boolean complete;
 
     private record State(int[] demand, int[] supply) {
@@ -52,22 +50,19 @@ final class ExactFinish {
         this.filling = filling;
         this.budget = budget;
         this.patience = patience;
-        wholeBoards = new WholeBoards(problem, budget);
     }
 
     /**
      * @param demand    what is to be cut, a part of the problem or all of it
      * @param supply    the boards there are for it
      * @param known     a plan for the same pieces
-     * @param moneyOnly whether plans of the same money and fewer boards are of no interest; not with pieces uncut
      * @return the best plan found, {@code known} if none is better
      */
-    Solution improve(int[] demand, int[] supply, Solution known, boolean moneyOnly) {
-        this.moneyOnly = moneyOnly;
+    Solution improve(int[] demand, int[] supply, Solution known) {
         best = known;
         complete = true;
         seen.clear();
-        explore(demand, supply, 0, 0, -1, null);
+        explore(demand, supply, 0, -1, null);
         return best;
     }
 
@@ -76,13 +71,7 @@ final class ExactFinish {
         return complete;
     }
 
-    /** Plans from this cost on are of no interest. */
-    private long cutoff() {
-        if (!moneyOnly || problem.boardWeight <= 1) return best.cost();
-        return (best.money() - 1) * problem.boardWeight + problem.mostBoards + 1;
-    }
-
-    private void explore(int[] demand, int[] supply, long cost, long money, int lastLead, int[] lastCopies) {
+    private void explore(int[] demand, int[] supply, long cost, int lastLead, int[] lastCopies) {
         if (!complete) return;
         if (longest(demand) < 0) {
             record();
@@ -96,16 +85,10 @@ final class ExactFinish {
         Long before = seen.get(state);
         if (before != null && before <= cost) return;
         relaxation.of(demand, supply);
-        relaxation.solve(cutoff() - cost, ROUNDS);
-        if (relaxation.bound() >= cutoff() - cost) return;
-        if (moneyOnly) {
-            long below = best.money() - money;
-            long from = problem.moneyAtLeast(relaxation.bound());
-            long[] boardWorth = relaxation.boardWorth();
-            if (wholeBoards.leastMoney(boardWorth, supply, relaxation.wholeWorth(), from, below) >= below) return;
-        }
+        relaxation.solve(best.cost() - cost, ROUNDS);
+        if (relaxation.bound() >= best.cost() - cost) return;
         Solution rest = filling.best(demand, supply);
-        if (cost + rest.cost() < cutoff()) {
+        if (cost + rest.cost() < best.cost()) {
             Solution found = new Solution(problem);
             for (Pattern pattern : chosen) found.add(pattern, 1);
             found.addAll(rest);
@@ -126,7 +109,7 @@ final class ExactFinish {
         here.sort(Comparator.comparingLong(Choice::leastCost));
         for (Choice choice : here) {
             if (!complete) return;
-            if (cost + choice.leastCost() >= cutoff()) continue;
+            if (cost + choice.leastCost() >= best.cost()) continue;
             Pattern pattern = choice.pattern();
             int[] demandLeft = demand.clone();
             int[] copies = new int[demand.length];
@@ -137,15 +120,14 @@ final class ExactFinish {
             chosen.add(pattern);
             int board = pattern.stock();
             if (board == Pattern.NONE) {
-                explore(demandLeft, supply, cost + problem.uncutCost[lead], money, -1, null);
+                explore(demandLeft, supply, cost + problem.uncutCost[lead], -1, null);
             } else {
                 int[] supplyLeft = supply;
                 if (problem.supply[board] != WholeProblem.UNLIMITED) {
                     supplyLeft = supply.clone();
                     supplyLeft[board]--;
                 }
-                explore(
-                        demandLeft, supplyLeft, cost + problem.cost[board], money + problem.price[board], lead, copies);
+                explore(demandLeft, supplyLeft, cost + problem.cost[board], lead, copies);
             }
             chosen.remove(chosen.size() - 1);
         }
@@ -154,7 +136,7 @@ final class ExactFinish {
     private void record() {
         Solution found = new Solution(problem);
         for (Pattern pattern : chosen) found.add(pattern, 1);
-        if (found.cost() < cutoff()) best = found;
+        if (found.cost() < best.cost()) best = found;
     }
 
     private int longest(int[] demand) {
@@ -193,7 +175,7 @@ final class ExactFinish {
         for (stock = 0; stock < problem.stocks(); stock++) {
             if (supply[stock] == 0 || lead >= 0 && !problem.holds(stock, lead)) continue;
             copies = new int[demand.length];
-            leastWorth = relaxation.leastWorth(stock, cutoff() - cost);
+            leastWorth = relaxation.leastWorth(stock, best.cost() - cost);
             zeroWorthCost = relaxation.leastWorth(stock, 1);
             extend(0, problem.capacity[stock], 0);
         }

@@ -38,7 +38,7 @@ record Exchange(WholeProblem problem, Relaxation relaxation, Diving diving, Fill
         }
         ExactFinish exact =
                 new ExactFinish(problem, relaxation, filling, budget, new Patience(budget, STEPS_A_PART));
-        Solution better = exact.improve(demand, supply, part, false);
+        Solution better = exact.improve(demand, supply, part);
         if (!exact.complete()) better = diving.dive(demand, supply, better, null);
         if (better.cost() >= part.cost()) return plan;
         Solution whole = new Solution(problem);

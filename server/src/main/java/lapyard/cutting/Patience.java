@@ -17,6 +17,11 @@ final class Patience {
         since = budget.spent();
     }
 
+    /** Does not count what these steps were spent on. */
+    void skip(long steps) {
+        since += CuttingBudget.turns(steps);
+    }
+
     boolean over() {
         return budget.spent() - since > turns || budget.over();
     }

@@ -2,6 +2,7 @@ package lapyard.cutting;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -245,6 +246,14 @@ final class Relaxation {
         long[] values = new long[open.length];
         for (int k = 0; k < open.length; k++) values[k] = knapsack.best(k);
         return values;
+    }
+
+    /** As {@link #boardWorth}, of boards that are used up as well. */
+    long[] anyBoardWorth() {
+        boolean[] all = new boolean[open.length];
+        Arrays.fill(all, true);
+        knapsack.solve(worth, demand, all, enough);
+        return boardWorth();
     }
 
     /** What all pieces still to be cut are worth in the last round. */

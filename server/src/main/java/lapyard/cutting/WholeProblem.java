@@ -200,6 +200,21 @@ final class WholeProblem {
                 this, weight, wanted, itemFaces, uncut, onHand, mostBoards, new long[stocks()], LongStream.of(cost).map(all -> 1).toArray(), 0);
     }
 
+    /** The question whether given boards hold all pieces: none can be bought, none costs anything, a piece left over costs by its length. */
+    WholeProblem given() {
+        int[] there = IntStream.of(supply).map(all -> (int) Math.min(all, mostBoards)).toArray();
+        long each = Math.max(UNCUT, 4 * mostBoards);
+        long[] uncut = IntStream.of(weight)
+                .mapToLong(one -> each / 8 + each * one / Math.max(one, capacity[0]))
+                .toArray();
+        return new WholeProblem(
+                this, weight, demand, itemFaces, uncut, there, mostBoards, new long[stocks()], LongStream.of(cost).map(all -> 1).toArray(), 0);
+    }
+
+    WholeProblem withSupply(int[] boards) {
+        return new WholeProblem(this, weight, demand, itemFaces, uncutCost, boards, mostBoards, price, cost, boardWeight);
+    }
+
     /** How many pieces a plan of {@link #scarce} leaves over at least when it costs at least this much. */
     long uncutAtLeast(long costAtLeast) {
         long dearest = 1;
