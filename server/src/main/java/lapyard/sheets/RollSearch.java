@@ -2,7 +2,9 @@ package lapyard.sheets;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.LongStream;
 
 /** Finds a cheap layout and proves what every layout costs. */
@@ -17,9 +19,14 @@ final class RollSearch {
     private static final double LOOSEST = 0.7;
     private static final double DENSEST = 1.6;
 
-    /** From so many pieces on straight cuts leave little to gain, and from so many on a beam over skylines gains nothing. */
-    private static final int VERY_MANY = 100;
-    private static final int BEYOND_SKYLINES = 250;
+    /** From so many pieces on straight cuts leave little to gain; the part of a free search that they take. */
+    private static final int VERY_MANY = 500;
+    private static final int MANY_IN_SHORT = 100;
+    private static final double MOST_STRAIGHT = 0.7;
+    private static final double LEAST_STRAIGHT = 0.15;
+    /** A search over skylines tries so often with little effort, and then with such a part of what it took so far. */
+    private static final int FIRST_TRIES = 150;
+    private static final int LATER_TRIES = 25;
 
     /** The share of the work left that a bound by bars may take; where pieces share few widths it is worth extra work. */
     private static final double BARS_SHARE = 0.05;
@@ -85,22 +92,18 @@ final class RollSearch {
                 bound = BarBound.coins(job, bound, best.coins, laned ? work.besides(LANED_BARS) : work.share(BARS_SHARE));
                 tell();
             }
-            if (!free && pace == CutSearch.Pace.THOROUGH) skylines(work.share(0.06));
             straightCuts(free ? work.share(straightShare()) : work);
         }
         if (best == null) best = new Layout(job, List.of());
         if (free && best.area == job.area()) {
-            bottomLeft();
             skylines(work);
         }
         return new Answer(best, best.area == job.area() ? bound : 0);
     }
 
-    /** The part of a free search in which straight cuts are looked at: much with little time or many pieces. */
+    /** The part of a free search in which straight cuts are looked at. */
     private double straightShare() {
-        if (job.pieces() >= BEYOND_SKYLINES) return 0.95;
-        if (pace == CutSearch.Pace.QUICK || job.pieces() >= VERY_MANY) return 0.7;
-        return many ? 0.35 : 0.2;
+        return job.pieces() >= (pace == CutSearch.Pace.QUICK ? MANY_IN_SHORT : VERY_MANY) ? MOST_STRAIGHT : LEAST_STRAIGHT;
     }
 
     private boolean done() {
@@ -282,36 +285,32 @@ final class RollSearch {
         return nearest == 1 ? List.of(1) : List.of(1, nearest);
     }
 
-    private void bottomLeft() {
-        for (RollJob.Roll roll : job.rolls) {
-            for (BottomLeft.Order order : BottomLeft.Order.values()) {
-                for (Shelves.Lie lie : List.of(Shelves.Lie.LOW, Shelves.Lie.HIGH)) {
-                    if (done() || roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins) continue;
-                    Layout.Run run = BottomLeft.run(job, roll, order, lie, work);
-                    if (run != null) take(new Layout(job, List.of(run)));
-                }
-            }
-        }
-    }
-
-    /** Shortens the runs of the best layout, and lays whole rolls alone, by ever wider beams over skylines. */
+    /** Shortens the runs of the best layout, and lays whole rolls alone, with ever more effort at a time. */
     private void skylines(RollBudget part) {
         if (best == null || best.area != job.area()) return;
-        for (int beam = 1; !done() && !part.over() && beam < 1 << 20; beam *= 2) {
+        int[] all = new int[job.types.length];
+        for (int t = 0; t < all.length; t++) all[t] = job.types[t].count();
+        Map<RollJob.Roll, SkylineSearch> alone = new LinkedHashMap<>();
+        long whole = part.left();
+        boolean some = true;
+        for (int round = 0; some && !done() && !part.over(); round++) {
+            some = false;
+            long before = part.left();
+            long operations = Math.max(whole / FIRST_TRIES, (whole - before) / LATER_TRIES);
             for (RollJob.Roll roll : job.rolls) {
                 if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins) continue;
-                int[] all = new int[job.types.length];
-                for (int t = 0; t < all.length; t++) all[t] = job.types[t].count();
                 long below = roll.stepCoins() == 0 ? 0 : job.unitsIn(roll, (best.coins - 1) / roll.stepCoins()) + 1;
                 long least = job.unitsIn(roll, RollBound.alone(job, roll) / Math.max(1, roll.stepCoins()));
-                Layout.Run run = shorter(roll, all, least, below, beam, part);
+                SkylineSearch search = alone.computeIfAbsent(roll, one -> new SkylineSearch(job, all, one, 1));
+                Layout.Run run = search.shorter(least, below, operations, part);
                 if (run != null) take(new Layout(job, List.of(run)));
             }
-            if (best.runs.size() > 1) shortenRuns(beam, part);
+            if (best.runs.size() > 1) shortenRuns(round, operations, part);
+            some = part.left() < before;
         }
     }
 
-    private void shortenRuns(int beam, RollBudget part) {
+    private void shortenRuns(long seed, long operations, RollBudget part) {
         List<Layout.Run> runs = new ArrayList<>(best.runs);
         for (int i = 0; i < runs.size() && !part.over(); i++) {
             Layout.Run run = runs.get(i);
@@ -323,42 +322,10 @@ final class RollSearch {
             }
             long least = (area + run.roll().width() - 1) / run.roll().width();
             long below = job.unitsIn(run.roll(), job.steps(run.roll(), run.used()) - 1) + 1;
-            Layout.Run found = shorter(run.roll(), counts, least, below, beam, part);
+            Layout.Run found = new SkylineSearch(job, counts, run.roll(), seed).shorter(least, below, operations, part);
             if (found != null) runs.set(i, found);
         }
         take(new Layout(job, runs));
-    }
-
-    /**
-     * @param least no run is shorter, in units
-     * @param below the run must be shorter
-     * @return the shortest run that was found, or null
-     */
-    private Layout.Run shorter(RollJob.Roll roll, int[] counts, long least, long below, int beam, RollBudget part) {
-        SkylineSearch search = new SkylineSearch(job, counts, roll.width(), job.problem.straightCuts(), part);
-        Layout.Run found = null;
-        long low = least;
-        long high = Math.min(below - 1, roll.longest());
-        boolean lowest = true;
-        while (low <= high && !part.over()) {
-            // a run fills its last step, where steps are longer than units
-            long asked = Math.min(high, job.unitsIn(roll, job.steps(roll, lowest ? low : (low + high) / 2)));
-            lowest = false;
-            List<Block.Laid> laid = null;
-            for (int taste = 0; taste < SkylineSearch.TASTES && laid == null; taste++)
-                laid = search.fit(asked, beam, taste);
-            if (laid == null) {
-                low = asked + 1;
-                continue;
-            }
-            long used = 0;
-            for (Block.Laid one : laid) used = Math.max(used, one.y() + one.height());
-            found = new Layout.Run(roll, used, laid);
-            // one step less must be saved
-            high = job.unitsIn(roll, job.steps(roll, used) - 1);
-            if (high >= used) high = used - 1;
-        }
-        return found;
     }
 
     private Layout.Banded shelves(RollJob.Roll first, Shelves.Lie lie) {

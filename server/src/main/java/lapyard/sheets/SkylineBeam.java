@@ -1,0 +1,417 @@
+package lapyard.sheets;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Lays given pieces within a stretch of roll. The front of what is laid is a skyline; the next piece always goes into its
+ * lowest niche, or the niche is given up as waste. As the stretch is given, so is the waste it can bear, and whatever wastes
+ * more is dropped. A beam keeps the best partial layouts of each number of pieces; of those with the same pieces and the
+ * same front it keeps one.
+ *
+ * @see "Burke, Kendall and Whitwell, A new placement heuristic for the orthogonal stock-cutting problem, Operations
+ *     Research 52 (2004), for the lowest niche; Zhang, Wei, Leung and Chen, A binary search heuristic algorithm based on
+ *     randomized local search for the rectangular strip-packing problem, INFORMS Journal on Computing 25 (2013), for least
+ *     waste and fewest corners of the front"
+ */
+final class SkylineBeam {
+    /**
+     * Partial layouts are judged by what they waste as a share of what they lay. Both weights are areas, as shares of that of
+     * all pieces.
+     *
+     * @param start  is added to the waste, so that it says how much it counts that much is laid
+     * @param corner is added for each level of the front, over the root of the number of pieces
+     */
+    record Taste(double start, double corner) {}
+
+    /** A niche may be given up so often before the next piece though something fits it. */
+    private static final int GIVEN_UP = 2;
+    private static final int MOST_GIVEN_UP = 7;
+    private static final int CHOICES_AN_INSERTION = 6;
+
+    private final long width;
+    private final int[] counts;
+    private final int types;
+    private final int pieces;
+    private final long area;
+    /** Pieces as they may lie, narrowest first. */
+    private final int lies;
+    private final long[] wide;
+    private final long[] high;
+    private final long[] size;
+    private final int[] typeOf;
+    /** The same piece the other way; itself where there is none. */
+    private final int[] otherLie;
+    private final boolean alike;
+
+    private final long[] typeMark;
+
+    // partial layouts of one number of pieces, and those with one more
+    private Front[] level = new Front[0];
+    private Front[] next = new Front[0];
+
+    // what was laid, in order: the step before, and the piece
+    private int[] before = new int[256];
+    private int[] lie = new int[256];
+    private long[] lieX = new long[256];
+    private long[] lieY = new long[256];
+    private int steps;
+
+    // choices not worked out yet
+    private long[] order = new long[64];
+    private int[] from = new int[64];
+    private int[] chosen = new int[64];
+    private long[] mark = new long[64];
+    private int choices;
+    private int keep;
+    private float worst;
+    private long[] seen = new long[64];
+
+    private final long[] x;
+    private final long[] y;
+
+    /** A partial layout. */
+    private static final class Front {
+        long[] x = new long[8];
+        long[] y = new long[8];
+        int corners;
+        /** Lies of pieces that are left, a bit each. */
+        long[] open;
+        /** Pieces left of each type; null where there is one of each. */
+        int[] left;
+        long area;
+        long waste;
+        long mark;
+        int step;
+    }
+
+    SkylineBeam(RollJob job, int[] counts, long width) {
+        this.width = width;
+        this.counts = counts;
+        this.types = counts.length;
+        List<long[]> all = new ArrayList<>();
+        long sum = 0;
+        int n = 0;
+        for (int t = 0; t < types; t++) {
+            if (counts[t] == 0) continue;
+            long w = job.types[t].width();
+            long h = job.types[t].height();
+            sum += w * h * counts[t];
+            n += counts[t];
+            if (w <= width) all.add(new long[] {w, h, t});
+            if (job.turn && w != h && h <= width) all.add(new long[] {h, w, t});
+        }
+        all.sort(Comparator.comparingLong((long[] a) -> a[0]).thenComparingLong(a -> a[1]));
+        alike = Arrays.stream(counts).anyMatch(count -> count > 1);
+        area = sum;
+        pieces = n;
+        lies = all.size();
+        wide = all.stream().mapToLong(a -> a[0]).toArray();
+        high = all.stream().mapToLong(a -> a[1]).toArray();
+        typeOf = all.stream().mapToInt(a -> (int) a[2]).toArray();
+        size = all.stream().mapToLong(a -> a[0] * a[1]).toArray();
+        otherLie = new int[lies];
+        int[] seenLie = new int[types];
+        Arrays.fill(seenLie, -1);
+        for (int o = 0; o < lies; o++) {
+            int other = seenLie[typeOf[o]];
+            otherLie[o] = other < 0 ? o : other;
+            if (other >= 0) otherLie[other] = o;
+            seenLie[typeOf[o]] = o;
+        }
+        typeMark = new long[types];
+        for (int t = 0; t < types; t++) typeMark[t] = mix(t + 1, -7);
+        x = new long[pieces + 2];
+        y = new long[pieces + 2];
+    }
+
+    private static long mix(long a, long b) {
+        long z = a * 0x9E3779B97F4A7C15L + b * 0xC2B2AE3D27D4EB4FL;
+        z = (z ^ z >>> 29) * 0xBF58476D1CE4E5B9L;
+        return z ^ z >>> 32;
+    }
+
+    /**
+     * @param height of the stretch
+     * @param beam   how many partial layouts are kept
+     * @return all pieces in the order in which they are laid; null where no layout was found, which proves nothing
+     */
+    List<Block.Laid> fit(long height, int beam, Taste taste, RollBudget work) {
+        long bearable = width * height - area;
+        if (bearable < 0) return null;
+        steps = 0;
+        if (level.length < beam) level = Arrays.copyOf(level, beam);
+        if (next.length < beam) next = Arrays.copyOf(next, beam);
+        level[0] = empty();
+        int fronts = 1;
+        for (int n = 0; n < pieces; n++) {
+            choices = 0;
+            keep = beam;
+            worst = Float.MAX_VALUE;
+            long looked = 0;
+            for (int f = 0; f < fronts; f++) looked += expand(level[f], f, height, bearable, taste);
+            work.spend(looked + fronts * 20L);
+            if (work.over()) return null;
+            sift();
+            int kept = Math.min(choices, beam);
+            for (int c = 0; c < kept; c++) place(level[from[(int) order[c]]], chosen[(int) order[c]], c);
+            work.spend(kept * (30L + types / 8));
+            if (kept == 0) return null;
+            Front[] swap = level;
+            level = next;
+            next = swap;
+            fronts = kept;
+        }
+        Front lowest = level[0];
+        for (int f = 1; f < fronts; f++) if (top(level[f]) < top(lowest)) lowest = level[f];
+        return laid(lowest.step);
+    }
+
+    private static long top(Front front) {
+        long top = 0;
+        for (int i = 0; i < front.corners; i++) top = Math.max(top, front.y[i]);
+        return top;
+    }
+
+    private List<Block.Laid> laid(int last) {
+        List<Block.Laid> laid = new ArrayList<>();
+        for (int s = last; s >= 0; s = before[s])
+            laid.add(new Block.Laid(typeOf[lie[s]], lieX[s], lieY[s], wide[lie[s]], high[lie[s]]));
+        Collections.reverse(laid);
+        return laid;
+    }
+
+    private Front empty() {
+        Front front = new Front();
+        front.corners = 1;
+        front.open = new long[(lies + 63) / 64];
+        for (int o = 0; o < lies; o++) front.open[o >> 6] |= 1L << o;
+        front.left = alike ? counts.clone() : null;
+        for (int t = 0; t < types; t++) front.mark += counts[t] * typeMark[t];
+        front.step = -1;
+        return front;
+    }
+
+    /** Notes what may be laid next; returns how many places were looked at. */
+    private long expand(Front front, int f, long height, long bearable, Taste taste) {
+        int corners = front.corners;
+        System.arraycopy(front.x, 0, x, 0, corners);
+        System.arraycopy(front.y, 0, y, 0, corners);
+        long[] open = front.open;
+        long waste = front.waste;
+        int first = 0;
+        while (open[first] == 0) first++;
+        long narrowest = wide[64 * first + Long.numberOfTrailingZeros(open[first])];
+        long area = front.area;
+        long looked = 0;
+        double base = taste.start * this.area;
+        double corner = taste.corner * this.area / Math.sqrt(pieces);
+        boolean any = false;
+        for (int given = 0; waste <= bearable; given++) {
+            int niche = 0;
+            for (int i = 1; i < corners; i++) if (y[i] < y[niche]) niche = i;
+            long to = niche + 1 < corners ? x[niche + 1] : width;
+            long room = to - x[niche];
+            long floor = y[niche];
+            long leftWall = niche > 0 ? y[niche - 1] : height;
+            long rightWall = niche + 1 < corners ? y[niche + 1] : height;
+            long shape = front.mark;
+            for (int i = 0; i < corners; i++) if (i != niche) shape += mix(x[i], y[i]);
+            long bits = open[first];
+            for (int word = first; ; ) {
+                while (bits == 0 && ++word < open.length) bits = open[word];
+                if (bits == 0) break;
+                int o = 64 * word + Long.numberOfTrailingZeros(bits);
+                bits &= bits - 1;
+                if (wide[o] > room) break;
+                looked++;
+                long top = floor + high[o];
+                if (top > height) continue;
+                long gap = room - wide[o];
+                boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
+                int more;
+                long lost = 0;
+                if (gap == 0) {
+                    more = (top == leftWall ? -1 : 0) + (top == rightWall ? -1 : 0);
+                } else {
+                    more = top == (atLeft ? leftWall : rightWall) ? 0 : 1;
+                    if (gap < narrowest) {
+                        lost = gap * (Math.min(top, atLeft ? rightWall : leftWall) - floor);
+                        if (waste + lost > bearable) continue;
+                    }
+                }
+                float score = (float) ((waste + lost + base + corner * (corners + more)) / (area + size[o]));
+                any = true;
+                if (score >= worst) continue;
+                // equal marks are taken for equal layouts
+                long now = shape - typeMark[typeOf[o]];
+                if (gap == 0) {
+                    now += mix(x[niche], top);
+                    if (top == leftWall && niche > 0) now -= mix(x[niche], top);
+                    if (top == rightWall && niche + 1 < corners) now -= mix(to, top);
+                } else if (atLeft) {
+                    if (top != leftWall || niche == 0) now += mix(x[niche], top);
+                    now += mix(x[niche] + wide[o], floor);
+                } else {
+                    now += mix(x[niche], floor) + mix(to - wide[o], top);
+                    if (top == rightWall && niche + 1 < corners) now -= mix(to, top);
+                }
+                note(score, f, o << 4 | given << 1 | (atLeft ? 1 : 0), now);
+                looked += CHOICES_AN_INSERTION;
+            }
+            if (given >= GIVEN_UP && any || given == MOST_GIVEN_UP || corners == 1) break;
+            waste += room * (Math.min(leftWall, rightWall) - floor);
+            corners = giveUp(x, y, corners, niche);
+        }
+        return looked;
+    }
+
+    /** Raises a niche to its lower wall; returns how many levels are left. */
+    private int giveUp(long[] x, long[] y, int corners, int niche) {
+        long leftWall = niche > 0 ? y[niche - 1] : Long.MAX_VALUE;
+        long rightWall = niche + 1 < corners ? y[niche + 1] : Long.MAX_VALUE;
+        y[niche] = Math.min(leftWall, rightWall);
+        return joined(x, y, corners);
+    }
+
+    /** Neighbouring levels of one height become one. */
+    private static int joined(long[] x, long[] y, int corners) {
+        int n = 0;
+        for (int i = 0; i < corners; i++) {
+            if (n > 0 && y[n - 1] == y[i]) continue;
+            x[n] = x[i];
+            y[n++] = y[i];
+        }
+        return n;
+    }
+
+    private void note(float score, int f, int choice, long now) {
+        if (choices == order.length) {
+            if (choices >= 4 * keep) sift();
+            if (choices > order.length / 2) {
+                order = Arrays.copyOf(order, 2 * choices);
+                from = Arrays.copyOf(from, 2 * choices);
+                chosen = Arrays.copyOf(chosen, 2 * choices);
+                mark = Arrays.copyOf(mark, 2 * choices);
+            }
+            if (score >= worst) return;
+        }
+        from[choices] = f;
+        chosen[choices] = choice;
+        mark[choices] = now;
+        // scores are never negative, so their bits are in their order
+        order[choices] = (long) Float.floatToRawIntBits(score) << 32 | choices;
+        choices++;
+    }
+
+    /** Brings the best choices to the front in their order, and drops those that are alike and those that are too many. */
+    private void sift() {
+        Arrays.sort(order, 0, choices);
+        int size = Integer.highestOneBit(Math.max(16, Math.min(choices, 2 * keep) * 4));
+        if (seen.length < size) seen = new long[size];
+        Arrays.fill(seen, 0);
+        int mask = seen.length - 1;
+        int n = 0;
+        for (int c = 0; c < choices && n < keep; c++) {
+            long now = mark[(int) order[c]] | 1;
+            int slot = (int) (now >>> 20) & mask;
+            while (seen[slot] != 0 && seen[slot] != now) slot = slot + 1 & mask;
+            if (seen[slot] == now) continue;
+            seen[slot] = now;
+            order[n++] = order[c];
+        }
+        if (n == keep) worst = Float.intBitsToFloat((int) (order[n - 1] >>> 32));
+        // what is kept moves to the first places
+        int[] f = new int[n];
+        int[] o = new int[n];
+        long[] m = new long[n];
+        for (int c = 0; c < n; c++) {
+            int at = (int) order[c];
+            f[c] = from[at];
+            o[c] = chosen[at];
+            m[c] = mark[at];
+            order[c] = order[c] >>> 32 << 32 | c;
+        }
+        System.arraycopy(f, 0, from, 0, n);
+        System.arraycopy(o, 0, chosen, 0, n);
+        System.arraycopy(m, 0, mark, 0, n);
+        choices = n;
+    }
+
+    private void place(Front old, int choice, int into) {
+        Front front = next[into] == null ? next[into] = new Front() : next[into];
+        int corners = old.corners;
+        if (front.x.length < corners + 2) {
+            front.x = new long[corners + 10];
+            front.y = new long[corners + 10];
+        }
+        System.arraycopy(old.x, 0, front.x, 0, corners);
+        System.arraycopy(old.y, 0, front.y, 0, corners);
+        long[] fx = front.x;
+        long[] fy = front.y;
+        int o = choice >> 4;
+        long waste = old.waste;
+        int niche = lowest(fy, corners);
+        for (int given = choice >> 1 & 7; given > 0; given--) {
+            long to = niche + 1 < corners ? fx[niche + 1] : width;
+            long wall = Math.min(niche > 0 ? fy[niche - 1] : Long.MAX_VALUE, niche + 1 < corners ? fy[niche + 1] : Long.MAX_VALUE);
+            waste += (to - fx[niche]) * (wall - fy[niche]);
+            corners = giveUp(fx, fy, corners, niche);
+            niche = lowest(fy, corners);
+        }
+        long to = niche + 1 < corners ? fx[niche + 1] : width;
+        long floor = fy[niche];
+        long top = floor + high[o];
+        long at = fx[niche];
+        if (to - at > wide[o]) {
+            System.arraycopy(fx, niche + 1, fx, niche + 2, corners - niche - 1);
+            System.arraycopy(fy, niche + 1, fy, niche + 2, corners - niche - 1);
+            corners++;
+            if ((choice & 1) == 1) {
+                fy[niche] = top;
+                fx[niche + 1] = at + wide[o];
+                fy[niche + 1] = floor;
+            } else {
+                at = to - wide[o];
+                fx[niche + 1] = at;
+                fy[niche + 1] = top;
+            }
+        } else {
+            fy[niche] = top;
+        }
+        front.corners = joined(fx, fy, corners);
+        if (front.open == null) front.open = new long[old.open.length];
+        System.arraycopy(old.open, 0, front.open, 0, old.open.length);
+        if (alike) {
+            if (front.left == null) front.left = new int[types];
+            System.arraycopy(old.left, 0, front.left, 0, types);
+        }
+        if (!alike || --front.left[typeOf[o]] == 0) {
+            front.open[o >> 6] &= ~(1L << o);
+            front.open[otherLie[o] >> 6] &= ~(1L << otherLie[o]);
+        }
+        front.area = old.area + size[o];
+        front.waste = waste;
+        front.mark = old.mark - typeMark[typeOf[o]];
+        if (steps == before.length) {
+            before = Arrays.copyOf(before, 2 * steps);
+            lie = Arrays.copyOf(lie, 2 * steps);
+            lieX = Arrays.copyOf(lieX, 2 * steps);
+            lieY = Arrays.copyOf(lieY, 2 * steps);
+        }
+        before[steps] = old.step;
+        lie[steps] = o;
+        lieX[steps] = at;
+        lieY[steps] = floor;
+        front.step = steps++;
+    }
+
+    private static int lowest(long[] y, int corners) {
+        int lowest = 0;
+        for (int i = 1; i < corners; i++) if (y[i] < y[lowest]) lowest = i;
+        return lowest;
+    }
+}
