@@ -199,14 +199,6 @@ public final class AnswerService {
         boolean stop();
     }
 
-    public String exampleCatalogue() {
-        return desk.exampleCatalogue();
-    }
-
-    public String schema() {
-        return desk.schema();
-    }
-
     /**
      * An answer that stands for an address until its garden is written to.
      *

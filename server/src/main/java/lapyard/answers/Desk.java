@@ -126,10 +126,4 @@ public interface Desk {
      * @throws Refused if it is not a problem of that kind
      */
     String solve(String kind, String problem, double seconds, Function<String, Progress> progress);
-
-    /** The catalogue that stands where a garden says nothing, as JSON. */
-    String exampleCatalogue();
-
-    /** The JSON Schema of the garden document. */
-    String schema();
 }

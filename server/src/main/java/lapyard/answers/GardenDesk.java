@@ -15,7 +15,6 @@ import lapyard.job.SearchMemory;
 import lapyard.job.TryOut;
 import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
-import lapyard.json.GardenSchema;
 import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
 import lapyard.json.SiteFileJson;
@@ -206,15 +205,5 @@ public final class GardenDesk implements Desk {
         Reading reading = reading(given);
         if (reading instanceof Reading.Read read) return read.garden();
         throw new Refused(reading.findings(), given.words());
-    }
-
-    @Override
-    public String exampleCatalogue() {
-        return MerchantListJson.examples();
-    }
-
-    @Override
-    public String schema() {
-        return GardenSchema.text();
     }
 }

@@ -20,6 +20,8 @@ import lapyard.answers.AnswerService;
 import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfPage;
+import lapyard.json.GardenSchema;
+import lapyard.json.MerchantListJson;
 import lapyard.prints.Prints;
 
 /** What is made from a body alone; nothing is kept. */
@@ -150,7 +152,7 @@ public final class DeskResource {
     @Path("api/example-catalogue")
     @Produces(MediaType.APPLICATION_JSON)
     public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(answers.exampleCatalogue()), MediaType.APPLICATION_JSON, have).build();
+        return SheetsResource.answer(Answer.of(MerchantListJson.examples()), MediaType.APPLICATION_JSON, have).build();
     }
 
     /** Which kinds of sheets there are, on which papers, and which layers a plan has. */
@@ -168,7 +170,7 @@ public final class DeskResource {
     @GET
     @Path("schema/garden.json")
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(answers.schema()), "application/schema+json", have)
+        return SheetsResource.answer(Answer.of(GardenSchema.text()), "application/schema+json", have)
                 .build();
     }
 }

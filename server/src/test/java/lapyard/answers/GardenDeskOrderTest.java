@@ -1,5 +1,6 @@
 package lapyard.answers;
 
+import lapyard.json.MerchantListJson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -125,6 +126,6 @@ class GardenDeskOrderTest {
         assertEquals(2, preview.at("/bad/0/line").asInt());
         assertTrue(preview.path("garden").isNull());
         assertThrows(Refused.class, () -> DESK.merchantList("{\"list\":7}"));
-        assertTrue(MAPPER.readTree(DESK.exampleCatalogue()).path("sections").size() > 0);
+        assertTrue(MAPPER.readTree(MerchantListJson.examples()).path("sections").size() > 0);
     }
 }

@@ -99,15 +99,5 @@ class TallyCheckTest {
         public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
             throw new UnsupportedOperationException();
         }
-
-        @Override
-        public String exampleCatalogue() {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public String schema() {
-            throw new UnsupportedOperationException();
-        }
     }
 }

@@ -186,16 +186,6 @@ public class SizesDesk implements Desk {
                 + read(problem).path("pieces").size() + "}";
     }
 
-    @Override
-    public String exampleCatalogue() {
-        return "{}";
-    }
-
-    @Override
-    public String schema() {
-        return "{\"$schema\":\"https://json-schema.org/draft/2020-12/schema\",\"type\":\"object\"}";
-    }
-
     /** Made when the first document is read: making it loads some 500 classes, and a server's start needs none. */
     private static final class Late {
         static final JsonMapper MAPPER = new JsonMapper();
