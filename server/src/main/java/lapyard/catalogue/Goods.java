@@ -42,7 +42,7 @@ public enum Goods {
 
     private final String code;
     private final String words;
-    private final Sold sold;
+    public final Sold sold;
 
     Goods(String code, String words, Sold sold) {
         this.code = code;
@@ -58,10 +58,6 @@ public enum Goods {
     /** @param part a length in mm or a name: {@code screws.60} */
     public String item(String part) {
         return code + "." + part;
-    }
-
-    public Sold sold() {
-        return sold;
     }
 
     /** The goods that an item of the catalogue belongs to; empty for what only a garden knows. */

@@ -27,7 +27,7 @@ public record PackGoods(
 
     /** The share bought over the need where the catalogue says nothing. */
     public static double usualSpare(String item) {
-        return Goods.of(item).filter(goods -> goods.sold() == Goods.Sold.LOOSE).isPresent() ? LOOSE_GOODS_SPARE : 0;
+        return Goods.of(item).filter(goods -> goods.sold == Goods.Sold.LOOSE).isPresent() ? LOOSE_GOODS_SPARE : 0;
     }
 
     /** What the catalogue takes where it says nothing of compacting. */

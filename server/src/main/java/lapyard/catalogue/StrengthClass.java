@@ -28,42 +28,22 @@ public enum StrengthClass {
     /** What timber counts as that nobody has graded. */
     public static final StrengthClass LOWEST = C14;
 
-    private final double bending;
-    private final double shear;
-    private final double stiffness;
-    private final double density;
-    private final double meanDensity;
-
-    StrengthClass(double bending, double shear, double stiffness, double density, double meanDensity) {
-        this.bending = bending;
-        this.shear = shear;
-        this.stiffness = stiffness;
-        this.density = density;
-        this.meanDensity = meanDensity;
-    }
-
     /** Characteristic bending strength fm,k. */
-    public double bendingNmm2() {
-        return bending;
-    }
-
+    public final double bendingNmm2;
     /** Characteristic shear strength fv,k. */
-    public double shearNmm2() {
-        return shear;
-    }
-
+    public final double shearNmm2;
     /** Mean stiffness along the grain E0,mean. */
-    public double stiffnessNmm2() {
-        return stiffness;
-    }
-
+    public final double stiffnessNmm2;
     /** Characteristic density. */
-    public double densityKgM3() {
-        return density;
-    }
+    public final double densityKgM3;
+    public final double meanDensityKgM3;
 
-    public double meanDensityKgM3() {
-        return meanDensity;
+    StrengthClass(double bendingNmm2, double shearNmm2, double stiffnessNmm2, double densityKgM3, double meanDensityKgM3) {
+        this.bendingNmm2 = bendingNmm2;
+        this.shearNmm2 = shearNmm2;
+        this.stiffnessNmm2 = stiffnessNmm2;
+        this.densityKgM3 = densityKgM3;
+        this.meanDensityKgM3 = meanDensityKgM3;
     }
 
     public boolean hardwood() {

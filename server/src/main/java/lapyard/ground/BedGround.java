@@ -43,7 +43,7 @@ public record BedGround(
                 "outside faces over the surface as drawn", Working.GEOMETRY,
                 Working.Input.of("outside faces", lot.area().getArea() / 1e6, "m2"))));
         Optional<SurfaceKind> surface = BySurface.most(areas);
-        Preparation.Soft soft = surface.filter(SurfaceKind::dug).isPresent() ? preparation.soft() : Preparation.Soft.SCRIBE;
+        Preparation.Soft soft = surface.filter(each -> each.dug).isPresent() ? preparation.soft() : Preparation.Soft.SCRIBE;
         Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
         if (areas.containsKey(SurfaceKind.DECK)) quantities.add(deckLoad(bed, loads));
         if (surface.filter(kind -> kind == SurfaceKind.DECK).isPresent()) return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());

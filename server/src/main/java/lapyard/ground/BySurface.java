@@ -38,7 +38,7 @@ public record BySurface(Garden garden, List<Finding> findings) {
             }
             Optional<SurfaceKind> surface = surfaces.flatMap(checks -> most(checks.areasUnder(Lot.of(beds.size(), bed))));
             if (surface.isEmpty()) asked.add(bed.id());
-            beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(surface.filter(SurfaceKind::dug).isEmpty()))));
+            beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(surface.filter(each -> each.dug).isEmpty()))));
         }
         return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(ask(asked)));
     }

@@ -75,7 +75,7 @@ public record JobSheet(
     public Map<String, List<Finding>> warnings() {
         Map<String, List<Finding>> warnings = new HashMap<>();
         FindingList.singles(snags).stream()
-                .filter(one -> one.kind().concern() == FindingKind.Concern.DANGER || one.kind() == FindingKind.SCRIBE_DEEP)
+                .filter(one -> one.kind().concern == FindingKind.Concern.DANGER || one.kind() == FindingKind.SCRIBE_DEEP)
                 .filter(one -> one.weight() != Finding.Weight.NOTE || one.accepted().isPresent())
                 .forEach(one -> one.place().ids(Place.What.BED).stream().distinct()
                         .forEach(bed -> warnings.computeIfAbsent(bed, key -> new ArrayList<>()).add(one)));

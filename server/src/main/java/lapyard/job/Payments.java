@@ -45,14 +45,10 @@ public record Payments(
         REST("rest after the delivery"),
         ALL("goods and delivery");
 
-        private final String words;
+        public final String words;
 
         What(String words) {
             this.words = words;
-        }
-
-        public String words() {
-            return words;
         }
     }
 

@@ -39,7 +39,7 @@ record Slats(Map<String, Lot> lots, List<Finding> findings) {
         if (garden.goods().slatBoards().isEmpty()) return new Slats(lots, findings);
         Map<String, Integer> left = new HashMap<>();
         for (SlatBoards kind : garden.goods().slatBoards()) {
-            left.put(kind.id(), kind.treatment().nowhere() ? 0 : kind.count());
+            left.put(kind.id(), kind.treatment().nowhere ? 0 : kind.count());
             barred(kind, garden).ifPresent(findings::add);
         }
         List<Bed> slatted = garden.beds().stream()
@@ -49,7 +49,7 @@ record Slats(Map<String, Lot> lots, List<Finding> findings) {
         for (Bed bed : slatted) {
             Lot best = new Lot(Optional.empty(), need(garden, bed, downhill), 0);
             for (SlatBoards kind : garden.goods().slatBoards()) {
-                if (left.get(kind.id()) > 0 && !(bed.planting().food() && kind.treatment().notFood())) {
+                if (left.get(kind.id()) > 0 && !(bed.planting().food() && kind.treatment().notFood)) {
                     int need = need(garden, bed.withInside(bed.inside().withBase(bed.inside().base().of(kind))), downhill);
                     Lot lot = new Lot(Optional.of(kind), need, Math.min(need, left.get(kind.id())));
                     best = better(lot, best) ? lot : best;
@@ -85,13 +85,13 @@ record Slats(Map<String, Lot> lots, List<Finding> findings) {
 
     private static Optional<Finding> barred(SlatBoards kind, Garden garden) {
         boolean food = garden.beds().stream().anyMatch(bed -> bed.planting().food() && bed.inside().base().slatted());
-        if (kind.treatment().nowhere()) {
+        if (kind.treatment().nowhere) {
             return Optional.of(Finding.of(FindingKind.BOARD_BARRED, Place.of(What.SLAT_BOARDS, kind.id()))
-                    .with("why", Fact.name(kind.treatment().words())).way(WayKind.LICENSED_TIP));
+                    .with("why", Fact.name(kind.treatment().words)).way(WayKind.LICENSED_TIP));
         }
-        return food && kind.treatment().notFood()
+        return food && kind.treatment().notFood
                 ? Optional.of(Finding.of(FindingKind.SLATS_NOT_FOOD, Place.of(What.SLAT_BOARDS, kind.id()))
-                        .with("why", Fact.name(kind.treatment().words())).way(WayKind.LOOK_FOR_HT))
+                        .with("why", Fact.name(kind.treatment().words)).way(WayKind.LOOK_FOR_HT))
                 : Optional.empty();
     }
 

@@ -63,8 +63,8 @@ final class CrewReader {
     private static Map<Rate, Double> rates(Cursor cursor, OptionalDouble barrowMinutes) {
         Map<Rate, Double> rates = new EnumMap<>(Rate.class);
         for (Rate rate : Rate.values()) {
-            double usual = rate == Rate.BARROW ? barrowMinutes.orElse(rate.usualMinutes()) : rate.usualMinutes();
-            rates.put(rate, cursor.number(rate.field(), usual));
+            double usual = rate == Rate.BARROW ? barrowMinutes.orElse(rate.usualMinutes) : rate.usualMinutes;
+            rates.put(rate, cursor.number(rate.field, usual));
         }
         cursor.refuseUnknown();
         return rates;

@@ -26,8 +26,8 @@ public final class FindingsJson {
     /** Keys: kind concern weight where place text amount ways, at and acts (see {@link #acts}), and list (where, place, text, ways, at, acts) behind a merged one. */
     private static ObjectNode one(Finding finding, Wording words) {
         ObjectNode one = NODES.objectNode();
-        one.put("kind", finding.kind().code());
-        one.put("concern", finding.kind().concern().name());
+        one.put("kind", finding.kind().code);
+        one.put("concern", finding.kind().concern.name());
         one.put("weight", finding.weight().name());
         one.put("where", finding.where());
         one.put("place", finding.place().words());
@@ -64,7 +64,7 @@ public final class FindingsJson {
         ObjectNode at = json.putObject("at");
         for (Place.What what : List.of(Place.What.BED, Place.What.WALL, Place.What.PATH, Place.What.WEEKEND)) {
             List<String> ids = finding.place().ids(what);
-            if (!ids.isEmpty()) at.put(what.one(), ids.get(0));
+            if (!ids.isEmpty()) at.put(what.one, ids.get(0));
         }
         ArrayNode acts = json.putArray("acts");
         for (WayOut way : finding.ways()) {

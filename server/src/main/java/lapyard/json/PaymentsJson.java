@@ -23,7 +23,7 @@ public final class PaymentsJson {
         return Wire.of(new Whole(
                 payments.currency().getCode(), payments.total(), payments.atLeast(), payments.paid(), payments.open(),
                 payments.dues().stream()
-                        .map(due -> new Due(due.day(), due.date(), due.supplier().id(), due.supplier().name(), due.what().words(), due.amount(), due.sum()))
+                        .map(due -> new Due(due.day(), due.date(), due.supplier().id(), due.supplier().name(), due.what().words, due.amount(), due.sum()))
                         .toList(),
                 payments.bought().stream()
                         .map(line -> new Line(line.item(), line.label(), line.planned(), line.packs(), line.bought(), line.paid(), line.told(), line.open(), line.over()))

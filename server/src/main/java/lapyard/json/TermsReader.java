@@ -41,7 +41,7 @@ final class TermsReader {
     /** An older place for the rate of a barrow, which the crew has; empty where it is not used. */
     static OptionalDouble barrowMinutes(Cursor loadIn) {
         return loadIn.has("barrowMinutes")
-                ? OptionalDouble.of(loadIn.number("barrowMinutes", Rate.BARROW.usualMinutes()))
+                ? OptionalDouble.of(loadIn.number("barrowMinutes", Rate.BARROW.usualMinutes))
                 : OptionalDouble.empty();
     }
 

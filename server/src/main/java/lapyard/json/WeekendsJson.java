@@ -64,7 +64,7 @@ final class WeekendsJson {
                 weekends.waits(),
                 buying.drops(),
                 buying.rows().stream().map(row -> row(row, dates.start())).toList(),
-                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field(), crew.minutes(rate), rate.per())).toList());
+                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field, crew.minutes(rate), rate.per)).toList());
     }
 
     /** What it costs to buy and cut in stages, beside all at once. */

@@ -85,7 +85,7 @@ public record Crew(boolean described, Dates dates, List<Person> people, Map<Rate
 
     private static Map<Rate, Double> usualRates() {
         Map<Rate, Double> rates = new java.util.EnumMap<>(Rate.class);
-        for (Rate rate : Rate.values()) rates.put(rate, rate.usualMinutes());
+        for (Rate rate : Rate.values()) rates.put(rate, rate.usualMinutes);
         return rates;
     }
 

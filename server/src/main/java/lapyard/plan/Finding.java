@@ -22,7 +22,7 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
         facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
         ways = List.copyOf(ways);
         alike = List.copyOf(alike);
-        for (WayOut way : ways) assert kind.ways().contains(way.kind()) : kind + " does not name its way out " + way.kind();
+        for (WayOut way : ways) assert kind.ways.contains(way.kind()) : kind + " does not name its way out " + way.kind();
     }
 
     /** STOP cannot be stored or drawn; SNAG is stored and named; NOTE is information. */
@@ -37,7 +37,7 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
 
     /** A finding with the usual weight of its kind, still without figures and ways out. */
     public static Finding of(FindingKind kind, Place place) {
-        return new Finding(kind, kind.weight(), place, Map.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
+        return new Finding(kind, kind.weight, place, Map.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
     }
 
     /** The same finding with one more figure. */

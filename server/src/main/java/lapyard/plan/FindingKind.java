@@ -286,12 +286,16 @@ public enum FindingKind {
         COMFORT
     }
 
-    private final String code;
-    private final Weight weight;
-    private final Concern concern;
-    private final boolean merges;
-    private final boolean estimate;
-    private final List<WayKind> ways;
+    public final String code;
+    /** The weight it has unless the place where it is found says otherwise. */
+    public final Weight weight;
+    public final Concern concern;
+    /** Whether several of this kind are shown as one, with a list behind it. */
+    public final boolean merges;
+    /** Whether it rests on the estimate of strength, of which a caution is due: an estimate, not a design. */
+    public final boolean estimate;
+    /** The ways out that a finding of this kind may offer, each only where it was tried; empty for mere information. */
+    public final List<WayKind> ways;
 
     FindingKind(String code, Weight weight, Concern concern, WayKind... ways) {
         this(code, weight, concern, false, false, ways);
@@ -308,33 +312,5 @@ public enum FindingKind {
         this.merges = merges;
         this.estimate = estimate;
         this.ways = List.of(ways);
-    }
-
-    public String code() {
-        return code;
-    }
-
-    /** The weight it has unless the place where it is found says otherwise. */
-    public Weight weight() {
-        return weight;
-    }
-
-    public Concern concern() {
-        return concern;
-    }
-
-    /** Whether several of this kind are shown as one, with a list behind it. */
-    public boolean merges() {
-        return merges;
-    }
-
-    /** Whether it rests on the estimate of strength, of which a caution is due: an estimate, not a design. */
-    public boolean estimate() {
-        return estimate;
-    }
-
-    /** The ways out that a finding of this kind may offer, each only where it was tried; empty for mere information. */
-    public List<WayKind> ways() {
-        return ways;
     }
 }

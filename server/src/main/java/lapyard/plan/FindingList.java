@@ -14,7 +14,7 @@ import lapyard.plan.Finding.Weight;
 public final class FindingList {
     private static final Comparator<Finding> ORDER = Comparator.comparing((Finding one) -> one.weight() != Weight.STOP)
             .thenComparing(one -> one.accepted().isPresent())
-            .thenComparing(one -> one.kind().concern())
+            .thenComparing(one -> one.kind().concern)
             .thenComparing(Finding::weight)
             .thenComparing(Finding::kind);
 
@@ -51,7 +51,7 @@ public final class FindingList {
     public static List<Finding> merged(Iterable<Finding> found) {
         Map<Object, List<Finding>> groups = new LinkedHashMap<>();
         for (Finding one : found) {
-            boolean merges = one.kind().merges() && one.alike().isEmpty();
+            boolean merges = one.kind().merges && one.alike().isEmpty();
             groups.computeIfAbsent(merges ? List.of(one.kind(), one.weight(), one.accepted()) : new Object(), key -> new ArrayList<>()).add(one);
         }
         return groups.values().stream().map(FindingList::one).toList();

@@ -44,16 +44,12 @@ public record Place(List<Part> parts) {
         /** Any other place; its first name is the whole of it. A field of the document is written as its way through it. */
         FIELD("", "");
 
-        private final String one;
+        public final String one;
         private final String many;
 
         What(String one, String many) {
             this.one = one;
             this.many = many;
-        }
-
-        public String one() {
-            return one;
         }
     }
 

@@ -29,15 +29,15 @@ public record RackBoard(
 
     /** Why it may go into no planted bed at all; empty where it may. */
     public Optional<String> barredEverywhere() {
-        return treatment.nowhere() ? Optional.of(treatment.words()) : Optional.empty();
+        return treatment.nowhere ? Optional.of(treatment.words) : Optional.empty();
     }
 
     /** Why the board may not go into a bed marked food; empty where it may. A board of unknown origin may not. */
     public Optional<String> barredFromFood() {
-        if (treatment.nowhere()) return barredEverywhere();
+        if (treatment.nowhere) return barredEverywhere();
         if (coated) return Optional.of("coated");
         if (origin.isEmpty()) return Optional.of("of unknown origin");
-        return treatment.notFood() ? Optional.of(treatment.words()) : Optional.empty();
+        return treatment.notFood ? Optional.of(treatment.words) : Optional.empty();
     }
 
     /** What is left between the bad spans, from the marked end on; runs shorter than {@code leastMm} are dropped. */

@@ -37,27 +37,15 @@ public enum Rate {
     EDGING("edging", 5, "a metre of edging"),
     TOP_UP("topUp", 30, "a bed topped up");
 
-    private final String field;
-    private final double usualMinutes;
-    private final String per;
+    /** The name in the document. */
+    public final String field;
+    public final double usualMinutes;
+    /** What the minutes are for, in words. */
+    public final String per;
 
     Rate(String field, double usualMinutes, String per) {
         this.field = field;
         this.usualMinutes = usualMinutes;
         this.per = per;
-    }
-
-    /** The name in the document. */
-    public String field() {
-        return field;
-    }
-
-    public double usualMinutes() {
-        return usualMinutes;
-    }
-
-    /** What the minutes are for, in words. */
-    public String per() {
-        return per;
     }
 }

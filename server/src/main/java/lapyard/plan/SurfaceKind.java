@@ -20,8 +20,10 @@ public enum SurfaceKind {
      */
     private static final double SOFT_CLAY_KPA = 40;
 
-    private final boolean dug;
-    private final OptionalDouble bearingKpa;
+    /** Whether it can be dug: a bed on it has an open base, and a bed on any other a slatted one. */
+    public final boolean dug;
+    /** Presumed bearing, kN/m2; empty where the ground spreads the load, or is not ground. */
+    public final OptionalDouble bearingKpa;
 
     SurfaceKind(boolean dug, OptionalDouble bearingKpa) {
         this.dug = dug;
@@ -38,18 +40,8 @@ public enum SurfaceKind {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** Whether it can be dug: a bed on it has an open base, and a bed on any other a slatted one. */
-    public boolean dug() {
-        return dug;
-    }
-
     /** Whether it is sawn or broken where it is in the way. */
     public boolean paved() {
         return this == SLAB || this == CONCRETE;
-    }
-
-    /** Presumed bearing, kN/m2; empty where the ground spreads the load, or is not ground. */
-    public OptionalDouble bearingKpa() {
-        return bearingKpa;
     }
 }

@@ -15,28 +15,16 @@ public enum Treatment {
     /** Coal tar oil, as on old track sleepers. */
     CREOSOTE("creosoted", true, true);
 
-    private final String words;
-    private final boolean nowhere;
-    private final boolean notFood;
+    /** As people read it, after the board's name. */
+    public final String words;
+    /** Barred wherever something is planted. */
+    public final boolean nowhere;
+    /** Barred from beds marked food. */
+    public final boolean notFood;
 
     Treatment(String words, boolean nowhere, boolean notFood) {
         this.words = words;
         this.nowhere = nowhere;
         this.notFood = notFood;
-    }
-
-    /** As people read it, after the board's name. */
-    public String words() {
-        return words;
-    }
-
-    /** Barred wherever something is planted. */
-    public boolean nowhere() {
-        return nowhere;
-    }
-
-    /** Barred from beds marked food. */
-    public boolean notFood() {
-        return notFood;
     }
 }

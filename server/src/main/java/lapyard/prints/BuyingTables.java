@@ -130,7 +130,7 @@ public final class BuyingTables {
                 new Column("Date", Form.DATE, 12), text("When", 24), text("To", 24), text("For", 26), new Column("Amount " + code, money, 14)));
         for (Payments.Due due : payments.dues()) {
             dues.row(due.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING), Cell.of(due.date().isPresent() ? "" : MoneyPrint.when(due)), Cell.of(due.supplier().name()),
-                    Cell.of(due.what().words()), Cell.of(due.amount()));
+                    Cell.of(due.what().words), Cell.of(due.amount()));
         }
         if (dues.size() > 0) dues.sum(Cell.NOTHING, Cell.NOTHING, Cell.of("All"), Cell.NOTHING, new Table.Sum(0, dues.size() - 1));
         Table bought = new Table("Bought", Prints.title(sheet, "bought against planned, " + code), List.of(text("Goods", 30), text("Planned", 26), new Column("Cost " + code, money, 12),

@@ -23,7 +23,7 @@ final class MoneyPrint {
                 .table("To pay, in " + payments.currency().getCode(), List.of(new Column("when", 0.2, true), new Column("to", 0.26, true), new Column("for", 0.26, false),
                                 new Column("amount", 0.14, true), new Column("sum so far", 0.14, false)),
                         payments.dues().stream()
-                                .map(due -> List.of(when(due), due.supplier().name(), due.what().words(), due.amount().toPlainString(), due.sum().toPlainString()))
+                                .map(due -> List.of(when(due), due.supplier().name(), due.what().words, due.amount().toPlainString(), due.sum().toPlainString()))
                                 .toList());
         return bought(sheets.section("Money: bought against planned", ""), payments).pages();
     }

@@ -45,7 +45,7 @@ final class ProvenancePrint {
         RackBoard board = one.board();
         return List.of(
                 board.id(), (board.count() > 1 ? board.count() + " x " : "") + Length.written(board.lengthMm(), imperial) + " of " + board.section(),
-                board.origin().isEmpty() ? "unknown" : board.origin(), board.treatment().words() + (board.coated() ? ", coated" : ""),
+                board.origin().isEmpty() ? "unknown" : board.origin(), board.treatment().words + (board.coated() ? ", coated" : ""),
                 board.checkedBy().isEmpty() ? "nobody" : board.checkedBy(),
                 one.allowed() + (one.why().isEmpty() ? "" : ": " + one.why()), String.join(", ", one.beds()));
     }

@@ -30,12 +30,12 @@ record Beam(StrengthClass timber, double acrossMm, double deepMm) {
 
     /** f_m,d. */
     double bendingStrength() {
-        return design(timber.bendingNmm2());
+        return design(timber.bendingNmm2);
     }
 
     /** f_v,d. */
     double shearStrength() {
-        return design(timber.shearNmm2());
+        return design(timber.shearNmm2);
     }
 
     static double design(double characteristic) {
@@ -76,7 +76,7 @@ record Beam(StrengthClass timber, double acrossMm, double deepMm) {
     }
 
     double sagAtOnceMm(double loadNmm, double spanMm) {
-        return 5 * loadNmm * Math.pow(spanMm, 4) / (384 * timber.stiffnessNmm2() * inertiaMm4());
+        return 5 * loadNmm * Math.pow(spanMm, 4) / (384 * timber.stiffnessNmm2 * inertiaMm4());
     }
 
     double sagMm(double loadNmm, double spanMm) {
@@ -90,8 +90,8 @@ record Beam(StrengthClass timber, double acrossMm, double deepMm) {
      * @param part     it may sag by this part of the span
      */
     static double clearSpanMm(StrengthClass timber, double deepMm, double pressure, double design, double part) {
-        double byStrength = deepMm * Math.sqrt(design(timber.bendingNmm2()) / (0.75 * design));
-        double bySag = Math.cbrt(timber.stiffnessNmm2() * Math.pow(deepMm, 3) / (0.15625 * (1 + KDEF) * part * pressure));
+        double byStrength = deepMm * Math.sqrt(design(timber.bendingNmm2) / (0.75 * design));
+        double bySag = Math.cbrt(timber.stiffnessNmm2 * Math.pow(deepMm, 3) / (0.15625 * (1 + KDEF) * part * pressure));
         return Math.min(byStrength, bySag);
     }
 }

@@ -64,14 +64,14 @@ final class FloorCheck {
                 "smaller of thickness x root(strength / (0.75 x 1.35 x pressure x spread)) and cube root of (stiffness x thickness ^"
                         + " 3 / (3 x 0.15625 x part x pressure x spread))", TIMBER,
                 thick, Input.of("strength", slat.bendingStrength(), "N/mm2"), Input.of("pressure", pressure, "N/mm2"),
-                Input.of("spread", carries / base.slatWidthMm(), ""), Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                Input.of("spread", carries / base.slatWidthMm(), ""), Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"),
                 Input.of("part", loads.sagPart(), ""), Input.of("soil and mulch on the slats", depthMm, "mm")));
         quantities.add(Quantity.of(QuantityKind.SLATS_USE, use * 100, "%",
                 "100 x 1.35 x load x span x span / 8 / (width x thickness x thickness / 6) / strength", TIMBER,
                 pressed, Input.of("span", span, "mm"), wide, thick, Input.of("strength", slat.bendingStrength(), "N/mm2")));
         quantities.add(Quantity.of(QuantityKind.SLATS_SAG, sag, "mm",
                 "3 x 5 x load x span ^ 4 / (384 x stiffness x width x thickness ^ 3 / 12)", TIMBER,
-                pressed, Input.of("span", span, "mm"), Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"), wide, thick));
+                pressed, Input.of("span", span, "mm"), Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"), wide, thick));
         boolean weak = use > 1;
         boolean sags = span > clear + 1e-6;
         Finding found = Verdict.about(work.bed().id(), "slats", weak ? FindingKind.SLATS_WEAK : sags ? FindingKind.SLATS_SAG : FindingKind.SLATS_HOLD)
@@ -103,7 +103,7 @@ final class FloorCheck {
                 Input.of("depth", base.bearerLiftMm(), "mm"),
                 Input.of("strength", bearer.bendingStrength() * size, "N/mm2"),
                 Input.of("shear strength", bearer.shearStrength(), "N/mm2"),
-                Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"));
+                Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"));
         quantities.add(new Quantity(QuantityKind.BEARERS_USE, use * 100, "%", new Working(inputs,
                 "larger of bending 100 x 1.35 x pressure x spacing x span ^ 2 / 8 / (width x depth ^ 2 / 6) / strength and"
                         + " shear 100 x 1.5 x 1.35 x pressure x spacing x span / 2 / (0.67 x width x depth) / shear strength",
@@ -123,8 +123,8 @@ final class FloorCheck {
         for (FloorBay bay : work.bottom().bays()) metres += bay.lengthMm() / 1000;
         double contactM2 = metres * footing.bearerMm() / 1000;
         double under = pressure * 1000 * work.frame().inner().areaMm2() / 1e6 / contactM2;
-        List<SurfaceKind> kinds = footing.surfaces().stream().filter(kind -> kind.bearingKpa().isPresent()).sorted().toList();
-        double bears = kinds.stream().mapToDouble(kind -> kind.bearingKpa().getAsDouble()).min().orElse(Double.POSITIVE_INFINITY);
+        List<SurfaceKind> kinds = footing.surfaces().stream().filter(kind -> kind.bearingKpa.isPresent()).sorted().toList();
+        double bears = kinds.stream().mapToDouble(kind -> kind.bearingKpa.getAsDouble()).min().orElse(Double.POSITIVE_INFINITY);
         quantities.add(Quantity.of(QuantityKind.BEARERS_LOAD, under, "kN/m2",
                 "pressure x inside / (length x width)",
                 "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table 9.4.4.1, and IBC 1806.2",

@@ -14,7 +14,7 @@ final class ScrewHold {
 
     /** Specific gravity, oven-dry mass over volume at 12 % moisture, of timber of a class on average. */
     static double gravity(StrengthClass timber) {
-        return timber.meanDensityKgM3() / 1120;
+        return timber.meanDensityKgM3 / 1120;
     }
 
     /** Allowable pull out of a long face. @see "NDS wood screws, 2850 G2 D lb an inch = 19.65 G2 D N/mm" */

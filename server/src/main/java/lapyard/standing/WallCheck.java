@@ -167,7 +167,7 @@ final class WallCheck {
     private Optional<WayOut> stronger(double clear) {
         Course drained = drained();
         for (StrengthClass other : List.of(StrengthClass.C16, StrengthClass.C24)) {
-            if (other.bendingNmm2() > timber.bendingNmm2()
+            if (other.bendingNmm2 > timber.bendingNmm2
                     && Beam.clearSpanMm(other, bed.section().thicknessMm(), drained.characteristic(), drained.design(),
                                     loads.bowPart()) >= clear) {
                 return Optional.of(WayOut.of(WayKind.TIMBER_STAMPED, Fact.name(other.toString())));
@@ -199,21 +199,21 @@ final class WallCheck {
         quantities.add(Quantity.of(QuantityKind.WALL_USE, use * 100, "%",
                 "100 x 0.75 x design pressure x (clear run / thickness) x (clear run / thickness) / strength", TIMBER,
                 Input.of("design pressure", drained.design(), "N/mm2"), span, thick,
-                Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
-                Input.of("characteristic strength of " + timber, timber.bendingNmm2(), "N/mm2")));
+                Input.of("strength", Beam.design(timber.bendingNmm2), "N/mm2"),
+                Input.of("characteristic strength of " + timber, timber.bendingNmm2, "N/mm2")));
         quantities.add(Quantity.of(QuantityKind.WALL_BOW, bow, "mm",
                 "3 x 0.15625 x pressure x clear run ^ 4 / (stiffness x thickness ^ 3), three times what it bends at once",
                 "EN 1995-1-1, 2.2.3 and Table 3.2, service class 3; EN 338:2016",
                 Input.of("pressure", drained.characteristic(), "N/mm2"), span, thick,
-                Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2")));
+                Input.of("stiffness", timber.stiffnessNmm2, "N/mm2")));
     }
 
     private Quantity spacing(QuantityKind kind, double spanMm, Course pressure) {
         return Quantity.of(kind, spanMm, "mm",
                 "smaller of thickness x root(strength / (0.75 x design pressure)) and cube root of (stiffness x thickness ^ 3 / (3 x"
                         + " 0.15625 x part x pressure))", TIMBER,
-                Input.of("thickness", bed.section().thicknessMm(), "mm"), Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
-                Input.of("design pressure", pressure.design(), "N/mm2"), Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                Input.of("thickness", bed.section().thicknessMm(), "mm"), Input.of("strength", Beam.design(timber.bendingNmm2), "N/mm2"),
+                Input.of("design pressure", pressure.design(), "N/mm2"), Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"),
                 Input.of("part", loads.bowPart(), ""), Input.of("pressure", pressure.characteristic(), "N/mm2"));
     }
 

@@ -24,10 +24,14 @@ public enum Step {
     PLANT("plant", "plant and mulch", false, Rate.PLANT),
     TOP_UP("top-up", "top up", false, Rate.TOP_UP, Rate.BARROW);
 
-    private final String code;
-    private final String label;
-    private final boolean stacks;
-    private final List<Rate> rates;
+    /** The code with a {@code *} for a number: {@code coat-*}. */
+    public final String code;
+    /** What is done, in words. */
+    public final String label;
+    /** Whether it comes before the walls of the bed stand; the last course does. */
+    public final boolean stacks;
+    /** The rates that make up its time. */
+    public final List<Rate> rates;
 
     Step(String code, String label, boolean stacks, Rate... rates) {
         this.code = code;
@@ -36,19 +40,9 @@ public enum Step {
         this.rates = List.of(rates);
     }
 
-    /** The code with a {@code *} for a number: {@code coat-*}. */
-    public String code() {
-        return code;
-    }
-
     /** @param number of a day at the saw or of a coat; without meaning elsewhere */
     public String code(int number) {
         return code.replace("*", String.valueOf(number));
-    }
-
-    /** What is done, in words. */
-    public String label() {
-        return label;
     }
 
     /** The code of the task that does this step of a bed; a saw day's and a path's have codes of their own. */
@@ -61,18 +55,8 @@ public enum Step {
         return task(bed, 0);
     }
 
-    /** Whether it comes before the walls of the bed stand; the last course does. */
-    public boolean stacks() {
-        return stacks;
-    }
-
     /** Whether it lays timbers of the walls. */
     public boolean lays() {
         return this == COURSE_1 || this == COURSES;
-    }
-
-    /** The rates that make up its time. */
-    public List<Rate> rates() {
-        return rates;
     }
 }

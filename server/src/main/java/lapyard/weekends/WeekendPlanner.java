@@ -293,7 +293,7 @@ public final class WeekendPlanner {
             for (GardenTask work : works) {
                 Integer own = fixedWeekends.get(work.bed());
                 boolean cut = work.step() == Step.SAW && work.number() <= weekend;
-                if (!done.contains(work.id()) && (cut || work.step().stacks() && own != null && own <= weekend)) wanted += work.personHours();
+                if (!done.contains(work.id()) && (cut || work.step().stacks && own != null && own <= weekend)) wanted += work.personHours();
             }
             int latest = beds.stream().mapToInt(stands::get).max().orElse(limit);
             double over = wanted - there;

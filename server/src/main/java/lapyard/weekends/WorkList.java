@@ -145,25 +145,25 @@ public final class WorkList {
 
     /** Set out, dug and poured, or made level or scribed to. */
     private After ground(BedLoad load, List<Piece> firstCourse) {
-        GardenTask last = add(load, Step.SET_OUT, Step.SET_OUT.label(), crew.minutes(Rate.SET_OUT), List.of(), List.of(),
+        GardenTask last = add(load, Step.SET_OUT, Step.SET_OUT.label, crew.minutes(Rate.SET_OUT), List.of(), List.of(),
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount(QuantityKind.DIG);
         double concrete = load.amount(QuantityKind.CONCRETE);
         double spoil = Math.ceil(load.amount(QuantityKind.SPOIL_LOOSE) * 1000 / barrowLitres - 1e-9);
         double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
-            last = add(load, Step.DIG, Step.DIG.label(), dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
+            last = add(load, Step.DIG, Step.DIG.label, dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
                     List.of(m3(dig) + " out, " + Measure.counted((long) spoil, "barrow")),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
-            last = add(load, Step.POUR, stone > 0 ? "lay the sub-base, pour" : Step.POUR.label(),
+            last = add(load, Step.POUR, stone > 0 ? "lay the sub-base, pour" : Step.POUR.label,
                     stone * crew.minutes(Rate.SUB_BASE) + concrete * crew.minutes(Rate.POUR), after(last),
                     List.of(m3(concrete) + " of concrete" + (stone > 0 ? ", " + m3(stone) + " of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
             return new After(last.id(), crew.waits().cureDays(), "concrete cures");
         }
         double wallM = firstCourse.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
-        last = add(load, Step.GROUND, Step.GROUND.label(),
+        last = add(load, Step.GROUND, Step.GROUND.label,
                 (load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
                         + stone * crew.minutes(Rate.SUB_BASE),
                 after(last), List.of(), List.of());
@@ -175,12 +175,12 @@ public final class WorkList {
         Bed bed = load.work().bed();
         List<Piece> pieces = load.work().pieces();
         List<After> cut = sawn.contains(bed.stage()) ? List.of(new After("saw." + bed.stage(), 0, "pieces are cut")) : List.of();
-        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label(),
+        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label,
                 List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))), cut, List.of(Measure.counted(pieces.size(), "piece")), List.of(), marks(pieces));
         After marks = new After(marked.id(), 0, "pieces are marked");
         int notched = load.work().frame().notches().size();
         if (notched == 0) return List.of(ground, marks);
-        GardenTask notches = add(load, Step.NOTCHES, Step.NOTCHES.label(), List.of(Share.alone(notched * crew.minutes(Rate.NOTCH))), List.of(marks),
+        GardenTask notches = add(load, Step.NOTCHES, Step.NOTCHES.label, List.of(Share.alone(notched * crew.minutes(Rate.NOTCH))), List.of(marks),
                 List.of(notched + (notched == 1 ? " notch" : " notches")), List.of("cannot be cut once course 1 is fixed"), notched(load));
         return List.of(ground, marks, new After(notches.id(), 0, "notches are hidden by course 1"));
     }
@@ -195,14 +195,14 @@ public final class WorkList {
         List<After> after = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
                 coated ? "finish dries, and is hidden by the base" : "walls stand")));
         if (load.stripMinutes() > 0) {
-            GardenTask cut = new GardenTask(Step.STRIPS.task(bed.id()), "saw", bed.id(), Step.STRIPS, 0, Step.STRIPS.label(),
+            GardenTask cut = new GardenTask(Step.STRIPS.task(bed.id()), "saw", bed.id(), Step.STRIPS, 0, Step.STRIPS.label,
                     List.of(Share.alone(load.stripMinutes())), false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
                     List.of(strips + " bearers and beams"),
                     List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
             works.add(cut);
             after.add(new After(cut.id(), 0, "strips are cut"));
         }
-        return add(load, Step.BASE, Step.BASE.label(), (slats + strips) * crew.minutes(Rate.BASE), after,
+        return add(load, Step.BASE, Step.BASE.label, (slats + strips) * crew.minutes(Rate.BASE), after,
                 List.of(strips + " bearers and beams, " + slats + " slats"),
                 List.of("drain gaps are hidden by the liner: look at them now"));
     }
@@ -214,12 +214,12 @@ public final class WorkList {
         List<After> after = new ArrayList<>(List.of(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
                 coated ? "finish dries, and is hidden by the liner" : "walls stand")));
         if (last != finish) after.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
-        return add(load, Step.LINER, Step.LINER.label(), liner * crew.minutes(Rate.LINER), after, List.of(Measure.SQUARE_METRES.written(liner, 1, imperial)), List.of());
+        return add(load, Step.LINER, Step.LINER.label, liner * crew.minutes(Rate.LINER), after, List.of(Measure.SQUARE_METRES.written(liner, 1, imperial)), List.of());
     }
 
     private GardenTask stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
         boolean single = !courses.containsKey(2);
-        GardenTask last = course(load, Step.COURSE_1, Step.COURSE_1.label(), List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
+        GardenTask last = course(load, Step.COURSE_1, Step.COURSE_1.label, List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
                 single ? 1.0 : 1.0 / courses.size(), single);
         List<List<Piece>> above = new ArrayList<>();
         for (int number = 2; courses.containsKey(number); number++) above.add(courses.get(number));
@@ -318,11 +318,11 @@ public final class WorkList {
                 after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
             }
         }
-        GardenTask fill = add(load, Step.FILL, Step.FILL.label(), barrows * crew.minutes(Rate.BARROW), after,
+        GardenTask fill = add(load, Step.FILL, Step.FILL.label, barrows * crew.minutes(Rate.BARROW), after,
                 List.of(Measure.counted((long) barrows, "barrow") + ", " + Measure.TONNES.written(load.amount(QuantityKind.SOIL_MASS) / 1000, 1, imperial)),
                 List.of("a barrow of soil is about " + kg(75) + ": plank over edges, no hurry"));
-        GardenTask plant = add(load, Step.PLANT, Step.PLANT.label(), load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
-        works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, Step.TOP_UP.label(),
+        GardenTask plant = add(load, Step.PLANT, Step.PLANT.label, load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
+        works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, Step.TOP_UP.label,
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 

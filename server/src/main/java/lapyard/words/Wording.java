@@ -30,7 +30,7 @@ public final class Wording {
 
     /** What is wrong, without the ways out: one or two full sentences. */
     public String text(Finding finding) {
-        String code = finding.kind().code();
+        String code = finding.kind().code;
         boolean many = !finding.alike().isEmpty();
         String said = Template.of(many ? code + ".many" : code).fill(name -> value(finding, name), name -> count(finding, name));
         return sentence(said) + finding.accepted().map(reason -> " Accepted: " + sentence(reason)).orElse("");
@@ -71,7 +71,7 @@ public final class Wording {
 
     /** The caution that belongs beside these findings, where one is due. */
     public static Optional<String> caution(List<Finding> findings) {
-        return findings.stream().anyMatch(one -> one.kind().estimate()) ? Optional.of(CAUTION) : Optional.empty();
+        return findings.stream().anyMatch(one -> one.kind().estimate) ? Optional.of(CAUTION) : Optional.empty();
     }
 
     /** A length with its unit: {@code 2400 mm}, {@code 7' 10 1/2"}. */
@@ -102,7 +102,7 @@ public final class Wording {
     }
 
     private static Optional<What> of(String name) {
-        for (What what : What.values()) if (what.one().equals(name.replace('-', ' '))) return Optional.of(what);
+        for (What what : What.values()) if (what.one.equals(name.replace('-', ' '))) return Optional.of(what);
         return Optional.empty();
     }
 

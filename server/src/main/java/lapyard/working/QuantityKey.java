@@ -7,12 +7,12 @@ package lapyard.working;
  */
 public record QuantityKey(QuantityKind kind, String part) {
     public QuantityKey {
-        if (part.isEmpty() == kind.code().contains("*")) throw new IllegalArgumentException(kind + " does not go with part '" + part + "'");
+        if (part.isEmpty() == kind.code.contains("*")) throw new IllegalArgumentException(kind + " does not go with part '" + part + "'");
     }
 
     /** The fixed name in the job sheet: {@code soil.loose}, {@code level.2}. */
     @Override
     public String toString() {
-        return kind.code().replace("*", part);
+        return kind.code.replace("*", part);
     }
 }

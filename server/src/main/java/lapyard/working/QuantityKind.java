@@ -123,21 +123,13 @@ public enum QuantityKind {
         NONE
     }
 
-    private final String code;
-    private final Sale sale;
+    /** The name in the job sheet, {@code *} where {@link QuantityKey} says which one. */
+    public final String code;
+    public final Sale sale;
 
     QuantityKind(String code, Sale sale) {
         this.code = code;
         this.sale = sale;
-    }
-
-    /** The name in the job sheet, {@code *} where {@link QuantityKey} says which one. */
-    public String code() {
-        return code;
-    }
-
-    public Sale sale() {
-        return sale;
     }
 
     /** The only one of its kind. */

@@ -43,7 +43,7 @@ class QuantityKindTest {
         SHEET.paths().forEach(path -> keys.addAll(PackNeeds.items(path.path()).keySet()));
         keys.forEach(key -> asked.add(key.kind()));
         Set<QuantityKind> packs = EnumSet.noneOf(QuantityKind.class);
-        for (QuantityKind kind : QuantityKind.values()) if (kind.sale() == Sale.PACKS) packs.add(kind);
+        for (QuantityKind kind : QuantityKind.values()) if (kind.sale == Sale.PACKS) packs.add(kind);
         assertEquals(packs, asked);
     }
 
@@ -55,7 +55,7 @@ class QuantityKindTest {
         Set<QuantityKind> seen = EnumSet.noneOf(QuantityKind.class);
         for (JobSheet.BedSheet bed : SHEET.beds()) {
             for (Quantity quantity : bed.quantities()) {
-                if (quantity.key().kind().sale() != Sale.PACKS || quantity.value() <= 0) continue;
+                if (quantity.key().kind().sale != Sale.PACKS || quantity.value() <= 0) continue;
                 seen.add(quantity.key().kind());
                 String item = PackNeeds.items(bed.work().bed()).get(quantity.key());
                 assertTrue(bought.contains("bed " + bed.work().bed().id() + " " + item), quantity.key() + " of bed " + bed.work().bed().id());
@@ -63,14 +63,14 @@ class QuantityKindTest {
         }
         for (JobSheet.PathSheet path : SHEET.paths()) {
             for (Quantity quantity : path.quantities()) {
-                if (quantity.key().kind().sale() != Sale.PACKS || quantity.value() <= 0) continue;
+                if (quantity.key().kind().sale != Sale.PACKS || quantity.value() <= 0) continue;
                 seen.add(quantity.key().kind());
                 String item = PackNeeds.items(path.path()).get(quantity.key());
                 assertTrue(bought.contains("path " + path.path().id() + " " + item), quantity.key() + " of path " + path.path().id());
             }
         }
         Set<QuantityKind> missing = EnumSet.noneOf(QuantityKind.class);
-        for (QuantityKind kind : QuantityKind.values()) if (kind.sale() == Sale.PACKS && !seen.contains(kind)) missing.add(kind);
+        for (QuantityKind kind : QuantityKind.values()) if (kind.sale == Sale.PACKS && !seen.contains(kind)) missing.add(kind);
         assertEquals(EnumSet.of(QuantityKind.SLATS_BOUGHT), missing, "which the garden has none of");
         Set<String> items = SHEET.slip().lines().stream().map(SlipLine::item).collect(Collectors.toSet());
         assertTrue(items.containsAll(List.of("liner", "membrane")), items.toString());
@@ -98,7 +98,7 @@ class QuantityKindTest {
     @Test
     void everyCodeStandsOnceAndAPartGoesWithAStar() {
         Set<String> codes = new TreeSet<>();
-        for (QuantityKind kind : QuantityKind.values()) assertTrue(codes.add(kind.code()), kind.name());
+        for (QuantityKind kind : QuantityKind.values()) assertTrue(codes.add(kind.code), kind.name());
         assertEquals("survey.3.x", QuantityKind.SURVEY_X.of(3).toString());
         assertEquals("soil.loose", QuantityKind.SOIL_LOOSE.alone().toString());
         assertThrows(IllegalArgumentException.class, () -> QuantityKind.LEVEL.alone());
@@ -111,8 +111,8 @@ class QuantityKindTest {
         StringBuilder table = new StringBuilder("# Quantities\n\nEvery quantity of `job-sheet.json` by its `key`, and how it is bought. A `*` stands for which one: a corner, a wall,\n"
                 + "a surface or a material. Written by `QuantityKindTest`.\n\n| key | bought |\n| --- | --- |\n");
         for (QuantityKind kind : QuantityKind.values()) {
-            table.append("| `").append(kind.code()).append("` | ")
-                    .append(kind.sale() == Sale.NONE ? "not for sale" : "in " + kind.sale().name().toLowerCase(Locale.ROOT)).append(" |\n");
+            table.append("| `").append(kind.code).append("` | ")
+                    .append(kind.sale == Sale.NONE ? "not for sale" : "in " + kind.sale.name().toLowerCase(Locale.ROOT)).append(" |\n");
         }
         Path file = Path.of("../docs/quantities.md");
         if (Boolean.getBoolean("lapyard.approve")) Files.writeString(file, table);

@@ -69,7 +69,7 @@ class UsualBedTest {
     void aNotchIsAQuarterDeepAtMost(double height, double depth) {
         JobSheet sheet = timber("\"thickness\":100,\"height\":" + height);
         assertEquals(depth, sheet.garden().beds().get(0).making().notches().depthMm(), 1e-9);
-        assertTrue(sheet.snags().stream().noneMatch(one -> one.kind().code().equals("notch.deep")));
+        assertTrue(sheet.snags().stream().noneMatch(one -> one.kind().code.equals("notch.deep")));
     }
 
     /**

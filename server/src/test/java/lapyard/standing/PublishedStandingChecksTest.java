@@ -43,11 +43,11 @@ class PublishedStandingChecksTest {
             """)
     void theClassesAreThoseOfTheStandard(
             StrengthClass timber, double bending, double shear, double stiff, double dense, double mean) {
-        assertEquals(bending, timber.bendingNmm2());
-        assertEquals(shear, timber.shearNmm2());
-        assertEquals(stiff, timber.stiffnessNmm2());
-        assertEquals(dense, timber.densityKgM3());
-        assertEquals(mean, timber.meanDensityKgM3());
+        assertEquals(bending, timber.bendingNmm2);
+        assertEquals(shear, timber.shearNmm2);
+        assertEquals(stiff, timber.stiffnessNmm2);
+        assertEquals(dense, timber.densityKgM3);
+        assertEquals(mean, timber.meanDensityKgM3);
     }
 
     /** Verified: EN 338:2016; EN 1995-1-1 eq (2.14), Tables 2.3, 3.1: 0.5 x 16 / 1.3, and D30. */
@@ -70,7 +70,7 @@ class PublishedStandingChecksTest {
     @Test
     void aBeamInSoilSagsThreeTimesWhatItDoesAtOnce() {
         Beam beam = new Beam(StrengthClass.C24, 100, 50);
-        assertEquals(3666.67, StrengthClass.C24.stiffnessNmm2() / (1 + Beam.KDEF), 1);
+        assertEquals(3666.67, StrengthClass.C24.stiffnessNmm2 / (1 + Beam.KDEF), 1);
         assertEquals(3 * beam.sagAtOnceMm(1, 1000), beam.sagMm(1, 1000), 1e-9);
     }
 

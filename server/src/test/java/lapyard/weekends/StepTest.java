@@ -84,11 +84,11 @@ class StepTest {
                 if (after.get(step) > minutes + 1e-6) timed.add(step);
             });
             Set<Step> named = EnumSet.noneOf(Step.class);
-            for (Step step : Step.values()) if (step.rates().contains(rate)) named.add(step);
+            for (Step step : Step.values()) if (step.rates.contains(rate)) named.add(step);
             assertEquals(named, timed, rate.name());
             assertFalse(named.isEmpty(), rate + " times nothing");
         }
-        for (Step step : Step.values()) assertFalse(step.rates().isEmpty(), step + " takes no time");
+        for (Step step : Step.values()) assertFalse(step.rates.isEmpty(), step + " takes no time");
     }
 
     /** Whatever a course waits for, through all that this waits for, stacks; the saw and the paths are the garden's own. */
@@ -102,7 +102,7 @@ class StepTest {
             if (needed.add(id)) works.stream().filter(work -> work.id().equals(id)).forEach(work -> work.after().forEach(one -> open.add(one.task())));
         }
         for (GardenTask work : works) {
-            if (!work.bed().isEmpty()) assertEquals(work.step().stacks(), needed.contains(work.id()), work.id());
+            if (!work.bed().isEmpty()) assertEquals(work.step().stacks, needed.contains(work.id()), work.id());
         }
     }
 
@@ -114,10 +114,10 @@ class StepTest {
                 + " Who works\nat a task and what it waits for stands in [weekends](method/weekends.md). Written by `StepTest`.\n\n"
                 + "| code | task | rate | minutes | for |\n| --- | --- | --- | --- | --- |\n");
         for (Step step : Step.values()) {
-            for (Rate rate : step.rates()) {
-                boolean first = rate == step.rates().get(0);
-                table.append("| ").append(first ? "`" + step.code() + "`" : "").append(" | ").append(first ? step.label() : "").append(" | `")
-                        .append(rate.field()).append("` | ").append(Math.round(rate.usualMinutes())).append(" | ").append(rate.per()).append(" |\n");
+            for (Rate rate : step.rates) {
+                boolean first = rate == step.rates.get(0);
+                table.append("| ").append(first ? "`" + step.code + "`" : "").append(" | ").append(first ? step.label : "").append(" | `")
+                        .append(rate.field).append("` | ").append(Math.round(rate.usualMinutes)).append(" | ").append(rate.per).append(" |\n");
             }
         }
         Path file = Path.of("../docs/tasks.md");

@@ -23,10 +23,10 @@ class FindingWordsTest {
     void everyKindOfFindingAndWayHasItsWordsAndNoWordsAreLeftOver() {
         Set<String> wanted = new TreeSet<>();
         for (FindingKind kind : FindingKind.values()) {
-            wanted.add(kind.code());
-            wanted.add(kind.code() + ".means");
-            if (kind.merges()) {
-                wanted.add(kind.code() + ".many");
+            wanted.add(kind.code);
+            wanted.add(kind.code + ".means");
+            if (kind.merges) {
+                wanted.add(kind.code + ".many");
             }
         }
         for (WayKind way : WayKind.values()) {
@@ -42,11 +42,11 @@ class FindingWordsTest {
                 + " SNAG asks for a look,\nNOTE is for information; the weight is the usual one. A way out is offered where it was tried. Written by"
                 + " `FindingWordsTest`.\n\n| kind | concern | weight | meaning | ways out | alike ones |\n| --- | --- | --- | --- | --- | --- |\n");
         Arrays.stream(FindingKind.values())
-                .sorted(Comparator.comparing(FindingKind::concern))
-                .forEach(kind -> table.append("| `").append(kind.code()).append("` | ").append(kind.concern().name().toLowerCase(Locale.ROOT)).append(" | ")
-                        .append(kind.weight()).append(" | ").append(Template.find(kind.code() + ".means").orElseThrow()).append(" | ")
-                        .append(kind.ways().stream().map(FindingWordsTest::way).collect(Collectors.joining("; "))).append(" | ")
-                        .append(kind.merges() ? "in one line" : "each by itself").append(" |\n"));
+                .sorted(Comparator.comparing(each -> each.concern))
+                .forEach(kind -> table.append("| `").append(kind.code).append("` | ").append(kind.concern.name().toLowerCase(Locale.ROOT)).append(" | ")
+                        .append(kind.weight).append(" | ").append(Template.find(kind.code + ".means").orElseThrow()).append(" | ")
+                        .append(kind.ways.stream().map(FindingWordsTest::way).collect(Collectors.joining("; "))).append(" | ")
+                        .append(kind.merges ? "in one line" : "each by itself").append(" |\n"));
         Path file = Path.of("../docs/findings.md");
         if (Boolean.getBoolean("lapyard.approve")) {
             Files.writeString(file, table);
@@ -62,13 +62,13 @@ class FindingWordsTest {
     /** Every way out belongs to a kind of finding, so none is left from what was once found. */
     @Test
     void everyWayOutIsOfferedByAKind() {
-        Set<WayKind> offered = Arrays.stream(FindingKind.values()).flatMap(kind -> kind.ways().stream()).collect(Collectors.toSet());
+        Set<WayKind> offered = Arrays.stream(FindingKind.values()).flatMap(kind -> kind.ways.stream()).collect(Collectors.toSet());
         assertEquals(Set.of(WayKind.values()), offered);
     }
 
     @Test
     void everyCodeStandsOnce() {
-        List<String> codes = Arrays.stream(FindingKind.values()).map(FindingKind::code).toList();
+        List<String> codes = Arrays.stream(FindingKind.values()).map(each -> each.code).toList();
         assertEquals(codes.size(), Set.copyOf(codes).size());
         assertTrue(codes.stream().allMatch(code -> code.matches("[a-z]+([.-][a-z]+)*")), codes.toString());
     }

@@ -71,7 +71,7 @@ class FindingsOfGardensTest {
         Collections.sort(lengths);
         assertTrue(lengths.isEmpty() || lengths.get(lengths.size() / 2) <= MIDDLE_WORDS, lengths.toString());
         for (int i = 1; i < findings.size(); i++) {
-            assertTrue(findings.get(i - 1).kind().concern().compareTo(findings.get(i).kind().concern()) <= 0, words.text(findings.get(i)));
+            assertTrue(findings.get(i - 1).kind().concern.compareTo(findings.get(i).kind().concern) <= 0, words.text(findings.get(i)));
         }
     }
 

@@ -163,6 +163,6 @@ class WaysOutWorkTest {
         tryWays((ObjectNode) MAPPER.readTree("{\"beds\":[{\"id\":\"N\",\"width\":2400,\"depth\":250,\"courses\":2,\"at\":[0,0]}]}"), 3, tried);
         tryWays((ObjectNode) MAPPER.readTree("{\"beds\":[{\"id\":\"L\",\"width\":7200,\"depth\":1200,\"courses\":2,\"seams\":false,\"at\":[0,0]}]}"), 3, tried);
         assertTrue(tried.containsAll(EnumSet.of(WayKind.MAKE_AT_LEAST, WayKind.ALLOW_JOINT)), tried::toString);
-        assertTrue(FindingKind.BED_NARROW.ways().contains(WayKind.MAKE_AT_LEAST));
+        assertTrue(FindingKind.BED_NARROW.ways.contains(WayKind.MAKE_AT_LEAST));
     }
 }
