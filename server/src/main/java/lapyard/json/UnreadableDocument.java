@@ -7,7 +7,7 @@ public final class UnreadableDocument extends Exception {
     private final transient Finding finding;
 
     UnreadableDocument(Finding finding) {
-        super(finding.kind().code() + " " + finding.facts());
+        super(finding.kind().code + " " + finding.facts());
         this.finding = finding;
     }
 

@@ -20,7 +20,7 @@ public class CannotAnswer extends IllegalArgumentException {
 
     /** @param findings one or more, the first to be told where there is room for one */
     public CannotAnswer(List<Finding> findings) {
-        super(findings.stream().map(one -> one.kind().code() + " at " + one.where() + " " + one.facts()).collect(Collectors.joining("; ")));
+        super(findings.stream().map(one -> one.kind().code + " at " + one.where() + " " + one.facts()).collect(Collectors.joining("; ")));
         this.findings = List.copyOf(findings);
     }
 
@@ -51,7 +51,7 @@ public class CannotAnswer extends IllegalArgumentException {
             case FIELD_MANY -> finding.way(WayKind.SPLIT_PROBLEM);
             case FIELD_NO_SUCH -> facts.get("there") instanceof Fact.Names names && !names.names().isEmpty()
                     ? finding.way(WayKind.USE_WORD, new Fact.Choice(names.names())) : finding;
-            default -> finding.ways(kind.ways().stream().map(WayOut::of).toList());
+            default -> finding.ways(kind.ways.stream().map(WayOut::of).toList());
         };
     }
 

@@ -19,6 +19,6 @@ public final class CannotPrint extends CannotAnswer {
     }
 
     static CannotPrint of(Finding finding) {
-        return new CannotPrint(List.of(finding.ways(finding.kind().ways().stream().map(WayOut::of).toList())));
+        return new CannotPrint(List.of(finding.ways(finding.kind().ways.stream().map(WayOut::of).toList())));
     }
 }
