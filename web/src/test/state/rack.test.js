@@ -9,9 +9,16 @@ test('bad spans are read as they are called out, in order and joined', () => {
   equal(badText([[0, 150], [1180, 1260]]), '0-150, 1180-1260');
 });
 
+test('in feet and inches bad spans are written so that they are read again, and told so', () => {
+  equal(badText([[0, 152.4], [1219.2, 1295.4]], 'imperial'), `0" to 6", 4' to 4' 3"`);
+  equal(readBad(`4' to 4' 3", 0" to 6"`, 2438.4, 'imperial'), { value: [[0, 152.4], [1219.2, 1295.4]] });
+  equal(readBad(`7' to 9'`, 2438.4, 'imperial').error, `1' beyond the end of the board. Write 8' or less.`);
+  equal(readBad('rot', 2438.4, 'imperial').error, '“rot” is no span. Write from and to, such as 0" to 5 7/8".');
+});
+
 test('a bad span that cannot be is told with its amount', () => {
-  equal(readBad('2700-2800', 2750).error, '50 beyond the end of the board. Write 2750 or less.');
-  equal(readBad('300-200', 2750).error, '200 does not lie beyond 300. Write the nearer end first.');
+  equal(readBad('2700-2800', 2750).error, '50 mm beyond the end of the board. Write 2750 mm or less.');
+  equal(readBad('300-200', 2750).error, '200 mm does not lie beyond 300 mm. Write the nearer end first.');
   equal(readBad('rot', 2750).error, '“rot” is no span. Write from and to, such as 0-150.');
 });
 

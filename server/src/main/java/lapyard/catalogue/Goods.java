@@ -67,8 +67,8 @@ public enum Goods {
     }
 
     /** What an item is called where no catalogue says it: {@code Angled screws 30 mm}. */
-    public static String label(String item) {
-        return of(item).map(goods -> goods.labelled(item.substring(goods.code.length()))).orElse(item);
+    public static String label(String item, boolean imperial) {
+        return TradeName.label(of(item).map(goods -> goods.labelled(item.substring(goods.code.length()))).orElse(item), imperial);
     }
 
     private String labelled(String part) {

@@ -38,7 +38,7 @@ public final class PackCode {
         Matcher roll = ROLL.matcher(code);
         return roll.matches()
                 ? ofRoll(Double.parseDouble(roll.group(1)) * 1000, imperial) + " of " + ofRoll(Double.parseDouble(roll.group(2)), imperial) + " wide roll"
-                : code;
+                : TradeName.pack(code, imperial);
     }
 
     /** Rolls are spoken of in metres, or in feet and inches. */

@@ -66,4 +66,9 @@ public record PackGoods(
         List<Pack> own = packs.stream().filter(pack -> pack.supplier().equals(supplier)).toList();
         return only(own.isEmpty() ? packs.stream().map(pack -> new Pack(pack.name(), pack.content(), Optional.empty())).toList() : own);
     }
+
+    /** The same goods under what they are called in a garden in feet and inches. */
+    public PackGoods inFeet() {
+        return new PackGoods(item, TradeName.label(label, true), unit, spare, loosening, packs, densityKgM3);
+    }
 }

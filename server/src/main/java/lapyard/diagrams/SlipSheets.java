@@ -118,6 +118,7 @@ public final class SlipSheets {
                 "a line that several share is split by what each uses of it, delivery by the goods");
         BenchTable table = new BenchTable(sheet, "Beds and paths, in " + slip.currency().getCode(),
                 new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a " + Measure.SQUARE_METRES.unit(sheet.imperial) + " inside", 0.13, false), new Column("largest lines", 0.52, false));
+        Map<String, String> labels = slip.lines().stream().collect(Collectors.toMap(SlipLine::item, SlipLine::label, (one, same) -> one));
         BigDecimal all = BigDecimal.ZERO;
         for (Savings.Share share : shares) {
             Double area = areasM2.get(share.owner());
@@ -126,8 +127,8 @@ public final class SlipSheets {
             String largest = share.lines().entrySet().stream()
                     .sorted(Map.Entry.<String, BigDecimal>comparingByValue().reversed())
                     .limit(4)
-                    .map(line -> line.getKey() + " " + line.getValue().toPlainString())
-                    .collect(Collectors.joining(", "));
+                    .map(line -> labels.getOrDefault(line.getKey(), line.getKey()) + " " + line.getValue().toPlainString())
+                    .collect(Collectors.joining("; "));
             table.row(share.owner(), share.cost().toPlainString(), perArea, largest);
             all = all.add(share.cost());
         }

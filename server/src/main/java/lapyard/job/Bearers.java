@@ -16,6 +16,7 @@ import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
+import lapyard.catalogue.TradeName;
 import lapyard.construction.BedWork;
 import lapyard.construction.Strip;
 import lapyard.cutting.CuttingProblem;
@@ -260,14 +261,14 @@ final class Bearers {
         return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
-    List<Wanted> lines(CurrencyUnit currency) {
+    List<Wanted> lines(CurrencyUnit currency, boolean imperial) {
         List<Wanted> lines = new ArrayList<>();
         unknown.forEach(line -> lines.add(Wanted.only(line)));
-        ways.forEach(cuts -> lines.add(new Wanted(cuts.stream().map(cut -> line(cut, currency)).toList())));
+        ways.forEach(cuts -> lines.add(new Wanted(cuts.stream().map(cut -> line(cut, currency, imperial)).toList())));
         return lines;
     }
 
-    private static SlipLine line(Cut cut, CurrencyUnit currency) {
+    private static SlipLine line(Cut cut, CurrencyUnit currency, boolean imperial) {
         List<PackCount> packs = new ArrayList<>();
         double boughtM = 0;
         for (Map.Entry<StockLength, Integer> entry : cut.boards().entrySet()) {
@@ -277,7 +278,7 @@ final class Bearers {
         }
         return new SlipLine(
                 item(cut.section()),
-                "Bearer boards " + cut.section().id() + ", ripped",
+                "Bearer boards " + TradeName.section(cut.section().id(), imperial) + ", ripped",
                 cut.needM(),
                 "m",
                 packs,

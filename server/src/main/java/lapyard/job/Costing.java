@@ -66,10 +66,10 @@ record Costing(
         Bearers bearers = Bearers.of(garden, planned.works(), looking);
         RollGoods rolls = RollGoods.of(garden, planned.own(), planned.pathWorks(), looking);
         PackNeeds packs = PackNeeds.of(planned.works(), planned.amounts(), planned.paths());
-        List<Wanted> wanted = new ArrayList<>(offered.lines(currency));
-        wanted.addAll(bearers.lines(currency));
+        List<Wanted> wanted = new ArrayList<>(offered.lines(currency, garden.imperial()));
+        wanted.addAll(bearers.lines(currency, garden.imperial()));
         wanted.addAll(rolls.lines(currency));
-        wanted.addAll(packs.lines(garden.goods().catalogue(), reach(suppliers), currency));
+        wanted.addAll(packs.lines(garden.goods().catalogue(), reach(suppliers), currency, garden.imperial()));
         BuyersApart buyers = new BuyersApart();
         if (looking.alone()) {
             planned.own().ways().forEach(ways -> buyers.ways("bed " + ways.get(0).bed().id(), ways.size()));

@@ -170,13 +170,13 @@ final class PackNeeds {
     }
 
     /** @param reach what all delivery charges that can fall away come to */
-    List<Wanted> lines(Catalogue catalogue, BigDecimal reach, CurrencyUnit currency) {
+    List<Wanted> lines(Catalogue catalogue, BigDecimal reach, CurrencyUnit currency, boolean imperial) {
         List<Wanted> lines = new ArrayList<>();
         needs.forEach((item, need) -> lines.add(catalogue
                 .packs(item)
                 .map(goods -> Ordering.packWays(goods, need.each(), reach, currency))
                 .orElseGet(() -> Wanted.only(Ordering.unpriced(
-                                item, Goods.label(item), need.each().stream().mapToDouble(SlipLine.Use::amount).sum(), need.unit())
+                                item, Goods.label(item, imperial), need.each().stream().mapToDouble(SlipLine.Use::amount).sum(), need.unit())
                         .usedBy(need.each())))));
         return lines;
     }

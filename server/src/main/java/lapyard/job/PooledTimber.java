@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
+import lapyard.catalogue.TradeName;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.cutting.CuttingProblem;
@@ -318,13 +319,13 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
-    List<Wanted> lines(CurrencyUnit currency) {
+    List<Wanted> lines(CurrencyUnit currency, boolean imperial) {
         return ways.stream()
-                .map(cuts -> new Wanted(cuts.stream().map(cut -> line(cut, currency)).toList()))
+                .map(cuts -> new Wanted(cuts.stream().map(cut -> line(cut, currency, imperial)).toList()))
                 .toList();
     }
 
-    private static SlipLine line(Cut cut, CurrencyUnit currency) {
+    private static SlipLine line(Cut cut, CurrencyUnit currency, boolean imperial) {
         CuttingResult pooled = cut.pooled();
         Map<String, Integer> boards = new TreeMap<>();
         pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
@@ -342,7 +343,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         double onHandM = Math.max(0, usedFromRackM(cut));
         return new SlipLine(
                 item(cut.section()),
-                "Timber " + cut.section().id(),
+                "Timber " + TradeName.section(cut.section().id(), imperial),
                 cut.needM(),
                 "m",
                 packs,

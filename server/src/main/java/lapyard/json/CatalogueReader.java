@@ -30,12 +30,14 @@ final class CatalogueReader {
 
     private static final class Examples {
         private static final Catalogue CATALOGUE = load();
+        private static final Catalogue IN_FEET = new Catalogue(CATALOGUE.suppliers(), CATALOGUE.sections(), CATALOGUE.rolls(),
+                CATALOGUE.packs().stream().map(PackGoods::inFeet).toList(), CATALOGUE.examplePrices());
 
         private static Catalogue load() {
             try (InputStream in = CatalogueReader.class.getResourceAsStream(EXAMPLES)) {
                 Cursor.Notes notes = new Cursor.Notes();
                 Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), true);
-                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes));
+                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes), false);
                 if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
                 return read;
             } catch (IOException e) {
@@ -48,13 +50,13 @@ final class CatalogueReader {
         return Examples.CATALOGUE;
     }
 
-    static Catalogue read(Cursor cursor) {
+    static Catalogue read(Cursor cursor, boolean imperial) {
         boolean withExamples = cursor.flag("examples");
-        Catalogue under = withExamples ? examples() : new Catalogue(List.of(), List.of(), List.of(), false);
-        return Pins.read(cursor).over(over(under, cursor));
+        Catalogue under = withExamples ? imperial ? Examples.IN_FEET : examples() : new Catalogue(List.of(), List.of(), List.of(), false);
+        return Pins.read(cursor).over(over(under, cursor, imperial));
     }
 
-    private static Catalogue over(Catalogue under, Cursor cursor) {
+    private static Catalogue over(Catalogue under, Cursor cursor, boolean imperial) {
         cursor.raw("examples");
         cursor.raw("pins");
         Suppliers suppliers = Suppliers.read(cursor);
@@ -63,7 +65,7 @@ final class CatalogueReader {
         List<Roll> rolls = new ArrayList<>();
         for (Cursor line : cursor.objects("rolls", "roll")) rolls.add(roll(line, suppliers));
         List<PackGoods> packs = new ArrayList<>();
-        for (Cursor line : cursor.objects("packs", "goods")) packs.add(goods(line, suppliers));
+        for (Cursor line : cursor.objects("packs", "goods")) packs.add(goods(line, suppliers, imperial));
         cursor.refuseUnknown();
         List<Section> allSections = replaced(under.sections(), sections, Section::id, cursor, "sections");
         List<Roll> allRolls = replaced(under.rolls(), rolls, Roll::id, cursor, "rolls");
@@ -139,12 +141,12 @@ final class CatalogueReader {
         return roll;
     }
 
-    private static PackGoods goods(Cursor line, Suppliers suppliers) {
+    private static PackGoods goods(Cursor line, Suppliers suppliers, boolean imperial) {
         String item = line.text("item");
         Cursor named = item.isEmpty() ? line : line.named("goods " + item);
         named.raw("item");
         if (item.isEmpty()) named.missing("item", "\"item\": \"soil.topsoil\"");
-        String label = named.text("label", Goods.label(item));
+        String label = named.text("label", Goods.label(item, imperial));
         String unit = named.text("unit");
         double spare = named.number("spare", PackGoods.usualSpare(item) * 100) / 100;
         double loosening = named.number("loosening", PackGoods.usualLoosening(item));

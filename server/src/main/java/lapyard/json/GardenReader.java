@@ -71,7 +71,7 @@ public final class GardenReader {
         String name = cursor.text("name");
         String currency = currency(cursor);
         boolean imperial = cursor.choice("units").equals("imperial");
-        Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
+        Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"), imperial);
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         Map<String, Bed> types = new HashMap<>();
         Map<String, Give> gives = new HashMap<>();

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,9 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     private static final BigDecimal MOST_PRICE = new BigDecimal("10000000");
 
     /** Headings as merchants write them, without case, spaces and signs; the first field that knows one takes it. */
+    /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
+    private static final String FOR = "for";
+    private static final double FOOT_M = 0.3048;
     private static final Map<String, List<String>> HEADINGS = new LinkedHashMap<>();
 
     static {
@@ -49,6 +53,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         HEADINGS.put("density", List.of("density", "densitykgm3"));
         HEADINGS.put("step", List.of("step", "stepmm", "soldby"));
         HEADINGS.put("price", List.of("price", "priceeach", "unitprice", "cost", "each", "net", "gross"));
+        HEADINGS.put(FOR, List.of("priceisfor", "per"));
         HEADINGS.put("bundle", List.of("bundle", "soldin", "bundlesize"));
         HEADINGS.put("least", List.of("least", "minimum", "minqty", "minimumquantity", "moq"));
         HEADINGS.put("mass", List.of("mass", "weight", "weightkg", "masskg", "kg"));
@@ -187,7 +192,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     /** What is wrong with the first number that cannot be taken; all are written plainly where nothing is. */
     private static Optional<Bad> numbers(Map<String, String> fields, long number) {
         for (Map.Entry<String, String> field : fields.entrySet()) {
-            if (List.of("item", "label", "pack", "unit", "supplier").contains(field.getKey())) continue;
+            if (List.of("item", "label", "pack", "unit", "supplier", FOR).contains(field.getKey())) continue;
             Optional<BigDecimal> amount = amount(field.getValue());
             if (amount.isEmpty()) return Optional.of(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no number", "write it as 12.50"));
             boolean zero = field.getKey().equals("price");
@@ -253,6 +258,8 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         ObjectNode roll = entry(rolls, "id", id.length() > 40 ? id.substring(0, 40) : id);
         roll.put("material", fields.get("item"));
         put(roll, fields, "width", "price", "step");
+        if (fields.getOrDefault(FOR, "").matches("(?i)(a )?(foot|ft)") && roll.hasNonNull("price"))
+            roll.put("price", roll.get("price").decimalValue().divide(BigDecimal.valueOf(FOOT_M), 4, RoundingMode.HALF_UP).stripTrailingZeros());
         named(roll, fields, "supplier");
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.TradeName;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
@@ -98,10 +99,10 @@ final class BenchPrint {
                     .map(bed -> bed.work().bed().section())
                     .filter(one -> one.id().equals(cutting.section()))
                     .findFirst();
-            works.add(work(garden, series(works.size()), "Timber " + cutting.section(), section, cutting, ask, longestMm));
+            works.add(work(garden, series(works.size()), "Timber " + TradeName.section(cutting.section(), garden.imperial()), section, cutting, ask, longestMm));
         }
         for (SectionCutting strips : sheet.strips()) {
-            works.add(work(garden, series(works.size()), "Strips ripped from " + strips.section(), Optional.empty(), strips, ask,
+            works.add(work(garden, series(works.size()), "Strips ripped from " + TradeName.section(strips.section(), garden.imperial()), Optional.empty(), strips, ask,
                     OptionalDouble.empty()));
         }
         works.removeIf(work -> work.boards().isEmpty());
@@ -158,7 +159,7 @@ final class BenchPrint {
         return new SawDay.Work(
                 series,
                 name,
-                saw.ripping().map(ripping -> ripped(cutting.section(), ripping, garden.imperial())).orElse(""),
+                saw.ripping().map(ripping -> ripped(TradeName.section(cutting.section(), garden.imperial()), ripping, garden.imperial())).orElse(""),
                 section,
                 kerf,
                 garden.goods().saw().keepOffcutMm(),

@@ -15,6 +15,7 @@ import lapyard.exchange.Table.Cell;
 import lapyard.exchange.Table.Column;
 import lapyard.exchange.Table.Form;
 import lapyard.geometry.Length;
+import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
 import lapyard.job.Payments;
@@ -70,10 +71,10 @@ public final class BuyingTables {
                 text("Unit", 8), new Column("Count", Form.THREE_DECIMALS, 9), text("Price is for", 11), text("In all", 12), text("Needed by", 14), text("Currency", 9),
                 new Column("Price", Form.MONEY, 11)));
         for (PriceRequest.Row row : request.rows()) {
-            String description = row.label() + (imperial && row.lengthMm().isPresent() ? ", " + Length.written(row.lengthMm().getAsDouble(), true) : "");
+            String description = row.label() +  (imperial && row.lengthMm().isPresent() ? ", " + Length.written(row.lengthMm().getAsDouble(), true) : "");
             table.row(Cell.of(row.item()), Cell.of(description), amount(side(row, 0)), amount(side(row, 1)), amount(row.lengthMm()), amount(row.widthMm()),
-                    Cell.of(row.pack()), amount(row.content()), Cell.of(row.unit()), row.count() == 0 ? Cell.NOTHING : amount(row.count()),
-                    Cell.of(each(row)), Cell.of(SlipSheets.need(row.need(), row.needUnit(), imperial)), Cell.of(needed(row)), Cell.of(code), Cell.NOTHING);
+                    Cell.of(row.pack()), amount(row.content()), Cell.of(row.unit()), row.count() == 0 ? Cell.NOTHING : amount(count(row, imperial)),
+                    Cell.of(each(row, imperial)), Cell.of(SlipSheets.need(row.need(), row.needUnit(), imperial)), Cell.of(needed(row)), Cell.of(code), Cell.NOTHING);
         }
         return table;
     }
@@ -82,8 +83,14 @@ public final class BuyingTables {
         return row.sizeMm().map(size -> OptionalDouble.of(size[which])).orElse(OptionalDouble.empty());
     }
 
-    static String each(PriceRequest.Row row) {
-        return "a " + row.each().name().toLowerCase(Locale.ROOT);
+    /** Rolls are priced by the metre, by the foot in a garden in feet; a list that comes back says which. */
+    static String each(PriceRequest.Row row, boolean imperial) {
+        return "a " + (imperial && row.each() == PriceRequest.Each.METRE ? "foot" : row.each().name().toLowerCase(Locale.ROOT));
+    }
+
+    /** In the unit that it is priced in. */
+    static double count(PriceRequest.Row row, boolean imperial) {
+        return row.each() == PriceRequest.Each.METRE ? Measure.METRES.in(row.count(), imperial) : row.count();
     }
 
     /** The day, or the weekend where the garden names no days. */

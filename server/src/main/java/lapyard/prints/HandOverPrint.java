@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import lapyard.catalogue.TradeName;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.BenchTable;
 import lapyard.diagrams.ListSheets;
@@ -54,12 +55,12 @@ final class HandOverPrint {
         if (!builder.isBlank()) words.add("Built by " + builder + ".");
         ListSheets sheets = ask.list(sheet, CAUTION, "As built", "what was really done, against what was planned").words(words, 3.6, false)
                 .table("Beds", List.of(new Column("bed", 0.1, true), new Column("size", 0.26, false), new Column("walls", 0.24, false), new Column("tasks done", 0.12, false),
-                        new Column("last on", 0.12, false), new Column("tended by", 0.16, false)), built.beds().stream().map(bed -> List.of(bed.id(), RegisterPrint.size(beds.get(bed.id()), imperial), beds.get(bed.id()).courses() + " courses of " + beds.get(bed.id()).section().id(),
+                        new Column("last on", 0.12, false), new Column("tended by", 0.16, false)), built.beds().stream().map(bed -> List.of(bed.id(), RegisterPrint.size(beds.get(bed.id()), imperial), beds.get(bed.id()).courses() + " courses of " + TradeName.section(beds.get(bed.id()).section().id(), imperial),
                         bed.tasksDone() + " of " + bed.tasks(), when(sheet, bed.last()), tenders.getOrDefault(bed.id(), ""))).toList());
         if (!built.timber().isEmpty())
             sheets.table("Timber", List.of(new Column("section", 0.16, true), new Column("pieces planned", 0.14, false), new Column("cut", 0.14, true), new Column("spoiled", 0.14, false),
                     new Column("boards planned", 0.14, false), new Column("opened", 0.14, true), new Column("lost", 0.14, false)), built.timber().stream()
-                    .map(one -> List.of(one.section(), "" + one.pieces(), "" + one.cut(), "" + one.spoiled(), "" + one.boards(), "" + one.opened(), Length.written(one.lostMm(), imperial))).toList());
+                    .map(one -> List.of(TradeName.section(one.section(), imperial), "" + one.pieces(), "" + one.cut(), "" + one.spoiled(), "" + one.boards(), "" + one.opened(), Length.written(one.lostMm(), imperial))).toList());
         if (money) MoneyPrint.bought(sheets.section("As built: money", MoneyPrint.total(built.money())), built.money());
         return sheets.pages();
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import lapyard.catalogue.PackCode;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.SlipSheets;
 import lapyard.drawing.Page;
@@ -43,7 +44,7 @@ final class MerchantPrint {
         for (PriceRequest.Row row : request.rows()) {
             String goods = row.label().equals(before) ? "" : row.label() + ", needs " + SlipSheets.need(row.need(), row.needUnit(), imperial);
             before = row.label();
-            sizes.add(List.of(goods, size(row, imperial), row.count() == 0 ? "" : Lengths.text(row.count()), BuyingTables.each(row), BuyingTables.needed(row), ""));
+            sizes.add(List.of(goods, size(row, imperial), row.count() == 0 ? "" : Lengths.text(BuyingTables.count(row, imperial)), BuyingTables.each(row, imperial), BuyingTables.needed(row), ""));
         }
         return ask.list(sheet, SlipSheets.CAUTION, "Request for prices", "what, how much and by when").words(words, 3.6, false).toFillIn(ASKED)
                 .table("To price, in " + sheet.slip().currency().getCode(), List.of(new Column("goods", 0.3, true), new Column("size", 0.26, true), new Column("count", 0.1, true),
@@ -52,9 +53,9 @@ final class MerchantPrint {
     }
 
     private static String size(PriceRequest.Row row, boolean imperial) {
-        if (row.lengthMm().isPresent()) return "board of " + Length.written(row.lengthMm().getAsDouble(), imperial);
-        if (row.widthMm().isPresent()) return "roll " + Length.written(row.widthMm().getAsDouble(), imperial) + " wide";
-        return row.pack().isEmpty() ? "as you sell it" : row.pack();
+        if (row.lengthMm().isPresent()) return "board of " + Length.withUnit(row.lengthMm().getAsDouble(), imperial);
+        if (row.widthMm().isPresent()) return "roll " + Length.withUnit(row.widthMm().getAsDouble(), imperial) + " wide";
+        return row.pack().isEmpty() ? "as you sell it" : PackCode.words(row.pack(), imperial);
     }
 
     private static CannotPrint offers(FindingKind kind, MerchantOffers offers) {

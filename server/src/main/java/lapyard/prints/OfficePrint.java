@@ -3,6 +3,7 @@ package lapyard.prints;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.catalogue.TradeName;
 import lapyard.diagrams.OfficeSheets;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
@@ -22,11 +23,11 @@ final class OfficePrint {
         List<OfficeSheets.Boards> boards = new ArrayList<>();
         for (SectionCutting cutting : sheet.cutting()) {
             Optional<SawAdvice> own = advice.stream().filter(one -> one.section().equals(cutting.section())).findFirst();
-            if (!cutting.saw().boards().isEmpty()) boards.add(boards("Timber " + cutting.section(), cutting, own, currency));
+            if (!cutting.saw().boards().isEmpty()) boards.add(boards("Timber " + TradeName.section(cutting.section(), sheet.garden().imperial()), cutting, own, currency));
         }
         for (SectionCutting strips : sheet.strips()) {
             if (!strips.saw().boards().isEmpty()) {
-                boards.add(boards("Strips ripped from " + strips.section(), strips, Optional.empty(), currency));
+                boards.add(boards("Strips ripped from " + TradeName.section(strips.section(), sheet.garden().imperial()), strips, Optional.empty(), currency));
             }
         }
         return OfficeSheets.pages(

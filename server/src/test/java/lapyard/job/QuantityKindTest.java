@@ -90,9 +90,9 @@ class QuantityKindTest {
         SHEET.garden().goods().catalogue().packs().forEach(goods -> sold.add(Goods.of(goods.item()).orElseThrow()));
         SHEET.garden().goods().catalogue().rolls().forEach(roll -> sold.add(Goods.of(roll.material()).orElseThrow()));
         assertEquals(EnumSet.allOf(Goods.class), sold);
-        assertEquals("Angled screws 30 mm", Goods.label("screws.30"));
-        assertEquals("Soil (loam)", Goods.label("soil.loam"));
-        assertEquals("wool", Goods.label("wool"));
+        assertEquals("Angled screws 30 mm", Goods.label("screws.30", false));
+        assertEquals("Soil (loam)", Goods.label("soil.loam", false));
+        assertEquals("wool", Goods.label("wool", false));
     }
 
     @Test

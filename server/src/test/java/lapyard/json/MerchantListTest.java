@@ -79,6 +79,14 @@ class MerchantListTest {
     }
 
     /** Decimal commas go with semicolons between cells. */
+    /** NIST SP 811: a foot is 0.3048 m, so 3.20 a foot is 10.4987 a metre. */
+    @Test
+    void aRollPricedByTheFootIsTakenByTheMetre() {
+        String list = "Item,Width mm,Price is for,Price\nliner,3657.6,a foot,3.20\nmembrane,1000,a metre,1.10\n";
+        ObjectNode preview = MerchantListJson.preview(list, "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of("10.4987", "1.10"), preview.at("/garden/catalogue/rolls").findValues("price").stream().map(price -> price.decimalValue().toPlainString()).toList());
+    }
+
     @Test
     void semicolonsAndDecimalCommasAreUnderstood() {
         MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "", Map.of());

@@ -3,7 +3,6 @@ package lapyard.prints;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Random;
@@ -11,7 +10,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import lapyard.catalogue.Catalogue;
 import lapyard.exchange.Table;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -25,11 +23,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A garden in feet and inches has no metric amount on any sheet, in any finding, task, slip or table; trade names keep theirs. */
+/** A garden in feet and inches has no metric amount on any sheet, in any finding, task, slip, request or table; example goods are told nominal. */
 class FeetGardenTest {
     private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
     private static final Pattern METRIC = Pattern.compile("(?<![\\w.])[\\d.,]*\\d ?(mm|cm|m|m2|m²|m3|m³|kg|t|l|kN|kN/m2|kN/m²|kN/m|kg/m3|N/mm2|litres?|metres?|tonnes?)\\b"
-            + "|\\b(square|cubic) metres?\\b|\\ba (m|m2|m²|kg|metre)\\b|\\bin (mm|millimetres)\\b");
+            + "|\\b(square|cubic) metres?\\b|\\ba (m|m2|m²|kg|metre)\\b|\\bin (mm|millimetres)\\b"
+            + "|\\b\\d{2,3}x\\d{2,3}\\b|\\b\\d{2,4} x \\d{2,4}\\b|crews \\d{2,3}(?![\\d'\"”″.]| \\d+/)");
 
     private static JobSheet garden(String document) throws Exception {
         Reading reading = GardenReader.read(document);
@@ -37,22 +36,9 @@ class FeetGardenTest {
         return Job.prepare(((Reading.Read) reading).garden());
     }
 
-    /** What merchants call their goods, whatever the garden's measures are. */
-    private static List<String> tradeNames(Catalogue catalogue) {
-        List<String> names = new ArrayList<>();
-        catalogue.packs().forEach(goods -> {
-            names.add(goods.label());
-            goods.packs().forEach(pack -> names.add(pack.name()));
-        });
-        catalogue.rolls().forEach(roll -> names.add(roll.id()));
-        names.sort((a, b) -> b.length() - a.length());
-        return names;
-    }
-
-    private static Collection<String> metric(String where, String text, List<String> names) {
+    private static Collection<String> metric(String where, String text) {
         // PDF text sets "t o" for a kerned "to"
         String rest = text.replace(" t o ", " to ");
-        for (String name : names) rest = rest.replaceAll("(?i)" + Pattern.quote(name), "#");
         Collection<String> found = new TreeSet<>();
         Matcher one = METRIC.matcher(rest);
         while (one.find()) found.add(where + ": " + rest.substring(Math.max(0, one.start() - 40), Math.min(rest.length(), one.end() + 20)));
@@ -60,13 +46,11 @@ class FeetGardenTest {
     }
 
     private static Collection<String> metric(JobSheet sheet) throws Exception {
-        List<String> names = tradeNames(sheet.garden().goods().catalogue());
         Collection<String> found = new TreeSet<>();
         int without = 0;
-        // merchants are asked for the price of a metre, as their lists have it
-        for (String kind : Prints.names().stream().filter(name -> !name.equals("price-request")).toList()) {
+        for (String kind : Prints.names()) {
             try {
-                found.addAll(metric(kind, SheetTruthTest.text(kind, sheet), names));
+                found.addAll(metric(kind, SheetTruthTest.text(kind, sheet)));
             } catch (CannotPrint nothingGiven) {
                 without++;
             }
@@ -75,13 +59,14 @@ class FeetGardenTest {
         Wording words = Wording.of(sheet.garden().imperial());
         Stream<Finding> standing = sheet.beds().stream().flatMap(bed -> bed.standing().verdicts().stream().map(verdict -> verdict.finding()));
         for (Finding finding : Stream.of(sheet.snags().stream(), standing, Loads.of(sheet).findings().stream()).flatMap(all -> all).toList()) {
-            found.addAll(metric("finding", words.paragraph(finding) + " " + finding.alike().stream().map(words::text).toList(), names));
+            found.addAll(metric("finding", words.paragraph(finding) + " " + finding.alike().stream().map(words::text).toList()));
         }
-        sheet.weekends().tasks().forEach(task -> found.addAll(metric("task", task.work().label() + task.work().loads() + task.work().cautions(), names)));
-        sheet.cautions().forEach(caution -> found.addAll(metric("caution", caution.text(), names)));
-        Loads.of(sheet).cautions().forEach(caution -> found.addAll(metric("caution", caution, names)));
-        found.addAll(metric("slip.csv", SlipCsv.write(sheet.slip(), sheet.garden().imperial()), names));
-        for (Table table : GardenTables.of(sheet)) found.addAll(metric("table", table.toString(), names));
+        sheet.weekends().tasks().forEach(task -> found.addAll(metric("task", task.work().label() + task.work().loads() + task.work().cautions())));
+        sheet.cautions().forEach(caution -> found.addAll(metric("caution", caution.text())));
+        Loads.of(sheet).cautions().forEach(caution -> found.addAll(metric("caution", caution)));
+        // the second column holds the codes by which documents and lists name the goods
+        found.addAll(metric("slip.csv", SlipCsv.write(sheet.slip(), sheet.garden().imperial()).replaceAll("(?m)^([^,]*),[^,]*,", "$1,")));
+        for (Table table : GardenTables.of(sheet)) found.addAll(metric("table", table.toString()));
         return found;
     }
 

@@ -81,11 +81,11 @@ export class LapRack extends GardenElement {
         countField({ label: 'How many', value: board.count, key: `${key} count`, read: readNumber(1, 10000), oncount: ({ detail }) => set({ count: detail > 1 ? detail : undefined }) }),
         this.#choice('Timber', `${key} section`, board.section, [...new Set([...sectionsOf(plan), board.section])].map(id => [id, id]), value => set({ section: value })),
         this.#choice('Good faces', `${key} faces`, String(board.goodFaces), [['2', 'both'], ['1', 'one'], ['0', 'none: hidden walls only']], value => set({ goodFaces: Number(value) })),
-        h('div.wide', {}, countField({ label: 'Bad from the marked end', mode: 'text', key: `${key} bad`, value: badText(board.bad), hint: 'such as 0-150, 1180-1260',
+        h('div.wide', {}, countField({ label: 'Bad from the marked end', mode: 'text', key: `${key} bad`, value: badText(board.bad, units), hint: `such as ${badText([[0, 150], [1180, 1260]], units)}`,
           read: text => {
-            const read = readBad(text, board.length);
-            return read.error ? read : { value: badText(read.value) };
-          }, oncount: ({ detail }) => set({ bad: detail ? readBad(detail, board.length).value : undefined }) })),
+            const read = readBad(text, board.length, units);
+            return read.error ? read : { value: badText(read.value, units) };
+          }, oncount: ({ detail }) => set({ bad: detail ? readBad(detail, board.length, units).value : undefined }) })),
         countField({ label: 'Worth kept, each', mode: 'decimal', key: `${key} salvage`, value: board.salvage ?? '', hint: 'empty: a part of a new one', read: readPrice, oncount: ({ detail }) => set({ salvage: detail ?? undefined }) }),
         h('div.wide', {}, countField({ label: 'Where it comes from', mode: 'text', key: `${key} origin`, value: board.origin, hint: board.origin ? '' : 'unknown: not for beds of food',
           read: text => (text.trim().length > 200 ? { error: `${text.trim().length - 200} letters too many: 200 at most.` } : { value: text.trim() }), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),

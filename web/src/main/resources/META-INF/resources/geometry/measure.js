@@ -15,7 +15,7 @@ const IMPERIAL = {
 
 const SIGNS = { m2: 'm²', m3: 'm³', mm2: 'mm²', mm3: 'mm³', 'kg/m3': 'kg/m³', 'm2/l': 'm²/l', 'kN/m2': 'kN/m²', 'kN/m3': 'kN/m³', 'N/mm2': 'N/mm²' };
 
-const isFeet = units => units === 'imperial';
+export const isFeet = units => units === 'imperial';
 
 /** The sign of the unit in which a garden reads a metric one. @param {'metric'|'imperial'} units */
 export const unitIn = (unit, units) => (isFeet(units) && IMPERIAL[unit] ? IMPERIAL[unit][0] : SIGNS[unit] ?? unit ?? '');

@@ -1,9 +1,12 @@
-import { readLengths } from '../geometry/length.js';
+import { readLengths, shown } from '../geometry/length.js';
+import { isFeet } from '../geometry/measure.js';
 import { USUAL } from './plan.js';
 
 /** The boards on hand. Changes are functions plan => newPlan; a board is named by its place in the document. */
 
 const rackOf = plan => plan.rack ?? [];
+
+const told = (mm, units) => shown(mm, units) + (isFeet(units) ? '' : ' mm');
 
 /** @returns {{index: number, id: string, section: string, length: number, count: number, bad: [number, number][], goodFaces: number, origin: string, coated: boolean, salvage?: number}[]} */
 export function readRack(plan) {
@@ -38,23 +41,24 @@ export const setBoard = (index, fields) => plan => {
 export const takeOffRack = index => plan => (rackOf(plan)[index] ? { ...plan, rack: rackOf(plan).toSpliced(index, 1) } : plan);
 
 /**
- * Reads bad spans as one calls them out from the marked end: `0-150, 1.18 m to 1.26 m`.
+ * Reads bad spans as one calls them out from the marked end: `0-150, 1.18 m to 1.26 m`, `0" to 6"`.
  *
  * @param {string} text
  * @param {number} length of the board, millimetres
+ * @param {'metric'|'imperial'} units in which faults are told
  * @returns {{value: [number, number][]} | {error: string}} in order, overlapping ones joined
  */
-export function readBad(text, length) {
+export function readBad(text, length, units) {
   const spans = [];
   for (const part of text.split(/[,;]/).map(one => one.trim()).filter(Boolean)) {
     const ends = part.split(/\s*(?:-|–|\bto\b)\s*/);
-    if (ends.length !== 2) return { error: `“${part.slice(0, 16)}” is no span. Write from and to, such as 0-150.` };
+    if (ends.length !== 2) return { error: `“${part.slice(0, 16)}” is no span. Write from and to, such as ${badText([[0, 150]], units)}.` };
     const [from, to] = ends.map(end => readLengths(end));
     const wrong = from.error ?? to.error;
     if (wrong) return { error: wrong };
     const [a, b] = [from.mm[0], to.mm[0]];
-    if (b <= a) return { error: `${b} does not lie beyond ${a}. Write the nearer end first.` };
-    if (b > length) return { error: `${Math.round((b - length) * 10) / 10} beyond the end of the board. Write ${length} or less.` };
+    if (b <= a) return { error: `${told(b, units)} does not lie beyond ${told(a, units)}. Write the nearer end first.` };
+    if (b > length) return { error: `${told(b - length, units)} beyond the end of the board. Write ${told(length, units)} or less.` };
     spans.push([a, b]);
   }
   spans.sort(([a], [b]) => a - b);
@@ -67,7 +71,8 @@ export function readBad(text, length) {
   return { value: joined };
 }
 
-export const badText = bad => bad.map(([from, to]) => `${from}-${to}`).join(', ');
+/** As {@link readBad} reads them. */
+export const badText = (bad, units) => bad.map(([from, to]) => (isFeet(units) ? `${shown(from, units)} to ${shown(to, units)}` : `${from}-${to}`)).join(', ');
 
 /** What is left to saw of a board, between its bad spans. @returns {[number, number][]} */
 export function goodRuns(length, bad, least) {
