@@ -1,6 +1,7 @@
 package lapyard.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import lapyard.geometry.Point;
@@ -11,11 +12,13 @@ import lapyard.plan.Bed;
  *
  * @param wish     index in the wish list
  * @param quarters that it is turned by, counter-clockwise, 0 to 3
- * @param parts    rectangles that its outline is made of, from the box's left front corner; of an outline with slanted
- *                 sides the box
+ * @param parts    rectangles that cover its outline, from the box's left front corner
  * @param leastReachMm the reach to its worst point if all walls can be reached, mm; the standard asks no less of it
  */
 record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> parts, double leastReachMm) {
+    /** Deepest rectangle along a slanted side. */
+    private static final double SLAB_MM = 200;
+
     BoxedBed {
         parts = List.copyOf(parts);
     }
@@ -29,8 +32,7 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
         List<Point> own = turned.stream().map(corner -> new Point(corner.x() - left, corner.y() - front)).toList();
         double w = Boxes.most(own, true);
         double d = Boxes.most(own, false);
-        List<Part> parts = bed.outline().upright() ? parts(own) : List.of(new Part(0, 0, w, d));
-        return new BoxedBed(wish, bed, quarters, w, d, parts, Math.min(w, d) / 2);
+        return new BoxedBed(wish, bed, quarters, w, d, parts(own), Math.min(w, d) / 2);
     }
 
     /** All ways to lie that differ: a square one, a rectangle two, any other four. */
@@ -53,26 +55,50 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
         };
     }
 
-    /** Slabs between neighbouring levels of the corners; those of one width are one. */
+    /**
+     * Rectangles that cover the outline: slabs between neighbouring levels of its corners, and along a slanted side as many more as
+     * keep each within {@link #SLAB_MM}; those of one width are one. Of an outline with square corners they fill just that.
+     */
     static List<Part> parts(List<Point> corners) {
         TreeSet<Double> levels = new TreeSet<>();
-        corners.forEach(corner -> levels.add(Math.round(corner.y() * 10) / 10.0));
+        corners.forEach(corner -> levels.add(tenth(corner.y())));
+        for (int c = 0; c < corners.size(); c++) {
+            Point a = corners.get(c);
+            Point b = corners.get((c + 1) % corners.size());
+            if (Math.abs(a.x() - b.x()) < 0.1 || Math.abs(a.y() - b.y()) < 0.1) continue;
+            int slabs = (int) Math.ceil(Math.abs(b.y() - a.y()) / SLAB_MM);
+            for (int i = 1; i < slabs; i++) levels.add(tenth(a.y() + (b.y() - a.y()) * i / slabs));
+        }
         List<Part> parts = new ArrayList<>();
         List<Double> ys = new ArrayList<>(levels);
         for (int i = 0; i + 1 < ys.size(); i++) {
-            double middle = (ys.get(i) + ys.get(i + 1)) / 2;
-            TreeSet<Double> xs = new TreeSet<>();
+            double front = ys.get(i);
+            double back = ys.get(i + 1);
+            List<double[]> sides = new ArrayList<>();
             for (int c = 0; c < corners.size(); c++) {
                 Point a = corners.get(c);
                 Point b = corners.get((c + 1) % corners.size());
-                if (Math.min(a.y(), b.y()) < middle && Math.max(a.y(), b.y()) > middle) xs.add(a.x());
+                double middle = (front + back) / 2;
+                if (Math.min(a.y(), b.y()) < middle && Math.max(a.y(), b.y()) > middle) sides.add(new double[] {at(a, b, front), at(a, b, back)});
             }
-            List<Double> across = new ArrayList<>(xs);
-            for (int x = 0; x + 1 < across.size(); x += 2) {
-                add(parts, new Part(across.get(x), ys.get(i), across.get(x + 1) - across.get(x), ys.get(i + 1) - ys.get(i)));
+            sides.sort(Comparator.comparingDouble(side -> side[0] + side[1]));
+            for (int x = 0; x + 1 < sides.size(); x += 2) {
+                double left = Math.min(sides.get(x)[0], sides.get(x)[1]);
+                double right = Math.max(sides.get(x + 1)[0], sides.get(x + 1)[1]);
+                add(parts, new Part(left, front, right - left, back - front));
             }
         }
         return parts;
+    }
+
+    private static double tenth(double mm) {
+        return Math.round(mm * 10) / 10.0;
+    }
+
+    /** Where the side from {@code a} to {@code b} crosses a level; at the nearer end where it does not reach so far. */
+    private static double at(Point a, Point b, double y) {
+        double part = Math.max(0, Math.min(1, (y - a.y()) / (b.y() - a.y())));
+        return a.x() + (b.x() - a.x()) * part;
     }
 
     private static void add(List<Part> parts, Part more) {

@@ -20,18 +20,14 @@ final class Boxes {
         return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).max().orElseThrow();
     }
 
-    /** The rectangles that a pinned bed fills in the frame, larger by {@code by} on each side; the box round it where it lies askew. */
+    /** The rectangles that cover a pinned bed in the frame, each larger by {@code by} on all sides. */
     static List<List<Point>> parts(Frame frame, Bed bed, double by) {
         return boxes(frame, bed).stream().map(box -> ring(new double[] {box[0] - by, box[1] - by, box[2] + by, box[3] + by})).toList();
     }
 
     /** As {@link #parts}: left, front, right, back. */
     static List<double[]> boxes(Frame frame, Bed bed) {
-        List<Point> corners = frame.in(bed.inYard());
-        if (!new Outline(corners).upright()) {
-            return List.of(new double[] {least(corners, true), least(corners, false), most(corners, true), most(corners, false)});
-        }
-        return BoxedBed.parts(corners).stream().map(part -> new double[] {part.x(), part.y(), part.x() + part.w(), part.y() + part.d()}).toList();
+        return BoxedBed.parts(frame.in(bed.inYard())).stream().map(part -> new double[] {part.x(), part.y(), part.x() + part.w(), part.y() + part.d()}).toList();
     }
 
     static Placement placement(Frame frame, BoxSpot spot) {

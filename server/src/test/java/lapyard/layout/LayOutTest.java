@@ -140,6 +140,45 @@ class LayOutTest {
         laid.proposals().forEach(one -> stands(one, 900));
     }
 
+    /**
+     * By hand: right-angled triangles of 3600 x 2400, the long sides turned to each other. The second, turned by half, stands behind
+     * the first's slanted side at a path of 900: along x the slanted side takes 900 / (2400 / 4326.7) = 1623, so both lie in 3600 + 1623
+     * = 5223 and, as slabs of 200 have steps of 300, in 5523 x 2400. Box by box they take 3600 + 900 + 3600 = 8100, or 5700 in depth.
+     */
+    @Test
+    void twoBedsWithSlantedSidesTakeUpEachOther() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[7600,0],[7600,4300],[0,4300]],"access":{"path":900,"turning":0}},
+                 "beds":[{"outline":[[0,0],[3600,0],[0,2400]]}]}""");
+        LaidOut laid = fill(garden, 900, 0);
+        assertEquals(2, laid.proposals().get(0).figures().beds(), () -> laid.proposals().stream().map(one -> one.order() + " " + one.figures().beds()).toList().toString());
+        laid.proposals().forEach(one -> stands(one, 900));
+    }
+
+    /** The rectangles of a slanted bed cover it, reach nowhere further than a slab's step beyond it, and touch its box on all sides. */
+    @Test
+    void rectanglesCoverASlantedOutline() {
+        Garden garden = Gardens.garden("{\"beds\":[{\"outline\":[[0,0],[2400,0],[3000,900],[1800,2000],[300,1500]]}]}");
+        for (BoxedBed kind : BoxedBed.all(0, garden.beds().get(0))) {
+            List<Point> own = kind.bed().outline().corners().stream().map(corner -> BoxedBed.turned(corner, kind.quarters())).toList();
+            double left = Boxes.least(own, true);
+            double front = Boxes.least(own, false);
+            double area = 0;
+            for (BoxedBed.Part part : kind.parts()) area += part.w() * part.d();
+            for (double x = 5; x < kind.w(); x += 10) {
+                for (double y = 5; y < kind.d(); y += 10) {
+                    Point at = new Point(x, y);
+                    boolean covered = kind.parts().stream().anyMatch(part -> at.x() >= part.x() && at.x() <= part.x() + part.w() && at.y() >= part.y() && at.y() <= part.y() + part.d());
+                    assertTrue(covered || !Room.contains(own, new Point(x + left, y + front)), () -> kind.quarters() + " turns: " + at);
+                }
+            }
+            double bed = kind.bed().outline().areaMm2();
+            assertTrue(area >= bed && area <= bed * 1.15, area + " over " + bed);
+            assertEquals(kind.w(), kind.parts().stream().mapToDouble(part -> part.x() + part.w()).max().orElse(0), 0.1);
+            assertEquals(kind.d(), kind.parts().stream().mapToDouble(part -> part.y() + part.d()).max().orElse(0), 0.1);
+        }
+    }
+
     @Test
     void stoppedItTellsWhatWasLaidOutByThen() {
         Garden garden = Gardens.garden("""
