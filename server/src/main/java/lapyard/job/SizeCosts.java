@@ -72,7 +72,6 @@ public final class SizeCosts {
     private final Slats slats;
     private final Costing now;
     private final SearchOptions looking;
-    private final Effort likely;
     private final Garden drawn;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
     /** Keyed by the range itself, as callers pass the same one again. */
@@ -82,7 +81,8 @@ public final class SizeCosts {
     private final Map<String, RollGoods.Least> rolled = new HashMap<>();
     private final BigDecimal charges;
     private final BigDecimal leastCharges;
-    private BigDecimal off = BigDecimal.ZERO;
+    /** What estimates of each closeness are short of the order of the garden as it stands. */
+    private final Map<Effort, BigDecimal> off = new HashMap<>();
 
     private record Cut(CuttingProblem problem, Effort look) {}
 
@@ -98,12 +98,8 @@ public final class SizeCosts {
         }
     }
 
-    /**
-     * @param closely whether an estimate may take some ten times as long, layouts of rolls looked for too
-     * @throws CannotAnswer if something of the garden cannot be made, or a board of it is cut already
-     */
-    public SizeCosts(Garden given, boolean closely, SearchMemory memory) {
-        likely = closely ? CLOSELY : LIKELY;
+    /** @throws CannotAnswer if something of the garden cannot be made, or a board of it is cut already */
+    public SizeCosts(Garden given, SearchMemory memory) {
         looking = SearchOptions.pooledOnly(given.goods().search(), memory);
         now = Costing.of(given, looking);
         drawn = given;
@@ -120,18 +116,24 @@ public final class SizeCosts {
         slats = Slats.of(garden, bed -> Costing.downhill(fall, bed));
         charges = now.slip().total().subtract(now.slip().goods());
         leastCharges = leastCharges();
-        off = now.slip().total().subtract(likely(garden.beds().stream().map(Bed::outline).toList()));
     }
 
     /**
      * {@link #UNMADE} or more where some piece finds no board.
      *
      * @param outlines of each bed, in the order of the document
+     * @param closely  whether it may take some ten times as long, layouts of rolls looked for too
      */
-    public BigDecimal likely(List<Outline> outlines) {
+    public BigDecimal likely(List<Outline> outlines, boolean closely) {
+        Effort look = closely ? CLOSELY : LIKELY;
+        BigDecimal missing = off.computeIfAbsent(look, one -> now.slip().total().subtract(sum(garden.beds().stream().map(Bed::outline).toList(), one)));
+        return sum(outlines, look).add(missing);
+    }
+
+    private BigDecimal sum(List<Outline> outlines, Effort look) {
         List<BedNeeds> all = new ArrayList<>();
         for (int i = 0; i < outlines.size(); i++) all.add(needs(i, outlines.get(i)));
-        return price(all, true, likely).likely();
+        return price(all, true, look).likely();
     }
 
     /** Whether the bed's walls can be cut from what is sold, long ones joined. */
@@ -177,7 +179,7 @@ public final class SizeCosts {
     }
 
     private Price price(List<BedNeeds> all, boolean pathsStay, Effort look) {
-        Price sum = new Price(leastCharges, charges.add(off));
+        Price sum = new Price(leastCharges, charges);
         Map<Section, List<BedNeeds>> bySection = all.stream()
                 .collect(Collectors.groupingBy(one -> one.bed().section(), LinkedHashMap::new, Collectors.toList()));
         for (Map.Entry<Section, List<BedNeeds>> one : bySection.entrySet()) sum = sum.and(timber(one.getKey(), one.getValue(), look));
@@ -275,7 +277,7 @@ public final class SizeCosts {
 
     private Price cut(CuttingProblem problem, Effort look) {
         return cut.computeIfAbsent(new Cut(problem, look), c -> {
-            CuttingResult result = CuttingSolver.solve(problem, look);
+            CuttingResult result = CuttingSolver.cheapest(problem, look);
             return new Price(rounded(result.lowerBound()), result.unplaced().isEmpty() ? rounded(result.paid()) : UNMADE);
         });
     }
@@ -317,7 +319,7 @@ public final class SizeCosts {
             for (String seller : sellers) {
                 Section own = sellers.size() <= 1 ? section.get() : section.get().from(seller);
                 Price one = cut.computeIfAbsent(new Cut(Bearers.problem(garden, own, perBoard, rip.getValue()), look), c -> {
-                    CuttingResult result = CuttingSolver.solve(c.problem(), look);
+                    CuttingResult result = CuttingSolver.cheapest(c.problem(), look);
                     // shares of a board's price are rounded to seven digits
                     BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
                     return new Price(lower, rounded(Bearers.cost(Bearers.boards(own, perBoard, result))));

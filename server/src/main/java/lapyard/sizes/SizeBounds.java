@@ -2,11 +2,14 @@ package lapyard.sizes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import lapyard.geometry.Outline;
 import lapyard.job.SizeCosts.Range;
 import lapyard.job.SizeCosts;
@@ -14,8 +17,11 @@ import lapyard.plan.Garden;
 
 /** What the order costs at least with few sides or all of them at any of their sizes. */
 final class SizeBounds {
-    /** Sizes of one bed that are looked at one by one for a bound. */
+    /** Sizes of one bed that are looked at one by one for a bound, whatever the others have. */
     private static final int MOST_EACH = 100;
+
+    /** Sizes of all beds together that are looked at one by one, those of the beds with fewest first. */
+    private static final int MOST_TOGETHER = 3_500;
 
     /** Pairs of sides for each of which a bound is proved. */
     private static final int MOST_PAIRS = 60;
@@ -25,6 +31,7 @@ final class SizeBounds {
     private final SizeCosts costs;
     private final BigDecimal now;
     private final Map<List<Object>, Range> ranges = new HashMap<>();
+    private final Set<Integer> oneByOne = new HashSet<>();
     private final BigDecimal all;
 
     SizeBounds(Garden garden, List<Side> sides, SizeCosts costs, BigDecimal now) {
@@ -34,6 +41,12 @@ final class SizeBounds {
         this.now = now;
         Set<Integer> every = new TreeSet<>();
         for (int i = 0; i < sides.size(); i++) every.add(i);
+        List<Integer> fewest = IntStream.range(0, garden.beds().size()).boxed().sorted(Comparator.comparingLong((Integer bed) -> sizes(moving(bed, every)))).toList();
+        long together = 0;
+        for (int bed : fewest) {
+            together += sizes(moving(bed, every));
+            if (together <= MOST_TOGETHER) oneByOne.add(bed);
+        }
         this.all = lower(every).min(now);
     }
 
@@ -71,23 +84,33 @@ final class SizeBounds {
         List<Range> beds = new ArrayList<>();
         for (int bed = 0; bed < garden.beds().size(); bed++) {
             int own = bed;
-            List<Integer> moving = set.stream().filter(i -> sides.get(i).touches(own)).sorted().toList();
+            List<Integer> moving = moving(bed, set);
             beds.add(ranges.computeIfAbsent(List.of(bed, moving), key -> range(own, moving)));
         }
         return costs.lower(beds);
     }
 
+    private List<Integer> moving(int bed, Set<Integer> set) {
+        return set.stream().filter(i -> sides.get(i).touches(bed)).sorted().toList();
+    }
+
+    /** How many sizes the bed has with these sides at any of theirs; no more than would be looked at. */
+    private long sizes(List<Integer> moving) {
+        long many = 1;
+        for (int i : moving) many = Math.min(MOST_TOGETHER + 1, many * sides.get(i).values().size());
+        return many;
+    }
+
     private Range range(int bed, List<Integer> moving) {
         Outline least = garden.beds().get(bed).outline();
         Outline most = least;
-        long many = 1;
         for (int i : moving) {
             least = sides.get(i).applied(bed, least, sides.get(i).leastMm());
             most = sides.get(i).applied(bed, most, sides.get(i).mostMm());
-            many *= Math.min(sides.get(i).values().size(), MOST_EACH + 1);
         }
-        List<Outline> each = many > MOST_EACH ? List.of() : List.of(garden.beds().get(bed).outline());
-        for (int i : many > MOST_EACH ? List.<Integer>of() : moving) {
+        boolean looked = oneByOne.contains(bed) || sizes(moving) <= MOST_EACH;
+        List<Outline> each = looked ? List.of(garden.beds().get(bed).outline()) : List.of();
+        for (int i : looked ? moving : List.<Integer>of()) {
             List<Outline> more = new ArrayList<>();
             for (Outline outline : each) {
                 for (double value : sides.get(i).values()) more.add(sides.get(i).applied(bed, outline, value));

@@ -1,5 +1,7 @@
 package lapyard.sizes;
 
+import java.util.ArrayList;
+import java.util.List;
 import lapyard.working.BrokenRule;
 
 /**
@@ -24,10 +26,29 @@ public record SizeLook(int estimates, boolean closely, int wholes, int changes) 
         }
     }
 
-    /** As much as so many seconds are worth: 200 estimates and 3 whole gardens a second, of more than 8 beds as many fewer. */
-    public static SizeLook ofSeconds(double seconds, int beds) {
+    /** So much is looked for first, in a longer look too. */
+    private static final double FIRST_SECONDS = 5;
+
+    private static final double CLOSELY_SECONDS = 20;
+
+    /**
+     * Looks one after the other that are worth so many seconds together, 200 estimates and 3 whole gardens a second, of more than 8 beds as
+     * many fewer. They are worth 5 s, 10 s, 20 s, 40 s and so on by their ends, so that what takes twice as long begins with all that the
+     * shorter would do.
+     */
+    public static List<SizeLook> ofSeconds(double seconds, int beds) {
         BrokenRule.between("look", "seconds", seconds, 0.001, 600, "s");
-        boolean closely = seconds >= 20;
+        List<SizeLook> looks = new ArrayList<>();
+        double before = 0;
+        for (double until = FIRST_SECONDS; before < seconds; until *= 2) {
+            double end = Math.min(until, seconds);
+            looks.add(worth(end - before, end >= CLOSELY_SECONDS, beds));
+            before = end;
+        }
+        return looks;
+    }
+
+    private static SizeLook worth(double seconds, boolean closely, int beds) {
         double worth = seconds * Math.min(1, BEDS / Math.max(1, beds));
         return new SizeLook((int) Math.max(LEAST_ESTIMATES, 200 * worth), closely, (int) Math.max(LEAST_WHOLES, 3 * worth), closely ? 6 : 4);
     }

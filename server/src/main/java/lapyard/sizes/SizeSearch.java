@@ -37,9 +37,6 @@ final class SizeSearch {
     /** Sets of one number of changes whose sizes are looked at closely. */
     private static final int LOOKED_AT = 3;
 
-    /** Of so many sides a long look can estimate each set closely and still see them all. */
-    private static final int CLOSE = 8;
-
     /** Numbers of changes that are looked at first. */
     private static final int FEW = 4;
 
@@ -49,55 +46,74 @@ final class SizeSearch {
     /** Halvings of what beds that fail a check may give. */
     private static final int HALVINGS = 4;
 
+    /** Gardens near the cheapest that may fail or be no cheaper before the rest of the look goes elsewhere. */
+    private static final int IMPROVED = 4;
+
     /** Gardens deepened side by side that may fail before the rest of the look goes elsewhere. */
     private static final int DEEPENED = 3;
 
     private final Garden garden;
     private final List<Side> sides;
-    private final SizeLook look;
+    private final List<SizeLook> looks;
     private final Progress progress;
     private final JobSheet now;
     private final SizeBounds bounds;
     private final SizeTrials trials;
+    private SizeLook look;
     private List<Double> deepest;
+    private List<Double> cheapest;
     private BigDecimal best;
 
-    SizeSearch(Garden garden, List<Side> sides, SizeLook look, Progress progress, SearchMemory memory) {
+    SizeSearch(Garden garden, List<Side> sides, List<SizeLook> looks, Progress progress, SearchMemory memory) {
         if (sides.isEmpty()) {
             throw new CannotAnswer(Finding.of(FindingKind.SIZES_FIXED, Place.field("beds")).way(WayKind.SAY_GIVE));
         }
         this.garden = garden;
         this.sides = sides;
-        this.look = look;
+        this.looks = looks;
+        this.look = looks.get(0);
         this.progress = progress;
         this.now = Job.prepare(garden, what -> Progress.UNHEARD, memory);
-        SizeCosts costs = new SizeCosts(garden, look.closely() && sides.size() <= CLOSE, memory);
+        SizeCosts costs = new SizeCosts(garden, memory);
         this.bounds = new SizeBounds(garden, sides, costs, now.slip().total());
-        this.trials = new SizeTrials(garden, sides, look, memory, now, costs);
+        this.trials = new SizeTrials(garden, sides, memory, now, costs);
         this.best = now.slip().total();
-        this.deepest = sides.stream().map(Side::leastMm).toList();
+        this.cheapest = stay();
     }
 
     /** What saves is looked for first and its bounds afterwards, so that a look that is ended early has found something. */
     SizesThatGive run() {
         progress.reached(best, bounds.all());
-        Map<Integer, List<List<Double>>> found = new TreeMap<>();
-        deepen();
-        singles(found);
-        fromAll(found);
-        fromFew(found);
-        while (!trials.full() && found.values().stream().anyMatch(same -> !same.isEmpty())) {
-            for (int changes : spread(new ArrayList<>(found.keySet()))) nextBest(found.get(changes));
+        boolean ended = false;
+        for (SizeLook next : looks) {
+            if (trials.stopped()) break;
+            look = next;
+            trials.begin(next);
+            ended = looked();
         }
-        everySingle();
-        boolean ended = !trials.over() && !trials.full();
-        trials.begin(look.forGrowth());
+        trials.begin(looks.get(looks.size() - 1).forGrowth());
         List<Side> open = new ArrayList<>();
         List<Growth> growth = growth(open);
         List<BigDecimal> proved = bounds.byChanges(Math.min(look.changes(), sides.size()));
         List<SizeAnswer> front = SizeAnswer.front(trials.answers());
         return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, open,
                 ended && open.isEmpty(), trials.stopped());
+    }
+
+    /** @return whether it came to its end before its counts did */
+    private boolean looked() {
+        Map<Integer, List<List<Double>>> found = new TreeMap<>();
+        deepest = sides.stream().map(Side::leastMm).toList();
+        deepen();
+        singles(found);
+        fromAll(found);
+        fromFew(found);
+        improve();
+        while (!trials.full() && found.values().stream().anyMatch(same -> !same.isEmpty())) {
+            for (int changes : spread(new ArrayList<>(found.keySet()))) nextBest(found.get(changes));
+        }
+        everySingle();
+        return !trials.over() && !trials.full();
     }
 
     /** Each side alone, at its least and wherever the cost takes a step on the way there. */
@@ -144,6 +160,45 @@ final class SizeSearch {
             if (failed.isEmpty()) return;
             deepest = halved(deepest, failed);
         }
+    }
+
+    /** From the cheapest that was found, one side at another size, or one at its least and another of its bed at any, as long as that passes for less. */
+    private void improve() {
+        int misses = 0;
+        Set<List<Double>> missed = new HashSet<>();
+        while (misses < IMPROVED && !trials.full()) {
+            List<Double> from = cheapest;
+            BigDecimal likely = trials.likely(from);
+            List<List<Double>> better = new ArrayList<>();
+            for (List<Double> sizes : near(from)) {
+                if (trials.improved()) break;
+                if (!missed.contains(sizes) && trials.likely(sizes).compareTo(likely) < 0) better.add(sizes);
+            }
+            if (better.isEmpty()) return;
+            List<Double> likeliest = better.stream().min(Comparator.comparing(trials::likely)).orElseThrow();
+            Optional<SizeAnswer> answer = heard(likeliest);
+            if (answer.isEmpty() || cheapest.equals(from)) {
+                misses++;
+                missed.add(likeliest);
+            }
+        }
+    }
+
+    /** Trades between two sides of a bed of which one is not at its least, then each side at each of its sizes that are smaller than it stands. */
+    private List<List<Double>> near(List<Double> from) {
+        List<List<Double>> all = new ArrayList<>();
+        for (int deeper : shrinking()) {
+            if (from.get(deeper) <= sides.get(deeper).leastMm()) continue;
+            List<Double> deep = with(from, deeper, sides.get(deeper).leastMm());
+            for (int other : shrinking()) {
+                if (other == deeper || sides.get(other).parts().stream().noneMatch(part -> sides.get(deeper).touches(part.bed()))) continue;
+                sides.get(other).values().stream().filter(value -> value <= 0).forEach(value -> all.add(with(deep, other, value + 0.0)));
+            }
+        }
+        for (int i : shrinking()) {
+            sides.get(i).values().stream().filter(value -> value <= 0 && !value.equals(from.get(i))).forEach(value -> all.add(with(from, i, value + 0.0)));
+        }
+        return all;
     }
 
     /** Sides that were halved at their least again, bed by bed and the likeliest first, as long as the garden passes. */
@@ -241,7 +296,10 @@ final class SizeSearch {
     private Optional<SizeAnswer> heard(List<Double> sizes) {
         Optional<SizeAnswer> answer = trials.whole(sizes);
         answer.ifPresent(one -> {
-            best = best.min(one.total());
+            if (one.total().compareTo(best) < 0) {
+                best = one.total();
+                cheapest = List.copyOf(sizes);
+            }
             progress.reached(best, bounds.all());
         });
         return answer;

@@ -22,6 +22,9 @@ import lapyard.plan.Garden;
  * failed a check is not tried again.
  */
 final class SizeTrials {
+    /** Of so many sides a long look can estimate each set closely and still see them all. */
+    private static final int CLOSE = 8;
+
     private record Own(int bed, Outline outline) {}
 
     private final Garden garden;
@@ -34,14 +37,14 @@ final class SizeTrials {
     private final Map<List<Double>, Optional<SizeAnswer>> whole = new LinkedHashMap<>();
     private final Map<Own, Boolean> barred = new HashMap<>();
     private SizeLook look;
+    private boolean closely;
     private boolean stopped;
     private int estimates;
     private int wholes;
 
-    SizeTrials(Garden garden, List<Side> sides, SizeLook look, SearchMemory memory, JobSheet now, SizeCosts costs) {
+    SizeTrials(Garden garden, List<Side> sides, SearchMemory memory, JobSheet now, SizeCosts costs) {
         this.garden = garden;
         this.sides = sides;
-        this.look = look;
         this.memory = memory;
         this.now = now;
         this.checks = new SizeChecks(now);
@@ -51,6 +54,11 @@ final class SizeTrials {
     /** Whether no more sets are looked for: the rest of the estimates is for giving back what those found do not need. */
     boolean explored() {
         return estimates >= look.estimates() * 3 / 5 || stopped();
+    }
+
+    /** Whether a part of the estimates is spent that leaves enough for giving back what is not needed. */
+    boolean improved() {
+        return estimates >= look.estimates() * 4 / 5 || stopped();
     }
 
     /** Also where the thread is told to stop: what was found by then stands. */
@@ -66,6 +74,9 @@ final class SizeTrials {
     /** Counts anew, of what is looked for next; what was tried stays known. */
     void begin(SizeLook next) {
         look = next;
+        boolean near = next.closely() && sides.size() <= CLOSE;
+        if (near != closely) likely.clear();
+        closely = near;
         estimates = 0;
         wholes = 0;
     }
@@ -85,7 +96,7 @@ final class SizeTrials {
         BigDecimal known = likely.get(sizes);
         if (known == null) {
             estimates++;
-            known = costs.likely(outlines);
+            known = costs.likely(outlines, closely);
             likely.put(List.copyOf(sizes), known);
         }
         return known;

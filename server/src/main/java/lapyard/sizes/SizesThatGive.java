@@ -46,12 +46,13 @@ public record SizesThatGive(
     public record Growth(Resize change, boolean most, BigDecimal total) {}
 
     /**
+     * @param looks    one after the other; each begins with what those before it found
      * @param progress hears the least total found and the bound
      * @param memory   of searches for boards and rolls, shared with others
      * @throws IllegalArgumentException if nothing gives, or the garden cannot be made as it stands, or boards of it are cut
      */
-    public static SizesThatGive of(Garden garden, Giving giving, SizeLook look, Progress progress, SearchMemory memory) {
-        return new SizeSearch(garden, Sides.of(garden, giving), look, progress, memory).run();
+    public static SizesThatGive of(Garden garden, Giving giving, List<SizeLook> looks, Progress progress, SearchMemory memory) {
+        return new SizeSearch(garden, Sides.of(garden, giving), looks, progress, memory).run();
     }
 
     /** The garden with one answer's sizes. */

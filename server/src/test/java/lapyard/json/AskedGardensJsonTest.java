@@ -62,7 +62,7 @@ class AskedGardensJsonTest {
             };
             ObjectNode json;
             try {
-                json = SizesJson.of(document, garden, SizesThatGive.of(garden, garden.asking().giving(), new SizeLook(60, false, 4, 2), heard, new SearchMemory(20_000_000)));
+                json = SizesJson.of(document, garden, SizesThatGive.of(garden, garden.asking().giving(), List.of(new SizeLook(60, false, 4, 2)), heard, new SearchMemory(20_000_000)));
             } finally {
                 Thread.interrupted();
             }
@@ -79,7 +79,7 @@ class AskedGardensJsonTest {
         JsonNode document = DocumentText.parse(YARD.formatted("").replace("[-60,0],\"depth\":[-60,0]", "[0,60],\"depth\":[0,60]"));
         Garden garden = Gardens.garden(document.toString());
         for (boolean cut : new boolean[] {true, false}) {
-            SizeLook look = cut ? new SizeLook(2, false, 1, 1) : SizeLook.ofSeconds(20, 4);
+            List<SizeLook> look = cut ? List.of(new SizeLook(2, false, 1, 1)) : SizeLook.ofSeconds(20, 4);
             ObjectNode json = SizesJson.of(document, garden, SizesThatGive.of(garden, garden.asking().giving(), look, Progress.UNHEARD, new SearchMemory(20_000_000)));
             assertEquals(cut, json.path("growthOpen").size() > 0, json.path("text")::asText);
             assertEquals(cut, json.path("text").asText().contains("could grow at no cost is not known: the look ended first"), json.path("text")::asText);

@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Judged by every combination of sizes, each worked out whole, in small gardens, and by what must hold in any. */
 class SizesThatGiveTest {
-    private static final SizeLook LONG = new SizeLook(20_000, true, 200, 4);
+    private static final List<SizeLook> LONG = List.of(new SizeLook(20_000, true, 200, 4));
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 6);
@@ -128,7 +128,7 @@ class SizesThatGiveTest {
         List<Side> sides = Sides.of(garden, all(garden, new Give(-2 * step, 0, -step, 0, step), false));
         SearchMemory memory = new SearchMemory(20_000_000);
         BigDecimal now = CostedGarden.of(garden, memory).total();
-        SizeBounds bounds = new SizeBounds(garden, sides, new SizeCosts(garden, true, memory), now);
+        SizeBounds bounds = new SizeBounds(garden, sides, new SizeCosts(garden, memory), now);
         for (int code = 0; code < 36; code++) {
             double[] by = {-step * (code % 3), -step * (code / 3 % 2), -step * (code / 6 % 3), -step * (code / 18)};
             List<Resize> changes = new ArrayList<>();
@@ -138,12 +138,55 @@ class SizesThatGiveTest {
         }
     }
 
+    /** 121 sizes of one bed, worked out one by one: none costs less than the bound, which counts bearers and slats too and so lies close. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theBoundOfABedOfManySizesLiesCloseUnderItsCheapest(long seed) {
+        Random random = new Random(100 + seed);
+        Garden garden = Gardens.garden("{\"beds\":[{\"width\":%d,\"depth\":%d,\"courses\":%d}]}"
+                .formatted(1400 + 10 * random.nextInt(140), 800 + 10 * random.nextInt(60), 1 + random.nextInt(3)));
+        List<Side> sides = Sides.of(garden, all(garden, new Give(-100, 0, -100, 0, 10), false));
+        SearchMemory memory = new SearchMemory(20_000_000);
+        BigDecimal now = CostedGarden.of(garden, memory).total();
+        BigDecimal bound = new SizeBounds(garden, sides, new SizeCosts(garden, memory), now).all();
+        BigDecimal cheapest = now;
+        for (int code = 0; code < 121; code++) {
+            List<Resize> changes = new ArrayList<>();
+            if (code % 11 > 0) changes.add(new Resize(sides.get(0), -10 * (code % 11)));
+            if (code / 11 > 0) changes.add(new Resize(sides.get(1), -10 * (code / 11)));
+            CostedGarden costed = CostedGarden.of(SizesThatGive.changed(garden, changes), memory);
+            if (!costed.leftOut()) cheapest = cheapest.min(costed.total());
+        }
+        assertTrue(bound.compareTo(cheapest) <= 0, "seed " + seed + ": bound " + bound + " over " + cheapest);
+        assertTrue(cheapest.subtract(bound).doubleValue() <= 0.05 * cheapest.doubleValue(), "seed " + seed + ": bound " + bound + " far under " + cheapest);
+    }
+
+    /** A look of twice the seconds begins with the shorter one, so that it never finds less. */
+    @ParameterizedTest
+    @CsvSource({"5, 10", "5, 20", "10, 20", "20, 60", "2, 5"})
+    void aLongerLookBeginsWithTheShorter(double shorter, double longer) {
+        List<SizeLook> few = SizeLook.ofSeconds(shorter, 7);
+        List<SizeLook> more = SizeLook.ofSeconds(longer, 7);
+        if (shorter >= 5) assertEquals(few, more.subList(0, few.size()));
+        assertEquals(200 * longer, more.stream().mapToInt(SizeLook::estimates).sum());
+        assertTrue(SizeLook.ofSeconds(longer, 70).get(0).wholes() <= more.get(0).wholes());
+        SizeLook one = new SizeLook(60, false, 5, 2);
+        Garden garden = Gardens.garden("{\"beds\":[{\"width\":%d,\"depth\":1100},{\"width\":1900,\"depth\":950,\"at\":[4000,0]},{\"width\":2300,\"depth\":1000,\"at\":[8000,0]}]}"
+                .formatted(2000 + (int) (10 * longer)));
+        Giving giving = all(garden, new Give(-60, 0, -60, 0, 5), false);
+        SizesThatGive was = SizesThatGive.of(garden, giving, List.of(one), Progress.UNHEARD, new SearchMemory(20_000_000));
+        SizesThatGive is = SizesThatGive.of(garden, giving, List.of(one, new SizeLook(200, false, 10, 2)), Progress.UNHEARD, new SearchMemory(20_000_000));
+        for (SizeAnswer answer : was.front()) {
+            assertTrue(is.front().stream().anyMatch(other -> other.beatsOrEquals(answer)), answer + " is lost in " + is.front());
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"three-entries", "school-courtyard", "chapel-corner"})
     void everyAnswerIsAGardenThatPassesWhatItPassedBefore(String sample) throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
         Give give = new Give(-100, 60, -60, 60, 20);
-        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), new SizeLook(300, false, 16, 3), Progress.UNHEARD, new SearchMemory(20_000_000));
+        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), List.of(new SizeLook(300, false, 16, 3)), Progress.UNHEARD, new SearchMemory(20_000_000));
         BigDecimal before = given.now().slip().total();
         for (SizeAnswer one : given.front()) {
             Garden changed = SizesThatGive.changed(garden, one.changes());
