@@ -74,7 +74,7 @@ final class ExactFinish {
     private void explore(int[] demand, int[] supply, long cost, int lastLead, int[] lastCopies) {
         if (!complete) return;
         if (longest(demand) < 0) {
-            record();
+            record(new Solution(problem));
             return;
         }
         if (patience.over()) {
@@ -87,14 +87,7 @@ final class ExactFinish {
         relaxation.of(demand, supply);
         relaxation.solve(best.cost() - cost, ROUNDS);
         if (relaxation.bound() >= best.cost() - cost) return;
-        Solution rest = filling.best(demand, supply);
-        if (cost + rest.cost() < best.cost()) {
-            Solution found = new Solution(problem);
-            for (Pattern pattern : chosen) found.add(pattern, 1);
-            found.addAll(rest);
-            best = found;
-            patience.renew();
-        }
+        if (record(filling.best(demand, supply))) patience.renew();
         int lead = scarcest(demand, supply, cost);
         if (lead != lastLead && (before != null || seen.size() < MOST_KNOWN)) seen.put(state, cost);
         List<Choice> here = choices(demand, supply, cost, lead, lead == lastLead ? lastCopies : null);
@@ -109,34 +102,41 @@ final class ExactFinish {
         here.sort(Comparator.comparingLong(Choice::leastCost));
         for (Choice choice : here) {
             if (!complete) return;
-            if (cost + choice.leastCost() >= best.cost()) continue;
-            Pattern pattern = choice.pattern();
-            int[] demandLeft = demand.clone();
-            int[] copies = new int[demand.length];
-            for (int i = 0; i < pattern.items().length; i++) {
-                demandLeft[pattern.items()[i]] -= pattern.counts()[i];
-                copies[pattern.items()[i]] = pattern.counts()[i];
-            }
-            chosen.add(pattern);
-            int board = pattern.stock();
-            if (board == Pattern.NONE) {
-                explore(demandLeft, supply, cost + problem.uncutCost[lead], -1, null);
-            } else {
-                int[] supplyLeft = supply;
-                if (problem.supply[board] != WholeProblem.UNLIMITED) {
-                    supplyLeft = supply.clone();
-                    supplyLeft[board]--;
-                }
-                explore(demandLeft, supplyLeft, cost + problem.cost[board], lead, copies);
-            }
-            chosen.remove(chosen.size() - 1);
+            if (cost + choice.leastCost() < best.cost()) take(choice.pattern(), demand, supply, cost, lead);
         }
     }
 
-    private void record() {
+    /** Goes on with what this pattern leaves. */
+    private void take(Pattern pattern, int[] demand, int[] supply, long cost, int lead) {
+        int[] demandLeft = demand.clone();
+        int[] copies = new int[demand.length];
+        for (int i = 0; i < pattern.items().length; i++) {
+            demandLeft[pattern.items()[i]] -= pattern.counts()[i];
+            copies[pattern.items()[i]] = pattern.counts()[i];
+        }
+        chosen.add(pattern);
+        int board = pattern.stock();
+        if (board == Pattern.NONE) {
+            explore(demandLeft, supply, cost + problem.uncutCost[lead], -1, null);
+        } else {
+            int[] supplyLeft = supply;
+            if (problem.supply[board] != WholeProblem.UNLIMITED) {
+                supplyLeft = supply.clone();
+                supplyLeft[board]--;
+            }
+            explore(demandLeft, supplyLeft, cost + problem.cost[board], lead, copies);
+        }
+        chosen.remove(chosen.size() - 1);
+    }
+
+    /** Keeps the chosen boards with this rest where that is the cheapest plan so far. */
+    private boolean record(Solution rest) {
         Solution found = new Solution(problem);
         for (Pattern pattern : chosen) found.add(pattern, 1);
-        if (found.cost() < best.cost()) best = found;
+        found.addAll(rest);
+        if (found.cost() >= best.cost()) return false;
+        best = found;
+        return true;
     }
 
     private int longest(int[] demand) {

@@ -109,15 +109,28 @@ public sealed interface Replan {
         if (!stops.isEmpty()) return new Refused(stops);
 
         Map<String, Integer> done = new HashMap<>();
-        Map<String, Integer> told = new HashMap<>();
-        List<CuttingProblem.Stock> there = new ArrayList<>();
-        for (Sawn board : sawn) {
-            board.cut().forEach(id -> done.merge(id, 1, Integer::sum));
-            told.merge(board.stock(), 1, Integer::sum);
-            CuttingProblem.Stock was = stock.get(board.stock());
-            double left = SawnCheck.leftMm(problem, was, pieces, board);
-            if (left > 0) there.add(left(board, was, left));
-        }
+        for (Sawn board : sawn) board.cut().forEach(id -> done.merge(id, 1, Integer::sum));
+        List<CuttingProblem.Demand> wanted = wanted(problem, done);
+        List<CuttingProblem.Stock> all = there(problem, stock, pieces, sawn);
+        CuttingResult without = CuttingSolver.solve(problem.with(all, wanted), effort);
+        problem.stock().stream().filter(board -> board.available().isEmpty()).forEach(all::add);
+        CuttingProblem rest = problem.with(all, wanted);
+        CuttingResult result = without.unplaced().isEmpty() ? cheaper(without, rest, effort) : CuttingSolver.solve(rest, effort);
+        int wantedCount = wanted.stream().mapToInt(CuttingProblem.Demand::count).sum();
+        int lacking = without.unplaced().stream().mapToInt(CuttingResult.Unplaced::count).sum();
+        return new Planned(
+                rest,
+                result,
+                done.values().stream().mapToInt(Integer::intValue).sum(),
+                neededMm(problem, wanted),
+                thereMm(rest),
+                wantedCount - lacking,
+                without.unplaced(),
+                bought(problem, result));
+    }
+
+    /** The pieces that are not done. */
+    private static List<CuttingProblem.Demand> wanted(CuttingProblem problem, Map<String, Integer> done) {
         List<CuttingProblem.Demand> wanted = new ArrayList<>();
         for (var piece : problem.pieces()) {
             int count = piece.count() - done.getOrDefault(piece.id(), 0);
@@ -125,16 +138,30 @@ public sealed interface Replan {
                 wanted.add(new CuttingProblem.Demand(piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFaces()));
             }
         }
-        List<CuttingProblem.Stock> all = new ArrayList<>(there);
+        return wanted;
+    }
+
+    /** What is left of the boards told of, and the limited ones that nothing was told of. */
+    private static List<CuttingProblem.Stock> there(
+            CuttingProblem problem, Map<String, CuttingProblem.Stock> stock, Map<String, CuttingProblem.Demand> pieces, List<Sawn> sawn) {
+        List<CuttingProblem.Stock> there = new ArrayList<>();
+        Map<String, Integer> told = new HashMap<>();
+        for (Sawn board : sawn) {
+            told.merge(board.stock(), 1, Integer::sum);
+            CuttingProblem.Stock was = stock.get(board.stock());
+            double left = SawnCheck.leftMm(problem, was, pieces, board);
+            if (left > 0) there.add(left(board, was, left));
+        }
         for (var board : problem.stock()) {
             if (board.available().isEmpty()) continue;
             int left = board.available().getAsInt() - told.getOrDefault(board.id(), 0);
-            if (left > 0) all.add(board.with(left));
+            if (left > 0) there.add(board.with(left));
         }
-        CuttingResult without = CuttingSolver.solve(problem.with(all, wanted), effort);
-        problem.stock().stream().filter(board -> board.available().isEmpty()).forEach(all::add);
-        CuttingProblem rest = problem.with(all, wanted);
-        CuttingResult result = without.unplaced().isEmpty() ? cheaper(without, rest, effort) : CuttingSolver.solve(rest, effort);
+        return there;
+    }
+
+    /** How many of each board without a limit a plan takes. */
+    private static Map<String, Integer> bought(CuttingProblem problem, CuttingResult result) {
         Map<String, Integer> buy = new LinkedHashMap<>();
         for (var board : problem.stock()) {
             if (board.available().isPresent()) continue;
@@ -144,17 +171,7 @@ public sealed interface Replan {
                     .sum();
             if (count > 0) buy.put(board.id(), count);
         }
-        int wantedCount = wanted.stream().mapToInt(CuttingProblem.Demand::count).sum();
-        int lacking = without.unplaced().stream().mapToInt(CuttingResult.Unplaced::count).sum();
-        return new Planned(
-                rest,
-                result,
-                done.values().stream().mapToInt(Integer::intValue).sum(),
-                neededMm(problem, wanted),
-                thereMm(problem.with(all, wanted)),
-                wantedCount - lacking,
-                without.unplaced(),
-                buy);
+        return buy;
     }
 
     /** Where all is there anyway, nothing is paid; buying may still be cheaper than the worth of boards on hand. */

@@ -110,61 +110,64 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
         return List.copyOf(chords);
     }
 
+    /** What stands left of and below each cell of the grid: sides of the outline, {@code outer} where they are upright, and cuts. */
+    private record Walls(boolean[][] left, boolean[][] below, boolean[][] outer) {}
+
     /** The rectangles that these cuts make. */
     FewestRectangles.Split split(List<Segment> cuts) {
         int columns = xs.length - 1;
         int rows = ys.length - 1;
-        boolean[][] wallLeft = new boolean[columns + 1][rows];
-        boolean[][] wallBelow = new boolean[columns][rows + 1];
-        boolean[][] outer = new boolean[columns + 1][rows];
+        Walls walls = walls(columns, rows, cuts);
+        List<Rectangle> rectangles = new ArrayList<>();
+        boolean[][] taken = new boolean[columns][rows];
+        for (int row = 0; row < rows; row++) {
+            boolean within = false;
+            for (int column = 0; column < columns; column++) {
+                within ^= walls.outer()[column][row];
+                if (within && !taken[column][row]) rectangles.add(grow(column, row, walls, taken));
+            }
+        }
+        return new FewestRectangles.Split(rectangles, cuts.stream().map(this::drawn).toList());
+    }
+
+    private FewestRectangles.Cut drawn(Segment cut) {
+        return cut.level()
+                ? new FewestRectangles.Cut(new Point(xs[cut.from()], ys[cut.line()]), new Point(xs[cut.to()], ys[cut.line()]))
+                : new FewestRectangles.Cut(new Point(xs[cut.line()], ys[cut.from()]), new Point(xs[cut.line()], ys[cut.to()]));
+    }
+
+    private Walls walls(int columns, int rows, List<Segment> cuts) {
+        Walls walls = new Walls(new boolean[columns + 1][rows], new boolean[columns][rows + 1], new boolean[columns + 1][rows]);
         for (int i = 0; i < cornerX.length; i++) {
             int j = (i + 1) % cornerX.length;
             if (cornerX[i] == cornerX[j]) {
                 for (int row = Math.min(cornerY[i], cornerY[j]); row < Math.max(cornerY[i], cornerY[j]); row++) {
-                    wallLeft[cornerX[i]][row] = true;
-                    outer[cornerX[i]][row] = true;
+                    walls.left()[cornerX[i]][row] = true;
+                    walls.outer()[cornerX[i]][row] = true;
                 }
             } else {
-                for (int column = Math.min(cornerX[i], cornerX[j]);
-                        column < Math.max(cornerX[i], cornerX[j]);
-                        column++) {
-                    wallBelow[column][cornerY[i]] = true;
+                for (int column = Math.min(cornerX[i], cornerX[j]); column < Math.max(cornerX[i], cornerX[j]); column++) {
+                    walls.below()[column][cornerY[i]] = true;
                 }
             }
         }
         for (Segment cut : cuts) {
             for (int k = cut.from(); k < cut.to(); k++) {
                 if (cut.level()) {
-                    wallBelow[k][cut.line()] = true;
+                    walls.below()[k][cut.line()] = true;
                 } else {
-                    wallLeft[cut.line()][k] = true;
+                    walls.left()[cut.line()][k] = true;
                 }
             }
         }
-        List<Rectangle> rectangles = new ArrayList<>();
-        boolean[][] taken = new boolean[columns][rows];
-        for (int row = 0; row < rows; row++) {
-            boolean within = false;
-            for (int column = 0; column < columns; column++) {
-                within ^= outer[column][row];
-                if (within && !taken[column][row]) rectangles.add(grow(column, row, wallLeft, wallBelow, taken));
-            }
-        }
-        List<FewestRectangles.Cut> drawn = cuts.stream()
-                .map(cut -> cut.level()
-                        ? new FewestRectangles.Cut(
-                                new Point(xs[cut.from()], ys[cut.line()]), new Point(xs[cut.to()], ys[cut.line()]))
-                        : new FewestRectangles.Cut(
-                                new Point(xs[cut.line()], ys[cut.from()]), new Point(xs[cut.line()], ys[cut.to()])))
-                .toList();
-        return new FewestRectangles.Split(rectangles, drawn);
+        return walls;
     }
 
-    private Rectangle grow(int column, int row, boolean[][] wallLeft, boolean[][] wallBelow, boolean[][] taken) {
+    private Rectangle grow(int column, int row, Walls walls, boolean[][] taken) {
         int right = column + 1;
-        while (!wallLeft[right][row]) right++;
+        while (!walls.left()[right][row]) right++;
         int top = row + 1;
-        while (!wallBelow[column][top]) top++;
+        while (!walls.below()[column][top]) top++;
         for (int c = column; c < right; c++) {
             for (int r = row; r < top; r++) taken[c][r] = true;
         }
