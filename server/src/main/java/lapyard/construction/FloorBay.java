@@ -141,8 +141,10 @@ public record FloorBay(
             double to = Math.min(from + base.slatWidthMm(), most);
             List<Double> pieces = new ArrayList<>();
             for (Chords.Span span : spans.apply(new Chords.Span(from, to))) {
+                double length = span.lengthMm() - base.slatClearanceMm();
+                if (length < SlatRows.LEAST_MM) continue;
                 double at = span.fromMm() + base.slatClearanceMm() / 2;
-                for (double piece : SlatRows.row(span.lengthMm() - base.slatClearanceMm(), base)) {
+                for (double piece : SlatRows.row(length, base)) {
                     pieces.add(piece);
                     slats.add(bar(!alongY, from, to, at, piece));
                     at += piece;

@@ -15,8 +15,11 @@ import lapyard.plan.Base;
  * @param rowsMm    the pieces of each row, end to end; all rows alike but in a floor with slanted sides
  */
 public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double>> rowsMm) {
-    /** Narrowest strip that is worth laying as a row. */
-    private static final double LEAST_RIP_MM = 20;
+    /**
+     * Narrowest row and shortest piece that is worth laying (common practice, no source). At the tip of a slanted floor
+     * the bearers along its walls carry what would lie there.
+     */
+    static final double LEAST_MM = 20;
 
     public SlatRows {
         List<List<Double>> own = new ArrayList<>();
@@ -61,9 +64,9 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
             // One row fewer leaves gaps over g, so the last row is ripped: as wide as the widest gaps allow.
             ripped = acrossMm - (rows - 1) * (w + g);
             gap = g;
-            if (ripped < LEAST_RIP_MM) {
+            if (ripped < LEAST_MM) {
                 double room = acrossMm - (rows - 1) * w;
-                ripped = Math.min(room, LEAST_RIP_MM);
+                ripped = Math.min(room, LEAST_MM);
                 gap = (room - ripped) / (rows - 1);
             }
         }

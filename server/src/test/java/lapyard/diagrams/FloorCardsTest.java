@@ -97,6 +97,7 @@ class FloorCardsTest {
             List<Double> slats = new ArrayList<>();
             work.bottom().bays().forEach(bay -> bay.bearersLaid().forEach(laid -> bearers.add(laid.lengthMm())));
             work.bottom().bays().forEach(bay -> bay.slatsLaid().forEach(laid -> slats.add(laid.lengthMm())));
+            assertTrue(slats.stream().allMatch(mm -> mm >= 20), () -> "shape " + shape + " has a sliver: " + slats);
             double beams = work.bottom().strips().stream().filter(strip -> strip.use().equals("beam")).mapToDouble(Strip::lengthMm).sum();
             double metres = bearers.stream().mapToDouble(mm -> mm).sum() + beams;
             assertEquals(Beds.value(work.quantities(), "base.bearers"), metres / 1000, 1e-3, () -> "shape " + shape);
