@@ -62,9 +62,9 @@ public final class ListSheets {
         });
     }
 
-    /** A photo as {@link #pictured} shows it; empty where it cannot be read. */
-    public static Optional<Photo> photo(byte[] kept) {
-        return PaperPhoto.of(kept, BenchTable.PHOTO_WIDE, BenchTable.PHOTO_HIGH);
+    /** A photo as {@link #pictured} shows it, grey in mono; empty where it cannot be read. */
+    public static Optional<Photo> photo(byte[] kept, boolean mono) {
+        return PaperPhoto.of(kept, BenchTable.PHOTO_WIDE, BenchTable.PHOTO_HIGH, mono);
     }
 
     /** Lines side by side to write on, with what belongs there above each. */

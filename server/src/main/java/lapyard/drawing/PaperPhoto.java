@@ -30,14 +30,16 @@ public final class PaperPhoto {
      * The photo for a box of a size, which it fills one way; transparent parts turn white.
      *
      * @param kept the bytes of a JPEG or PNG file
+     * @param mono whether it is turned grey, for a printer without colours
      * @return empty where it cannot be decoded, or has more than 16 million pixels
      */
-    public static Optional<Photo> of(byte[] kept, double widthMm, double heightMm) {
+    public static Optional<Photo> of(byte[] kept, double widthMm, double heightMm, boolean mono) {
         try {
             Photo photo = Photo.of(kept);
             boolean lies = photo.up() >= 5;
             BufferedImage image = read(photo, lies ? heightMm : widthMm, lies ? widthMm : heightMm);
-            return Optional.of(Photo.of(jpeg(turned(image, photo.up()))));
+            BufferedImage seen = turned(image, photo.up());
+            return Optional.of(Photo.of(jpeg(mono ? grey(seen) : seen)));
         } catch (IOException | RuntimeException unreadable) { // the decoders of the JDK throw either on damaged files
             return Optional.empty();
         }
@@ -110,6 +112,18 @@ public final class PaperPhoto {
             }
         }
         return made;
+    }
+
+    /** Each pixel as light as it is seen: luma of ITU-R BT.601-7, 2.5.1 (from memory). */
+    private static BufferedImage grey(BufferedImage image) {
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                Color colour = new Color(image.getRGB(x, y));
+                int luma = (int) Math.round(0.299 * colour.getRed() + 0.587 * colour.getGreen() + 0.114 * colour.getBlue());
+                image.setRGB(x, y, new Color(luma, luma, luma).getRGB());
+            }
+        }
+        return image;
     }
 
     private static byte[] jpeg(BufferedImage image) throws IOException {

@@ -89,7 +89,7 @@ class PictureTest {
         phone.writeBytes(Arrays.copyOfRange(jpeg, 2, jpeg.length));
         byte[] kept = Photo.of(phone.toByteArray()).bytes();
         assertEquals(up, Photo.of(kept).up(), "what is kept still knows it");
-        Photo photo = PaperPhoto.of(kept, 50, 50).orElseThrow();
+        Photo photo = PaperPhoto.of(kept, 50, 50, false).orElseThrow();
         assertEquals(quarters, seen(read(photo.bytes())));
         assertEquals(up < 5 ? 160 : 96, photo.widthPx());
         assertEquals(1, photo.up());
@@ -99,23 +99,36 @@ class PictureTest {
     @ParameterizedTest
     @CsvSource({"jpeg, 4000, 3000, 400, 300", "png, 1500, 3000, 150, 300", "png, 40, 30, 40, 30", "jpeg, 3000, 1, 400, 1"})
     void noPhotoIsFinerThanPaperShows(String format, int wide, int high, int widePx, int highPx) throws Exception {
-        Photo photo = PaperPhoto.of(file(format, quarters(wide, high)), 50.8, 38.1).orElseThrow();
+        Photo photo = PaperPhoto.of(file(format, quarters(wide, high)), 50.8, 38.1, false).orElseThrow();
         assertEquals(widePx, photo.widthPx());
         assertEquals(highPx, photo.heightPx());
         if (highPx > 1) assertEquals("RGBW", seen(read(photo.bytes())));
+    }
+
+    /** Luma of red, green, blue and white by ITU-R BT.601: 76, 150, 29 and 255 (from memory). */
+    @Test
+    void inMonoAPhotoIsGrey() throws Exception {
+        BufferedImage grey = read(PaperPhoto.of(file("png", quarters(160, 96)), 50, 30, true).orElseThrow().bytes());
+        int[] xs = {grey.getWidth() / 4, 3 * grey.getWidth() / 4};
+        int[] ys = {grey.getHeight() / 4, 3 * grey.getHeight() / 4};
+        int[] luma = {76, 150, 29, 255};
+        for (int i = 0; i < 4; i++) {
+            Color seen = new Color(grey.getRGB(xs[i % 2], ys[i / 2]));
+            for (int part : new int[] {seen.getRed(), seen.getGreen(), seen.getBlue()}) assertEquals(luma[i], part, 4, "quarter " + i);
+        }
     }
 
     @Test
     void whatCannotBeDecodedIsNoPicture() throws Exception {
         byte[] cut = file("png", quarters(300, 200));
         Arrays.fill(cut, 41, cut.length - 12, (byte) 7);
-        assertTrue(PaperPhoto.of(cut, 50, 50).isEmpty());
-        assertTrue(PaperPhoto.of(new byte[] {1, 2, 3}, 50, 50).isEmpty());
-        assertTrue(PaperPhoto.of(file("png", new BufferedImage(4001, 4000, BufferedImage.TYPE_BYTE_BINARY)), 50, 50).isEmpty(), "over 16 million pixels");
+        assertTrue(PaperPhoto.of(cut, 50, 50, false).isEmpty());
+        assertTrue(PaperPhoto.of(new byte[] {1, 2, 3}, 50, 50, false).isEmpty());
+        assertTrue(PaperPhoto.of(file("png", new BufferedImage(4001, 4000, BufferedImage.TYPE_BYTE_BINARY)), 50, 50, false).isEmpty(), "over 16 million pixels");
     }
 
     private static Page page() throws Exception {
-        Photo photo = PaperPhoto.of(file("jpeg", quarters(160, 96)), 50, 30).orElseThrow();
+        Photo photo = PaperPhoto.of(file("jpeg", quarters(160, 96)), 50, 30, false).orElseThrow();
         return new Page("p", 210, 297, List.of(TestPages.text("before"), new Shape.Picture(30, 40, 50, 30, photo, "photo of: rim <splinters>"), TestPages.text("after"),
                 new Shape.Picture(100, 40, 25, 15, photo, "again")));
     }
