@@ -2,9 +2,11 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.plan.Garden;
@@ -26,17 +28,21 @@ public final class TwoOptions {
     /** What is compared, as it shall be read. */
     public record Row(String what, String first, String second) {}
 
-    public static List<Page> pages(String garden, boolean imperial, Option first, Option second, List<Row> rows, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+    /** Smaller than this a plan is not read: the sheet is the next larger paper. */
+    private static final int SMALLEST = 100;
+
+    /** @param larger whether a larger paper than that of the options may be taken where both plans would be too small on it */
+    public static List<Page> pages(String garden, boolean imperial, Option first, Option second, List<Row> rows, BenchOptions options, boolean larger) {
+        BenchSheet usual = new BenchSheet(garden, CAUTION, imperial, options);
+        boolean small = larger && scale(usual, first, second, rows).n() > SMALLEST;
+        BenchSheet sheet = small ? new BenchSheet(garden, CAUTION, imperial, options.on(imperial ? Paper.TABLOID : Paper.A3)) : usual;
+        Scale scale = scale(sheet, first, second, rows);
         Box space = sheet.space();
-        double wide = (space.width() - GAP) / 2;
+        double wide = wide(sheet);
+        double high = high(sheet, rows);
         BenchTable table = new BenchTable(sheet, "", new Column("", 0.3, false), new Column("first", 0.35, true), new Column("second", 0.35, true));
         rows.forEach(row -> table.row(row.what(), row.first(), row.second()));
-        double high = space.height() - HEAD - 24 - rows.size() * 8;
         List<Option> both = List.of(first, second);
-        Box field = new Box(0, 0, wide, high);
-        double least = both.stream().mapToDouble(one -> SheetLayout.needs(PlanDrawing.extent(one.garden(), one.covers()), field)).max().orElseThrow();
-        Scale scale = Scale.usual(least - 1e-9, imperial);
         Flow flow = new Flow(sheet, "Two options", "both at " + scale.label(imperial));
         flow.block(new Flow.Block(HEAD + high, false, (x, top) -> {
             List<Shape> shapes = new ArrayList<>();
@@ -58,6 +64,21 @@ public final class TwoOptions {
                 sheet.line(x + 110, top + TypeSize.TICK, x + 150, top + TypeSize.TICK, Inks.MEDIUM), sheet.text(x + 152, top + 6, "date", 2.9, false),
                 sheet.line(x + 164, top + TypeSize.TICK, x + 220, top + TypeSize.TICK, Inks.MEDIUM), sheet.text(x + 222, top + 6, "signature", 2.9, false))));
         return sheet.pages(flow.drafts());
+    }
+
+    private static double wide(BenchSheet sheet) {
+        return (sheet.space().width() - GAP) / 2;
+    }
+
+    private static double high(BenchSheet sheet, List<Row> rows) {
+        return sheet.space().height() - HEAD - 24 - rows.size() * 8;
+    }
+
+    /** The largest at which both fit their halves. */
+    private static Scale scale(BenchSheet sheet, Option first, Option second, List<Row> rows) {
+        Box field = new Box(0, 0, wide(sheet), high(sheet, rows));
+        double least = Stream.of(first, second).mapToDouble(one -> SheetLayout.needs(PlanDrawing.extent(one.garden(), one.covers()), field)).max().orElseThrow();
+        return Scale.usual(least - 1e-9, sheet.imperial);
     }
 
     /** Each id of a page is used once, and both plans have a bed A. */

@@ -79,7 +79,7 @@ public final class OrderPrint {
                 new TwoOptions.Row("weekends of work", weekends(first), weekends(second)),
                 new TwoOptions.Row(quoted ? tax ? "price, before tax" : "price" : "goods and delivery", atLeast + code + one.toPlainString(),
                         atLeast + code + other.toPlainString() + " (" + (other.compareTo(one) > 0 ? "+" : "") + other.subtract(one).toPlainString() + ")"));
-        return TwoOptions.pages(second.garden().name(), imperial, option(first, from), option(second, to), rows, ask.bench(imperial));
+        return TwoOptions.pages(second.garden().name(), imperial, option(first, from), option(second, to), rows, ask.bench(imperial), ask.paper().isEmpty());
     }
 
     private static TwoOptions.Option option(JobSheet sheet, String name) {
