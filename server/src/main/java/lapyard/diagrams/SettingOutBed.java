@@ -165,9 +165,9 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         List<Shape> shapes = new ArrayList<>();
         Outline outline = bed.bed().inYard();
         Box extent = Box.round(outline.corners());
-        Scale scale = Scale.usual(
-                Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM)) - 1e-9,
-                sheet.imperial);
+        double needs = Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM));
+        // what is taped is written beside it; a usual scale would often halve the drawing
+        Scale scale = new Scale((int) Math.ceil(needs / 5 - 1e-9) * 5);
         View view = new View(
                 scale,
                 new Point(
@@ -180,10 +180,10 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
                 sheet.inks.pen(Inks.NARROW).dashed(2, 1.4), ring.get(diagonal.from() - 1), ring.get(diagonal.to() - 1))));
         bed.square().ifPresent(square -> shapes.add(triangle(square, outline, view)));
         double outwards = outline.signedAreaMm2() > 0 ? 1 : -1;
-        for (int i = 0; i < ring.size(); i++) {
-            shapes.addAll(peg(ring, i, outwards));
-            shapes.addAll(wall(ring, outline, i, outwards));
-        }
+        Labels labels = new Labels(field);
+        for (int i = 0; i < ring.size(); i++) labels.take(Labels.line(ring.get(i), ring.get((i + 1) % ring.size())));
+        for (int i = 0; i < ring.size(); i++) shapes.addAll(peg(ring, i, outwards, labels));
+        for (int i = 0; i < ring.size(); i++) shapes.addAll(wall(ring, outline, i, outwards, labels));
         shapes.add(new Shape.Text(
                 new Point(field.left(), field.high() - 0.5), "1:" + scale.n(), 3, Shape.Anchor.START, 0, false, sheet.inks.ink()));
         return shapes;
@@ -199,7 +199,8 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
                 Optional.of(Stroke.of(sheet.inks.water(), Inks.WIDE)));
     }
 
-    private List<Shape> peg(List<Point> ring, int i, double outwards) {
+    /** The peg with its number outside of its corner, or where else there is room round it. */
+    private List<Shape> peg(List<Point> ring, int i, double outwards, Labels labels) {
         int n = ring.size();
         Point at = ring.get(i);
         Point before = ring.get((i + n - 1) % n);
@@ -210,14 +211,32 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         // Paper y runs down, so a corner that points outwards turns the other way there.
         double side = cross * outwards < 0 ? 1 : -1;
         double length = Math.max(1e-9, Math.hypot(bx, by));
-        double away = 5.2;
-        Point label = new Point(at.x() + side * bx / length * away, at.y() + side * by / length * away + 1.4);
-        return List.of(
-                new Shape.Circle(at, 1, Optional.of(sheet.inks.ink()), Optional.empty()),
-                new Shape.Text(label, "P" + (i + 1), 3.8, Shape.Anchor.MIDDLE, 0, true, sheet.inks.ink()));
+        double turn = Math.atan2(side * by / length, side * bx / length);
+        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Circle(at, 1, Optional.of(sheet.inks.ink()), Optional.empty())));
+        for (double size : new double[] {3.8, 3.2, TypeSize.LEAST}) {
+            Words words = Words.of("P" + (i + 1), size, true);
+            List<Plate> places = places(at, turn, words);
+            Optional<Plate> free = labels.first(places, place -> true);
+            if (free.isEmpty() && size > TypeSize.LEAST) continue;
+            shapes.addAll(words.on(free.orElse(places.get(0)), sheet.inks.ink(), Optional.empty()));
+            break;
+        }
+        return shapes;
     }
 
-    private List<Shape> wall(List<Point> ring, Outline outline, int i, double outwards) {
+    /** Round a peg, the nearest to a direction of the paper first. */
+    private static List<Plate> places(Point at, double turn, Words words) {
+        List<Plate> places = new ArrayList<>();
+        for (double away : new double[] {4.4, 5.2, 6.4}) {
+            for (double degrees : new double[] {0, 180, 45, -45, 135, -135, 90, -90}) {
+                double angle = turn + Math.toRadians(degrees);
+                places.add(new Plate(new Point(at.x() + Math.cos(angle) * away, at.y() + Math.sin(angle) * away), words.widthMm(), words.heightMm(), 0));
+            }
+        }
+        return places;
+    }
+
+    private List<Shape> wall(List<Point> ring, Outline outline, int i, double outwards, Labels labels) {
         Point a = ring.get(i);
         Point b = ring.get((i + 1) % ring.size());
         String words = Bed.wallLetter(i) + " " + sheet.written(outline.sideMm(i));
@@ -232,7 +251,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-y, x)));
         Point middle = new Point((a.x() + b.x()) / 2 - y * out * outwards, (a.y() + b.y()) / 2 + x * out * outwards);
         Words label = Words.of(words, size, false);
-        return label.on(
-                new Plate(middle, label.widthMm(), label.heightMm(), turn), sheet.inks.ink(), Optional.empty());
+        return labels.first(List.of(new Plate(middle, label.widthMm(), label.heightMm(), turn)), place -> true)
+                .map(place -> label.on(place, sheet.inks.ink(), Optional.empty())).orElse(List.of());
     }
 }

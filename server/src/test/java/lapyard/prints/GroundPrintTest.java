@@ -48,6 +48,24 @@ class GroundPrintTest {
         }
     }
 
+    /** U of 3600 x 2400 with a recess of 1200 x 1500, steps, a hexagon: the numbers of its pegs stand beside them and not on each other. */
+    @Test
+    void numbersOfPegsStandApart() throws Exception {
+        for (String name : List.of("ferry-lane", "village-hall")) {
+            for (Page page : Prints.pages("setting-out", SheetTruthTest.sample(name), ASK)) {
+                List<Shape.Text> pegs = page.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast)
+                        .filter(text -> text.text().matches("P[0-9]+") && text.anchor() == Shape.Anchor.MIDDLE).toList();
+                for (int i = 0; i < pegs.size(); i++) {
+                    for (int k = 0; k < i; k++) {
+                        Point a = pegs.get(i).at();
+                        Point b = pegs.get(k).at();
+                        assertTrue(Math.abs(a.x() - b.x()) > 4 || Math.abs(a.y() - b.y()) > 3, name + ": " + pegs.get(i).text() + " on " + pegs.get(k).text());
+                    }
+                }
+            }
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"setting-out", "shade", "access"})
     void nothingRunsOffTheSheet(String name) throws Exception {
