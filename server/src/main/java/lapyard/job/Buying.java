@@ -69,6 +69,11 @@ public record Buying(List<Row> rows, int drops) {
             return new Row(weekend, needDay, orderDay, item, label, amount + later.amount, unit, all, packs);
         }
 
+        /** As the order calls it. */
+        private Row called(Map<String, SlipLine> lines) {
+            return lines.containsKey(item) ? new Row(weekend, needDay, orderDay, item, lines.get(item).label(), amount, unit, boards, packs) : this;
+        }
+
         Row bringing(Map<String, Integer> packs) {
             return new Row(weekend, needDay, orderDay, item, label, amount, unit, boards, packs);
         }
@@ -89,6 +94,7 @@ public record Buying(List<Row> rows, int drops) {
         int usual = sheet.garden().people().crew().waits().leadDays();
         for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
         for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
+        rows.replaceAll(row -> row.called(lines));
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
             String id = bed.work().bed().id();

@@ -51,6 +51,7 @@ final class HandOverPrint {
         List<String> words = new ArrayList<>();
         words.add(built.tasksDone() + " of " + built.tasks() + " tasks are tallied as done."
                 + (sheet.garden().people().tally().boards().isEmpty() ? " No board is tallied as cut." : ""));
+        words.add("Planned is what the garden needs as it is drawn in this revision. How the drawing changed since it was quoted or ordered is on the variation from that revision to this.");
         String builder = sheet.garden().terms().quote().builder();
         if (!builder.isBlank()) words.add("Built by " + builder + ".");
         ListSheets sheets = ask.list(sheet, CAUTION, "As built", "what was really done, against what was planned").words(words, 3.6, false)
@@ -90,7 +91,7 @@ final class HandOverPrint {
         return ask.list(sheet, CAUTION, "Snag list", "what was found on the walk round")
                 .pictured("To mend", List.of(new Column("", 0.06, false), new Column("where", 0.12, true), new Column("what", 0.44, true), new Column("found", 0.12, false),
                         new Column("mended", 0.12, false), new Column("photos", 0.14, false)), snags.stream()
-                        .map(snag -> snag(snag, snag.photos().stream().flatMap(photo -> photos.computeIfAbsent(photo, id -> ask.photos().find(id).flatMap(ListSheets::photo)).stream()).toList())).toList())
+                        .map(snag -> snag(snag, snag.photos().stream().flatMap(photo -> photos.computeIfAbsent(photo, id -> ask.photos().find(id).flatMap(kept -> ListSheets.photo(kept, ask.mono()))).stream()).toList())).toList())
                 .pages();
     }
 

@@ -15,6 +15,7 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -44,7 +45,7 @@ import org.junit.jupiter.api.Test;
 class SheetTruthTest {
     private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
 
-    private static JobSheet garden(String document) throws Exception {
+    static JobSheet garden(String document) throws Exception {
         return Job.prepare(((Reading.Read) GardenReader.read(document)).garden());
     }
 
@@ -168,6 +169,18 @@ class SheetTruthTest {
             assertTrue(text.contains(words), words + " is not in " + text);
         }
         assertEquals(2400.0 / 1800, width(page, "first-bed-M") / width(page, "second-bed-M"), 1e-6);
+    }
+
+    /** The hall of 16 x 12.2 m would be at 1:200 on A4, where nothing in it is read; who asks for a paper gets it. */
+    @Test
+    void twoOptionsOfALargeGardenStandOnALargerSheet() throws Exception {
+        JobSheet hall = sample("village-hall");
+        Variation none = Variation.between(hall.slip(), hall.slip(), false);
+        Page usual = OrderPrint.variation(hall, hall, none, "one", "two", ASK).get(0);
+        Page asked = OrderPrint.variation(hall, hall, none, "one", "two", ASK.onPaper(Optional.of("A4"))).get(0);
+        assertEquals(420, usual.widthMm());
+        assertTrue(textOf(PdfWriter.write(List.of(usual))).contains("both at 1:100"));
+        assertEquals(297, asked.widthMm());
     }
 
     private static double width(Page page, String id) {
