@@ -214,22 +214,19 @@ final class Relaxation {
     }
 
     private long boundNow() {
-        up = BigInteger.ONE;
-        down = BigInteger.ONE;
+        long most = 1;
+        long of = 1;
         for (int k = 0; k < open.length; k++) {
             if (supplyRow[k] >= 0) continue;
-            BigInteger cost = BigInteger.valueOf(problem.cost[k]).shiftLeft(scaleBits);
-            BigInteger value = BigInteger.valueOf(knapsack.best(k));
-            if (cost.multiply(down).compareTo(value.multiply(up)) < 0) {
-                up = cost;
-                down = value;
+            long cost = problem.cost[k] << scaleBits;
+            if (lessProduct(cost, of, knapsack.best(k), most)) {
+                most = cost;
+                of = knapsack.best(k);
             }
         }
-        BigInteger sum = BigInteger.ZERO;
-        for (int i = 0; i < items; i++) {
-            sum = sum.add(BigInteger.valueOf(worth[i]).multiply(BigInteger.valueOf(demand[i])));
-        }
-        sum = sum.multiply(up);
+        up = BigInteger.valueOf(most);
+        down = BigInteger.valueOf(of);
+        BigInteger sum = BigInteger.valueOf(wholeWorth()).multiply(up);
         for (int k = 0; k < open.length; k++) {
             if (supplyRow[k] < 0 || supply[k] == 0) continue;
             BigInteger beyond = BigInteger.valueOf(knapsack.best(k))
@@ -239,6 +236,12 @@ final class Relaxation {
         }
         exact = sum.signum() <= 0 ? BigInteger.ZERO : sum.divide(down);
         return exact.negate().shiftRight(scaleBits).negate().longValueExact();
+    }
+
+    /** Whether a x b is less than c x d, all 0 or more. */
+    private static boolean lessProduct(long a, long b, long c, long d) {
+        int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
+        return high < 0 || high == 0 && Long.compareUnsigned(a * b, c * d) < 0;
     }
 
     /** The most that each board can hold of what the pieces are worth in the last round. */
