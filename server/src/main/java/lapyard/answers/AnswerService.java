@@ -2,6 +2,7 @@ package lapyard.answers;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.lang.ref.SoftReference;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,8 @@ public final class AnswerService {
     private final TurnQueue turns;
     private final RecentlyUsed<String, Object> kept;
     private final Map<String, Task<?>> tasks = new HashMap<>();
+    /** The last job sheet that is too large for the kept answers, for as long as the heap has room for it. */
+    private volatile SoftReference<Large> large = new SoftReference<>(null);
     private final LongAdder hits = new LongAdder();
     private final LongAdder misses = new LongAdder();
 
@@ -47,6 +50,8 @@ public final class AnswerService {
         this.turns = new TurnQueue(cores, mostWaiting);
         this.kept = new RecentlyUsed<>(keptBytes, AnswerService::sizeBytes);
     }
+
+    private record Large(String key, Prepared sheet) {}
 
     private static long sizeBytes(Object one) {
         if (one instanceof Answer answer) return answer.sizeBytes();
@@ -265,7 +270,12 @@ public final class AnswerService {
     }
 
     private boolean isPrepared(GivenDocument document) {
-        return kept.get(sheetKey(document)).isPresent();
+        return keptSheet(sheetKey(document)).isPresent();
+    }
+
+    private Optional<Prepared> keptSheet(String key) {
+        Large last = large.get();
+        return last != null && last.key().equals(key) ? Optional.of(last.sheet()) : kept.get(key).map(Prepared.class::cast);
     }
 
     private void prepared(GivenDocument document) {
@@ -279,11 +289,12 @@ public final class AnswerService {
     /** Within a turn. What was told to stop gives what it has by then, which is not kept. */
     private Prepared sheet(GivenDocument document, Function<String, Progress> progress) {
         String key = sheetKey(document);
-        Optional<Prepared> known = kept.get(key).map(Prepared.class::cast);
+        Optional<Prepared> known = keptSheet(key);
         if (known.isPresent()) return known.get();
+        if (desk.isLarge(document)) large = new SoftReference<>(null); // two have no room
         Prepared sheet = desk.prepare(document, progress);
         Abandonable.check();
-        if (!Thread.currentThread().isInterrupted()) kept.put(key, sheet);
+        if (!Thread.currentThread().isInterrupted() && !kept.put(key, sheet)) large = new SoftReference<>(new Large(key, sheet));
         TurnQueue.documentIsPrepared();
         return sheet;
     }

@@ -3,10 +3,13 @@ package lapyard.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import lapyard.geometry.Point;
 
 /** Something on a {@link Page}, in paper millimetres, y down. */
 public sealed interface Shape {
+    /** An XML name, as far as drawings need one. */
+    Pattern ID = Pattern.compile("[A-Za-z][A-Za-z0-9._-]*");
 
     /**
      * Shapes that belong together.
@@ -17,7 +20,7 @@ public sealed interface Shape {
      */
     record Group(String id, String title, String layer, List<Shape> shapes) implements Shape {
         public Group {
-            if (!id.matches("[A-Za-z][A-Za-z0-9._-]*")) throw new IllegalArgumentException("a group's id is an XML name, was " + id);
+            if (!ID.matcher(id).matches()) throw new IllegalArgumentException("a group's id is an XML name, was " + id);
             title = PlainText.of(title);
             shapes = List.copyOf(shapes);
         }

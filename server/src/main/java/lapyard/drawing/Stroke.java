@@ -27,6 +27,8 @@ public record Stroke(String colour, double widthMm, List<Double> dashMm) {
     }
 
     static void requireColour(String colour) {
-        if (!colour.matches("#[0-9A-F]{6}")) throw new IllegalArgumentException("a colour is #RRGGBB in capitals, was " + colour);
+        boolean written = colour.length() == 7 && colour.charAt(0) == '#';
+        for (int i = 1; written && i < 7; i++) written = "0123456789ABCDEF".indexOf(colour.charAt(i)) >= 0;
+        if (!written) throw new IllegalArgumentException("a colour is #RRGGBB in capitals, was " + colour);
     }
 }

@@ -88,29 +88,32 @@ final class SheetSet<P> {
     }
 
     /**
-     * The set as one PDF. Pages are painted and written as they are laid out; only their places in the file are kept until the
-     * contents are known.
+     * The set as one PDF. Pages are painted and written beside the laying out of those that follow; only their places in the file
+     * are kept until the contents are known.
      *
      * @param done told after each page how many are painted
      */
     static void write(Prints.Kit kit, JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
         PdfWriter writer = new PdfWriter(out, Prints.title(sheet, kit.title()));
-        int[] painted = {0};
-        SheetSet<PdfWriter.Painted> set = new SheetSet<>(kit, sheet, ask, page -> {
-            done.accept(++painted[0]);
-            return writer.paint(page);
-        });
-        List<PdfWriter.Painted> front = new ArrayList<>();
-        for (Page page : set.front) front.add(writer.paint(page));
-        int of = front.size() + painted[0];
-        int number = 0;
-        for (PdfWriter.Painted page : front) set.add(writer, page, ++number, of);
-        List<PdfWriter.Bookmark> bookmarks = new ArrayList<>(List.of(new PdfWriter.Bookmark("Contents", 0, List.of())));
-        for (Part<PdfWriter.Painted> part : set.parts) {
-            bookmarks.add(new PdfWriter.Bookmark(part.print().title(), number, Prints.bookmarks(part.subjects(), number)));
-            for (PdfWriter.Painted page : part.pages()) set.add(writer, page, ++number, of);
+        try (Painter painter = new Painter(writer)) {
+            int[] painted = {0};
+            SheetSet<Painter.Coming> set = new SheetSet<>(kit, sheet, ask, page -> {
+                done.accept(++painted[0]);
+                return painter.paint(page);
+            });
+            List<Painter.Coming> front = new ArrayList<>();
+            for (Page page : set.front) front.add(painter.paint(page));
+            painter.awaitAll();
+            int of = front.size() + painted[0];
+            int number = 0;
+            for (Painter.Coming page : front) set.add(writer, page.painted(), ++number, of);
+            List<PdfWriter.Bookmark> bookmarks = new ArrayList<>(List.of(new PdfWriter.Bookmark("Contents", 0, List.of())));
+            for (Part<Painter.Coming> part : set.parts) {
+                bookmarks.add(new PdfWriter.Bookmark(part.print().title(), number, Prints.bookmarks(part.subjects(), number)));
+                for (Painter.Coming page : part.pages()) set.add(writer, page.painted(), ++number, of);
+            }
+            writer.finish(bookmarks);
         }
-        writer.finish(bookmarks);
     }
 
     private void add(PdfWriter writer, PdfWriter.Painted page, int number, int of) throws IOException {

@@ -127,6 +127,24 @@ class AnswerServiceTest {
     }
 
     @Test
+    void theLastJobSheetTooLargeToKeepIsThereForItsPrint() {
+        AtomicInteger prepared = new AtomicInteger();
+        AnswerService answers = new AnswerService(new SizesDesk() {
+            @Override
+            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+                prepared.incrementAndGet();
+                return super.prepare(document, progress);
+            }
+        }, 2, 50, 0);
+        answers.jobSheet(garden(1));
+        answers.part(garden(1), "garden");
+        assertEquals(1, prepared.get());
+        answers.jobSheet(garden(2));
+        answers.jobSheet(garden(1));
+        assertEquals(3, prepared.get());
+    }
+
+    @Test
     void whatASolveThatWasStoppedHadByThenIsNotKept() throws Exception {
         AtomicInteger prepared = new AtomicInteger();
         CountDownLatch begun = new CountDownLatch(1);
