@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -30,7 +31,8 @@ public final class GardenStore implements AutoCloseable {
     private final ShelfItems shelf;
     private final Photos photos;
 
-    GardenStore(Database database, Clock clock) {
+    GardenStore(Database database, Clock exact) {
+        Clock clock = Clock.tick(exact, Duration.ofMillis(1)); // finer times are lost on their way out and back
         this.database = database;
         this.rows = new Rows(database, clock);
         this.shares = new Shares(database, clock);

@@ -4,28 +4,19 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Photos that are kept with a garden, whatever becomes of the documents that name them. */
-public final class Photos {
+public record Photos(Database database, Clock clock) {
     /** So many a garden. */
     public static final int MOST = 60;
     /** So many bytes a garden, so that its file can be read in again where memory is small. */
     public static final long MOST_BYTES = 6_000_000;
 
     static final String COLUMNS = "select id, saved, type, bytes, content from photo where garden = :garden ";
-
-    private final Database database;
-    private final Clock clock;
-
-    Photos(Database database, Clock clock) {
-        this.database = database;
-        this.clock = clock;
-    }
 
     /**
      * @param id   hash of the bytes, in hexadecimal
@@ -53,7 +44,7 @@ public final class Photos {
 
     /** Keeps photos, those that are there already once; false where the garden would have more than fit, and none is kept. */
     public boolean add(String garden, List<Kept> photos) {
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        Instant now = clock.instant();
         return database.write(connection -> {
             List<Head> there = heads(connection, garden);
             List<Kept> more = photos.stream().filter(photo -> there.stream().noneMatch(one -> one.id().equals(photo.id()))).toList();

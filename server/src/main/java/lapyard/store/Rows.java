@@ -4,7 +4,6 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -23,7 +22,7 @@ record Rows(Database database, Clock clock) {
 
     Stored insert(Connection connection, NewGarden garden) throws SQLException {
         Listed listed = Listed.of(garden.name(), garden.document());
-        Instant now = now();
+        Instant now = clock.instant();
         listed.bind(new Sql(connection, "insert into garden (id, name, sort_key, client, client_key, state, revision, changed, deleted)"
                         + " values (:id, :name, :sortKey, :client, :clientKey, :state, 1, :changed, 0)"))
                 .with("id", garden.id()).with("changed", now)
@@ -45,7 +44,7 @@ record Rows(Database database, Clock clock) {
             throws SQLException {
         Listed listed = Listed.of(givenName, document);
         boolean deleted = kind == Revision.Kind.DELETED;
-        Instant saved = latest(now(), current.saved());
+        Instant saved = latest(clock.instant(), current.saved());
         Stored next = new Stored(current.id(), listed.name(), current.revision() + 1, saved, deleted, document);
         // the revision in the condition keeps this right where several servers share one database
         int changed = listed.bind(new Sql(connection, "update garden set " + LISTED + ", revision = :next, changed = :changed, deleted = :deleted"
@@ -93,10 +92,6 @@ record Rows(Database database, Clock clock) {
     /** A clock that was put back does not bring the history out of order. */
     private static Instant latest(Instant now, Instant before) {
         return now.isBefore(before) ? before : now;
-    }
-
-    private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** Signs that no database keeps as text, such as half a pair, become question marks of their own. */

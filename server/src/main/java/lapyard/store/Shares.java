@@ -9,21 +9,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** Leaves to read one garden. The store knows only the hashes of their tokens. One that has ended is not there any more. */
-public final class Shares {
+public record Shares(Database database, Clock clock) {
     private static final int LABEL_CHARACTERS = 100;
     private static final String COLUMNS = "select id, garden, label, made, ends from share where ";
 
-    private final Database database;
-    private final Clock clock;
-
-    Shares(Database database, Clock clock) {
-        this.database = database;
-        this.clock = clock;
-    }
-
     /** The time by which shares end. */
     public Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        return clock.instant();
     }
 
     /**

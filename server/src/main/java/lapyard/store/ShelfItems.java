@@ -3,25 +3,16 @@ package lapyard.store;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import lapyard.plan.GardenState;
 
 /** What is kept once for all gardens of a store, every revision of it, and which gardens use it. */
-public final class ShelfItems {
+public record ShelfItems(Database database, Clock clock) {
     /** So many can be kept. */
     public static final int MOST = 1_000;
 
     private static final String HEAD = "select i.id, i.kind, i.name, i.revision, i.saved, i.deleted";
-
-    private final Database database;
-    private final Clock clock;
-
-    ShelfItems(Database database, Clock clock) {
-        this.database = database;
-        this.clock = clock;
-    }
 
     /**
      * A garden that uses one.
@@ -60,7 +51,7 @@ public final class ShelfItems {
         return database.write(connection -> {
             long there = new Sql(connection, "select count(*) as items from shelf_item where deleted = 0").first(row -> row.number("items")).orElseThrow();
             if (there >= MOST) throw new IllegalArgumentException("the shelf holds " + MOST + " pieces: take one off first");
-            ShelfItem item = new ShelfItem(id, kind, shortened(name), 1, now(), false, content, 0);
+            ShelfItem item = new ShelfItem(id, kind, shortened(name), 1, clock.instant(), false, content, 0);
             new Sql(connection, "insert into shelf_item (id, kind, name, revision, saved, deleted) values (:id, :kind, :name, 1, :saved, 0)")
                     .with("id", id).with("kind", kind).with("name", item.name()).with("saved", item.saved()).update();
             insert(connection, item);
@@ -76,7 +67,7 @@ public final class ShelfItems {
      */
     public Optional<ShelfItem> save(String id, long expected, String name, String content) {
         return database.write(connection -> {
-            Instant saved = now();
+            Instant saved = clock.instant();
             int changed = new Sql(connection, "update shelf_item set name = :name, revision = revision + 1, saved = :saved, deleted = 0 where id = :id and revision = :expected")
                     .with("name", shortened(name)).with("saved", saved).with("id", id).with("expected", expected).update();
             if (changed == 0) return Optional.empty();
@@ -115,9 +106,5 @@ public final class ShelfItems {
 
     private static String shortened(String name) {
         return Rows.shortened(name, GardenStore.NAME_CHARACTERS);
-    }
-
-    private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 }
