@@ -22,10 +22,6 @@ public record Catalogue(
         packs = List.copyOf(packs);
     }
 
-    public Catalogue(List<Section> sections, List<Roll> rolls, List<PackGoods> packs, boolean examplePrices) {
-        this(List.of(), sections, rolls, packs, examplePrices);
-    }
-
     public Optional<Section> section(String id) {
         return sections.stream().filter(section -> section.id().equals(id)).findFirst();
     }

@@ -28,10 +28,6 @@ public record Pack(
         }
     }
 
-    public Pack(String name, double content, Optional<BigDecimal> price) {
-        this(name, content, price, "", 1, 1, OptionalDouble.empty());
-    }
-
     /** The least count that can really be bought: whole bundles, not under the least. */
     public int leastBundled() {
         return (least + bundle - 1) / bundle * bundle;

@@ -39,10 +39,6 @@ public record PackGoods(
         packs = List.copyOf(packs);
     }
 
-    public PackGoods(String item, String label, String unit, double spare, List<Pack> packs) {
-        this(item, label, unit, spare, 1, packs, OptionalDouble.empty());
-    }
-
     /** Ids of those who sell it, in the order of the packs. */
     public List<String> suppliers() {
         return packs.stream().map(Pack::supplier).distinct().toList();
@@ -64,7 +60,7 @@ public record PackGoods(
     /** The packs of one supplier; all of them without a price where that supplier sells none. */
     PackGoods soldBy(String supplier) {
         List<Pack> own = packs.stream().filter(pack -> pack.supplier().equals(supplier)).toList();
-        return only(own.isEmpty() ? packs.stream().map(pack -> new Pack(pack.name(), pack.content(), Optional.empty())).toList() : own);
+        return only(own.isEmpty() ? packs.stream().map(pack -> new Pack(pack.name(), pack.content(), Optional.empty(), "", 1, 1, OptionalDouble.empty())).toList() : own);
     }
 
     /** The same goods under what they are called in a garden in feet and inches. */

@@ -19,12 +19,6 @@ public record Section(String id, double thicknessMm, double heightMm, double den
         stock = List.copyOf(stock);
     }
 
-    /** Sawn, as heavy timber is sold. */
-    public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
-            Optional<StrengthClass> strengthClass, boolean treated, int goodFaces) {
-        this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, treated, goodFaces, false);
-    }
-
     /** The class to reckon with: ungraded timber takes the lowest. */
     public StrengthClass strength() {
         return strengthClass.orElse(StrengthClass.LOWEST);

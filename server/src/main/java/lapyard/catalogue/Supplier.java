@@ -32,13 +32,7 @@ public record Supplier(
 
     /** The merchant of a garden that names no suppliers: brings everything without charge, at once. */
     public static final Supplier ONLY =
-            new Supplier("", "Merchant", 0, BigDecimal.ZERO, Optional.empty(), BigDecimal.ZERO, "", Optional.empty());
-
-    /** Paid in full on delivery. */
-    public Supplier(String id, String name, int leadDays, BigDecimal charge, Optional<BigDecimal> freeOver, BigDecimal taxPercent, String validUntil,
-            Optional<Vehicle> lorry) {
-        this(id, name, leadDays, charge, freeOver, taxPercent, validUntil, lorry, BigDecimal.ZERO, 0);
-    }
+            new Supplier("", "Merchant", 0, BigDecimal.ZERO, Optional.empty(), BigDecimal.ZERO, "", Optional.empty(), BigDecimal.ZERO, 0);
 
     public Supplier {
         if (charge.signum() < 0) throw new IllegalArgumentException("a delivery charge must be 0 or more, was " + charge.toPlainString());

@@ -12,9 +12,4 @@ import lapyard.geometry.Rectangle;
  * @param widthMm cut size across (x) and {@code heightMm} up (y), laps and rises included; along and up a wall
  * @param layingOrder 1 is laid first: the downhill piece
  */
-public record LinerPiece(String id, String wall, Rectangle floor, double widthMm, double heightMm, int layingOrder) {
-    /** A piece over a part of the floor. */
-    public LinerPiece(String id, Rectangle floor, double widthMm, double heightMm, int layingOrder) {
-        this(id, "", floor, widthMm, heightMm, layingOrder);
-    }
-}
+public record LinerPiece(String id, String wall, Rectangle floor, double widthMm, double heightMm, int layingOrder) {}

@@ -149,14 +149,9 @@ public final class LinerWays {
             double length = to - at;
             if (length < Math.max(lap, 1) - 1e-6 || to > end + 1e-6) return List.of();
             double size = Lengths.toTenth(length + low + high);
-            cut.add(new LinerPiece(
-                    whole.id() + Bed.wallLetter(i).toLowerCase(Locale.ROOT),
-                    across
+            cut.add(new LinerPiece(whole.id() + Bed.wallLetter(i).toLowerCase(Locale.ROOT), "", across
                             ? new Rectangle(at, floor.y(), length, floor.depthMm())
-                            : new Rectangle(floor.x(), at, floor.widthMm(), length),
-                    across ? size : whole.widthMm(),
-                    across ? whole.heightMm() : size,
-                    whole.layingOrder()));
+                            : new Rectangle(floor.x(), at, floor.widthMm(), length), across ? size : whole.widthMm(), across ? whole.heightMm() : size, whole.layingOrder()));
             at = to;
         }
         return cut;

@@ -100,7 +100,7 @@ final class PathChecks {
     }
 
     private static GardenPath widened(GardenPath path, List<Point> line, double widthMm) {
-        return new GardenPath(path.id(), path.name(), line, widthMm, List.of(), "", "");
+        return new GardenPath(path.id(), path.name(), line, widthMm, List.of(), "", "", GardenPath.USUAL_LAP_MM);
     }
 
     /** The largest whole number under {@code most} that fits, by halving; 0 for none. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackCode;
@@ -313,11 +314,11 @@ final class Bearers {
         List<Pack> prices = cut.section().stock().stream()
                 .flatMap(stock -> stock.price().stream())
                 .filter(price -> price.signum() > 0)
-                .map(price -> new Pack("board", price.doubleValue(), Optional.of(price)))
+                .map(price -> new Pack("board", price.doubleValue(), Optional.of(price), "", 1, 1, OptionalDouble.empty()))
                 .toList();
         BigDecimal cost = LineMoney.rounded(single.cost(), currency);
         BigDecimal bound = single.strips().lowerBound();
-        BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, prices), bound.doubleValue(), currency).orElse(bound);
+        BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, 1, prices, OptionalDouble.empty()), bound.doubleValue(), currency).orElse(bound);
         return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost), single.boards());
     }
 

@@ -54,8 +54,7 @@ final class BuyersApart {
     /** @param offers at least one, all of the same goods */
     void offers(String owner, int way, String item, List<Offer> offers) {
         wanted(owner, way, new Wanted(offers.stream()
-                .map(offer -> new SlipLine(item, item, offer.bought(), "", List.of(new PackCount(item, 1, Optional.of(offer.cost()), offer.supplier())),
-                        0, Optional.of(offer.cost()), Optional.empty(), Working.of("for this one alone", Working.COMMON_PRACTICE)))
+                .map(offer -> new SlipLine(item, item, offer.bought(), "", List.of(new PackCount(item, 1, Optional.of(offer.cost()), offer.supplier())), 0, Optional.of(offer.cost()), Optional.empty(), Working.of("for this one alone", Working.COMMON_PRACTICE), List.of()))
                 .toList()));
         unproved(owner, way, offers.stream().map(offer -> offer.cost().subtract(offer.least())).max(BigDecimal::compareTo).orElseThrow());
     }

@@ -50,7 +50,7 @@ public final class Job {
      * @param memory   what was searched for before, for this garden or another
      */
     public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
-        return sheet(Costing.of(given, new SearchOptions(given.goods().search(), progress, memory)), memory);
+        return sheet(Costing.of(given, new SearchOptions(given.goods().search(), progress, true, memory)), memory);
     }
 
     static JobSheet sheet(Costing costing, SearchMemory memory) {

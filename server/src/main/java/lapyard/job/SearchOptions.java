@@ -43,10 +43,6 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private record Compared(CuttingProblem problem, BigDecimal than, int left) {}
 
-    SearchOptions(SearchLength search, Function<String, Progress> progress, SearchMemory memory) {
-        this(search, progress, true, memory);
-    }
-
     /** For the total alone. */
     static SearchOptions pooledOnly(SearchLength search, SearchMemory memory) {
         return new SearchOptions(search, what -> Progress.UNHEARD, false, memory);

@@ -36,7 +36,7 @@ final class CatalogueReader {
         private static Catalogue load() {
             try (InputStream in = CatalogueReader.class.getResourceAsStream(EXAMPLES)) {
                 Cursor.Notes notes = new Cursor.Notes();
-                Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), true);
+                Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), List.of(), true);
                 Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes), false);
                 if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
                 return read;
@@ -52,7 +52,7 @@ final class CatalogueReader {
 
     static Catalogue read(Cursor cursor, boolean imperial) {
         boolean withExamples = cursor.flag("examples");
-        Catalogue under = withExamples ? imperial ? Examples.IN_FEET : examples() : new Catalogue(List.of(), List.of(), List.of(), false);
+        Catalogue under = withExamples ? imperial ? Examples.IN_FEET : examples() : new Catalogue(List.of(), List.of(), List.of(), List.of(), false);
         return Pins.read(cursor).over(over(under, cursor, imperial));
     }
 

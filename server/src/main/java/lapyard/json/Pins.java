@@ -54,8 +54,7 @@ final class Pins {
                 if (section.id().equals(pin.item())) {
                     known = true;
                     List<StockLength> kept = kept(pin, section.stock(), StockLength::supplier, stock -> CatalogueReader.shownMm(stock.lengthMm()));
-                    sections.set(i, new Section(section.id(), section.thicknessMm(), section.heightMm(), section.densityKgM3(), kept,
-                            section.strengthClass(), section.treated(), section.goodFaces()));
+                    sections.set(i, new Section(section.id(), section.thicknessMm(), section.heightMm(), section.densityKgM3(), kept, section.strengthClass(), section.treated(), section.goodFaces(), false));
                 }
             }
             List<Roll> ofMaterial = rolls.stream().filter(roll -> roll.material().equals(pin.item())).toList();

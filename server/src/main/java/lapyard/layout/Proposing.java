@@ -129,10 +129,7 @@ record Proposing(
         for (Network.Leg leg : laid.legs()) {
             Point from = frame.out(leg.across() ? new Point(leg.from(), leg.at()) : new Point(leg.at(), leg.from()));
             Point to = frame.out(leg.across() ? new Point(leg.to(), leg.at()) : new Point(leg.at(), leg.to()));
-            paths.add(new GardenPath("P" + (paths.size() + 1), "",
-                    List.of(new Point(Boxes.tenth(from.x()), Boxes.tenth(from.y())), new Point(Boxes.tenth(to.x()), Boxes.tenth(to.y()))),
-                    pathMm, like.map(GardenPath::layers).orElse(List.of()), like.map(GardenPath::edging).orElse(""),
-                    like.map(GardenPath::membrane).orElse("")));
+            paths.add(new GardenPath("P" + (paths.size() + 1), "", List.of(new Point(Boxes.tenth(from.x()), Boxes.tenth(from.y())), new Point(Boxes.tenth(to.x()), Boxes.tenth(to.y()))), pathMm, like.map(GardenPath::layers).orElse(List.of()), like.map(GardenPath::edging).orElse(""), like.map(GardenPath::membrane).orElse(""), GardenPath.USUAL_LAP_MM));
         }
         return garden.withBeds(beds).withPaths(paths);
     }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import lapyard.catalogue.Pack;
 
 /**
@@ -78,10 +79,7 @@ final class Lots {
         for (int i : offered) {
             Pack pack = packs.get(i);
             BigDecimal bundle = BigDecimal.valueOf(pack.bundle());
-            bundles.add(new Pack(
-                    pack.name(),
-                    PackMix.contentOf(pack).multiply(bundle).doubleValue(),
-                    pack.price().map(bundle::multiply)));
+            bundles.add(new Pack(pack.name(), PackMix.contentOf(pack).multiply(bundle).doubleValue(), pack.price().map(bundle::multiply), "", 1, 1, OptionalDouble.empty()));
         }
         return bundles;
     }

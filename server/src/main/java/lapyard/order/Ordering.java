@@ -127,7 +127,7 @@ public final class Ordering {
                 "no packs of " + item + " in the catalogue, so no price; the total is \"at least\"",
                 Working.COMMON_PRACTICE,
                 Working.Input.of("need", amount.doubleValue(), unit));
-        return new SlipLine(item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
+        return new SlipLine(item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working, List.of());
     }
 
     /**
@@ -279,16 +279,7 @@ public final class Ordering {
         if (goods.loosening() != 1) inputs.add(Working.Input.of("loose over compacted", goods.loosening(), ""));
         inputs.add(Working.Input.of("spare", goods.spare(), ""));
         for (Pack pack : goods.packs()) inputs.add(Working.Input.of(pack.name(), pack.content(), goods.unit()));
-        return new SlipLine(
-                goods.item(),
-                goods.label(),
-                need.doubleValue(),
-                goods.unit(),
-                bought,
-                held.subtract(need).doubleValue(),
-                cost,
-                bedByBed,
-                new Working(inputs, formula, Working.COMMON_PRACTICE));
+        return new SlipLine(goods.item(), goods.label(), need.doubleValue(), goods.unit(), bought, held.subtract(need).doubleValue(), cost, bedByBed, new Working(inputs, formula, Working.COMMON_PRACTICE), List.of());
     }
 
     private static String needFormula(PackGoods goods) {

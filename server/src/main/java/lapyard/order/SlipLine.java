@@ -39,19 +39,6 @@ public record SlipLine(
         uses = List.copyOf(uses);
     }
 
-    public SlipLine(
-            String item,
-            String label,
-            double need,
-            String unit,
-            List<PackCount> packs,
-            double leftOver,
-            Optional<BigDecimal> cost,
-            Optional<BigDecimal> bedByBed,
-            Working working) {
-        this(item, label, need, unit, packs, leftOver, cost, bedByBed, working, List.of());
-    }
-
     /** What pooling saves on this line; empty where a price is missing. */
     public Optional<BigDecimal> saved() {
         return cost.flatMap(pooled -> bedByBed.map(alone -> alone.subtract(pooled)));

@@ -22,10 +22,6 @@ public record GardenPath(
         layers = List.copyOf(layers);
     }
 
-    public GardenPath(String id, String name, List<Point> line, double widthMm, List<Layer> layers, String edging, String membrane) {
-        this(id, name, line, widthMm, layers, edging, membrane, USUAL_LAP_MM);
-    }
-
     /** {@code item} as the catalogue sells it, {@code path.bark}; depth in millimetres. */
     public record Layer(String item, double depthMm) {}
 }

@@ -42,23 +42,8 @@ public record Liner(
     public static final double BEHIND_MM = 5;
 
     /** Turned in at the foot of a wall by 100; common practice, no source. */
-    public static final Liner USUAL = new Liner(true, Goods.LINER.item(), 300, 50, 25, 4, 100, 6, 8);
-    public static final Liner NONE = new Liner(false, Goods.LINER.item(), 300, 50, 25, 4, 100, 6, 8);
-
-    /** With staples of 10, over what the base leaves to it. */
-    public Liner(
-            boolean wanted,
-            String material,
-            double lapMm,
-            double trimMm,
-            double belowRimMm,
-            double slitsPerM2,
-            double stapleEveryMm,
-            int staplesPerFold,
-            int staplesPerPatch) {
-        this(wanted, material, lapMm, trimMm, belowRimMm, slitsPerM2, stapleEveryMm, staplesPerFold, staplesPerPatch, 10,
-                Over.BY_BASE, 100);
-    }
+    public static final Liner USUAL = new Liner(true, Goods.LINER.item(), 300, 50, 25, 4, 100, 6, 8, 10, Over.BY_BASE, 100);
+    public static final Liner NONE = new Liner(false, Goods.LINER.item(), 300, 50, 25, 4, 100, 6, 8, 10, Over.BY_BASE, 100);
 
     /** Whether a bed with such a base is lined over its floor too. */
     public boolean overFloor(Base base) {

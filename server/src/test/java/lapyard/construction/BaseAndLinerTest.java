@@ -152,7 +152,7 @@ class BaseAndLinerTest {
 
     @Test
     void aLapUnder150AndAMissingDrainGapAreSnags() {
-        Liner tight = new Liner(true, "liner", 100, 50, 25, 4, 100, 6, 8);
+        Liner tight = new Liner(true, "liner", 100, 50, 25, 4, 100, 6, 8, 10, Liner.Over.BY_BASE, 100);
         Base dam = new Base(true, "50x75", 23, 400, 0, 95, 22, 1200, 15, 5, 300, 0, false);
         BedWork work = Beds.built(Beds.filled(Beds.m(Lap.TURNING), dam, tight, Fill.USUAL, Finish.USUAL));
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
@@ -178,7 +178,7 @@ class BaseAndLinerTest {
     void aWallTooLowForItsLinerLeavesItOut() {
         Bed bed = Beds.section(
                 Beds.bed("K", Outline.rectangle(1800, 900), 1, Lap.TURNING),
-                new Section("100x60", 100, 60, 600, List.of(), Optional.empty(), false, 1));
+                new Section("100x60", 100, 60, 600, List.of(), Optional.empty(), false, 1, false));
         BedWork work = Beds.built(bed);
         assertEquals(List.of(), work.liner());
         // 60 - 45 - 25 = -10.

@@ -27,7 +27,7 @@ import lapyard.working.Working;
 
 /** Beds to test with, and short ways to ask about them. */
 public final class Beds {
-    public static final Section SLEEPER = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1);
+    public static final Section SLEEPER = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1, false);
 
     /** Boards of 4800 less an end trim of 10 at each end. */
     public static final double LONGEST = 4780;
@@ -37,7 +37,7 @@ public final class Beds {
 
     /** The worked beds: screws of 100, finish that goes 12 m2 a litre, corner screws alone. */
     public static final Bed.Making WORKED =
-            new Bed.Making(new Screws(100, 2), Notches.USUAL, Ties.NONE, new Finish(true, 2, 12, 1), Seal.NONE);
+            new Bed.Making(new Screws(100, 2, 6), Notches.USUAL, Ties.NONE, new Finish(true, 2, 12, 1), Seal.NONE);
 
     public static final Bed.Inside SLATTED = new Bed.Inside(Base.USUAL.slatted(true), Liner.USUAL);
 

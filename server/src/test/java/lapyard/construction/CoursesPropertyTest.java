@@ -41,7 +41,7 @@ class CoursesPropertyTest {
         Outline outline = RandomOutlines.of(random, (int) Math.ceil(4 * t) + 300, 3000);
         assertEquals(List.of(), OutlineCheck.faults(outline, OutlineCheck.Rules.bed(t)));
         return Beds.section(
-                Beds.bed("Q", outline, 1 + random.nextInt(4), lap), new Section("s", t, 150, 600, List.of(), Optional.empty(), false, 1));
+                Beds.bed("Q", outline, 1 + random.nextInt(4), lap), new Section("s", t, 150, 600, List.of(), Optional.empty(), false, 1, false));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -129,7 +129,7 @@ class FixingsTest {
 
     @Test
     void aScrewThatBreaksOutIsASnagAndIsLeftOut() {
-        Section thin = new Section("38x200", 38, 200, 600, List.of(), Optional.empty(), false, 1);
+        Section thin = new Section("38x200", 38, 200, 600, List.of(), Optional.empty(), false, 1, false);
         BedWork work = Beds.built(Beds.section(Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING), thin));
         assertFalse(Beds.has(work.quantities(), "screws"));
         assertFalse(Beds.has(work.quantities(), "pilots"));
@@ -152,9 +152,9 @@ class FixingsTest {
         Bed bed = Beds.fixed(
                 Beds.section(
                         Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING),
-                        new Section("38x200", 38, 200, 600, List.of(), Optional.empty(), false, 1)),
+                        new Section("38x200", 38, 200, 600, List.of(), Optional.empty(), false, 1, false)),
                 true,
-                new Screws(70, 2),
+                new Screws(70, 2, 6),
                 Notches.USUAL);
         BedWork work = Beds.built(bed);
         assertEquals(16, Beds.value(work.quantities(), "screws"));

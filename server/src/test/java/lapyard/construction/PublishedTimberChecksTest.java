@@ -71,14 +71,14 @@ class PublishedTimberChecksTest {
      */
     @Test
     void aGreenOakSleeperWeighs48Kilograms() {
-        Bed oak = Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("oak", 100, 200, 1000, List.of(), Optional.empty(), false, 1));
+        Bed oak = Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("oak", 100, 200, 1000, List.of(), Optional.empty(), false, 1, false));
         assertEquals(48.0, TimberQuantities.massKg(oak, 2400), 0.01);
     }
 
     /** Derived from the same list: an oak sleeper 2600 x 220 x 130 at 72 kg has 968 kg/m3. */
     @Test
     void thatListsLargerSleeperWeighs72Kilograms() {
-        Bed oak = Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("oak", 130, 220, 968.263, List.of(), Optional.empty(), false, 1));
+        Bed oak = Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("oak", 130, 220, 968.263, List.of(), Optional.empty(), false, 1, false));
         assertEquals(72.0, TimberQuantities.massKg(oak, 2600), 0.1);
     }
 
@@ -107,7 +107,7 @@ class PublishedTimberChecksTest {
         assertEquals(10, square(100, 80.7107).endCoverMm(), 0.02);
         assertEquals(10, square(91.9239, 75).endCoverMm(), 0.02);
         BedWork work = Beds.built(
-                Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("75x200", 75, 200, 600, List.of(), Optional.empty(), false, 1)));
+                Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("75x200", 75, 200, 600, List.of(), Optional.empty(), false, 1, false)));
         assertTrue(work.findings().stream().anyMatch(one -> Told.ways(one).contains("Use screws of 90 mm or shorter")));
     }
 
@@ -136,7 +136,7 @@ class PublishedTimberChecksTest {
         double t = 1e-3;
         Bed bed = Beds.section(
                 Beds.bed("P", Outline.rectangle(length + 2 * t, width + 2 * t), 1, Lap.TURNING),
-                new Section("thin", t, depth, 600, List.of(), Optional.empty(), false, 1));
+                new Section("thin", t, depth, 600, List.of(), Optional.empty(), false, 1, false));
         Liner liner = new Liner(true, "liner", 300, overlap, 0, 4, 100, 6, 8, 10, Liner.Over.FLOOR, 0);
         return Beds.filled(bed, Base.USUAL.slatted(false), liner, Fill.USUAL, Finish.NONE);
     }
@@ -192,7 +192,7 @@ class PublishedTimberChecksTest {
     @Test
     void twentyFourEndsOf44By195AreAFifthOfASquareMetre() {
         BedWork work = Beds.built(
-                Beds.section(Beds.bed("B", BOX, 3, Lap.TURNING), new Section("44x195", 44, 195, 500, List.of(), Optional.empty(), false, 1)));
+                Beds.section(Beds.bed("B", BOX, 3, Lap.TURNING), new Section("44x195", 44, 195, 500, List.of(), Optional.empty(), false, 1, false)));
         assertEquals(0.2059, value(work.quantities(), "ends.area"), 1e-4);
     }
 }

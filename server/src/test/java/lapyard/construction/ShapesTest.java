@@ -154,7 +154,7 @@ class ShapesTest {
         // 8 ft x 4 ft, timber 3.5 in: 2438.4 - 88.9 = 2349.5, 1219.2 - 88.9 = 1130.3.
         Bed bed = Beds.section(
                 Beds.bed("F", Outline.rectangle(8 * 304.8, 4 * 304.8), 1, Lap.TURNING),
-                new Section("4x4", 3.5 * 25.4, 3.5 * 25.4, 600, List.of(), Optional.empty(), false, 1));
+                new Section("4x4", 3.5 * 25.4, 3.5 * 25.4, 600, List.of(), Optional.empty(), false, 1, false));
         assertEquals(List.of(2349.5, 1130.3, 2349.5, 1130.3), lengths(Beds.built(bed), 1));
     }
 }

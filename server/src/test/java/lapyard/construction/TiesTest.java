@@ -159,7 +159,7 @@ class TiesTest {
         assertEquals("long screws", quantity(screwed.quantities(), "ties.course").unit());
         assertEquals(260, input(quantity(screwed.quantities(), "ties.course").working(), "length of a screw"));
         assertFalse(Beds.has(screwed.quantities(), "ties.course.fixings"));
-        BedWork strapped = Beds.built(Beds.section(Beds.tied(Beds.m(Lap.TURNING), Ties.USUAL), new Section("high", 100, 225, 600, List.of(), Optional.empty(), false, 1)));
+        BedWork strapped = Beds.built(Beds.section(Beds.tied(Beds.m(Lap.TURNING), Ties.USUAL), new Section("high", 100, 225, 600, List.of(), Optional.empty(), false, 1, false)));
         assertEquals("straps", quantity(strapped.quantities(), "ties.course").unit());
         assertEquals(200, value(strapped.quantities(), "ties.course.fixings"));
     }
@@ -227,7 +227,7 @@ class TiesTest {
     void pilotsFollowTheRootOfTheScrew() {
         Bed bed = Beds.m(Lap.TURNING);
         assertEquals(2.8, Fixings.pilotMm(bed), 0.01);
-        Section oak = new Section("oak", 100, 200, 1000, List.of(), StrengthClass.named("D24"), false, 1);
+        Section oak = new Section("oak", 100, 200, 1000, List.of(), StrengthClass.named("D24"), false, 1, false);
         assertEquals(3.6, Fixings.pilotMm(Beds.section(bed, oak)), 0.01);
         assertEquals(4.0, input(quantity(Beds.built(bed).quantities(), "pilots").working(), "root"), 0.01);
     }

@@ -34,7 +34,7 @@ import lapyard.plan.WayIn;
 final class TestGardens {
     private TestGardens() {}
 
-    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1);
+    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1, false);
     static final Ground NO_GROUND = new Ground(List.of(), List.of(), List.of(), List.of(), 0);
 
     /** 12.0 m along the house and 9.5 m away from it. */
@@ -62,12 +62,12 @@ final class TestGardens {
 
     static Garden garden(String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths) {
         return new Garden(name, imperial, ground, beds, paths,
-                new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
+                new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
                 new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), Map.of(), List.of(), Garden.Asking.NOTHING);
     }
 
     static GardenPath path(String id, String name, double width, double... xy) {
-        return new GardenPath(id, name, corners2(xy), width, List.of(), "", "");
+        return new GardenPath(id, name, corners2(xy), width, List.of(), "", "", GardenPath.USUAL_LAP_MM);
     }
 
     private static List<Point> corners2(double... xy) {

@@ -26,7 +26,7 @@ import lapyard.plan.WayIn;
 
 /** Gardens for the tests of this package. */
 final class Beds {
-    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1);
+    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 1, false);
 
     /** The worked L: 3000 x 2400 with 1200 x 900 cut out at the rear right. */
     static final Outline L = outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 2400, 0, 2400);
@@ -58,8 +58,7 @@ final class Beds {
     }
 
     static GardenPath path(String id, double widthMm, double... line) {
-        return new GardenPath(
-                id, id, points(line), widthMm, List.of(new GardenPath.Layer("path.bark", 50)), "edging", "membrane");
+        return new GardenPath(id, id, points(line), widthMm, List.of(new GardenPath.Layer("path.bark", 50)), "edging", "membrane", GardenPath.USUAL_LAP_MM);
     }
 
     static Ground yard(Outline outline) {
@@ -68,7 +67,7 @@ final class Beds {
 
     static Garden garden(Ground ground, List<Bed> beds, List<GardenPath> paths) {
         return new Garden("yard", false, ground, beds, paths,
-                new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
+                new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
                 new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), java.util.Map.of(), List.of(), Garden.Asking.NOTHING);
     }
 

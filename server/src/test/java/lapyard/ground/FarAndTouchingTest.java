@@ -48,8 +48,7 @@ class FarAndTouchingTest {
                         new Ground.Level(moved(new Point(0, 0), by), 400), new Ground.Level(moved(new Point(12000, 0), by), 430),
                         new Ground.Level(moved(new Point(0, 9000), by), 520), new Ground.Level(moved(new Point(12000, 9000), by), 550)),
                 0, Optional.empty(), Optional.empty(), Preparation.USUAL, List.of(), AccessStandard.ADA_2010, List.of(), Optional.empty());
-        GardenPath path = new GardenPath(
-                "P", "", List.of(moved(new Point(5400, 2400), by), moved(new Point(5400, 8990), by)), 1200, List.of(), "edging", "");
+        GardenPath path = new GardenPath("P", "", List.of(moved(new Point(5400, 2400), by), moved(new Point(5400, 8990), by)), 1200, List.of(), "edging", "", GardenPath.USUAL_LAP_MM);
         return Beds.garden(ground, beds, List.of(path));
     }
 

@@ -153,7 +153,7 @@ class PathWorkTest {
 
     @Test
     void aPathWithoutEdgingMembraneOrLayersSaysNothingOfThem() {
-        GardenPath bare = new GardenPath("P", "P", Beds.points(0, 0, 0, 5000), 900, List.of(), "", "");
+        GardenPath bare = new GardenPath("P", "P", Beds.points(0, 0, 0, 5000), 900, List.of(), "", "", GardenPath.USUAL_LAP_MM);
         PathWork work = PathWork.of(List.of(bare), List.of(), List.of()).get(0);
         assertEquals(
                 List.of("path.area", "path.volume"),

@@ -44,8 +44,7 @@ class PublishedChecksTest {
     /** Volume of a straight path, m3. */
     private static double volumeM3(double areaMm2, double depthMm) {
         double side = Math.sqrt(areaMm2);
-        GardenPath path = new GardenPath(
-                "P", "P", Beds.points(0, 0, side, 0), side, List.of(new GardenPath.Layer("chips", depthMm)), "", "");
+        GardenPath path = new GardenPath("P", "P", Beds.points(0, 0, side, 0), side, List.of(new GardenPath.Layer("chips", depthMm)), "", "", GardenPath.USUAL_LAP_MM);
         return PathWork.of(List.of(path), List.of(), List.of()).get(0).quantities().stream()
                 .filter(q -> q.key().toString().equals("path.volume"))
                 .findFirst()
@@ -199,7 +198,7 @@ class PublishedChecksTest {
      */
     @Test
     void theStripNobodyReachesIsMeasuredFromTheOuterFaces() {
-        Section thin = new Section("44x200", 44, 200, 600, List.of(), Optional.empty(), false, 1);
+        Section thin = new Section("44x200", 44, 200, 600, List.of(), Optional.empty(), false, 1, false);
         Bed wide = Beds.bed("M", Outline.rectangle(4000, 1400 + 2 * 44), 0, 0);
         Bed bed = wide.withWalls(new Bed.Walls(wide.courses(), thin, wide.walls().lap(), Map.of(), Set.of(), Set.of(), true));
         Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", FindingKind.REACH_FAR)

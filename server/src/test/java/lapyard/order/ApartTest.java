@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
@@ -55,7 +56,7 @@ class ApartTest {
                 packs.add(sold("s" + random.nextInt(suppliers.size()), "p" + p, 1 + random.nextInt(5), String.valueOf(1 + random.nextInt(15)),
                         1 + random.nextInt(2), 1 + random.nextInt(2)));
             }
-            goods.add(new PackGoods("g" + i, "g" + i, "l", 0, packs));
+            goods.add(new PackGoods("g" + i, "g" + i, "l", 0, 1, packs, OptionalDouble.empty()));
             uses.add(new ArrayList<>());
         }
         BigDecimal least = BigDecimal.ZERO;
@@ -107,8 +108,7 @@ class ApartTest {
 
     private static Wanted line(String cost, String supplier) {
         BigDecimal price = new BigDecimal(cost);
-        return Wanted.only(new SlipLine("timber", "Timber", 1, "m", List.of(new PackCount("board", 1, Optional.of(price), supplier)), 0,
-                Optional.of(price), Optional.of(BigDecimal.ZERO), Working.of("given", Working.COMMON_PRACTICE)));
+        return Wanted.only(new SlipLine("timber", "Timber", 1, "m", List.of(new PackCount("board", 1, Optional.of(price), supplier)), 0, Optional.of(price), Optional.of(BigDecimal.ZERO), Working.of("given", Working.COMMON_PRACTICE), List.of()));
     }
 
     /**

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
@@ -22,11 +23,11 @@ class OrderingTest {
     private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
 
     static Pack pack(String name, double content, String price) {
-        return new Pack(name, content, price == null ? Optional.empty() : Optional.of(new BigDecimal(price)));
+        return new Pack(name, content, price == null ? Optional.empty() : Optional.of(new BigDecimal(price)), "", 1, 1, OptionalDouble.empty());
     }
 
     static PackGoods goods(String item, String unit, double spare, Pack... packs) {
-        return new PackGoods(item, item, unit, spare, List.of(packs));
+        return new PackGoods(item, item, unit, spare, 1, List.of(packs), OptionalDouble.empty());
     }
 
     /** The cheapest packs, whoever sells them; one need a bed. */
@@ -83,7 +84,7 @@ class OrderingTest {
                 + " rounded half up to 2 decimals", line.working().formula());
         assertEquals(Optional.of(new BigDecimal("46.00")), Ordering.leastCost(oil, 3.3366, GBP));
         assertEquals("", bought(line(oil, List.of(), GBP)));
-        Pack unpriced = new Pack("20 l", 20, Optional.empty());
+        Pack unpriced = new Pack("20 l", 20, Optional.empty(), "", 1, 1, OptionalDouble.empty());
         assertTrue(line(goods("oil", "l", 0, pack("1 l", 1, "16.00"), unpriced), List.of(1.0), GBP).working().formula()
                 .endsWith("; no price, so passed over: 20 l"));
         assertEquals(Optional.empty(), Ordering.leastCost(goods("oil", "l", 0, unpriced), 3, GBP));
@@ -92,7 +93,7 @@ class OrderingTest {
     /** 40 l without any price: 4 of 10 and 2 of 20 leave nothing over, so the fewer; 3 of 15 would leave 5. */
     @Test
     void withoutPricesTheFewestPacksThatLeaveLeastOverAreCounted() {
-        PackGoods oil = goods("oil", "l", 0, new Pack("15 l", 15, Optional.empty()), new Pack("10 l", 10, Optional.empty()), new Pack("20 l", 20, Optional.empty()));
+        PackGoods oil = goods("oil", "l", 0, new Pack("15 l", 15, Optional.empty(), "", 1, 1, OptionalDouble.empty()), new Pack("10 l", 10, Optional.empty(), "", 1, 1, OptionalDouble.empty()), new Pack("20 l", 20, Optional.empty(), "", 1, 1, OptionalDouble.empty()));
         SlipLine line = line(oil, List.of(25.0, 15.0), GBP);
         assertEquals("2 x 20 l", bought(line));
         assertEquals(List.of(Optional.empty(), Optional.empty()), List.of(line.cost(), line.bedByBed()));
@@ -257,22 +258,11 @@ class OrderingTest {
     }
 
     static Supplier supplier(String id, String charge, String freeOver) {
-        return new Supplier(
-                id, id, 0, new BigDecimal(charge), Optional.ofNullable(freeOver).map(BigDecimal::new), BigDecimal.ZERO, "",
-                Optional.empty());
+        return new Supplier(id, id, 0, new BigDecimal(charge), Optional.ofNullable(freeOver).map(BigDecimal::new), BigDecimal.ZERO, "", Optional.empty(), BigDecimal.ZERO, 0);
     }
 
     static SlipLine bought(String item, String cost, String alone) {
-        return new SlipLine(
-                item,
-                item,
-                1,
-                "m",
-                List.of(),
-                0,
-                Optional.of(new BigDecimal(cost)),
-                Optional.of(new BigDecimal(alone)),
-                Ordering.unpriced(item, item, 1, "m").working());
+        return new SlipLine(item, item, 1, "m", List.of(), 0, Optional.of(new BigDecimal(cost)), Optional.of(new BigDecimal(alone)), Ordering.unpriced(item, item, 1, "m").working(), List.of());
     }
 
     private static Pack[] packs(String text) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lapyard.catalogue.PackGoods;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
@@ -42,8 +43,8 @@ class QuoteTest {
     }
 
     private static Slip slip(double oil, String charge, boolean glue) {
-        PackGoods tins = new PackGoods("oil", "oil", "l", 0, List.of(SupplierChoiceTest.sold("a", "tin", 1, "16.00", 1, 1)));
-        PackGoods tube = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("a", "tube", 1, "3.00", 1, 1)));
+        PackGoods tins = new PackGoods("oil", "oil", "l", 0, 1, List.of(SupplierChoiceTest.sold("a", "tin", 1, "16.00", 1, 1)), OptionalDouble.empty());
+        PackGoods tube = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("a", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Wanted first = Ordering.packWays(tins, List.of(new SlipLine.Use("bed A", oil)), BigDecimal.ZERO, GBP);
         Wanted second = Ordering.packWays(tube, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.ZERO, GBP);
         return Ordering.slip(GBP, glue ? List.of(first, second) : List.of(first), List.of(), List.of(OrderingTest.supplier("a", charge, "40.00")), false);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
+import java.util.OptionalDouble;
 import lapyard.catalogue.PackGoods;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -21,12 +22,7 @@ class SlipCsvTest {
 
     @Test
     void theSlipIsAHeaderItsLinesAndATotal() {
-        PackGoods screws = new PackGoods(
-                "screws",
-                "screws 100, angled",
-                "screws",
-                0.1,
-                List.of(pack("box of 50", 50, "14.00"), pack("box of 100", 100, "24.00")));
+        PackGoods screws = new PackGoods("screws", "screws 100, angled", "screws", 0.1, 1, List.of(pack("box of 50", 50, "14.00"), pack("box of 100", 100, "24.00")), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
                         OrderingTest.line(screws, List.of(36.0, 24.0), GBP),
                         Ordering.unpriced("path.bark", "bark for \"the long path\"", 0.545, "m3"),
@@ -78,9 +74,9 @@ class SlipCsvTest {
     /** Two suppliers, one with a charge: rows of one after the other, its delivery, and the total of all rows. */
     @Test
     void aSlipOfSeveralSuppliersAddsUpRowByRow() throws IOException {
-        PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
-                SupplierChoiceTest.sold("a", "=tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)));
-        PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)));
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(
+                SupplierChoiceTest.sold("a", "=tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)), OptionalDouble.empty());
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
                         Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
                         Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
@@ -107,9 +103,9 @@ class SlipCsvTest {
     /** 76.01 by 4 and 2 litres is 50.673 and 25.336: 50.67 + 25.34; delivery 12.50 by 53.67 and 25.34 is 8.49 + 4.01. */
     @Test
     void sharesOfBedsAddUpToTheTotal() {
-        PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
-                SupplierChoiceTest.sold("a", "tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)));
-        PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)));
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(
+                SupplierChoiceTest.sold("a", "tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)), OptionalDouble.empty());
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
                         Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
                         Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);

@@ -55,7 +55,7 @@ class SupplierChoiceTest {
     /** Ten together cost 20.00 from A. Two and eight alone: two of B at 3.00 and one of A, 26.00; two of A would be 40.00. */
     @Test
     void whoBuysBedByBedBuysWhereThatIsCheapest() {
-        PackGoods goods = new PackGoods("g", "g", "l", 0, List.of(sold("A", "big", 10, "20.00", 1, 1), sold("B", "small", 1, "3.00", 1, 1)));
+        PackGoods goods = new PackGoods("g", "g", "l", 0, 1, List.of(sold("A", "big", 10, "20.00", 1, 1), sold("B", "small", 1, "3.00", 1, 1)), OptionalDouble.empty());
         SlipLine line = Ordering.slip(GBP, List.of(Ordering.packWays(goods, List.of(new Use("bed M", 2), new Use("bed N", 8)), BigDecimal.ZERO, GBP)), List.of(), List.of(supplier("A", "0", null), supplier("B", "30", null)), false).lines().get(0);
         assertEquals(new BigDecimal("20.00"), line.cost().orElseThrow());
         assertEquals(new BigDecimal("26.00"), line.bedByBed().orElseThrow());
@@ -83,7 +83,7 @@ class SupplierChoiceTest {
                         "s" + random.nextInt(suppliers.size()), "p" + p, 1 + random.nextInt(5), String.valueOf(1 + random.nextInt(15)),
                         1 + random.nextInt(2), 1 + random.nextInt(3)));
             }
-            goods.add(new PackGoods("g" + i, "g" + i, "l", 0, packs));
+            goods.add(new PackGoods("g" + i, "g" + i, "l", 0, 1, packs, OptionalDouble.empty()));
             needs.add((double) (1 + random.nextInt(12)));
         }
         Slip slip = slip(goods, needs, suppliers);
@@ -198,9 +198,8 @@ class SupplierChoiceTest {
     void seventyOfGoodsOverTheLimitCostThirtyFive() {
         Supplier yard = supplier("yard", "35.00", "400.00");
         Supplier corner = supplier("corner", "0", null);
-        PackGoods timber = new PackGoods("timber", "timber", "l", 0, List.of(sold("yard", "load", 1, "352.20", 1, 1)));
-        PackGoods oil = new PackGoods(
-                "oil", "oil", "l", 0, List.of(sold("yard", "tin", 1, "70.00", 1, 1), sold("corner", "can", 1, "60.00", 1, 1)));
+        PackGoods timber = new PackGoods("timber", "timber", "l", 0, 1, List.of(sold("yard", "load", 1, "352.20", 1, 1)), OptionalDouble.empty());
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(sold("yard", "tin", 1, "70.00", 1, 1), sold("corner", "can", 1, "60.00", 1, 1)), OptionalDouble.empty());
         Slip alone = slip(List.of(timber), List.of(1.0), List.of(yard, corner));
         assertEquals(new BigDecimal("387.20"), alone.total());
         assertEquals(Optional.of(new BigDecimal("47.80")), alone.orders().get(0).shortOfFree());
@@ -212,9 +211,8 @@ class SupplierChoiceTest {
 
     @Test
     void aSecondSupplierIsNotAskedForASavingSmallerThanItsCharge() {
-        PackGoods oil = new PackGoods(
-                "oil", "oil", "l", 0, List.of(sold("a", "tin", 1, "16.00", 1, 1), sold("b", "can", 1, "14.00", 1, 1)));
-        PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(sold("a", "tube", 1, "3.00", 1, 1)));
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(sold("a", "tin", 1, "16.00", 1, 1), sold("b", "can", 1, "14.00", 1, 1)), OptionalDouble.empty());
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(sold("a", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         List<Supplier> both = List.of(supplier("a", "10.00", null), supplier("b", "10.00", null));
         Slip slip = slip(List.of(oil, glue), List.of(4.0, 1.0), both);
         assertEquals(List.of("a"), slip.orders().stream().map(order -> order.supplier().id()).toList());
@@ -227,13 +225,12 @@ class SupplierChoiceTest {
     /** 12 tins in bundles of 5 are 15; a least count of 20 at half the price is cheaper only where it is not far over. */
     @Test
     void bundlesAndLeastCountsAreBoughtWhole() {
-        PackGoods bundled = new PackGoods("oil", "oil", "l", 0, List.of(sold("", "tin", 1, "2.00", 5, 1)));
+        PackGoods bundled = new PackGoods("oil", "oil", "l", 0, 1, List.of(sold("", "tin", 1, "2.00", 5, 1)), OptionalDouble.empty());
         SlipLine line = OrderingTest.line(bundled, List.of(12.0), GBP);
         assertEquals(15, line.packs().get(0).count());
         assertEquals(new BigDecimal("30.00"), line.cost().orElseThrow());
         assertEquals(3, line.leftOver());
-        PackGoods least = new PackGoods(
-                "soil", "soil", "m3", 0, List.of(sold("", "loose", 1, "30.00", 1, 5), sold("", "bag", 0.75, "55.00", 1, 1)));
+        PackGoods least = new PackGoods("soil", "soil", "m3", 0, 1, List.of(sold("", "loose", 1, "30.00", 1, 5), sold("", "bag", 0.75, "55.00", 1, 1)), OptionalDouble.empty());
         assertEquals("2 x bag", OrderingTest.bought(OrderingTest.line(least, List.of(1.5), GBP)), "110 against 150");
         assertEquals("5 x loose", OrderingTest.bought(OrderingTest.line(least, List.of(2.0), GBP)), "150 against 165");
         assertEquals("7 x loose", OrderingTest.bought(OrderingTest.line(least, List.of(6.5), GBP)));
@@ -242,9 +239,8 @@ class SupplierChoiceTest {
     /** 116.00 at 16 percent hold 16.00 of tax; a price of 17.40 listed without 20 percent is paid as 20.88. */
     @Test
     void taxIsAPartOfWhatIsPaid() {
-        Supplier german = new Supplier(
-                "g", "g", 3, new BigDecimal("16.00"), Optional.empty(), new BigDecimal("16"), "", Optional.empty());
-        PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(sold("g", "tin", 1, "100.00", 1, 1)));
+        Supplier german = new Supplier("g", "g", 3, new BigDecimal("16.00"), Optional.empty(), new BigDecimal("16"), "", Optional.empty(), BigDecimal.ZERO, 0);
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(sold("g", "tin", 1, "100.00", 1, 1)), OptionalDouble.empty());
         Slip slip = slip(List.of(oil), List.of(1.0), List.of(german));
         assertEquals(new BigDecimal("16.00"), slip.orders().get(0).tax());
         assertEquals(new BigDecimal("116.00"), slip.total());
@@ -253,9 +249,9 @@ class SupplierChoiceTest {
 
     @Test
     void aLineWithoutAPriceStaysWithItsSupplierAndMakesTheTotalAtLeast() {
-        PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
-                new Pack("tin", 1, Optional.empty(), "a", 1, 1, OptionalDouble.empty())));
-        PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(sold("a", "tube", 1, "3.00", 1, 1)));
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(
+                new Pack("tin", 1, Optional.empty(), "a", 1, 1, OptionalDouble.empty())), OptionalDouble.empty());
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(sold("a", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = slip(List.of(oil, glue), List.of(2.0, 1.0), List.of(supplier("a", "10.00", null)));
         assertTrue(slip.atLeast());
         assertEquals(1, slip.orders().size());
@@ -283,7 +279,7 @@ class SupplierChoiceTest {
                     packs.add(sold("s" + s, "large", 5, 18 + random.nextInt(20) + ".50", 1, 1));
                 }
             }
-            goods.add(new PackGoods("g" + i, "g" + i, "l", 0, packs));
+            goods.add(new PackGoods("g" + i, "g" + i, "l", 0, 1, packs, OptionalDouble.empty()));
             needs.add(1.0 + random.nextInt(20));
         }
         Slip slip = slip(goods, needs, suppliers);

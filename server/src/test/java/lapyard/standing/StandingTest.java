@@ -51,7 +51,7 @@ class StandingTest {
     }
 
     private static Footing on(SurfaceKind... surfaces) {
-        return new Footing(Set.of(surfaces), 75, false, "");
+        return new Footing(Set.of(surfaces), 75, StrengthClass.LOWEST, false, "");
     }
 
     /** Of bed M's soil: tan2(45 - 28.8 / 2) = 0.34975. */
@@ -119,12 +119,12 @@ class StandingTest {
     /** Stamped C24: 31.07 x 14 / 24 %, 8.557 x 7000 / 11000. */
     @Test
     void aStampBringsItsStrength() {
-        Section stamped = new Section("100x200", 100, 200, 600, List.of(), Optional.of(StrengthClass.C24), false, 1);
+        Section stamped = new Section("100x200", 100, 200, 600, List.of(), Optional.of(StrengthClass.C24), false, 1, false);
         Standing m = standing(Beds.section(Beds.m(Lap.TURNING), stamped), on(SurfaceKind.SLAB));
         assertEquals(31.07 * 14 / 24, value(m.quantities(), "wall.use"), 0.02);
         assertEquals(8.557 * 7 / 11, value(m.quantities(), "wall.bow"), 0.02);
         assertEquals(Outcome.HOLDS, verdict(m, "walls").outcome());
-        Standing mixed = standing(Beds.section(Beds.m(Lap.TURNING), stamped), new Footing(Set.of(), 75, true, ""));
+        Standing mixed = standing(Beds.section(Beds.m(Lap.TURNING), stamped), new Footing(Set.of(), 75, StrengthClass.LOWEST, true, ""));
         assertEquals(31.07, value(mixed.quantities(), "wall.use"), 0.02);
     }
 
@@ -180,7 +180,7 @@ class StandingTest {
     @Test
     void theEverydayBedHolds() {
         Bed everyday = bed(Beds.fixed(Beds.bed("A", Outline.rectangle(2400, 1200), 3, Lap.TURNING), true,
-                new Screws(120, 2), Notches.USUAL), Ties.USUAL);
+                new Screws(120, 2, 6), Notches.USUAL), Ties.USUAL);
         Standing stands = standing(everyday, on());
         assertEquals(1.85, value(stands.quantities(), "corner.hold"), 0.01);
         assertEquals(0.957, value(stands.quantities(), "corner.pull"), 0.002);
@@ -191,7 +191,7 @@ class StandingTest {
     private static Bed longBehind(Ties ties) {
         Outline outline = new Outline(List.of(new Point(0, 0), new Point(1800, 0), new Point(1800, 900), new Point(4800, 900), new Point(4800, 2400),
                 new Point(0, 2400)));
-        return bed(Beds.fixed(Beds.bed("L", outline, 3, Lap.TURNING), true, new Screws(120, 2), Notches.USUAL), ties);
+        return bed(Beds.fixed(Beds.bed("L", outline, 3, Lap.TURNING), true, new Screws(120, 2, 6), Notches.USUAL), ties);
     }
 
     /**
@@ -232,7 +232,7 @@ class StandingTest {
     /** 47 mm boards over 2800 take 31.07 x (100 / 47)^2 = 141 % of their strength. */
     @Test
     void thinBoardsAreTooWeakAndSaySo() {
-        Section thin = new Section("47x200", 47, 200, 600, List.of(), Optional.empty(), false, 1);
+        Section thin = new Section("47x200", 47, 200, 600, List.of(), Optional.empty(), false, 1, false);
         Standing weak = standing(Beds.section(Beds.bed("K", Outline.rectangle(2894, 1200), 3, Lap.TURNING), thin), on(SurfaceKind.SLAB));
         Verdict walls = verdict(weak, "walls");
         assertEquals(Outcome.WEAK, walls.outcome());
@@ -266,7 +266,7 @@ class StandingTest {
         assertEquals(Outcome.HOLDS, verdict(m, "ground").outcome());
         assertTrue(Told.text(verdict(m, "ground").finding()).contains("turf or filled ground bears 24 kN/m2"), Told.text(verdict(m, "ground").finding()));
         Standing narrow = Standing.of(
-                Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, new Footing(Set.of(SurfaceKind.GRASS), 50, false, ""));
+                Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, new Footing(Set.of(SurfaceKind.GRASS), 50, StrengthClass.LOWEST, false, ""));
         assertEquals(55.5, value(narrow.quantities(), "bearers.load"), 0.1);
         assertEquals(Outcome.BOWS, verdict(narrow, "ground").outcome());
         assertEquals(Outcome.HOLDS, verdict(standing(Beds.m(Lap.TURNING), on(SurfaceKind.GRAVEL)), "ground").outcome());
@@ -300,7 +300,7 @@ class StandingTest {
                 assertTrue(Told.text(standing(bed(Beds.m(Lap.TURNING), Ties.USUAL, word), on(SurfaceKind.SLAB)).notDesigned().get(0)).endsWith(words + ".")));
         assertEquals(
                 "Bed M is not designed here: boards of unknown treatment are in it (K1).",
-                Told.text(standing(Beds.m(Lap.TURNING), new Footing(Set.of(), 75, true, "K1")).notDesigned().get(0)));
+                Told.text(standing(Beds.m(Lap.TURNING), new Footing(Set.of(), 75, StrengthClass.LOWEST, true, "K1")).notDesigned().get(0)));
     }
 
     /** A joint with nothing behind it is a hinge; ties put behind the joints hold them, at the places that are told. */
