@@ -28,12 +28,6 @@ public record CuttingProblem(
         pieces = List.copyOf(pieces);
     }
 
-    /** Offcuts are taken up again as they lie. */
-    public CuttingProblem(
-            String name, double kerfMm, double endTrimMm, double keepOffcutMm, List<Stock> stock, List<Demand> pieces) {
-        this(name, kerfMm, endTrimMm, keepOffcutMm, 0, stock, pieces);
-    }
-
     /** The same saw for other boards and pieces. */
     public CuttingProblem with(List<Stock> otherStock, List<Demand> otherPieces) {
         return new CuttingProblem(name, kerfMm, endTrimMm, keepOffcutMm, retrimMm, otherStock, otherPieces);

@@ -140,12 +140,8 @@ public final class PlanDrawing {
 
         shapes.add(new Shape.Group("panel", "Legend and title block", "panel", beside(panel, flow, sheet, tile, missing)));
         String place = tile.of() > 1 ? ", sheet " + tile.number() + " of " + tile.of() : "";
-        return new Page(
-                (garden.name().isBlank() ? "Garden plan" : "Garden plan, " + garden.name()) + ", "
-                        + sheet.scale().label(imperial) + place,
-                layout.width(),
-                layout.height(),
-                shapes);
+        return new Page((garden.name().isBlank() ? "Garden plan" : "Garden plan, " + garden.name()) + ", "
+                        + sheet.scale().label(imperial) + place, layout.width(), layout.height(), shapes, List.of());
     }
 
     /** All that stands beside the drawing, in columns, with the title block below. */

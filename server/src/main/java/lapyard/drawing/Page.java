@@ -20,8 +20,4 @@ public record Page(String title, double widthMm, double heightMm, List<Shape> sh
             throw new IllegalArgumentException("a page measures above 0 and up to 10000 mm each way, was " + widthMm + " x " + heightMm);
         }
     }
-
-    public Page(String title, double widthMm, double heightMm, List<Shape> shapes) {
-        this(title, widthMm, heightMm, shapes, List.of());
-    }
 }

@@ -235,8 +235,7 @@ final class Bearers {
                 .toList();
         List<Demand> demands = new ArrayList<>();
         lengths.forEach((length, count) -> demands.add(new Demand(Lengths.text(length), length, count, 1, 0)));
-        return new CuttingProblem(
-                section.id(), garden.goods().saw().kerfMm(), garden.goods().saw().endTrimMm(), garden.goods().saw().keepOffcutMm(), stock, demands);
+        return new CuttingProblem(section.id(), garden.goods().saw().kerfMm(), garden.goods().saw().endTrimMm(), garden.goods().saw().keepOffcutMm(), 0, stock, demands);
     }
 
     static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {

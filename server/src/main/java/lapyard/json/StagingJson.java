@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
@@ -36,8 +37,7 @@ public final class StagingJson {
         List<AskReader.Entry> entries = AskReader.entries(node, "tasks");
         AskReader.atMost("tasks", entries.size(), MOST_TASKS);
         for (AskReader.Entry entry : entries) tasks.add(task(entry, resources.size()));
-        return new StagingProblem(
-                node.has("name") ? AskReader.text(node, "", "name") : "", resources, tasks, calendar(node.get("calendar")));
+        return new StagingProblem(node.has("name") ? AskReader.text(node, "", "name") : "", resources, tasks, calendar(node.get("calendar")), 1);
     }
 
     private static StagingProblem.Task task(AskReader.Entry entry, int resources) {
@@ -53,12 +53,7 @@ public final class StagingJson {
                 after.add(new StagingProblem.Wait(id(wait, place, "task"), wait.has("lag") ? AskReader.whole(wait, place, "lag", 0) : 0));
             }
         }
-        return new StagingProblem.Task(
-                id(node, at, "id"),
-                AskReader.whole(node, at, "duration", 0),
-                node.has("uses") ? wholes(node, at, "uses", MOST_RESOURCES) : Collections.nCopies(resources, 0),
-                after,
-                AskReader.flag(node, at, "unbroken", false));
+        return new StagingProblem.Task(id(node, at, "id"), AskReader.whole(node, at, "duration", 0), node.has("uses") ? wholes(node, at, "uses", MOST_RESOURCES) : Collections.nCopies(resources, 0), after, AskReader.flag(node, at, "unbroken", false), "", 0, OptionalInt.empty());
     }
 
     /** A text, or a whole number that stands for its digits. */

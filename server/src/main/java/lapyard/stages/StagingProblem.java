@@ -21,10 +21,6 @@ public record StagingProblem(
         tasks = List.copyOf(tasks);
     }
 
-    public StagingProblem(String name, List<Integer> resources, List<Task> tasks, Optional<Calendar> calendar) {
-        this(name, resources, tasks, calendar, 1);
-    }
-
     /**
      * One piece of work.
      *
@@ -47,10 +43,6 @@ public record StagingProblem(
         public Task {
             uses = List.copyOf(uses);
             after = List.copyOf(after);
-        }
-
-        public Task(String id, int duration, List<Integer> uses, List<Wait> after, boolean unbroken) {
-            this(id, duration, uses, after, unbroken, "", 0, OptionalInt.empty());
         }
     }
 

@@ -40,8 +40,7 @@ class BruteForceTest {
                     "P" + pieces.size(), length, count, 1 + random.nextInt(3), Math.max(0, random.nextInt(6) - 3)));
             left -= count;
         }
-        return new CuttingProblem(
-                "random " + seed, kerfs[random.nextInt(4)], random.nextInt(3) * 5, 300, stock, pieces);
+        return new CuttingProblem("random " + seed, kerfs[random.nextInt(4)], random.nextInt(3) * 5, 300, 0, stock, pieces);
     }
 
     @Test

@@ -40,7 +40,7 @@ public final class Jobs {
             double endTrim,
             List<CuttingProblem.Stock> stock,
             List<CuttingProblem.Demand> pieces) {
-        return new CuttingProblem(name, kerf, endTrim, 300, stock, pieces);
+        return new CuttingProblem(name, kerf, endTrim, 300, 0, stock, pieces);
     }
 
     public static CuttingResult solved(CuttingProblem problem, Effort effort) {

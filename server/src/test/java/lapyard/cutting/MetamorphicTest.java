@@ -33,7 +33,7 @@ class MetamorphicTest {
 
     private static CuttingProblem with(
             CuttingProblem p, double kerf, List<CuttingProblem.Stock> stock, List<CuttingProblem.Demand> pieces) {
-        return new CuttingProblem(p.name(), kerf, p.endTrimMm(), p.keepOffcutMm(), stock, pieces);
+        return new CuttingProblem(p.name(), kerf, p.endTrimMm(), p.keepOffcutMm(), 0, stock, pieces);
     }
 
     private static List<CuttingProblem.Demand> each(
@@ -49,7 +49,7 @@ class MetamorphicTest {
                 .map(s -> new CuttingProblem.Stock(s.id(), s.lengthMm() * f, s.price(), s.available(), s.goodFaces()))
                 .toList();
         var pieces = each(p, d -> new CuttingProblem.Demand(d.id(), d.lengthMm() * f, d.count(), d.stage(), 0));
-        var scaled = new CuttingProblem(p.name(), p.kerfMm() * f, p.endTrimMm() * f, p.keepOffcutMm() * f, stock, pieces);
+        var scaled = new CuttingProblem(p.name(), p.kerfMm() * f, p.endTrimMm() * f, p.keepOffcutMm() * f, 0, stock, pieces);
         assertEquals(cost(p), cost(scaled));
     }
 

@@ -83,7 +83,7 @@ public final class Shapes {
         }
         var pieces = demands(lengths.stream().mapToInt(Integer::intValue).toArray());
         var stock = List.of(Jobs.board(board, "7.35"));
-        return new Case(new CuttingProblem("planted-" + seed, kerf, trim, 300, stock, pieces), boards);
+        return new Case(new CuttingProblem("planted-" + seed, kerf, trim, 300, 0, stock, pieces), boards);
     }
 
     /**
@@ -132,18 +132,12 @@ public final class Shapes {
         counts.forEach((length, count) -> demands.add(new CuttingProblem.Demand(
                 "P" + length, length, count, 1 + random.nextInt(stages), 0)));
         String name = "trade-" + types + "x" + pieces + "x" + stockLengths + "+" + onHand + "-" + seed;
-        return new Case(new CuttingProblem(name, kerf, trim, 300, stock, demands), -1);
+        return new Case(new CuttingProblem(name, kerf, trim, 300, 0, stock, demands), -1);
     }
 
     /** One board length, no kerf, no trim, one money unit a board. */
     public static CuttingProblem single(String name, int board, int[] lengths) {
-        return new CuttingProblem(
-                name,
-                0,
-                0,
-                0,
-                List.of(new CuttingProblem.Stock("board", board, BigDecimal.ONE, OptionalInt.empty(), 1)),
-                demands(lengths));
+        return new CuttingProblem(name, 0, 0, 0, 0, List.of(new CuttingProblem.Stock("board", board, BigDecimal.ONE, OptionalInt.empty(), 1)), demands(lengths));
     }
 
     private static List<CuttingProblem.Demand> demands(int[] lengths) {

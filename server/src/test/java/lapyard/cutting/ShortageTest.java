@@ -137,7 +137,7 @@ class ShortageTest {
                     "P" + pieces.size(), 150 + random.nextInt(20) * (random.nextBoolean() ? 50 : 37.5), count, 1, Math.max(0, random.nextInt(5) - 2)));
             left -= count;
         }
-        return new CuttingProblem("scarce " + seed, random.nextInt(5), random.nextInt(3) * 5, 300, stock, pieces);
+        return new CuttingProblem("scarce " + seed, random.nextInt(5), random.nextInt(3) * 5, 300, 0, stock, pieces);
     }
 
     /** Takes one piece after the other away until the rest can be cut. */

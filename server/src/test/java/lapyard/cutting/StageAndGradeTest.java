@@ -35,7 +35,7 @@ class StageAndGradeTest {
         var pooled = p.pieces().stream()
                 .map(d -> piece(d.id(), d.lengthMm(), d.count(), 1, false))
                 .toList();
-        var once = new CuttingProblem(p.name(), p.kerfMm(), p.endTrimMm(), p.keepOffcutMm(), p.stock(), pooled);
+        var once = new CuttingProblem(p.name(), p.kerfMm(), p.endTrimMm(), p.keepOffcutMm(), 0, p.stock(), pooled);
         assertEquals(Jobs.solved(once, CuttingSolver.FULL).cost(), Jobs.solved(p, CuttingSolver.FULL).cost());
     }
 

@@ -40,7 +40,7 @@ class StagedCuttingTest {
 
     @Test
     void aBoardOnHandGoesToTheEarliestStageThatTakesIt() {
-        var job = new CuttingProblem("x", 0, 0, 300, List.of(board(2000, "9"), Jobs.onHand("R", 2000, "0", 1)), List.of(
+        var job = new CuttingProblem("x", 0, 0, 300, 0, List.of(board(2000, "9"), Jobs.onHand("R", 2000, "0", 1)), List.of(
                 piece("a", 1900, 1, 1), piece("b", 1900, 1, 2)));
         assertEquals(
                 new StagedCutting.Way(2, new BigDecimal("9")),

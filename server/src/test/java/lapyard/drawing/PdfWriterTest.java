@@ -34,8 +34,8 @@ class PdfWriterTest {
 
     @Test
     void sheetsHaveTheirExactSizeInPoints() throws Exception {
-        List<Page> pages = List.of(new Page("a", 210, 297, List.of(TestPages.line())), new Page("b", 420, 297, List.of(TestPages.text("two"))),
-                new Page("c", 215.9, 279.4, List.of(TestPages.line())));
+        List<Page> pages = List.of(new Page("a", 210, 297, List.of(TestPages.line()), List.of()), new Page("b", 420, 297, List.of(TestPages.text("two")), List.of()),
+                new Page("c", 215.9, 279.4, List.of(TestPages.line()), List.of()));
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(pages))) {
             assertEquals(3, pdf.getNumberOfPages());
             assertSize(595.276, 841.890, pdf.getPage(0));
@@ -58,7 +58,7 @@ class PdfWriterTest {
     void textIsTextInEmbeddedFonts() throws Exception {
         Page page = new Page("p", 210, 297, List.of(
                 TestPages.text("Größe 2400 × 1200, 7' 10 1/2\""),
-                new Shape.Text(new Point(20, 140), "Bold as well", 4, Shape.Anchor.START, 0, true, "#23303A")));
+                new Shape.Text(new Point(20, 140), "Bold as well", 4, Shape.Anchor.START, 0, true, "#23303A")), List.of());
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             String text = new PDFTextStripper().getText(pdf);
             assertTrue(text.contains("Größe 2400 × 1200, 7' 10 1/2\""), text);
@@ -121,7 +121,7 @@ class PdfWriterTest {
     void signsThatTheFontLacksLeaveTheOtherTextAlone() throws Exception {
         Page page = new Page("p", 210, 297, List.of(
                 TestPages.text("before \u65E5\uD83C\uDF31"),
-                new Shape.Text(new Point(20, 140), "turned words", 4, Shape.Anchor.START, 0, false, "#23303A")));
+                new Shape.Text(new Point(20, 140), "turned words", 4, Shape.Anchor.START, 0, false, "#23303A")), List.of());
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             String text = new PDFTextStripper().getText(pdf);
             assertTrue(text.contains("before \uFFFD"), text);
@@ -138,7 +138,7 @@ class PdfWriterTest {
     void linesHatchesAndRingsArriveAsLines() throws Exception {
         Page page = new Page("p", 210, 297, List.of(new Shape.Area(
                 List.of(TestPages.square(10, 10, 40)), Optional.empty(),
-                Optional.of(new Hatch(Hatch.Mark.LINES, 0, 2, TestPages.PEN)), Optional.empty())));
+                Optional.of(new Hatch(Hatch.Mark.LINES, 0, 2, TestPages.PEN)), Optional.empty())), List.of());
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             assertEquals(20, PdfLines.of(pdf.getPage(0)).size());
             assertFalse(pdf.getPage(0).getResources().getXObjectNames().iterator().hasNext());
@@ -149,7 +149,7 @@ class PdfWriterTest {
     void aFileHasWhatViewersAskFor() throws Exception {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PdfWriter writer = new PdfWriter(bytes, "Back yard");
-        writer.add(new Page("Contents", 210, 297, List.of(TestPages.text("one"), new Shape.Link(20, 100, 60, 10, 1, "the plan"))));
+        writer.add(new Page("Contents", 210, 297, List.of(TestPages.text("one"), new Shape.Link(20, 100, 60, 10, 1, "the plan")), List.of()));
         writer.add(writer.paint(TestPages.plain()), List.of(TestPages.text("page 2 of 2")));
         writer.finish(List.of(new PdfWriter.Bookmark("Plan", 1, List.of(new PdfWriter.Bookmark("bed A", 1, List.of())))));
         try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
@@ -172,7 +172,7 @@ class PdfWriterTest {
 
     @Test
     void aLinkThatLeadsNowhereIsRefused() {
-        Page page = new Page("p", 210, 297, List.of(new Shape.Link(20, 100, 60, 10, 6, "the slip")));
+        Page page = new Page("p", 210, 297, List.of(new Shape.Link(20, 100, 60, 10, 6, "the slip")), List.of());
         assertTrue(assertThrows(IllegalArgumentException.class, () -> PdfWriter.write(List.of(page))).getMessage().contains("page 7"));
     }
 
@@ -180,7 +180,7 @@ class PdfWriterTest {
     @Test
     void whatIsReadOutIsTagged() throws Exception {
         Page page = new Page("p", 210, 297, List.of(TestPages.line(), TestPages.text("first"), new Shape.Group(
-                "bed", "Bed of herbs", "bed", List.of(TestPages.hatched(), TestPages.text("second")))));
+                "bed", "Bed of herbs", "bed", List.of(TestPages.hatched(), TestPages.text("second")))), List.of());
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
             extractor.processPage(pdf.getPage(0));

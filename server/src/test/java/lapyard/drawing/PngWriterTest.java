@@ -21,7 +21,7 @@ class PngWriterTest {
     /** A4 at 96 pixels in an inch of 25.4 mm: 793.7 by 1122.5. */
     @Test
     void hasThePixelsOfItsSheet() throws Exception {
-        BufferedImage image = read(PngWriter.write(new Page("p", 210, 297, List.of(TestPages.line())), 96));
+        BufferedImage image = read(PngWriter.write(new Page("p", 210, 297, List.of(TestPages.line()), List.of()), 96));
         assertEquals(794, image.getWidth());
         assertEquals(1123, image.getHeight());
     }
@@ -73,7 +73,7 @@ class PngWriterTest {
 
     @Test
     void tooManyPixelsAreRefusedNamingTheMost() {
-        Page page = new Page("p", 841, 1189, List.of(TestPages.line()));
+        Page page = new Page("p", 841, 1189, List.of(TestPages.line()), List.of());
         var e = assertThrows(IllegalArgumentException.class, () -> PngWriter.write(page, 600));
         assertTrue(e.getMessage().contains("203"), e.getMessage());
         assertThrows(IllegalArgumentException.class, () -> PngWriter.write(page, Double.NaN));

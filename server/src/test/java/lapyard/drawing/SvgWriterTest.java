@@ -128,7 +128,7 @@ class SvgWriterTest {
 
     @Test
     void whatCannotBeDrawnIsRefusedWithItsValue() {
-        assertThrows(IllegalArgumentException.class, () -> new Page("", 0, 100, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Page("", 0, 100, List.of(), List.of()));
         assertThrows(IllegalArgumentException.class, () -> Stroke.of("red\" onload=\"x", 1));
         assertThrows(IllegalArgumentException.class, () -> Stroke.of("#23303A", -1));
         assertThrows(IllegalArgumentException.class, () -> Shape.Lines.of(TestPages.PEN, new Point(0, 0)));

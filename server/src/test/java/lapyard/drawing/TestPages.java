@@ -21,11 +21,11 @@ final class TestPages {
 
     /** A5 across: a level line of exactly 60 mm, a hatched area with a hole, a circle and a text. */
     static Page plain() {
-        return new Page("A plain page", 210, 148.5, List.of(line(), hatched(), circle(), text("Bed of herbs")));
+        return new Page("A plain page", 210, 148.5, List.of(line(), hatched(), circle(), text("Bed of herbs")), List.of());
     }
 
     static Page saying(String words) {
-        return new Page(words, 210, 297, List.of(new Shape.Group("g", words, "words", List.of(text(words)))));
+        return new Page(words, 210, 297, List.of(new Shape.Group("g", words, "words", List.of(text(words)))), List.of());
     }
 
     static Shape line() {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /** Reads the research instances in {@code scheduling/} of the reference folder: PSPLIB, and two with a weekend calendar. */
@@ -40,8 +41,7 @@ public final class ResearchSample {
         }
         List<StagingProblem.Task> tasks = new ArrayList<>();
         for (JsonNode task : node.get("tasks")) {
-            tasks.add(new StagingProblem.Task(task.get("id").asText(), task.get("duration").asInt(), wholes(task.get("uses")),
-                    after.getOrDefault(task.get("id").asText(), List.of()), false));
+            tasks.add(new StagingProblem.Task(task.get("id").asText(), task.get("duration").asInt(), wholes(task.get("uses")), after.getOrDefault(task.get("id").asText(), List.of()), false, "", 0, OptionalInt.empty()));
         }
         Optional<StagingProblem.Calendar> calendar = Optional.empty();
         if (node.has("calendar")) {
@@ -56,7 +56,7 @@ public final class ResearchSample {
             calendar = Optional.of(new StagingProblem.Calendar(cycle, List.of()));
         }
         int optimum = node.has("optimum") ? node.get("optimum").asInt() : node.get("optimum_elapsed_end").asInt();
-        return new Known(new StagingProblem(node.get("name").asText(), wholes(node.get("resources")), tasks, calendar), optimum);
+        return new Known(new StagingProblem(node.get("name").asText(), wholes(node.get("resources")), tasks, calendar, 1), optimum);
     }
 
     private static List<Integer> wholes(JsonNode list) {

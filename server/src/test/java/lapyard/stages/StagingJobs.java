@@ -3,6 +3,7 @@ package lapyard.stages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 
 /** Problems from a seed. */
@@ -41,9 +42,9 @@ public final class StagingJobs {
             }
             List<Integer> own = new ArrayList<>();
             for (int r = 0; r < resources; r++) own.add(uses[i][r]);
-            list.add(new StagingProblem.Task("t" + i, 1 + random.nextInt(10), own, after, false));
+            list.add(new StagingProblem.Task("t" + i, 1 + random.nextInt(10), own, after, false, "", 0, OptionalInt.empty()));
         }
-        return new StagingProblem("scarce-" + tasks + "-" + seed, capacity, list, Optional.empty());
+        return new StagingProblem("scarce-" + tasks + "-" + seed, capacity, list, Optional.empty(), 1);
     }
 
     /** A small problem with a calendar, lags, unbroken tasks, and people who are not always there. */
@@ -64,10 +65,10 @@ public final class StagingJobs {
             }
             boolean unbroken = random.nextInt(4) == 0;
             int duration = random.nextInt(6) == 0 ? 0 : 1 + random.nextInt(unbroken ? 2 : 4);
-            list.add(new StagingProblem.Task("t" + i, duration, List.of(1 + random.nextInt(2), random.nextInt(2)), after, unbroken));
+            list.add(new StagingProblem.Task("t" + i, duration, List.of(1 + random.nextInt(2), random.nextInt(2)), after, unbroken, "", 0, OptionalInt.empty()));
         }
         return new StagingProblem("small-" + tasks + "-" + seed, List.of(2, 1), list, Optional.of(
-                new StagingProblem.Calendar(cycle, people ? List.of(there, List.of()) : List.of())));
+                new StagingProblem.Calendar(cycle, people ? List.of(there, List.of()) : List.of())), 1);
     }
 
     /**

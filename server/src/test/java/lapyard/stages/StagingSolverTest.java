@@ -34,7 +34,7 @@ class StagingSolverTest {
     }
 
     private static Task task(String id, int duration, int uses, Wait... after) {
-        return new Task(id, duration, List.of(uses), List.of(after), false);
+        return new Task(id, duration, List.of(uses), List.of(after), false, "", 0, OptionalInt.empty());
     }
 
     @ParameterizedTest
@@ -77,7 +77,7 @@ class StagingSolverTest {
     void setsOfTasksThatFitAtOnceRefuseMoreThanAmountsDo() {
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < 5; i++) tasks.add(task("t" + i, 2, 2));
-        StagingResult ours = solved(new StagingProblem("pairs", List.of(5), tasks, Optional.empty()));
+        StagingResult ours = solved(new StagingProblem("pairs", List.of(5), tasks, Optional.empty(), 1));
         assertEquals(6, ours.makespan());
         assertEquals(5, ours.lowerBound());
     }
@@ -138,8 +138,7 @@ class StagingSolverTest {
     @Test
     void workPausesAndWaitsRunThroughTheNight() {
         Optional<Calendar> days = Optional.of(new Calendar(List.of(true, true, false, false), List.of()));
-        StagingResult result = solved(new StagingProblem("night", List.of(1),
-                List.of(task("a", 1, 1), task("b", 3, 1, new Wait("a", 0)), task("c", 1, 1, new Wait("b", 2))), days));
+        StagingResult result = solved(new StagingProblem("night", List.of(1), List.of(task("a", 1, 1), task("b", 3, 1, new Wait("a", 0)), task("c", 1, 1, new Wait("b", 2))), days, 1));
         assertEquals(List.of(0, 1, 8), List.copyOf(result.starts().values()));
         assertEquals(List.of(1, 6, 9), List.copyOf(result.ends().values()));
         assertTrue(result.proven());
@@ -148,8 +147,7 @@ class StagingSolverTest {
     @Test
     void anUnbrokenTaskWaitsForAStretchThatHoldsIt() {
         Optional<Calendar> days = Optional.of(new Calendar(List.of(true, true, false), List.of()));
-        StagingResult result = solved(new StagingProblem("pour", List.of(1),
-                List.of(task("a", 1, 1), new Task("b", 2, List.of(1), List.of(new Wait("a", 0)), true)), days));
+        StagingResult result = solved(new StagingProblem("pour", List.of(1), List.of(task("a", 1, 1), new Task("b", 2, List.of(1), List.of(new Wait("a", 0)), true, "", 0, OptionalInt.empty())), days, 1));
         assertEquals(3, result.starts().get("b"));
     }
 
@@ -238,14 +236,14 @@ class StagingSolverTest {
     @Test
     void nothingBeginsBeforeItMay() {
         List<Task> tasks = List.of(new Task("a", 1, List.of(1), List.of(), false, "", 5, OptionalInt.empty()));
-        StagingResult result = solved(new StagingProblem("later", List.of(1), tasks, Optional.empty()));
+        StagingResult result = solved(new StagingProblem("later", List.of(1), tasks, Optional.empty(), 1));
         assertEquals(5, result.starts().get("a"));
         assertTrue(result.proven());
     }
 
     @Test
     void nothingToDoEndsAtOnce() {
-        StagingResult result = solved(new StagingProblem("none", List.of(), List.of(), Optional.empty()));
+        StagingResult result = solved(new StagingProblem("none", List.of(), List.of(), Optional.empty(), 1));
         assertEquals(0, result.makespan());
         assertTrue(result.proven());
     }
@@ -271,13 +269,13 @@ class StagingSolverTest {
         cases.add(new Object[] {"\"duration\" is -1 clock units", problem(2, Optional.empty(), task("a", -1, 1))});
         cases.add(new Object[] {"no working unit", problem(2, never, task("a", 1, 1))});
         cases.add(new Object[] {"never there together", problem(2, away, task("a", 1, 2))});
-        cases.add(new Object[] {"takes 3 clock units in one go; the longest stretch without a break has 2 clock units", problem(2, days, new Task("a", 3, List.of(1), List.of(), true))});
-        cases.add(new Object[] {"names 2 amounts, and there are 1 resource", problem(2, days, new Task("a", 3, List.of(1, 1), List.of(), true))});
+        cases.add(new Object[] {"takes 3 clock units in one go; the longest stretch without a break has 2 clock units", problem(2, days, new Task("a", 3, List.of(1), List.of(), true, "", 0, OptionalInt.empty()))});
+        cases.add(new Object[] {"names 2 amounts, and there are 1 resource", problem(2, days, new Task("a", 3, List.of(1, 1), List.of(), true, "", 0, OptionalInt.empty()))});
         cases.add(new Object[] {"Count in larger units", problem(2, Optional.empty(), task("a", 2_000_000_000, 1))});
         return cases.stream().map(org.junit.jupiter.params.provider.Arguments::of);
     }
 
     private static StagingProblem problem(int people, Optional<Calendar> calendar, Task... tasks) {
-        return new StagingProblem("wrong", List.of(people), List.of(tasks), calendar);
+        return new StagingProblem("wrong", List.of(people), List.of(tasks), calendar, 1);
     }
 }
