@@ -17,6 +17,8 @@ test('numbers are said in runs', () => {
 test('how good it is stands beside what it would be bed by bed', () => {
   const money = text => `£${text}`;
   const result = { boards: 64, cost: 1466.1, lowerBound: 1465.8, proven: false };
+  equal(standing({ section: '100x200', result: { boards: 15, salvage: 24 }, boardsBedByBed: 15, onHand: [{ opened: 4 }], ways: [{ way: 'pooled', boards: 15, cost: '191.40' }, { way: 'bed by bed', boards: 15, cost: '191.40' }] }, money),
+    '11 boards of 100x200 bought and 4 lengths on hand, £191.40; bed by bed 15 boards and lengths on hand together, £191.40.');
   equal(standing({ section: '100x200', result, boardsBedByBed: 68, ways: [{ way: 'bed by bed', boards: 68, cost: '1510.50' }] }, money),
     '64 boards of 100x200, £1466.10, none can cost less than £1465.80; bed by bed 68 boards, £1510.50.');
   equal(standing({ section: '50x75', result: { ...result, proven: true } }, money), '64 boards of 50x75, £1466.10, proven least.');

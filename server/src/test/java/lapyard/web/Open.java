@@ -22,17 +22,26 @@ final class Open implements ParameterResolver, ExecutionCondition {
 
     /** The two together, closed with the run. */
     static final class Both implements ExtensionContext.Store.CloseableResource, AutoCloseable {
-        private final Browser browser = Browser.open();
-        private final RunningServer server;
+        private final RunningServer server = started();
+        private final Browser browser;
 
+        /** Whatever fails, nothing is left running: the browser opens last, and a server without a browser is stopped. */
         Both() {
+            Browser opened = null;
             try {
-                server = new RunningServer();
+                opened = Browser.open();
+            } finally {
+                if (opened == null) server.close();
+            }
+            browser = opened;
+        }
+
+        private static RunningServer started() {
+            try {
+                return new RunningServer();
             } catch (java.io.IOException failed) {
-                browser.close();
                 throw new java.io.UncheckedIOException(failed);
             } catch (InterruptedException stopped) {
-                browser.close();
                 Thread.currentThread().interrupt();
                 throw new IllegalStateException(stopped);
             }

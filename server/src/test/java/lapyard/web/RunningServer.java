@@ -69,11 +69,17 @@ final class RunningServer implements AutoCloseable {
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolveSibling(folder.getFileName() + ".log").toFile())
                 .start();
-        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(START_SECONDS);
-        while (!answers()) {
-            assertTrue(process.isAlive(), () -> "the server ended: " + log());
-            assertTrue(System.nanoTime() < until, () -> "the server does not answer: " + log());
-            Thread.sleep(50);
+        boolean answering = false;
+        try {
+            long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(START_SECONDS);
+            while (!answers()) {
+                assertTrue(process.isAlive(), () -> "the server ended: " + log());
+                assertTrue(System.nanoTime() < until, () -> "the server does not answer: " + log());
+                Thread.sleep(50);
+            }
+            answering = true;
+        } finally {
+            if (!answering) process.destroyForcibly();
         }
     }
 

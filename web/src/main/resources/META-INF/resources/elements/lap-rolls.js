@@ -1,5 +1,6 @@
 import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
+import { measured } from '../geometry/measure.js';
 import { money } from '../state/changes.js';
 import { unitsOf } from '../state/plan.js';
 import { GardenElement, h, s } from './make.js';
@@ -30,9 +31,10 @@ export class LapRolls extends GardenElement {
   #part({ material, metresBedByBed, costBedByBed, result }, longest) {
     const currency = this.garden.reckoning.sheet.slip?.currency;
     const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2), currency)}`;
+    const units = unitsOf(this.garden.plan);
     const bought = result.rolls.reduce((sum, roll) => sum + roll.bought, 0) / 1000;
     return h('section', { 'data-key': `rolls ${material}` },
-      h('h3', {}, `${material}: ${bought} m, ${money(result.cost.toFixed(2), currency)}, ${best}; bed by bed ${metresBedByBed} m, ${money(costBedByBed, currency)}.`),
+      h('h3', {}, `${material}: ${measured(bought, 'm', units, 2)}, ${money(result.cost.toFixed(2), currency)}, ${best}; bed by bed ${measured(metresBedByBed, 'm', units, 2)}, ${money(costBedByBed, currency)}.`),
       result.rolls.map((roll, i) => this.#roll(roll, longest, `${material} ${i}`)));
   }
 
