@@ -10,6 +10,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import org.locationtech.jts.geom.Geometry;
 
 /** The yard, its surfaces, levels and what is to be kept clear. */
@@ -149,7 +150,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         String mm = garden.imperial() ? "" : " mm";
         double size = clear.leafMm() > 0 ? clear.leafMm() : clear.clearanceMm();
         String what = clear.leafMm() > 0 ? ", leaf " : ", keep clear by ";
-        return clear.kind() + (size > 0 ? what + Length.written(size, garden.imperial()) + mm : "");
+        return clear.kind().words() + (size > 0 ? what + Length.written(size, garden.imperial()) + mm : "");
     }
 
     static Stroke clearPen(Inks inks) {
@@ -200,7 +201,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     }
 
     static boolean tree(Ground.KeepClear clear) {
-        return clear.leafMm() <= 0 && clear.kind().matches("(?i).*\\btree\\b.*");
+        return clear.kind() == KeepClearKind.TREE;
     }
 
     static Shape treeSign(Point at, Inks inks) {
@@ -281,7 +282,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         for (Ground.KeepClear clear : keepClear ? garden.ground().keepClear() : List.<Ground.KeepClear>of()) {
             List<Point> ring = zone(clear);
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
-            Words words = Words.of(clear.kind() + size, TypeSize.LEAST, false);
+            Words words = Words.of(clear.kind().words() + size, TypeSize.LEAST, false);
             labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {
                 labels.lead(led);
                 shapes.add(Shape.Lines.of(Stroke.of(inks.snag(), Inks.DIMENSION), led.from(), led.to()));

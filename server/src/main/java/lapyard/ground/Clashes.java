@@ -176,7 +176,7 @@ public final class Clashes {
         }
         for (Ground.KeepClear kept : garden.ground().keepClear()) {
             if (kept.leafMm() == 0 && kept.shape().size() > 2) {
-                crossing(Place.of(What.KEEP_CLEAR, kept.kind()), new Outline(kept.shape())).ifPresent(found::add);
+                crossing(Place.of(What.KEEP_CLEAR, kept.kind().code()), new Outline(kept.shape())).ifPresent(found::add);
             }
         }
         for (Bed bed : garden.beds()) crossing(Place.bed(bed.id()), bed.inYard()).ifPresent(found::add);

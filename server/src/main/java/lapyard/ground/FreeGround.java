@@ -11,6 +11,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Coordinate;
@@ -75,8 +76,8 @@ public record FreeGround(
                 gate = Optional.of(opening(one, garden.ground().outline().get(0)));
                 leaf = one.leafMm();
             }
-            if (one.kind().equals("door") && door.isEmpty()) door = Optional.of(one.shape().get(0));
-            if (one.kind().equals("tap") && tap.isEmpty()) tap = Optional.of(one.shape().get(0));
+            if (one.kind() == KeepClearKind.DOOR && door.isEmpty()) door = Optional.of(one.shape().get(0));
+            if (one.kind() == KeepClearKind.TAP && tap.isEmpty()) tap = Optional.of(one.shape().get(0));
         }
         // the two sides of an edge between kinds of ground settle differently
         for (Ground.Surface surface : garden.ground().surfaces()) {

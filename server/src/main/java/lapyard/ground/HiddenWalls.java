@@ -11,6 +11,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Place;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
@@ -81,7 +82,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
     private static List<Screen> screens(Garden garden) {
         List<Screen> screens = new ArrayList<>();
         for (Ground.KeepClear one : garden.ground().keepClear()) {
-            if (one.kind().equals("wall") && one.shape().size() > 1) {
+            if (one.kind() == KeepClearKind.WALL && one.shape().size() > 1) {
                 Geometry shape = one.shape().size() > 2 ? Shapes.area(new Outline(one.shape())) : Shapes.line(one.shape());
                 screens.add(Screen.of("a wall or fence", shape, -1));
             }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lapyard.geometry.Outline;
+import lapyard.plan.KeepClearKind;
 
 /**
  * One thing to keep clear and the beds about it.
@@ -12,7 +13,7 @@ import lapyard.geometry.Outline;
  * @param zone        ground to keep clear
  * @param beds        the three nearest within {@link #WITHIN_MM}, nearest first
  */
-public record Nearness(int number, String kind, double clearanceMm, List<Outline> zone, List<Near> beds) {
+public record Nearness(int number, KeepClearKind kind, double clearanceMm, List<Outline> zone, List<Near> beds) {
     /** Beds further off have nothing to do with it. */
     private static final double WITHIN_MM = 5_000;
 

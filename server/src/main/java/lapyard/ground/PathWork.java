@@ -8,6 +8,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 import lapyard.working.Working;
@@ -60,7 +61,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
             Zone zone = Zone.of(0, one, Optional.empty());
             if (zone.solid()) {
                 standing.add(zone.shape());
-            } else if (one.kind().equals("wall") && zone.shape() instanceof LineString line) {
+            } else if (one.kind() == KeepClearKind.WALL && zone.shape() instanceof LineString line) {
                 walls.add(line);
             }
         }

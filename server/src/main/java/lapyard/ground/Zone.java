@@ -32,7 +32,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     boolean solid() {
         return kept.leafMm() == 0
                 && shape.getArea() > 0
-                && !List.of("cover", "drain", "cable", "door").contains(kept.kind());
+                && !kept.kind().flush;
     }
 
     boolean blocks(Lot lot) {
@@ -65,7 +65,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
 
     /** Its kind as a person says it. */
     String name() {
-        return kept.kind().equals("other") ? "place kept clear" : kept.kind().replace('-', ' ');
+        return kept.kind().words();
     }
 
     private boolean gate() {

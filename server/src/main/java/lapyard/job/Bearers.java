@@ -144,7 +144,7 @@ final class Bearers {
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
             singles.add(new Single("bed " + bed.bed().id(), count(ownBoards), cost(ownBoards), single));
         }
-        List<Way> ways = List.of(new Way("pooled", count(boards), money(priced, cost(boards))));
+        List<Way> ways = List.of(new Way(JobSheet.Pooling.POOLED, count(boards), money(priced, cost(boards))));
         Map<String, Integer> stages = new HashMap<>();
         beds.forEach(work -> work.bottom().strips().forEach(strip -> stages.put(strip.id(), work.bed().stage())));
         SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), stages::get, JobSheet.rates(garden, Rate.STRIP), ways, List.of(),

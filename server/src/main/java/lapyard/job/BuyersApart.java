@@ -88,7 +88,7 @@ final class BuyersApart {
         Optional<Integer> boards = cost.isPresent()
                 ? Optional.of(first ? (int) Math.round(slip.apart().orElseThrow().amounts().get(item)) : 0)
                 : unpriced;
-        return boards.map(count -> new JobSheet.Way("bed by bed", count, first ? cost : cost.map(all -> all.subtract(all))));
+        return boards.map(count -> new JobSheet.Way(JobSheet.Pooling.BED_BY_BED, count, first ? cost : cost.map(all -> all.subtract(all))));
     }
 
     List<Apart.Buyer> buyers() {

@@ -204,14 +204,24 @@ public record JobSheet(
         }
     }
 
+    /** What is bought and cut together. */
+    public enum Pooling {
+        /** All beds, offcuts carried from stage to stage. */
+        POOLED,
+        /** All beds on one day, no offcut trimmed again. */
+        POOLED_ONCE,
+        /** Each stage for itself, no offcut carried over. */
+        WEEKEND_BY_WEEKEND,
+        /** Each bed for itself, as {@link lapyard.order.Apart} has it. */
+        BED_BY_BED
+    }
+
     /**
      * One way to buy a section's boards.
      *
-     * @param way  {@code pooled}: all beds at once, offcuts carried from weekend to weekend; {@code weekend by weekend}:
-     *     nothing carried over; {@code bed by bed}: in the orders of each bed alone, as {@link lapyard.order.Apart} has them
      * @param cost empty where the boards have no price
      */
-    public record Way(String way, int boards, Optional<BigDecimal> cost) {}
+    public record Way(Pooling way, int boards, Optional<BigDecimal> cost) {}
 
     /**
      * Pooled layout of one roll material; {@code metresBedByBed} is the length in the orders of each bed alone, as

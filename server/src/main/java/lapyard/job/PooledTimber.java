@@ -219,7 +219,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */
     private static Way way(Section section, CuttingResult pooled, boolean priced) {
-        return new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid().add(overBundles(section, pooled))) : Optional.empty());
+        return new Way(JobSheet.Pooling.POOLED, pooled.boards(), priced ? Optional.of(pooled.paid().add(overBundles(section, pooled))) : Optional.empty());
     }
 
     static boolean angled(Bed bed) {

@@ -65,15 +65,15 @@ public record SawAdvice(
         StagedCutting staging = StagedCutting.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
         return new SawAdvice(
                 cutting.section(),
-                way("pooled once", staging.pooledOnce(), cutting),
-                way("weekend by weekend", staging.stageByStage(), cutting),
+                way(JobSheet.Pooling.POOLED_ONCE, staging.pooledOnce(), cutting),
+                way(JobSheet.Pooling.WEEKEND_BY_WEEKEND, staging.stageByStage(), cutting),
                 nearMisses(sheet, cutting, tried),
                 tried.size(),
                 changes.size());
     }
 
-    private static Way way(String name, StagedCutting.Way way, SectionCutting cutting) {
-        return new Way(name, way.boards(), priced(cutting) ? Optional.of(way.paid()) : Optional.empty());
+    private static Way way(JobSheet.Pooling pooling, StagedCutting.Way way, SectionCutting cutting) {
+        return new Way(pooling, way.boards(), priced(cutting) ? Optional.of(way.paid()) : Optional.empty());
     }
 
     private static boolean priced(SectionCutting cutting) {

@@ -32,6 +32,7 @@ import lapyard.json.Wire.To;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
 import lapyard.words.Wording;
 import lapyard.working.Quantity;
@@ -110,7 +111,7 @@ public final class GroundJson {
         return Wire.of(new Whole(
                 drawn.outline().stream().flatMap(yard -> yard.corners().stream()).toList(),
                 new Usual(
-                        new TreeMap<>(GroundReader.CLEARANCE),
+                        Stream.of(KeepClearKind.values()).collect(Collectors.toMap(KeepClearKind::code, kind -> kind.clearanceMm, (one, same) -> one, TreeMap::new)),
                         Stream.of(AccessStandard.USUAL, AccessStandard.ADA_2010)
                                 .collect(Collectors.toMap(AccessStandard::id, GroundJson::standard, (a, b) -> a, java.util.LinkedHashMap::new))),
                 ground.survey().map(one -> new Survey(one.corners(), one.closingErrorMm(), one.quantities())),

@@ -6,6 +6,7 @@ import java.util.Map;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
 
 /** The yard: outline, surfaces, keep-clear, levels, north. */
@@ -13,10 +14,6 @@ final class GroundReader {
     /** Characters of a picture: a megabyte of it, a document being 5 at most. */
 
     /** Clearance in mm that each kind of keep-clear usually asks for: common practice, no source. */
-    static final Map<String, Double> CLEARANCE = Map.of(
-            "gate", 0.0, "door", 900.0, "cover", 300.0, "drain", 300.0, "tap", 600.0, "tree", 1500.0, "air-brick", 300.0,
-            "cable", 300.0, "wall", 0.0, "other", 0.0);
-
     private GroundReader() {}
 
     static Ground read(Cursor ground) {
@@ -73,12 +70,12 @@ final class GroundReader {
 
     /** A line of several places is kept clear leg by leg. */
     private static List<Ground.KeepClear> keepClear(Cursor one) {
-        String kind = one.choice("kind");
-        double clearance = one.number("clearance", CLEARANCE.get(kind));
+        KeepClearKind kind = KeepClearKind.of(one.choice("kind"));
+        double clearance = one.number("clearance", kind.clearanceMm);
         List<List<Point>> shapes = new ArrayList<>();
         double leaf = 0;
         boolean swingsIn = true;
-        if (kind.equals("gate")) {
+        if (kind == KeepClearKind.GATE) {
             Point hinge = one.point("hinge", new Point(0, 0));
             leaf = one.number("leaf");
             swingsIn = one.choice("swing").equals("in");

@@ -45,7 +45,7 @@ final class OutlineFindings {
         }
         for (Ground.KeepClear one : garden.ground().keepClear()) {
             if (one.shape().size() > 2) {
-                any(found, new Outline(one.shape()), "ground, keep-clear " + one.kind(), "keep-clear " + one.kind());
+                any(found, new Outline(one.shape()), "ground, keep-clear " + one.kind().code(), "keep-clear " + one.kind().code());
             }
         }
         return found;

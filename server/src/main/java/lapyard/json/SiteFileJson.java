@@ -21,6 +21,7 @@ import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.exchange.SiteReader;
 import lapyard.geometry.Point;
 import lapyard.plan.Finding;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.WayKind;
 import lapyard.plan.SurfaceKind;
 import lapyard.words.Wording;
@@ -33,7 +34,7 @@ public final class SiteFileJson {
     private static final String OUTLINE = "outline";
     private static final String LEVELS = "levels";
     private static final List<String> SURFACES = Stream.of(SurfaceKind.values()).map(SurfaceKind::code).toList();
-    private static final List<String> THINGS = GroundReader.CLEARANCE.keySet().stream().filter(kind -> !kind.equals("gate")).sorted().toList();
+    private static final List<String> THINGS = Stream.of(KeepClearKind.values()).filter(kind -> kind != KeepClearKind.GATE).map(KeepClearKind::code).sorted().toList();
     /** Words of layers that are ours under another name, most telling first. */
     private static final Map<String, List<String>> WORDS = new TreeMap<>(Map.of(
             OUTLINE, List.of("outline", "boundary", "yard", "plot", "site"), LEVELS, List.of("level", "height", "spot"), "slab", List.of("slab", "paving", "patio"),

@@ -39,6 +39,7 @@ import java.util.function.ToDoubleFunction;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
+import lapyard.plan.KeepClearKind;
 import lapyard.working.QuantityKey;
 
 /**
@@ -80,6 +81,7 @@ final class Wire {
                     .addSerializer(new Written<>(OptionalInt.class, OptionalInt::isEmpty, OptionalInt::getAsInt))
                     .addSerializer(new Decimal<>(OptionalDouble.class, 6, one -> one.orElse(Double.NaN)))
                     .addSerializer(new Written<>(Enum.class, one -> false, one -> one.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
+                    .addSerializer(new Written<>(KeepClearKind.class, one -> false, KeepClearKind::code))
                     .addSerializer(new Written<>(Point.class, one -> false, one -> List.of(mm(one.x()), mm(one.y()))))
                     .addSerializer(new Written<>(Later.class, one -> false, one -> one.shape().get()))
                     .addSerializer(new Written<>(Outline.class, one -> false, Outline::corners))

@@ -61,7 +61,7 @@ public record Ground(
      * @param leafMm       of a gate that swings about the first point of {@code shape}; 0 for everything else
      * @param dampCourseMm height of a house wall's damp-proof course above the ground; 0 where none is known
      */
-    public record KeepClear(String kind, List<Point> shape, double clearanceMm, double leafMm, boolean swingsIn, double dampCourseMm) {
+    public record KeepClear(KeepClearKind kind, List<Point> shape, double clearanceMm, double leafMm, boolean swingsIn, double dampCourseMm) {
         public KeepClear {
             shape = List.copyOf(shape);
         }

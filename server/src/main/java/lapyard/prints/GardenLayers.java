@@ -47,7 +47,7 @@ public final class GardenLayers {
     }
 
     private static void keepClear(LayeredDrawing drawing, Ground.KeepClear thing) {
-        String layer = KEEP_CLEAR + thing.kind();
+        String layer = KEEP_CLEAR + thing.kind().code();
         List<Point> shape = thing.shape();
         if (shape.size() == 1) drawing.spot(layer, shape.get(0), 0);
         else drawing.line(layer, shape, shape.size() > 2, 0);

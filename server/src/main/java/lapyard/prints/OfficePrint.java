@@ -52,10 +52,10 @@ final class OfficePrint {
 
     private static String words(Way way) {
         return switch (way.way()) {
-            case "pooled" -> "all beds together, offcuts carried from stage to stage: this plan";
-            case "pooled once" -> "all beds together on one day, no offcut trimmed again";
-            case "weekend by weekend" -> "each stage for itself, no offcut carried over";
-            default -> "each bed for itself";
+            case POOLED -> "all beds together, offcuts carried from stage to stage: this plan";
+            case POOLED_ONCE -> "all beds together on one day, no offcut trimmed again";
+            case WEEKEND_BY_WEEKEND -> "each stage for itself, no offcut carried over";
+            case BED_BY_BED -> "each bed for itself";
         };
     }
 

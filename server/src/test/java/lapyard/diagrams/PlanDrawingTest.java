@@ -29,6 +29,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Place;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
@@ -289,7 +290,7 @@ class PlanDrawingTest {
     }
 
     private static GateSwing swing(boolean in, Point... points) {
-        return GateSwing.of(new Ground.KeepClear("gate", List.of(points), 0, 1000, in, 0), List.of(TestGardens.YARD));
+        return GateSwing.of(new Ground.KeepClear(KeepClearKind.GATE, List.of(points), 0, 1000, in, 0), List.of(TestGardens.YARD));
     }
 
     private static void assertPoint(double x, double y, Point actual) {

@@ -22,6 +22,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.GardenState;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Lap;
 import lapyard.plan.QuoteTerms;
 import lapyard.plan.Saw;
@@ -163,9 +164,9 @@ final class TestGardens {
                         new Ground.Surface(SurfaceKind.GRASS, corners(0, 1500, 4600, 1500, 4600, 9328, 0, 9000)),
                         new Ground.Surface(SurfaceKind.GRAVEL, corners(9500, 5200, 12000, 5200, 12000, 7000, 9500, 8250))),
                 List.of(
-                        new Ground.KeepClear("gate", List.of(new Point(12000, 2300), new Point(12000, 3300)), 0, 1000, true, 0),
-                        new Ground.KeepClear("drain cover", List.of(new Point(700, 400), new Point(1300, 400), new Point(1300, 1000), new Point(700, 1000)), 300, 0, false, 0),
-                        new Ground.KeepClear("tap", List.of(new Point(11400, 250)), 400, 0, false, 0)),
+                        new Ground.KeepClear(KeepClearKind.GATE, List.of(new Point(12000, 2300), new Point(12000, 3300)), 0, 1000, true, 0),
+                        new Ground.KeepClear(KeepClearKind.COVER, List.of(new Point(700, 400), new Point(1300, 400), new Point(1300, 1000), new Point(700, 1000)), 300, 0, false, 0),
+                        new Ground.KeepClear(KeepClearKind.TAP, List.of(new Point(11400, 250)), 400, 0, false, 0)),
                 List.of(
                         new Ground.Level(new Point(0, 0), 412),
                         new Ground.Level(new Point(11900, 100), 409),

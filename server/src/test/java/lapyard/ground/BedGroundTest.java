@@ -13,6 +13,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Preparation;
 import lapyard.plan.RimGroup;
 import lapyard.plan.SurfaceKind;
@@ -153,7 +154,7 @@ class BedGroundTest {
     /** Soil at least 150 below the damp-proof course: common practice, no source. */
     @Test
     void soilStaysBelowTheDampProofCourse() {
-        Ground.KeepClear wall = new Ground.KeepClear("wall", Beds.points(0, 0, 12000, 0), 0, 0, true, 320);
+        Ground.KeepClear wall = new Ground.KeepClear(KeepClearKind.WALL, Beds.points(0, 0, 12000, 0), 0, 0, true, 320);
         Ground ground = ground(List.of(), List.of(wall), Preparation.Soft.SCRIBE, List.of());
         Bed against = Beds.box("A", 1000, 10, 2400, 1200);
         var snag = Beds.about(GroundSheet.of(Beds.garden(ground, against)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE)

@@ -14,6 +14,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Preparation;
 import lapyard.plan.SurfaceKind;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -69,9 +70,9 @@ public class ClashesBench {
         List<Ground.KeepClear> kept = new ArrayList<>();
         for (int i = 0; i < 39; i++) {
             double x = 4000 + 2150 * i;
-            kept.add(new Ground.KeepClear("cover", Beds.points(x, 300, x + 400, 300, x + 400, 700, x, 700), 300, 0, false, 0));
+            kept.add(new Ground.KeepClear(KeepClearKind.COVER, Beds.points(x, 300, x + 400, 300, x + 400, 700, x, 700), 300, 0, false, 0));
         }
-        kept.add(new Ground.KeepClear("gate", Beds.points(0, 300, 0, 1200), 0, 900, true, 0));
+        kept.add(new Ground.KeepClear(KeepClearKind.GATE, Beds.points(0, 300, 0, 1200), 0, 900, true, 0));
         Outline yard = Outline.rectangle(90000, 42000);
         Ground ground = new Ground(
                 List.of(yard),

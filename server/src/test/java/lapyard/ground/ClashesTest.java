@@ -19,6 +19,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
@@ -137,7 +138,7 @@ class ClashesTest {
     @Test
     void aCoverIsKeptClearByItsClearance() {
         KeepClear cover =
-                new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false, 0);
+                new KeepClear(KeepClearKind.COVER, Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false, 0);
         Finding snag = only(snags(Beds.garden(with(cover), Beds.box("M", 6780, 3000, 2400, 1200))));
         assertEquals("Bed M stands 180 mm from the cover; 300 mm around it must stay clear. Move it 120 mm right.", Spoken.of(snag));
         assertEquals(120, snag.amount().orElseThrow().value());
@@ -150,7 +151,7 @@ class ClashesTest {
 
     @Test
     void pointsAndLinesAreKeptClearToo() {
-        KeepClear tap = new KeepClear("tap", Beds.points(6000, 3000), 500, 0, false, 0);
+        KeepClear tap = new KeepClear(KeepClearKind.TAP, Beds.points(6000, 3000), 500, 0, false, 0);
         Finding corner = only(snags(Beds.garden(with(tap), Beds.box("M", 6240, 3320, 2400, 1200))));
         assertEquals(
                 List.of(), snags(Beds.garden(with(tap), Beds.box("M", 6300, 3400, 2400, 1200))), "300 and 400 are 500");
@@ -159,7 +160,7 @@ class ClashesTest {
 
     @Test
     void aDrainLineWithoutClearanceMayBeTouchedButNotCrossed() {
-        KeepClear drain = new KeepClear("drain", Beds.points(0, 3000, 12000, 3000), 0, 0, false, 0);
+        KeepClear drain = new KeepClear(KeepClearKind.DRAIN, Beds.points(0, 3000, 12000, 3000), 0, 0, false, 0);
         assertEquals(List.of(), snags(Beds.garden(with(drain), Beds.box("M", 3000, 3000, 2400, 1200))));
         Finding across = only(snags(Beds.garden(with(drain), Beds.box("M", 3000, 2000, 2400, 1200))));
         assertEquals(List.of("Move it 200 mm towards the house", "Make it 1000 mm deep"), Told.ways(across));
@@ -171,7 +172,7 @@ class ClashesTest {
     void aGateNeedsItsSwing(int points, boolean swingsIn, double into) {
         List<Point> hinge = points == 2 ? Beds.points(4000, 0, 4900, 0) : Beds.points(4000, 0);
         List<Finding> found = snags(Beds.garden(
-                with(new KeepClear("gate", hinge, 0, 900, swingsIn, 0)), Beds.box("M", 4000, 680, 2400, 1200)));
+                with(new KeepClear(KeepClearKind.GATE, hinge, 0, 900, swingsIn, 0)), Beds.box("M", 4000, 680, 2400, 1200)));
         if (into == 0) {
             assertEquals(List.of(), found);
         } else {
@@ -182,8 +183,8 @@ class ClashesTest {
 
     @Test
     void theFarSideOfAHingeIsFreeWhereTheLeafIsKnown() {
-        KeepClear known = new KeepClear("gate", Beds.points(4000, 0, 4900, 0), 0, 900, true, 0);
-        KeepClear hingeOnly = new KeepClear("gate", Beds.points(4000, 0), 0, 900, true, 0);
+        KeepClear known = new KeepClear(KeepClearKind.GATE, Beds.points(4000, 0, 4900, 0), 0, 900, true, 0);
+        KeepClear hingeOnly = new KeepClear(KeepClearKind.GATE, Beds.points(4000, 0), 0, 900, true, 0);
         Bed bed = Beds.box("M", 2000, 100, 1900, 1200);
         assertEquals(List.of(), snags(Beds.garden(with(known), bed)));
         assertEquals(1, snags(Beds.garden(with(hingeOnly), bed)).size());
@@ -343,7 +344,7 @@ class ClashesTest {
                     new Placement(new Point(random.nextInt(12000), random.nextInt(9000)), turn, random.nextBoolean()));
         }
         KeepClear cover =
-                new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false, 0);
+                new KeepClear(KeepClearKind.COVER, Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false, 0);
         Garden garden = Beds.garden(with(cover), beds);
         int mended = 0;
         for (Finding snag : snags(garden)) {

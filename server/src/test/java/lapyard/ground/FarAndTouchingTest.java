@@ -15,6 +15,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Preparation;
 import lapyard.plan.SurfaceKind;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,7 @@ class FarAndTouchingTest {
         List<Bed> beds = List.of(
                 at("A", 0, 0, by), at("B", 2400, 0, by), at("C", 4800, 1200, by), at("D", 9600, 7800, by), at("E", 9600, 3000, by),
                 at("F", 3000, 4000, by), at("G", 6000, 5500, by));
-        Ground.KeepClear cover = new Ground.KeepClear("cover", moved(Beds.outline(3200, 5300, 3800, 5300, 3800, 5900, 3200, 5900), by).corners(), 300, 0, true, 0);
+        Ground.KeepClear cover = new Ground.KeepClear(KeepClearKind.COVER, moved(Beds.outline(3200, 5300, 3800, 5300, 3800, 5900, 3200, 5900), by).corners(), 300, 0, true, 0);
         Ground ground = new Ground(
                 List.of(yard),
                 List.of(

@@ -14,6 +14,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
+import lapyard.plan.KeepClearKind;
 import lapyard.plan.Preparation;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
@@ -126,9 +127,9 @@ class PathAccessTest {
     @Test
     void aHouseWallTakesNoEdgingAndAPondTakesGround() {
         GardenPath path = Beds.path("P", 1000, 0, 500, 10000, 500);
-        Ground.KeepClear wall = new Ground.KeepClear("wall", Beds.points(0, 0, 10000, 0), 0, 0, true, 0);
-        Ground.KeepClear pond = new Ground.KeepClear("other", Beds.points(4000, 500, 5000, 500, 5000, 2000, 4000, 2000), 0, 0, true, 0);
-        Ground.KeepClear cover = new Ground.KeepClear("cover", Beds.points(7000, 500, 7600, 500, 7600, 900, 7000, 900), 300, 0, true, 0);
+        Ground.KeepClear wall = new Ground.KeepClear(KeepClearKind.WALL, Beds.points(0, 0, 10000, 0), 0, 0, true, 0);
+        Ground.KeepClear pond = new Ground.KeepClear(KeepClearKind.OTHER, Beds.points(4000, 500, 5000, 500, 5000, 2000, 4000, 2000), 0, 0, true, 0);
+        Ground.KeepClear cover = new Ground.KeepClear(KeepClearKind.COVER, Beds.points(7000, 500, 7600, 500, 7600, 900, 7000, 900), 300, 0, true, 0);
         PathWork work = PathWork.of(List.of(path), List.of(), List.of(wall, pond, cover)).get(0);
         assertEquals(10 - 0.5, work.quantities().get(0).value(), 1e-9, "a cover is walked over");
         double edging = work.quantities().stream().filter(q -> q.key().toString().equals("edging.length")).findFirst().orElseThrow().value();

@@ -54,11 +54,11 @@ class SawWorkTest {
         JobSheet sheet = sheet("turning", 2);
         assertEquals(
                 List.of(
-                        new JobSheet.Way("pooled", 10, Optional.of(new BigDecimal("360.00"))),
-                        new JobSheet.Way("bed by bed", 11, Optional.of(new BigDecimal("396.00")))),
+                        new JobSheet.Way(JobSheet.Pooling.POOLED, 10, Optional.of(new BigDecimal("360.00"))),
+                        new JobSheet.Way(JobSheet.Pooling.BED_BY_BED, 11, Optional.of(new BigDecimal("396.00")))),
                 sheet.cutting().get(0).saw().ways());
         SawAdvice advice = SawAdvice.of(sheet).get(0);
-        assertEquals(new JobSheet.Way("weekend by weekend", 11, Optional.of(new BigDecimal("396.00"))), advice.weekendByWeekend());
+        assertEquals(new JobSheet.Way(JobSheet.Pooling.WEEKEND_BY_WEEKEND, 11, Optional.of(new BigDecimal("396.00"))), advice.weekendByWeekend());
     }
 
     /** Every piece stands in its own weekend; an offcut is taken up under the tag that it was given. */
