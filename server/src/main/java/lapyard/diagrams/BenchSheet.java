@@ -124,9 +124,8 @@ final class BenchSheet {
             shapes.addAll(stamp());
             shapes.addAll(draft.shapes());
             shapes.add(line(frame.left(), frame.high() - FOOT, frame.right(), frame.high() - FOOT, Inks.NARROW));
-            shapes.add(text(
-                    frame.left() + GAP, frame.high() - 1.9,
-                    TextMeasure.cut(caution, 2.7, false, frame.width() - 2 * GAP), 2.7, false));
+            double size = fitting(caution, 2.7, TypeSize.LEAST, false, frame.width() - 2 * GAP);
+            shapes.add(text(frame.left() + GAP, frame.high() - 1.9, TextMeasure.cut(caution, size, false, frame.width() - 2 * GAP), size, false));
             pages.add(new Page(
                     draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes, draft.kinds()));
         }
@@ -150,7 +149,9 @@ final class BenchSheet {
         double about = fitting(draft.about(), 3.6, TypeSize.LEAST, false, room * 0.68);
         shapes.add(text(left, second, TextMeasure.cut(draft.about(), about, false, room * 0.68), about, false));
         shapes.add(end(right, first, sheet, 5, true));
-        shapes.add(end(place, first, TextMeasure.cut(garden.isBlank() ? "Garden" : garden, 4, true, wide), 4, true));
+        String named = garden.isBlank() ? "Garden" : garden;
+        double small = fitting(named, 4, TypeSize.LEAST, true, wide);
+        shapes.add(end(place, first, TextMeasure.cut(named, small, true, wide), small, true));
         shapes.add(end(right, second, TextMeasure.cut(stamped, 3, false, room * 0.3), 3, false));
         shapes.add(line(frame.left(), frame.low() + HEAD, frame.right(), frame.low() + HEAD, Inks.WIDE));
         return shapes;

@@ -52,9 +52,14 @@ final class CourseCard {
 
     /** Widths of the columns that tell a timber: wall, length, start, end, mass; then of a course's box, mark and board. */
     private static final double[] TIMBER = {8, 19, 15, 15, 14};
+
+    /** In feet and inches a length is twice as long, and read at arm's length all the same. */
+    private static final double[] TIMBER_IN_FEET = {7, 30, 13, 13, 12};
+
     private static final double[] COURSE = {9.5, 17, 8};
 
     private final BenchSheet sheet;
+    private final double[] timber;
     private final BedWork work;
     private final List<Bed> beds;
     private final Lifting lifting;
@@ -66,6 +71,7 @@ final class CourseCard {
     CourseCard(BenchSheet sheet, List<CourseCards.Stack> alike, Lifting lifting) {
         CourseCards.Stack first = alike.get(0);
         this.sheet = sheet;
+        this.timber = sheet.imperial ? TIMBER_IN_FEET : TIMBER;
         this.work = first.work();
         this.beds = alike.stream().map(stack -> stack.work().bed()).toList();
         this.boards = beds.size() > 1 ? Map.of() : first.boards();
@@ -157,8 +163,8 @@ final class CourseCard {
         return (sheet.space().width() - (Math.max(2, groups) - 1) * GAP) / Math.max(2, groups);
     }
 
-    private static double needed(List<Course> group) {
-        return sum(TIMBER) + group.size() * sum(COURSE);
+    private double needed(List<Course> group) {
+        return sum(timber) + group.size() * sum(COURSE);
     }
 
     /** Height of rings above their tables, side by side; empty where those leave no room for a ring. */
@@ -221,7 +227,8 @@ final class CourseCard {
         String words = (group.size() == 1 ? "Course " : "Courses ") + numbers
                 + (ground ? group.size() == 1 ? ", on the ground" : ": 1 on the ground" : "")
                 + (rim ? group.size() == 1 && !ground ? ", the rim" : ", " + work.bed().courses() + " the rim" : "");
-        shapes.add(sheet.text(room.left(), room.low() - 2.2, TextMeasure.cut(words, TypeSize.ARMS_LENGTH, true, room.width()), TypeSize.ARMS_LENGTH, true));
+        double large = BenchSheet.fitting(words, TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, room.width());
+        shapes.add(sheet.text(room.left(), room.low() - 2.2, TextMeasure.cut(words, large, true, room.width()), large, true));
         Box extent = extent();
         View view = new View(
                 scale,
@@ -243,8 +250,8 @@ final class CourseCard {
         String[] heads = {"wall", "cut to", "start", "end", Measure.KG.unit(sheet.imperial)};
         double x = room.left();
         for (int i = 0; i < heads.length; i++) {
-            cell(shapes, x, room.low() + 4.4, heads[i], 2.8, false, TIMBER[i] * share);
-            x += TIMBER[i] * share;
+            cell(shapes, x, room.low() + 4.4, heads[i], 2.8, false, timber[i] * share);
+            x += timber[i] * share;
         }
         for (Course course : group) {
             String full = course.number() + ": fixed, mark" + (boards.isEmpty() ? "" : ", board");
@@ -252,6 +259,9 @@ final class CourseCard {
             cell(shapes, x, room.low() + 4.4, narrow ? course.number() + ": mark" + (boards.isEmpty() ? "" : ", board") : full, 2.8, false, sum(COURSE) * share);
             x += sum(COURSE) * share;
         }
+        double cut = group.get(0).pieces().stream()
+                .mapToDouble(piece -> BenchSheet.fitting(sheet.written(piece.lengthMm()), TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, timber[1] * share - 0.8))
+                .min().orElse(TypeSize.ARMS_LENGTH);
         double y = room.low() + TABLE_HEAD;
         for (int i = 0; i < group.get(0).pieces().size(); i++) {
             Piece piece = group.get(0).pieces().get(i);
@@ -264,8 +274,8 @@ final class CourseCard {
             };
             x = room.left();
             for (int k = 0; k < cells.length; k++) {
-                cell(shapes, x, base, cells[k], k == 1 ? TypeSize.ARMS_LENGTH : TEXT, k < 2 || k == 4 && lifting.heavy(kg), TIMBER[k] * share);
-                x += TIMBER[k] * share;
+                cell(shapes, x, base, cells[k], k == 1 ? cut : TEXT, k < 2 || k == 4 && lifting.heavy(kg), timber[k] * share);
+                x += timber[k] * share;
             }
             for (Course course : group) {
                 Piece own = course.pieces().get(i);

@@ -29,8 +29,8 @@ import org.locationtech.jts.geom.Geometry;
 
 /** A card a bed for its floor and its liner: bearers, beams and slats where they lie, their cut lists, and the liner in the order of laying. */
 public final class FloorCards {
-    private static final String CAUTION = "Lay the floor and the liner after the last coat has dried. Reclaimed slats: draw every nail, mask for the dust,"
-            + " no boards of unknown coating. Fold liner with bare hands, cut it away from yourself.";
+    private static final String CAUTION = "Lay the floor and the liner after the last coat has dried. Reclaimed slats: draw every nail, mask for dust,"
+            + " no unknown coating. Fold liner with bare hands, cut away from yourself.";
 
     private static final double RIM = 8;
     /** The most height that the floor takes on its card. */

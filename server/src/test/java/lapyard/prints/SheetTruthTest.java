@@ -234,13 +234,27 @@ class SheetTruthTest {
         assertTrue(loads.contains(" lb") && text("bed-register", sheet).contains("cu yd"), loads);
     }
 
-    /** A figure that is cut off is a wrong figure: no sheet of the set ends one in dots. */
+    /** What is cut off is not told: no word, figure or caution of the set ends in dots, on A4 and on Letter. */
     @Test
-    void noFigureIsCutOff() throws Exception {
-        for (String name : List.of("village-hall", "terrace-feet", "chapel-corner")) {
+    void nothingIsCutOff() throws Exception {
+        for (String name : List.of("village-hall", "terrace-feet", "chapel-corner", "ferry-lane")) {
             String text = text(Prints.SET, sample(name));
-            Matcher cut = Pattern.compile(".{0,60}[0-9]…").matcher(text);
+            Matcher cut = Pattern.compile(".{0,60}…").matcher(text);
             assertFalse(cut.find(), () -> name + ": " + cut.group());
+        }
+    }
+
+    /** The length to cut is the largest of its row on a course card, in feet and inches too. */
+    @Test
+    void theLengthToCutIsTheLargestOfItsRow() throws Exception {
+        for (Page page : Prints.pages("course-cards", sample("terrace-feet"), ASK)) {
+            List<Shape.Text> texts = all(page.shapes()).filter(group -> group.id().startsWith("course-")).flatMap(group -> group.shapes().stream())
+                    .filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).toList();
+            for (Shape.Text end : texts.stream().filter(text -> text.text().equals("butts")).toList()) {
+                List<Shape.Text> row = texts.stream().filter(text -> Math.abs(text.at().y() - end.at().y()) < 0.01 && text.bold() && text.text().matches("[0-9].*['\"]")).toList();
+                assertFalse(row.isEmpty());
+                for (Shape.Text length : row) assertTrue(length.sizeMm() > end.sizeMm() && length.sizeMm() > 3.4, length.text() + ": " + length.sizeMm());
+            }
         }
     }
 
