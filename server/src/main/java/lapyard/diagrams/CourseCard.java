@@ -280,7 +280,7 @@ final class CourseCard {
             for (Course course : group) {
                 Piece own = course.pieces().get(i);
                 shapes.add(sheet.tick(x, y + row - 0.15, Math.min(Math.min(TypeSize.TICK, row - 0.3), COURSE[0] * share - 0.6)));
-                cell(shapes, x + COURSE[0] * share, base, notes.mark(own), TEXT, true, COURSE[1] * share);
+                shapes.addAll(sheet.mark(x + COURSE[0] * share, base, notes.mark(own), COURSE[1] * share - 0.8));
                 cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share);
                 x += sum(COURSE) * share;
             }

@@ -1,7 +1,9 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
@@ -85,6 +87,7 @@ final class SettingOutPlan {
     }
 
     private void beds(View view, Labels labels) {
+        Map<List<Point>, Words> outside = new LinkedHashMap<>();
         for (SettingOut.BedPegs bed : out.beds()) {
             List<Point> ring = view.on(bed.bed().inYard());
             Inks.Filling filling = sheet.inks.timber();
@@ -93,12 +96,19 @@ final class SettingOutPlan {
                 shapes.add(new Shape.Circle(peg, 0.7, Optional.of(sheet.inks.ink()), Optional.empty()));
             }
             Words words = Words.of(bed.bed().id(), 4, true);
-            labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0)).ifPresent(plate -> {
+            labels.solid(ring);
+            Optional<Plate> within = labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0));
+            if (within.isEmpty()) outside.put(ring, words);
+            within.ifPresent(plate -> {
                 labels.take(plate.corners());
                 shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
             });
-            labels.solid(ring);
         }
+        outside.forEach((ring, words) -> labels.anywhere(ring, words.widthMm(), words.heightMm()).ifPresent(led -> {
+            labels.lead(led);
+            shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.THIN), led.from(), led.to()));
+            shapes.addAll(words.on(led.plate(), sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+        }));
     }
 
     private void baseline(View view, Labels labels) {

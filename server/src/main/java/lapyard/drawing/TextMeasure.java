@@ -80,12 +80,26 @@ public final class TextMeasure {
                 ems = ems(0, word, bold);
             }
             line = longer;
-            if (ems * sizeMm > mostMm) {
-                line = cut(word, sizeMm, bold, mostMm);
+            while (ems * sizeMm > mostMm && line.codePointCount(0, line.length()) > 1) {
+                int end = breaks(line, sizeMm, bold, mostMm);
+                lines.add(line.substring(0, end));
+                line = line.substring(end);
                 ems = ems(0, line, bold);
             }
         }
         lines.add(line);
         return lines;
+    }
+
+    /** Where a word that is too long is broken: after a hyphen where one stands early enough, else where the line is full. */
+    private static int breaks(String word, double sizeMm, boolean bold, double mostMm) {
+        int end = word.offsetByCodePoints(0, 1);
+        while (end < word.length()) {
+            int next = word.offsetByCodePoints(end, 1);
+            if (next >= word.length() || widthMm(word.substring(0, next), sizeMm, bold) > mostMm) break;
+            end = next;
+        }
+        int hyphen = word.lastIndexOf('-', end - 1);
+        return hyphen > 0 ? hyphen + 1 : end;
     }
 }

@@ -44,7 +44,7 @@ final class JobPrint {
         days.forEach((number, some) -> {
             List<Buying.Row> come = goods.getOrDefault(number, List.of());
             across.add(new JobPage.Weekend(
-                    String.valueOf(number), some.stream().map(JobPrint::date).distinct().collect(Collectors.joining(", ")), there(some),
+                    String.valueOf(number), dates(some), there(some),
                     waits(weekends, tasks, some.get(some.size() - 1)), orderBy(sheet, come),
                     come.stream().map(Buying.Row::label).distinct().collect(Collectors.joining(", "))));
         });
@@ -109,9 +109,15 @@ final class JobPrint {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String date(Weekends.Day day) {
-        return day.date().map(date -> date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK))
-                .orElse(day.dayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK));
+    /** {@code 2, 3 May} or {@code 30 May, 1 Jun}; days of the week where the first day of work has no date. */
+    private static String dates(List<Weekends.Day> days) {
+        Map<String, List<String>> byMonth = new LinkedHashMap<>();
+        for (Weekends.Day day : days) {
+            String month = day.date().map(date -> " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK)).orElse("");
+            String own = day.date().map(date -> "" + date.getDayOfMonth()).orElse(day.dayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK));
+            byMonth.computeIfAbsent(month, key -> new ArrayList<>()).add(own);
+        }
+        return byMonth.entrySet().stream().map(one -> String.join(", ", one.getValue().stream().distinct().toList()) + one.getKey()).collect(Collectors.joining(", "));
     }
 
     private static String waits(Weekends weekends, Map<String, Weekends.Task> tasks, Weekends.Day last) {

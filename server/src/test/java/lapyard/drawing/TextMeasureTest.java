@@ -61,11 +61,23 @@ class TextMeasureTest {
             for (String word : words) {
                 boolean fits = line.isEmpty() || TextMeasure.widthMm(line + " " + word, 3, false) <= most;
                 if (!fits) lines.add(line);
-                line = TextMeasure.cut(fits && !line.isEmpty() ? line + " " + word : word, 3, false, most);
+                line = fits && !line.isEmpty() ? line + " " + word : word;
+                // a word that is too long is broken where the line is full
+                while (line.length() > 1 && TextMeasure.widthMm(line, 3, false) > most) {
+                    int end = line.length() - 1;
+                    while (end > 1 && TextMeasure.widthMm(line.substring(0, end), 3, false) > most) end--;
+                    lines.add(line.substring(0, end));
+                    line = line.substring(end);
+                }
             }
             lines.add(line);
             assertEquals(lines, TextMeasure.wrap(String.join(" ", words), 3, false, most), "round " + round);
         }
+    }
+
+    @Test
+    void aMarkThatIsTooLongIsBrokenAfterItsHyphen() {
+        assertEquals(List.of("KITCHEN1-", "1Aa"), TextMeasure.wrap("KITCHEN1-1Aa", 3, true, TextMeasure.widthMm("KITCHEN1-1", 3, true)));
     }
 
     @Test
