@@ -9,6 +9,8 @@ import java.util.Arrays;
  * @see "Klein and Scholl, Computing lower bounds by destructive improvement, EJOR 112:322-346 (1999)"
  * @see "Baptiste, Le Pape and Nuijten, Satisfiability tests and time-bound adjustments for cumulative scheduling
  *     problems, Annals of Operations Research 92:305-333 (1999): the work that a stretch must hold"
+ * @see "Carlier and Pinson, Adjustment of heads and tails for the job-shop problem, EJOR 78:146-161 (1994); Martin and Shmoys, A
+ *     new approach to computing optimal schedules for the job-shop scheduling problem, IPCO 1996: places tried and left out"
  */
 record Bound(Net net, Priority priority, StagingBudget budget) {
     /** Tasks up to which every stretch between a head and a latest end is looked at, and every pair of tasks. */
@@ -16,6 +18,9 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
     private static final int PAIRS = 150;
     /** The share of the budget that may go into what is proved. */
     private static final double SHARE = 0.3;
+    /** Of so few tasks the best schedule is found soon, so that more of the budget may go there. */
+    private static final int FEW = 40;
+    private static final double SHARE_OF_FEW = 0.6;
 
     /** Waits, and all work of each resource from the first head on. */
     int quick() {
@@ -47,12 +52,61 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
         if (net.n > STRETCHES) return least;
         int low = least;
         int high = upper;
-        while (low < high && !budget.past(SHARE)) {
+        while (low < high && !budget.past(share())) {
             int middle = low + (high - low - 1) / 2;
             if (refuses(middle)) low = middle + 1;
             else high = middle;
         }
-        return net.n > PAIRS || low == upper ? low : bySets(low, upper);
+        if (net.n > PAIRS || low == upper) return low;
+        low = bySets(low, upper);
+        while (low < upper && !budget.past(share()) && refusedByTrying(low)) low++;
+        return low;
+    }
+
+    private double share() {
+        return net.n <= FEW ? SHARE_OF_FEW : SHARE;
+    }
+
+    private boolean refusedByTrying(int horizon) {
+        Windows windows = new Windows(net, priority, horizon);
+        return refuted(windows) || noPlaceLeft(windows) || tooMuchWorkShifted(windows, horizon);
+    }
+
+    /**
+     * Leaves out the first and the last places of each task, half of them at a time, where it leaves no room for the others
+     * there; true where a task has no place left. Works again on what has become narrower until nothing does.
+     */
+    private boolean noPlaceLeft(Windows windows) {
+        boolean narrower = true;
+        while (narrower) {
+            narrower = false;
+            for (int task = 0; task < net.n; task++) {
+                if (net.duration[task] == 0 || net.used[task].length == 0) continue;
+                for (boolean early : new boolean[] {true, false}) {
+                    int some = windows.places(task) / 2;
+                    while (some > 0) {
+                        if (budget.past(share())) return false;
+                        Windows tried = new Windows(windows);
+                        tried.only(task, some, early);
+                        if (!refuted(tried)) {
+                            some /= 2;
+                            continue;
+                        }
+                        narrower = true;
+                        windows.only(task, windows.places(task) - some, !early);
+                        if (refuted(windows)) return true;
+                        some = Math.min(some, windows.places(task) / 2);
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean refuted(Windows windows) {
+        boolean refuted = windows.refuted();
+        budget.spend(windows.turns());
+        return refuted;
     }
 
     /** As far as sets of tasks that can be worked on at once refuse. */
@@ -60,12 +114,10 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
         SetBound sets = new SetBound(net, budget);
         int low = least;
         int high = upper;
-        while (low < high && !budget.past(SHARE)) {
+        while (low < high && !budget.past(share())) {
             int middle = low + (high - low - 1) / 2;
             Windows windows = new Windows(net, priority, middle);
-            boolean refused = windows.refuted();
-            budget.spend(windows.turns());
-            if (refused || sets.refuses(windows, middle, SHARE)) low = middle + 1;
+            if (refuted(windows) || sets.refuses(windows, middle, share())) low = middle + 1;
             else high = middle;
         }
         return low;
@@ -75,9 +127,7 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
     boolean refuses(int horizon) {
         Windows windows = new Windows(net, priority, horizon);
         if (net.n <= PAIRS) {
-            boolean refused = windows.refuted();
-            budget.spend(windows.turns());
-            if (refused) return true;
+            if (refuted(windows)) return true;
         } else if (!windows.waits()) {
             return true;
         }

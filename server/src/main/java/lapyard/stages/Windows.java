@@ -12,6 +12,8 @@ final class Windows {
     private final int[] firstEnd;
     private final int[] lastStart;
     private final int[] firstRank;
+    /** Pairs that need more than there is together; worked out with the first pair. */
+    private boolean[][] apart;
     private long turns;
     private boolean changed;
 
@@ -23,6 +25,30 @@ final class Windows {
         firstEnd = new int[net.n];
         lastStart = new int[net.n];
         firstRank = new int[net.n];
+    }
+
+    /** The same windows, to be narrowed apart; {@code other} has been narrowed. */
+    Windows(Windows other) {
+        net = other.net;
+        horizon = other.horizon;
+        start = other.start.clone();
+        end = other.end.clone();
+        firstEnd = other.firstEnd.clone();
+        lastStart = other.lastStart.clone();
+        firstRank = other.firstRank.clone();
+        apart = other.apart;
+    }
+
+    /** Worked units at which a task may begin. */
+    int places(int task) {
+        return net.hours[task].rank(end[task]) - net.duration[task] - firstRank[task] + 1;
+    }
+
+    /** Leaves a task only the first or the last of its places, at least one. */
+    void only(int task, int places, boolean early) {
+        Hours hours = net.hours[task];
+        if (early) end[task] = hours.clock(firstRank[task] + places + net.duration[task] - 2) + 1;
+        else start[task] = hours.clock(hours.rank(end[task]) - net.duration[task] - places + 1);
     }
 
     long turns() {
@@ -67,11 +93,15 @@ final class Windows {
 
     /** Two tasks that need more than there is together lie one behind the other. */
     private boolean pairs() {
+        if (apart == null) {
+            apart = new boolean[net.n][net.n];
+            for (int i = 0; i < net.n; i++) for (int j = i + 1; j < net.n; j++) apart[i][j] = tooMuchTogether(i, j);
+        }
         for (int i = 0; i < net.n; i++) {
             if (net.duration[i] == 0) continue;
             for (int j = i + 1; j < net.n; j++) {
                 // one that pauses while the other goes on may lie round it
-                if (net.duration[j] == 0 || net.hours[i] != net.hours[j] || !tooMuchTogether(i, j)) continue;
+                if (net.duration[j] == 0 || net.hours[i] != net.hours[j] || !apart[i][j]) continue;
                 turns++;
                 boolean iFirst = firstEnd[i] <= lastStart[j];
                 boolean jFirst = firstEnd[j] <= lastStart[i];
@@ -80,7 +110,7 @@ final class Windows {
                 else if (!iFirst) behind(j, i);
             }
         }
-        turns += (long) net.n * net.n;
+        turns += (long) net.n * net.n / 4;
         return true;
     }
 

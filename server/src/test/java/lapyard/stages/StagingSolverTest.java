@@ -82,16 +82,16 @@ class StagingSolverTest {
         assertEquals(5, ours.lowerBound());
     }
 
-    /** Without sets of tasks the bound of such nets stood 15 % below their ends. */
+    /** Without sets of tasks the bound of such nets stood 15 % below their ends, without places tried and left out 5 %. */
     @Test
     void theBoundOfNetsWithScarceResourcesIsNear() {
         double below = 0;
         for (int seed = 300; seed < 306; seed++) {
-            StagingResult ours = solved(StagingJobs.scarce(30, seed));
+            StagingResult ours = ScheduleJudge.check(StagingJobs.scarce(30, seed), StagingSolver.solve(StagingJobs.scarce(30, seed), Effort.ofSteps(30_000)));
             below += 100.0 * (ours.makespan() - ours.lowerBound()) / ours.makespan() / 6;
         }
         double mean = below;
-        assertTrue(mean <= 12, () -> "mean " + mean + " %");
+        assertTrue(mean <= 3.5, () -> "mean " + mean + " %");
     }
 
     /** A seed may make a task that no unit of its calendar can hold: that is refused, and tested below. */
