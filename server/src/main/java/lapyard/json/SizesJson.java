@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
@@ -53,7 +55,7 @@ public final class SizesJson {
             int many = changes.size();
             boolean proven = many <= given.bounds().size() && one.total().compareTo(given.bounds().get(many - 1)) == 0
                     || one.total().compareTo(given.bound()) == 0;
-            String text = capital(String.join(", ", changes.stream().map(Change::text).toList())) + ": " + boards(one.boards()) + currency + " "
+            String text = capital(together(garden, one.changes(), words)) + ": " + boards(one.boards()) + currency + " "
                     + one.saved() + " less" + (many > 1 ? " in all" : "");
             ObjectNode answer = Wire.of(new Answer(text, changes, one.mm(), one.total(), one.saved(), one.boards(), proven));
             answer.set("garden", resized(document, garden, one.changes()));
@@ -106,13 +108,30 @@ public final class SizesJson {
         Side side = change.side();
         List<String> ids = beds(garden, side);
         boolean width = side.parts().get(0).acrossX();
-        boolean less = change.byMm() < 0;
-        String name = BedNames.where(ids);
-        String by = words.length(Math.abs(change.byMm()));
-        String text = plain(garden, side)
-                ? name + " " + by + " " + (width ? less ? "narrower" : "wider" : less ? "shallower" : "deeper")
-                : "walls " + String.join(", ", side.walls()) + " of " + name + " " + by + (less ? " shorter" : " longer");
-        return new Change(text, ids, side.walls(), width ? "width" : "depth", change.byMm());
+        return new Change(together(garden, List.of(change), words), ids, side.walls(), width ? "width" : "depth", change.byMm());
+    }
+
+    /** Rectangles that become as much narrower are named together, and so are the walls of one bed that become as much shorter. */
+    private static String together(Garden garden, List<Resize> changes, Wording words) {
+        Map<List<Object>, List<Side>> alike = new LinkedHashMap<>();
+        for (Resize change : changes) {
+            Side side = change.side();
+            Object of = plain(garden, side) ? side.parts().get(0).acrossX() : beds(garden, side);
+            alike.computeIfAbsent(List.of(of, change.byMm()), key -> new ArrayList<>()).add(side);
+        }
+        List<String> texts = new ArrayList<>();
+        alike.forEach((key, same) -> {
+            double mm = (double) key.get(1);
+            boolean less = mm < 0;
+            String by = words.length(Math.abs(mm));
+            String name = BedNames.where(same.stream().flatMap(side -> beds(garden, side).stream()).distinct().toList());
+            boolean many = same.size() > 1;
+            texts.add(key.get(0) instanceof Boolean width
+                    ? name + " " + by + " " + (width ? less ? "narrower" : "wider" : less ? "shallower" : "deeper")
+                    : "walls " + BedNames.joined(same.stream().map(side -> String.join(many ? " with " : ", ", side.walls())).toList()) + " of " + name
+                            + (many ? " each " : " ") + by + (less ? " shorter" : " longer"));
+        });
+        return String.join("; ", texts);
     }
 
     private static String capital(String name) {

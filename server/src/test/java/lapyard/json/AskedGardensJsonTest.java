@@ -16,6 +16,8 @@ import lapyard.job.SearchMemory;
 import lapyard.layout.LaidOut;
 import lapyard.layout.LayOut;
 import lapyard.plan.Garden;
+import lapyard.sizes.Resize;
+import lapyard.sizes.SizeAnswer;
 import lapyard.sizes.SizeLook;
 import lapyard.sizes.SizesThatGive;
 import lapyard.working.Progress;
@@ -48,6 +50,22 @@ class AskedGardensJsonTest {
             assertEquals(changed.beds().get(0).outline(), changed.beds().get(1).outline(), "beds of a type stay alike");
             assertEquals(garden.beds().get(3).outline(), changed.beds().get(3).outline());
         }
+    }
+
+    /** Worked by hand: in one sentence, what changes alike is named once. */
+    @Test
+    void changesAlikeAreSaidTogether() throws Exception {
+        JsonNode document = DocumentText.parse("""
+                {"give":{"width":[-20,0],"depth":[-20,0],"step":20,"inLine":false,"equalGaps":false},
+                 "beds":[{"id":"A","width":2400,"depth":1200},{"id":"B","width":1800,"depth":1000,"at":[4000,0]},
+                         {"id":"C","at":[8000,0],"outline":[[0,0],[2500,0],[2500,1000],[1000,1000],[1000,2000],[0,2000]]}]}""");
+        Garden garden = Gardens.garden(document.toString());
+        SizesThatGive given = SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(1, 3), Progress.UNHEARD, new SearchMemory(20_000_000));
+        List<Resize> all = given.sides().stream().map(side -> new Resize(side, side.leastMm())).toList();
+        SizesThatGive every = new SizesThatGive(given.now(), given.sides(), List.of(new SizeAnswer(all, 160, BigDecimal.ONE, BigDecimal.TEN, 2)), given.bounds(), given.bound(),
+                false, List.of(), List.of(), true, false);
+        assertEquals("Beds A, B 20 mm narrower; beds A, B 20 mm shallower; walls A with E, A with C, B with F and D with F of bed C each 20 mm shorter: "
+                + "2 boards fewer, GBP 10 less in all", SizesJson.of(document, garden, every).path("front").path(0).path("text").asText());
     }
 
     /** The same for the same garden, unless somebody stopped it, which the answer says. */
