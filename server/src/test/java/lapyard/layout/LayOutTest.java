@@ -229,8 +229,58 @@ class LayOutTest {
                 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         assertTrue(laid.shortOf() >= 9 - laid.mostBeds());
         assertTrue(laid.mostBeds() < 9);
+        Garden stays = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[9000,0],[9000,6000],[0,6000]]},"beds":[{"id":"X","width":2400,"depth":1200,"at":[3000,2400]}]}""");
+        LaidOut pinned = LayOut.of(stays, new LayoutWishes(List.of(new Wish(stays.beds().get(0), 20, 20)), Set.of("X"), 0, 0, RANKING),
+                300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        assertEquals(20 - (pinned.proposals().stream().mapToInt(one -> one.figures().beds()).max().orElseThrow() - 1), pinned.shortOf(), "the pinned bed is none of the nine");
         assertThrows(IllegalArgumentException.class, () -> LayOut.of(
                 Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}"), LayoutWishes.NONE, 300, lapyard.working.Progress.UNHEARD, new SearchMemory(1_000_000)), "no yard");
+    }
+
+    /**
+     * In a strip of 3000 x 14000 with the gate at its foot the way to a bed is nearly straight: there and back for each barrow, from the
+     * tap to the furthest bed. Timber of 100 leaves the inside 200 less each way.
+     */
+    @Test
+    void figuresOfAProposalAreThoseOfItsBeds() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[3000,0],[3000,14000],[0,14000]],"access":{"path":900,"reach":1200,"turning":0},
+                  "keepClear":[{"kind":"gate","hinge":[1000,0],"leaf":1000,"closed":0},{"kind":"tap","at":[1500,300]}]},
+                 "beds":[{"width":2000,"depth":1100}]}""");
+        Wish several = new Wish(garden.beds().get(0), 2, 4);
+        LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(several), Set.of(), 900, 0, RANKING), 300, lapyard.working.Progress.UNHEARD,
+                new SearchMemory(20_000_000));
+        assertTrue(laid.proposals().size() > 1, laid.orders()::toString);
+        for (Proposal one : laid.proposals()) {
+            double barrow = 0;
+            double furthest = 0;
+            double loads = 0;
+            for (int i = 0; i < one.garden().beds().size(); i++) {
+                double fromGate = one.garden().beds().get(i).inYard().corners().stream().mapToDouble(Point::y).min().orElseThrow() / 1000;
+                double own = lapyard.working.Quantity.sum(one.sheet().beds().get(i).quantities(), lapyard.working.QuantityKind.BARROWS);
+                barrow += 2 * own * fromGate;
+                loads += own;
+                furthest = Math.max(furthest, fromGate);
+            }
+            assertEquals(one.garden().beds().size() * 1.8 * 0.9, one.figures().plantingM2(), 0.01);
+            assertEquals(barrow, one.figures().barrowM(), 2 * loads * 2.0, one.order());
+            assertEquals(furthest, one.figures().hoseM(), 2.0, one.order());
+            assertTrue(furthest > 4.5, "the furthest bed is far enough to tell one way from two");
+        }
+    }
+
+    /** What the person says matters most stands first, whatever that is. */
+    @ParameterizedTest
+    @ValueSource(strings = {"barrow", "paths", "beds"})
+    void proposalsAreRankedByWhatCounts(String what) {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[9000,0],[9000,7000],[0,7000]],"keepClear":[{"kind":"gate","hinge":[9000,5000],"leaf":1000,"closed":90}]},
+                 "beds":[{"width":2000,"depth":1100}]}""");
+        List<Double> worth = LayOut.of(garden, new LayoutWishes(List.of(new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT)), Set.of(), 0, 0, List.of(what)), 300,
+                lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000)).proposals().stream().map(one -> one.figures().worth(what)).toList();
+        assertTrue(worth.size() > 2, worth::toString);
+        for (int i = 1; i < worth.size(); i++) assertTrue(worth.get(i - 1) >= worth.get(i) - 0.01, worth::toString);
     }
 
     /** Clashes, clearances, standard and reach; every bed beside a path of its width, all paths one network from the gate on. */

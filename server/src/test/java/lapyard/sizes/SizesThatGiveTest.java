@@ -247,6 +247,8 @@ class SizesThatGiveTest {
         Giving deeper = new Giving(Map.of("A", new Give(0, 0, 0, 60, 20)), List.of(), false, false);
         SizesThatGive given = SizesThatGive.of(garden, deeper, LONG, Progress.UNHEARD, new SearchMemory(20_000_000));
         assertEquals(mm, given.growth().stream().mapToDouble(one -> one.change().byMm()).sum(), given.growth()::toString);
+        given.growth().forEach(one -> assertEquals(mm == 60, one.most(), one.toString()));
+        assertEquals(List.of(), given.growthOpen());
     }
 
     private static String bulkBags() {
