@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Random;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BoardSetsTest {
     private static final Effort EFFORT = Effort.ofSteps(1_000_000, 20_000);
@@ -91,6 +93,15 @@ class BoardSetsTest {
             closed++;
         }
         assertTrue(closed > 30, "enough jobs: " + closed);
+    }
+
+    /** Plans of this money exist (checked piece by piece when they were found), so no proof may say that it takes more. */
+    @ParameterizedTest
+    @CsvSource({"18, 243, 5, 0, 503, 955.61", "29, 216, 4, 2, 513, 880.16", "17, 103, 3, 4, 511, 833.34", "28, 204, 3, 7, 521, 1382.66"})
+    void noSetThatHoldsThePiecesIsPassedOver(int types, int pieces, int lengths, int onHand, long seed, BigDecimal known) {
+        CuttingResult result = Jobs.solved(Shapes.trade(types, pieces, lengths, onHand, seed).problem(), Effort.ofSteps(3_000_000));
+        assertTrue(result.lowerBound().compareTo(known) <= 0, result.lowerBound() + " is above a plan of " + known);
+        assertTrue(result.cost().compareTo(known) <= 0, result.cost() + " where a plan costs " + known);
     }
 
     /** The answer is known: boards cut up without waste, so the money of the boards taken is the least where all cost the same by length. */
