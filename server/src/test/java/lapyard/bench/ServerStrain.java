@@ -2,6 +2,7 @@ package lapyard.bench;
 
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -214,6 +215,8 @@ public final class ServerStrain {
                 server.mostAfterCollectionMb();
                 double processor = server.processorSeconds();
                 long from = System.nanoTime();
+                // a run that is broken off tells what it was at: at a load of 10 the set takes minutes
+                OUT.printf("%s is asked for at load %.1f%n", form, ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
                 HttpResponse<InputStream> answer = CLIENT.send(HttpRequest.newBuilder(server.address.resolve(garden + "/" + form)).build(), BodyHandlers.ofInputStream());
                 long bytes = answer.body().transferTo(java.io.OutputStream.nullOutputStream());
                 OUT.printf("%d beds of %d courses, %s, %s: %d, %d bytes, %.1f s, %.1f s of processor, heap after a collection at most %d MB%n", beds, courses, alike ? "alike" : "many sizes", form,
