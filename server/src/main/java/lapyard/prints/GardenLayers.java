@@ -31,7 +31,7 @@ public final class GardenLayers {
         Ground ground = sheet.garden().ground();
         LayeredDrawing drawing = new LayeredDrawing().layer(YARD, Colour.INK);
         new TreeSet<>(ground.surfaces().stream().map(surface -> surface.kind().code()).toList()).forEach(kind -> drawing.layer(SURFACE + kind, Colour.GREEN));
-        new TreeSet<>(ground.keepClear().stream().map(Ground.KeepClear::kind).toList()).forEach(kind -> drawing.layer(KEEP_CLEAR + kind, Colour.RED));
+        new TreeSet<>(ground.keepClear().stream().map(thing -> thing.kind().code()).toList()).forEach(kind -> drawing.layer(KEEP_CLEAR + kind, Colour.RED));
         drawing.layer(PATHS, Colour.GREY).layer(BEDS, Colour.BROWN).layer(INNER, Colour.BROWN).layer(NAMES, Colour.INK).layer(LEVELS, Colour.BLUE);
 
         ground.outline().forEach(outline -> drawing.line(YARD, outline.corners(), true, 0));
