@@ -89,8 +89,8 @@ public final class Savings {
         if (delivery.signum() != 0) {
             Map<String, BigDecimal> goods = new LinkedHashMap<>();
             byOwner.forEach((owner, lines) -> goods.put(owner, sum(lines)));
-            split(delivery, goods, decimals).forEach((owner, part) ->
-                    byOwner.computeIfAbsent(owner, o -> new LinkedHashMap<>()).put("delivery", part));
+            // nothing is brought without goods that cost something, so everybody named has a share already
+            split(delivery, goods, decimals).forEach((owner, part) -> byOwner.get(owner).put(DELIVERY, part));
         }
         return byOwner.entrySet().stream()
                 .map(entry -> new Share(entry.getKey(), sum(entry.getValue()), entry.getValue()))

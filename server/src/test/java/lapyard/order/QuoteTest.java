@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import lapyard.catalogue.PackGoods;
+import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,5 +72,37 @@ class QuoteTest {
     void twoCurrenciesHaveNoDifference() {
         Slip other = Ordering.slip(CurrencyUnit.of("EUR"), List.of(), List.of(), List.of(), false);
         assertThrows(IllegalArgumentException.class, () -> Variation.between(slip(1, "0", false), other, false));
+    }
+
+    /** Worked by hand: 100.00 at equal costs is 33.33 + 33.33 + 33.34; at 1 to 2 to 4 it is 14.28 + 28.57 + 57.15. */
+    @ParameterizedTest(name = "{0} by {1} is {2}")
+    @CsvSource({"100.00,1 1 1,33.33 33.33 33.34", "100.00,1 2 4,14.28 28.57 57.15", "100.00,7,100.00", "10.00,0 5,0.00 10.00", "10.00,0 0,''", "10.00,'',''"})
+    void theSharesOfAPriceGoByCostAndAddUpToIt(BigDecimal price, String costs, String shares) {
+        Quote quote = new Quote(GBP, List.of(), BigDecimal.ZERO, BigDecimal.ZERO, price, false, Working.of("given", Working.COMMON_PRACTICE));
+        List<Savings.Share> goods = new ArrayList<>();
+        if (!costs.isEmpty()) for (String cost : costs.split(" ")) goods.add(new Savings.Share("bed " + goods.size(), new BigDecimal(cost), Map.of()));
+        Map<String, BigDecimal> split = quote.shares(goods);
+        assertEquals(shares, split.values().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" ")));
+        assertEquals(shares.isEmpty() ? List.of() : goods.stream().map(Savings.Share::owner).toList(), List.copyOf(split.keySet()));
+    }
+
+    /** Whoever follows the working of a quote of one line with its own numbers comes to its price. */
+    @Test
+    void theWorkingOfAQuoteGivesItsPrice() {
+        Quote quote = Quote.of(slip(2, "0", false), List.of(), new BigDecimal("20"));
+        Map<String, Double> inputs = quote.working().inputs().stream().collect(Collectors.toMap(Working.Input::name, Working.Input::value));
+        assertEquals(40.00, inputs.get("cost") / (1 - inputs.get("margin")), 1e-9, "32.00 / 0.8");
+        assertEquals(new BigDecimal("40.00"), quote.price());
+    }
+
+    /** A difference of what is priced is no whole difference where a price is missing on either side. */
+    @Test
+    void aVariationSaysWhereAPriceIsMissing() {
+        Slip whole = slip(2, "10.00", true);
+        Slip open = whole.withMoreToCome();
+        assertTrue(open.atLeast());
+        assertEquals(whole, new Slip(open.currency(), open.goods(), open.total(), false, open.lines(), open.orders(), open.lowerBound(), open.proven(), open.apart()));
+        assertEquals(List.of(false, true, true), List.of(
+                Variation.between(whole, whole, false).atLeast(), Variation.between(open, whole, false).atLeast(), Variation.between(whole, open, false).atLeast()));
     }
 }

@@ -7,8 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import lapyard.catalogue.PackGoods;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -78,8 +87,8 @@ class SlipCsvTest {
                 SupplierChoiceTest.sold("a", "=tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)), OptionalDouble.empty());
         PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
-                        Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
-                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
+                        Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), BigDecimal.TEN, GBP),
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
         assertEquals(
                 """
             supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
@@ -107,13 +116,81 @@ class SlipCsvTest {
                 SupplierChoiceTest.sold("a", "tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)), OptionalDouble.empty());
         PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
-                        Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
-                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
+                        Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), BigDecimal.TEN, GBP),
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
         assertEquals(
                 "[Share[owner=bed A, cost=62.16, lines={oil=50.67, glue=3.00, delivery=8.49}], "
                         + "Share[owner=bed B, cost=29.35, lines={oil=25.34, delivery=4.01}]]",
                 Savings.shares(slip).toString());
         assertEquals(List.of("oil", "glue"), Savings.of(slip).stream().map(Savings.Saving::item).toList());
         assertTrue(Savings.of(slip).get(0).working().formula().startsWith("bed by bed 92.01 - pooled 76.01 = 16.00 GBP"));
+    }
+
+    /** Two of 16.005 are 32.01: the first is rounded up to 16.01, the last has what is left. */
+    @Test
+    void packsOfAnOrderAddUpToItsLineAndWhatIsNotSoldStaysInPlace() {
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(
+                SupplierChoiceTest.sold("", "tin", 3, "16.005", 1, 1), SupplierChoiceTest.sold("", "can", 2, "16.005", 1, 1)), OptionalDouble.empty());
+        Slip slip = Ordering.slip(GBP, List.of(
+                Wanted.only(OrderingTest.line(oil, List.of(5.0), GBP)), Wanted.only(Ordering.unpriced("path.bark", "=bark", 0.5, "m3"))), List.of(), List.of(), false);
+        assertEquals(
+                """
+            item,label,pack,count,price,cost\r
+            oil,oil,tin,1,16.005,16.01\r
+            oil,oil,can,1,16.005,16.00\r
+            path.bark,'=bark,,,,\r
+            total,at least,GBP,,,32.01\r
+            """,
+                SlipCsv.write(slip.orders().get(0), "GBP", false));
+    }
+
+    /** A slip that is proved and brought free has no row for either. */
+    @Test
+    void nothingIsSaidOfDeliveryOrProofWhereThereIsNothing() throws IOException {
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(SupplierChoiceTest.sold("a", "tin", 1, "16.00", 1, 1)), OptionalDouble.empty());
+        Wanted two = Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 2)), BigDecimal.ZERO, GBP);
+        Slip slip = Ordering.slip(GBP, List.of(two), List.of(new Apart.Buyer("bed A", List.of(two), BigDecimal.ZERO, false)),
+                List.of(OrderingTest.supplier("a", "0", null)), false);
+        assertEquals(Map.of(), slip.apart().orElseThrow().charges());
+        assertEquals(List.of("item", "oil", "total"), CSVFormat.RFC4180.parse(new StringReader(SlipCsv.write(slip, false))).getRecords().stream()
+                .map(row -> row.get(1)).toList());
+    }
+
+    /** 10.00 of goods whose user is not known, 0.00 of a gift and 3.00 for bed A; 2.00 to bring them go 10 to 3: 1.54 + 0.46. */
+    @Test
+    void whatIsNobodysIsTheWholeGardens() {
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
+        PackGoods gift = new PackGoods("gift", "gift", "l", 0, 1, List.of(SupplierChoiceTest.sold("", "box", 1, "0.00", 1, 1)), OptionalDouble.empty());
+        Slip goods = Ordering.slip(GBP, List.of(
+                Wanted.only(bought("soil", "10.00", "10.00")),
+                Ordering.packWays(gift, List.of(new SlipLine.Use("bed B", 1)), BigDecimal.ZERO, GBP),
+                Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.ZERO, GBP)), List.of(), List.of(), false);
+        Slip brought = new Slip(GBP, goods.goods(), goods.goods().add(new BigDecimal("2.00")), false, goods.lines(), goods.orders(),
+                goods.lowerBound(), goods.proven(), goods.apart());
+        assertEquals(Map.of("the whole garden", "11.54 soil=10.00 delivery=1.54", "bed A", "3.46 glue=3.00 delivery=0.46"),
+                Savings.shares(brought).stream().collect(Collectors.toMap(Savings.Share::owner, share -> share.cost() + share.lines().entrySet().stream()
+                        .map(line -> " " + line.getKey() + "=" + line.getValue()).collect(Collectors.joining()))));
+    }
+
+    /** Packs of three suppliers at prices with thousandths: what each gets adds up to the line, none is off by more than half a penny a supplier. */
+    @Test
+    void partsOfALineAddUpToIt() {
+        Random random = new Random(11);
+        for (int run = 0; run < 300; run++) {
+            List<SlipLine.PackCount> packs = new ArrayList<>();
+            Map<String, BigDecimal> exact = new TreeMap<>();
+            for (int i = 0, n = random.nextInt(6); i < n; i++) {
+                var pack = new SlipLine.PackCount("p" + i, 1 + random.nextInt(9), Optional.of(BigDecimal.valueOf(random.nextInt(20_000), 3)), "s" + random.nextInt(3));
+                packs.add(pack);
+                exact.merge(pack.supplier(), pack.cost().orElseThrow(), BigDecimal::add);
+            }
+            BigDecimal cost = exact.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add).setScale(2, RoundingMode.HALF_UP);
+            SlipLine line = new SlipLine("g", "g", 1, "l", packs, 0, Optional.of(cost), Optional.empty(),
+                    Ordering.unpriced("g", "g", 1, "l").working(), List.of());
+            var parts = line.parts();
+            assertEquals(packs.isEmpty() ? Set.of("") : exact.keySet(), parts.keySet());
+            assertEquals(0, cost.compareTo(parts.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add)), "run " + run);
+            exact.forEach((supplier, amount) -> assertTrue(parts.get(supplier).subtract(amount).abs().doubleValue() <= 0.005 * (exact.size() + 1), supplier));
+        }
     }
 }
