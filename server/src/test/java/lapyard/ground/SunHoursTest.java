@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
@@ -19,6 +20,7 @@ import lapyard.plan.Tall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SunHoursTest {
     /**
@@ -124,5 +126,83 @@ class SunHoursTest {
                         List.of(Outline.rectangle(2000, 2000)), List.of(), List.of(), List.of(), 0, Optional.empty(),
                         Optional.empty(), Preparation.USUAL, List.of(), AccessStandard.USUAL, tall, Optional.of(day)),
                 Beds.box("A", 300, 300, 1200, 1200));
+    }
+
+    private static boolean marched(Tall thing, Fall ground, Point place, double upMm, SunPath.Look look, double grownMm) {
+        double own = upMm - ground.dropMm(place);
+        for (double d = 0; d < 12_000; d += 5) {
+            Point at = new Point(place.x() + d * look.x(), place.y() + d * look.y());
+            double up = own + d * look.tangent();
+            Point first = thing.shape().get(0);
+            if (thing.shape().size() == 1) {
+                double foot = -ground.dropMm(first);
+                if (at.distanceMm(first) < thing.spreadMm() / 2 + grownMm && up < foot + thing.heightMm() + grownMm && up > foot + thing.stemMm() - grownMm) return true;
+            }
+            for (int i = 1; i < thing.shape().size(); i++) {
+                Point a = thing.shape().get(i - 1);
+                Point b = thing.shape().get(i);
+                // as near to the fence as its thickness: its two ends together are hardly further than they are apart
+                double detour = at.distanceMm(a) + at.distanceMm(b) - a.distanceMm(b);
+                double off = Math.abs((b.x() - a.x()) * (at.y() - a.y()) - (b.y() - a.y()) * (at.x() - a.x())) / a.distanceMm(b);
+                if (off < 20 && detour < 20 + grownMm && up < thing.heightMm() - ground.dropMm(at) + grownMm) return true;
+            }
+        }
+        return false;
+    }
+
+    /** A ray followed in steps of 5 mm past a tree or a fence of three posts on a slope; what a hand's breadth would decide is left out. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void aRayFollowedStepByStepMeetsTheSameThings(long seed) {
+        Random random = new Random(seed);
+        int shaded = 0;
+        int lit = 0;
+        for (int run = 0; run < 150; run++) {
+            Fall ground = new Fall((random.nextInt(200) - 100) / 1000.0, (random.nextInt(200) - 100) / 1000.0, 500, List.of());
+            Point place = new Point(random.nextInt(4000) - 2000, random.nextInt(4000) - 2000);
+            Tall thing = run % 2 == 0
+                    ? new Tall("tree", Beds.points(random.nextInt(6000) - 3000, random.nextInt(6000) - 3000), 2000 + random.nextInt(3000), 1500 + random.nextInt(3000), random.nextInt(2000))
+                    : new Tall("fence", Beds.points(random.nextInt(6000) - 3000, random.nextInt(6000) - 3000, random.nextInt(6000) - 3000, random.nextInt(6000) - 3000,
+                            random.nextInt(6000) - 3000, random.nextInt(6000) - 3000), 1500 + random.nextInt(2500), 0, 0);
+            double angle = Math.toRadians(random.nextInt(360));
+            SunPath.Look look = new SunPath.Look(ZonedDateTime.parse("2020-01-01T12:00:00Z"), Math.cos(angle), Math.sin(angle), Math.tan(Math.toRadians(5 + random.nextInt(60))));
+            double up = random.nextInt(900);
+            boolean small = marched(thing, ground, place, up, look, -100);
+            if (small != marched(thing, ground, place, up, look, 100)) continue;
+            assertEquals(small, new SunHours.Shade(List.of(thing), Optional.of(ground)).falls(place, up, look), "seed " + seed + ", run " + run + ": " + thing + " from " + place);
+            if (small) shaded++;
+            else lit++;
+        }
+        assertTrue(shaded > 10 && lit > 40, shaded + " shaded, " + lit + " lit");
+    }
+
+    /**
+     * Behind a fence of 1500 on ground that falls one in ten away from it: the hours of a bed at the height of its level rim,
+     * looked at on a grid of 30 by 30.
+     */
+    @Test
+    void hoursOfABedAreThoseOfAFinerLookAtItsRim() {
+        Tall fence = new Tall("fence", Beds.points(-50_000, -400, 50_000, -400), 1500, 0, 0);
+        Fall ground = new Fall(0.02, 0.1, 300, List.of());
+        Garden garden = garden(List.of(fence));
+        SunHours.BedSun bed = SunHours.of(garden, Optional.of(ground)).orElseThrow().beds().get(0);
+        SunHours.Shade shade = new SunHours.Shade(List.of(fence), Optional.of(ground));
+        List<SunPath.Look> looks = SunPath.looks(garden.ground().sun().orElseThrow(), 0, 10);
+        double rim = 600 - ground.dropMm(new Point(1500, 1500));
+        double sum = 0;
+        double least = 24;
+        double most = 0;
+        for (int i = 0; i < 900; i++) {
+            Point place = new Point(300 + 40 * (i % 30 + 0.5), 300 + 40 * (i / 30 + 0.5));
+            double hours = looks.stream().filter(look -> !shade.falls(place, rim + ground.dropMm(place), look)).count() / 6.0;
+            sum += hours / 900;
+            least = Math.min(least, hours);
+            most = Math.max(most, hours);
+        }
+        assertEquals(sum, bed.meanHours(), 0.15);
+        assertEquals(least, bed.leastHours(), 0.7);
+        assertEquals(most, bed.mostHours(), 0.7);
+        assertTrue(most - least > 2, "the fence matters: " + least + " to " + most);
+        assertEquals(List.of(bed.meanHours(), bed.leastHours(), bed.mostHours()), bed.quantities().stream().map(one -> one.value()).toList());
     }
 }
