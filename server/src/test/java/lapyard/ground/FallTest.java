@@ -182,4 +182,25 @@ class FallTest {
         assertEquals(37.5, fall.scribes().get(0).startMm(), 1e-9, "wall A now runs 3000 down the slope");
         assertEquals(0, fall.scribes().get(0).endMm(), 1e-9);
     }
+
+    /**
+     * Readings beside a line, half of them as far to the left as half to the right: their mean square distance from it is that
+     * distance. Under a millimetre, or a thousandth of their spread along it, they give no plane, however the line lies.
+     */
+    @ParameterizedTest(name = "{0} off, {1} between readings: a plane is {2}")
+    @CsvSource({"0.97,200,false", "1.03,200,true", "8.4,5000,false", "8.8,5000,true"})
+    void readingsBesideALineGiveAPlaneOnlyWhereTheyAreWideEnough(double off, double apart, boolean plane) {
+        for (int turn = 0; turn < 360; turn += 15) {
+            double cos = Math.cos(Math.toRadians(turn));
+            double sin = Math.sin(Math.toRadians(turn));
+            List<Level> levels = new ArrayList<>();
+            // pairs across the line; along it 0 to 5 times the distance, whose mean square distance from their middle is 35 / 12
+            for (int i = 0; i < 12; i++) {
+                double x = i / 2 * apart;
+                double y = i % 2 == 0 ? off : -off;
+                levels.add(level(700 + x * cos - y * sin, 300 + x * sin + y * cos, 400 + i));
+            }
+            assertEquals(plane, Fall.of(levels).isPresent(), turn + " degrees; the limit is " + Math.max(1, apart * Math.sqrt(35 / 12.0) / 1000));
+        }
+    }
 }

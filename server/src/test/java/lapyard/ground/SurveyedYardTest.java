@@ -86,4 +86,20 @@ class SurveyedYardTest {
     private static YardSurvey.Leg leg(double length) {
         return new YardSurvey.Leg(length, 90, 0);
     }
+
+    /** Whoever follows the working of a side comes to its length; the way round is the sum of the sides, 12.0 + 7.0 + 5.59 + 7.018 + 9.0 here. */
+    @Test
+    void theSidesFollowFromTheirWorkingAndAddUp() {
+        List<YardSurvey.Corner> corners = new ArrayList<>();
+        YARD.forEach(corner -> corners.add(new YardSurvey.Corner.Offset(corner.x(), corner.y())));
+        SurveyedYard yard = SurveyedYard.of(new YardSurvey(FROM, TO, corners, List.of(), List.of()));
+        double sum = 0;
+        for (int i = 1; i <= YARD.size(); i++) {
+            String key = "survey.side." + i;
+            var side = yard.quantities().stream().filter(one -> one.key().toString().equals(key)).findFirst().orElseThrow();
+            assertEquals(side.value(), Math.hypot(side.working().inputs().get(0).value(), side.working().inputs().get(1).value()), 1e-9);
+            sum += side.value();
+        }
+        assertEquals(sum / 1000, value(yard, "survey.perimeter"), 1e-9);
+    }
 }
