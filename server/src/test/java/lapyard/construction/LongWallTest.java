@@ -1,0 +1,140 @@
+package lapyard.construction;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Lap;
+import lapyard.plan.Notches;
+import lapyard.plan.Saw;
+import lapyard.plan.Screws;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The ways in which a long wall can be joined, against every way counted out: parts of 600 at least, joints 400 from corners and 600 apart
+ * from course to course (common practice, no source), long parts of whole 100 mm, of a whole board, or that leave one.
+ */
+class LongWallTest {
+    private static final Saw SAW = Saw.USUAL;
+
+    @Test
+    void theWaysToJoinAWallAreThoseThatKeepTheRules() {
+        Random random = new Random(41);
+        int all = 0;
+        int thinned = 0;
+        int more = 0;
+        int alone = 0;
+        for (int i = 0; i < 500; i++) {
+            double longest = 1500 + random.nextInt(33) * 100 - 20;
+            int courses = 1 + i % 3;
+            Bed bed = Beds.bed("K", Outline.rectangle(longest - 100 + random.nextInt((int) (1.3 * longest)), 1200), courses, i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL);
+            List<Double> boards = List.of(longest, longest - 600, Math.rint(longest / 2) + 0.3);
+            String name = bed.outline() + ", " + courses + " courses, boards " + longest + ", " + bed.walls().lap();
+            List<LongWall> walls = LongWall.of(bed, SAW, longest, boards);
+            Set<Integer> sides = new HashSet<>();
+            for (LongWall wall : walls) {
+                sides.add(wall.side());
+                WallRun odd = WallRun.of(bed, wall.side(), true);
+                WallRun even = WallRun.of(bed, wall.side(), false);
+                boolean joinOdd = odd.lengthMm() > longest;
+                boolean joinEven = courses > 1 && even.lengthMm() > longest;
+                for (SeamSplit way : wall.ways()) {
+                    assertEquals(joinOdd, !way.oddMm().isEmpty(), name);
+                    assertEquals(joinEven, !way.evenMm().isEmpty(), name);
+                    assertTrue(!joinOdd || kept(odd, way.oddMm(), longest), name + ": " + way);
+                    assertTrue(!joinEven || kept(even, way.evenMm(), longest), name + ": " + way);
+                    assertEquals(stagger(way.oddMm(), way.evenMm()), way.staggerMm(), 1e-6, name);
+                    if (wall.ways().size() > 1) assertTrue(way.staggerMm() >= 600 - 1e-6, name + ": " + way);
+                }
+                assertEquals(wall.ways().size(), new HashSet<>(wall.ways()).size(), name + ": one way twice");
+                // what is laid where nothing is settled is the first way
+                Courses.Laid laid = Courses.of(bed, SAW, longest, Map.of());
+                String letter = Bed.wallLetter(wall.side());
+                assertEquals(wall.ways().get(0).oddMm(), laid.seams().stream().filter(seam -> seam.course() == 1 && seam.wall().equals(letter)).map(Seam::atMm).toList(), name);
+                Set<List<List<Double>>> counted = oneJoint(odd, even, joinOdd, joinEven, longest, boards);
+                List<List<List<Double>>> told = wall.ways().stream().map(way -> List.of(tenths(way.oddMm()), tenths(way.evenMm()))).toList();
+                if (Math.max(wall.ways().get(0).oddMm().size(), wall.ways().get(0).evenMm().size()) > 1) {
+                    more++;
+                    assertEquals(Set.of(), counted, name + ": one joint would do");
+                } else if (counted.size() > 15) {
+                    thinned++;
+                    assertEquals(16, wall.ways().size(), name);
+                    assertTrue(counted.containsAll(told.subList(1, told.size())), name);
+                } else if (wall.ways().get(0).staggerMm() >= 600 - 1e-6) {
+                    all++;
+                    Set<List<List<Double>>> others = new HashSet<>(counted);
+                    others.remove(told.get(0));
+                    assertEquals(others, new HashSet<>(told.subList(1, told.size())), name);
+                } else {
+                    alone++;
+                    assertEquals(1, wall.ways().size(), name);
+                }
+            }
+            for (int side = 0; side < 4; side++) {
+                double odd = WallRun.of(bed, side, true).lengthMm();
+                double needed = courses > 1 ? Math.max(odd, WallRun.of(bed, side, false).lengthMm()) : odd;
+                if (needed <= longest) assertFalse(sides.contains(side), name);
+                // 400 from the corners and 600 a part leave room for a joint in every wall of 1400 and more
+                else assertTrue(sides.contains(side), name);
+            }
+            assertEquals(List.of(), LongWall.of(Beds.fixed(bed, false, Screws.USUAL, Notches.USUAL), SAW, longest, boards), "joints forbidden");
+        }
+        assertTrue(all > 50 && thinned > 50 && more > 10 && alone > 0, all + " " + thinned + " " + more + " " + alone);
+    }
+
+    /** Every way with one joint a course, the long part first in odd courses, else last: the one that is sound. */
+    private static Set<List<List<Double>>> oneJoint(WallRun odd, WallRun even, boolean joinOdd, boolean joinEven, double longest, List<Double> boards) {
+        double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
+        TreeSet<Double> parts = new TreeSet<>();
+        for (int part = 100; part <= 10000; part += 100) parts.add((double) part);
+        for (double board : boards) {
+            parts.add(board);
+            parts.add(Math.rint((odd.lengthMm() - board) * 10) / 10);
+            parts.add(Math.rint((even.lengthMm() - board) * 10) / 10);
+        }
+        Set<List<List<Double>>> ways = new LinkedHashSet<>();
+        for (double part : parts) {
+            if (part < longer / 2 - 1e-6 || part > longest + 1e-6) continue;
+            for (boolean first : new boolean[] {true, false}) {
+                List<Double> one = joinOdd ? List.of(first ? odd.fromMm() + part : odd.toMm() - part) : List.of();
+                List<Double> other = joinEven ? List.of(first ? even.toMm() - part : even.fromMm() + part) : List.of();
+                if (joinOdd && !kept(odd, one, longest) || joinEven && !kept(even, other, longest)) continue;
+                if (stagger(one, other) < 600 - 1e-6) continue;
+                ways.add(List.of(tenths(one), tenths(other)));
+                break;
+            }
+        }
+        return ways;
+    }
+
+    private static List<Double> tenths(List<Double> mm) {
+        return mm.stream().map(one -> Math.rint(one * 10) / 10).toList();
+    }
+
+    private static double stagger(List<Double> odd, List<Double> even) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double one : odd) for (double other : even) least = Math.min(least, Math.abs(one - other));
+        return least;
+    }
+
+    private static boolean kept(WallRun run, List<Double> joints, double longest) {
+        List<Double> ends = new ArrayList<>(joints);
+        ends.add(0, run.fromMm());
+        ends.add(run.toMm());
+        for (int i = 1; i < ends.size(); i++) {
+            double part = ends.get(i) - ends.get(i - 1);
+            if (part < 600 - 1e-6 || part > longest + 1e-6) return false;
+        }
+        return joints.stream().allMatch(joint -> joint >= 400 - 1e-6);
+    }
+}
