@@ -17,6 +17,8 @@ import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.Preparation;
 import lapyard.plan.Told;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -144,5 +146,72 @@ class PathAccessTest {
         assertEquals(976, reach.measured(), 1.5);
         assertEquals(5976, reach.at().orElseThrow().x(), 5);
         assertEquals(5976, reach.at().orElseThrow().y(), 5);
+    }
+
+    private static List<String> asked(GroundSheet sheet, String what) {
+        return sheet.access().rows().stream().filter(row -> row.what().equals(what)).map(AccessSheet.Row::where).toList();
+    }
+
+    /** 2010 ADA Standards 403.5.1 (seen): 36 in, which the standard rounds to 915 mm; 800 lacks 115. */
+    @Test
+    void aNarrowPathLacksWhatTheStandardAsks() {
+        assertEquals(115, row(sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 800, 0, 5000, 9000, 5000)), "path P", "width").missing(), 1e-9);
+        GroundSheet met = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 915, 0, 5000, 9000, 5000));
+        assertEquals(0, row(met, "path P", "width").missing());
+        assertEquals(List.of(), asked(met, "narrowest"), "nothing stands in it");
+    }
+
+    /**
+     * 403.5.3 (from memory): places to pass every 61 m. Two stretches of exactly that need one place; 10 more need another; who
+     * walks 1525 wide passes everywhere.
+     */
+    @Test
+    void placesToPassAreCountedBetweenTheirGreatestDistance() {
+        for (double[] length : new double[][] {{122_000, 1}, {132_000, 2}}) {
+            GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 915, 2000, 5000, 2000 + length[0], 5000));
+            Finding snag = Beds.about(sheet.findings(), "path P", FindingKind.PATH_PASSING).orElseThrow();
+            assertTrue(Told.ways(snag).get(0).startsWith("Add " + (int) length[1] + " place"), Told.ways(snag).toString());
+        }
+        assertEquals(List.of(), asked(sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 1525, 2000, 5000, 132_000, 5000)), "passing"));
+    }
+
+    /** 304.3 (from memory): only an end that meets no other path needs room to turn; a path that closes has none. */
+    @Test
+    void roomToTurnIsAskedAtFreeEndsAlone() {
+        GroundSheet tee = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
+                Beds.path("P", 1200, 5000, 5000, 15_000, 5000), Beds.path("Q", 1200, 10_000, 5000, 10_000, 12_000));
+        assertEquals(List.of("path P", "path P", "path Q"), asked(tee, "turning"));
+        assertTrue(tee.access().rows().stream().filter(row -> row.what().equals("turning")).allMatch(row -> row.missing() == 0));
+        assertEquals(List.of(), asked(sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
+                Beds.path("P", 1200, 5000, 5000, 9000, 5000, 9000, 9000, 5000, 5000)), "turning"));
+    }
+
+    /** By hand: between a bed and a pond 1400 apart, with a bed across the end, the largest free circle is 1400 wide. */
+    @Test
+    void bedsAndPondsTakeRoomToTurnAndToWalk() {
+        Ground.KeepClear pond = new Ground.KeepClear(KeepClearKind.OTHER, Beds.points(2000, 1000, 12_000, 1000, 12_000, 4300, 2000, 4300), 0, 0, true, 0);
+        Ground ground = new Ground(
+                List.of(FIELD), List.of(), List.of(pond), List.of(), 0, Optional.empty(), Optional.empty(), Preparation.USUAL, List.of(),
+                AccessStandard.ADA_2010, List.of(), Optional.empty());
+        List<Bed> beds = List.of(Beds.box("A", 2000, 5700, 10_000, 3000), Beds.box("B", 9000, 4300, 1000, 1400));
+        GroundSheet sheet = GroundSheet.of(Beds.garden(ground, beds, List.of(Beds.path("P", 1600, 1000, 5000, 8990, 5000))));
+        assertEquals(1400, sheet.access().rows().stream().filter(row -> row.what().equals("turning")).toList().get(1).measured(), 11);
+        AccessSheet.Row narrow = row(sheet, "path P", "narrowest");
+        assertEquals(1400, narrow.measured(), 0.1, "of 1600 the pond takes 100 and bed A 100");
+        assertEquals(0, narrow.missing());
+    }
+
+    /** Across a path one cuts into the upper side; along it one goes across the fall. */
+    @Test
+    void aSteepPathAndACrossFallHaveTheirOwnWaysOut() {
+        List<Ground.Level> levels = List.of(
+                new Ground.Level(new Point(0, 0), 0), new Ground.Level(new Point(1500, 0), 100), new Ground.Level(new Point(0, 1000), 0));
+        GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, levels, List.of(),
+                Beds.path("P", 1200, 2000, 5000, 12000, 5000), Beds.path("Q", 1200, 5000, 2000, 5000, 12000));
+        assertEquals(List.of(WayKind.ACROSS_FALL, WayKind.STEPS_AND_RAMPS),
+                Beds.about(sheet.findings(), "path P", FindingKind.PATH_STEEP).orElseThrow().ways().stream().map(WayOut::kind).toList());
+        assertEquals(List.of(WayKind.CUT_UPPER_SIDE),
+                Beds.about(sheet.findings(), "path Q", FindingKind.PATH_CROSS_FALL).orElseThrow().ways().stream().map(WayOut::kind).toList());
+        assertEquals(Double.POSITIVE_INFINITY, row(sheet, "path P", "cross fall").measured(), "level across");
     }
 }

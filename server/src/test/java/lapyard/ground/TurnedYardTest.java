@@ -158,7 +158,7 @@ class TurnedYardTest {
             assertEquals(Math.hypot(6000, 4000), line.from().distanceMm(line.to()), 1e-9);
             assertTrue(left > 0, "the middle of the yard, (1000, 4000), lies left");
         }
-        Baseline front = out(Optional.empty(), Optional.empty(), List.of(Beds.outline(0, 2000, 8000, 2000, 8000, 9000, 0, 9000)), Beds.box("N", 0, 3000, 900, 900)).baseline().orElseThrow();
+        Baseline front = out(Optional.empty(), Optional.empty(), List.of(Beds.outline(0, 2000, 8000, 2000, 8000, 12_000, 0, 12_000)), Beds.box("N", 0, 3000, 900, 900)).baseline().orElseThrow();
         assertEquals(new Baseline(new Point(0, 2000), new Point(8000, 2000), 0), front);
     }
 
@@ -238,5 +238,15 @@ class TurnedYardTest {
         int leg = steepest;
         Beds.about(sheet.findings(), "path P", FindingKind.PATH_STEEP).ifPresent(steep ->
                 assertTrue(Told.text(steep).contains("on leg " + leg + ";"), Told.text(steep)));
+    }
+
+    /** A corner counts as square up to 1 in 1000; half of that does, twice does not. */
+    @Test
+    void aCornerAsGoodAsSquareCarriesATriangle() {
+        Baseline house = new Baseline(new Point(0, 0), new Point(12_000, 0), 0);
+        for (double lean : new double[] {0.75, 3}) {
+            Bed bed = Beds.bed("M", Beds.outline(0, 0, 2000, 0, 2000 + lean, 1500, lean, 1500), 0, 2000);
+            assertEquals(lean < 1, out(Optional.of(house), Optional.empty(), List.of(), bed).beds().get(0).square().isPresent(), lean + " in 1500");
+        }
     }
 }
