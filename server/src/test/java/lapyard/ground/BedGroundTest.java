@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
@@ -18,7 +20,10 @@ import lapyard.plan.Preparation;
 import lapyard.plan.RimGroup;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
+import lapyard.working.Working;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class BedGroundTest {
     private static final Outline YARD = Outline.rectangle(12000, 9000);
@@ -164,5 +169,52 @@ class BedGroundTest {
         assertEquals(List.of("Move it 75 mm off the wall", "Take off 2 courses"), Told.ways(snag));
         Bed off = Beds.box("A", 1000, 80, 2400, 1200);
         assertTrue(Beds.about(GroundSheet.of(Beds.garden(ground, off)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE).isEmpty());
+    }
+
+    private static Map<String, Double> inputs(BedGround ground, String key) {
+        return ground.quantities().stream().filter(q -> q.key().toString().equals(key)).findFirst().orElseThrow().working().inputs().stream()
+                .collect(Collectors.toMap(Working.Input::name, Working.Input::value));
+    }
+
+    /** However the ground is made ready the levels of the corners are told, and what comes off the bottom course only where it is cut. */
+    @ParameterizedTest
+    @EnumSource(Preparation.Soft.class)
+    void theLevelsOfTheCornersAreToldHoweverTheGroundIsMadeReady(Preparation.Soft soft) {
+        BedGround m = on(SurfaceKind.GRASS, soft, Beds.bed("M", Beds.L, 800, 1500));
+        double[] rearwards = {0, 0, 1500, 1500, 2400, 2400};
+        for (int i = 0; i < 6; i++) assertEquals(412 + (1500 + rearwards[i]) / 80, value(m, "level." + (i + 1)), 1e-9);
+        assertEquals(soft == Preparation.Soft.SCRIBE, m.quantities().stream().anyMatch(q -> q.key().toString().startsWith("scribe.")));
+        assertEquals(6.12, inputs(m, "ground.grass").get("outside faces"), 1e-9, "3.0 x 2.4 less 1.2 x 0.9");
+    }
+
+    /** Whoever follows the working of a dig comes to its number: a face of 0.1755 m2, by hand above, x 200 wide. */
+    @Test
+    void theWorkingOfALevelledTrenchGivesItsDig() {
+        BedGround m = on(SurfaceKind.GRASS, Preparation.Soft.LEVEL, Beds.bed("M", Beds.L, 800, 1500));
+        assertEquals(0.1755, inputs(m, "dig").get("face"), 1e-9);
+        assertEquals(0.1755 * 0.2, value(m, "dig"), 1e-12);
+        assertEquals(1.25 * 0.1755 * 0.2, value(m, "spoil.loose"), 1e-12);
+    }
+
+    /** Six pads of 300 x 300 under a box 2400 x 1200 at 1:80: 100 of concrete, 100 of stone and 36000 + 2 x 9000 mm2 of face over 7200 is 7.5 more. */
+    @Test
+    void padsAreDugDeeperOnASlope() {
+        BedGround box = on(SurfaceKind.SOIL, Preparation.Soft.PADS, Beds.box("N", 1000, 1000, 2400, 1200));
+        double mean = (2400 * 15 + 2 * 1200 * 7.5) / 7200;
+        assertEquals(6 * 0.09 * (0.2 + mean / 1000), value(box, "dig"), 1e-12);
+    }
+
+    @Test
+    void nothingIsSaidOfGroundThatNobodyDrewOrRead() {
+        BedGround bare = GroundSheet.of(Beds.garden(Beds.yard(YARD), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
+        assertEquals("", bare.way());
+        assertEquals(List.of(), bare.quantities());
+        BedGround drawn = GroundSheet.of(Beds.garden(new Ground(List.of(YARD), List.of(new Ground.Surface(SurfaceKind.SLAB, YARD)), List.of(), List.of(), 0),
+                Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
+        assertEquals("scribe", drawn.way());
+        assertEquals(List.of(), drawn.scribes(), "without levels nobody knows how much");
+        BedGround read = GroundSheet.of(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.STRIP, List.of()), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
+        assertEquals("scribe", read.way());
+        assertEquals(4, read.scribes().size());
     }
 }
