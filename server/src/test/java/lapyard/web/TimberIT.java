@@ -34,7 +34,7 @@ class TimberIT {
         assertTrue(board.path("coated").asBoolean());
         assertTrue(browser.text("[data-key=\"board 0 open\"]").contains("sound 1030 and 1490"));
         browser.type("[data-key=\"board 0 bad\"]", "2700-2800");
-        assertTrue(browser.text("[data-key=\"board 0\"] .wide .note.wrong").startsWith("50 beyond the end"));
+        assertTrue(browser.text("[data-key=\"board 0\"] .wide .note.wrong").startsWith("50 mm beyond the end"));
         browser.enter("[data-key=\"board 0 bad\"]", "");
         browser.click("[data-key=\"board 0 off\"]");
         assertEquals(0, page.stored(id).path("rack").size());
