@@ -115,7 +115,7 @@ class PaperIT {
         PlacesIT.opens(browser, "sheets");
         browser.until("no list", "return document.querySelectorAll('lap-sheets dl.sheets div').length > 10");
         browser.click("[data-key=\"sheet shade.pdf\"]");
-        page.says("what is missing", "give latitude, longitude and a day");
+        page.says("what is missing", "Give latitude, longitude and a day");
         browser.complaints();
         browser.click("[data-key=\"sheets how\"]");
         browser.choose("[data-key=\"sheets paper\"]", "A2");

@@ -1,10 +1,13 @@
 /** The only module that talks to the server. Paths are relative to the page, nothing leaves its origin. */
 
-/** The server answered, and said no: `snags` name place, amount and way out. */
+/** The first thing that is wrong, and how it can be put right. */
+const worst = ([snag]) => snag && [snag.text, snag.ways?.length ? `${snag.ways.join(', or ')}.` : ''].join(' ').trim();
+
+/** The server answered, and said no: `snags` name place, amount and way out; the message tells the first of them. */
 export class Refusal extends Error {
   /** @param {number} status @param {object} body problem+json, or {} */
   constructor(status, body) {
-    super(body.detail || body.title || `The server answered ${status}.`);
+    super(worst(body.snags ?? []) || body.detail || body.title || `The server answered ${status}.`);
     this.status = status;
     this.body = body;
     this.snags = Array.isArray(body.snags) ? body.snags : [];

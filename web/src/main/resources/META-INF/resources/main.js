@@ -231,7 +231,7 @@ async function start(plan) {
     await open(await api.create(plan));
     say(`${plan.name} is open.`);
   } catch (problem) {
-    say(`Not started: ${problem.snags?.[0]?.text ?? problem.message}`);
+    say(`Not started: ${problem.message}`);
   }
 }
 

@@ -119,7 +119,7 @@ export class LapCatalogue extends GardenElement {
       this.#text = file.name.toLowerCase().endsWith('.xlsx') ? await api.workbookList(await base64(file)) : await file.text();
     } catch (problem) {
       this.#text = '';
-      this.#problem = `${file.name} cannot be read: ${problem.snags?.[0]?.text ?? problem.message}`;
+      this.#problem = `${file.name} cannot be read: ${problem.message}`;
       return this.render();
     }
     return this.#show();

@@ -125,7 +125,7 @@ export class ShelfPiece extends GardenElement {
     try {
       await work();
     } catch (problem) {
-      this.problem = problem.snags?.[0]?.text ?? problem.message;
+      this.problem = problem.message;
     }
     if (this.isConnected) this.render();
   }

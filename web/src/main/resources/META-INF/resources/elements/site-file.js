@@ -60,7 +60,7 @@ export class SiteFile extends GardenElement {
     try {
       this.#seen = await api.siteFile({ file: this.#text, take, garden: this.garden.plan, ...(this.#unit ? { unit: this.#unit } : {}) });
     } catch (problem) {
-      this.#say(`Not read: ${problem.snags?.[0]?.text ?? problem.message}`);
+      this.#say(`Not read: ${problem.message}`);
       return false;
     }
     this.render();

@@ -80,8 +80,7 @@ export class SitePicture extends GardenElement {
       this.run(layPicture(data, canvas.width, canvas.height));
       this.say('The picture lies under the yard. Scale it by two points.');
     } catch (problem) {
-      const refused = problem.snags?.[0]?.text;
-      this.#problem = refused ? `${file.name} is not taken. ${refused}` : `${file.name} is not taken: ${problem.message.replace(/\.$/, '')}. Choose a PNG or JPEG picture, or a PDF.`;
+      this.#problem = problem.snags?.length ? `${file.name} is not taken. ${problem.message}` : `${file.name} is not taken: ${problem.message.replace(/\.$/, '')}. Choose a PNG or JPEG picture, or a PDF.`;
     }
     if (this.isConnected) this.render();
   }

@@ -92,7 +92,7 @@ export class SnagList extends GardenElement {
       this.garden.plans.run(setSnag(i, { photos: [...(snag.photos ?? []).filter(one => one !== id), id] }));
       this.say('The photo is kept with the garden.');
     } catch (problem) {
-      this.#problem = `${file.name} is not kept: ${problem.snags?.[0]?.text ?? problem.message}`;
+      this.#problem = `${file.name} is not kept: ${problem.message}`;
     }
     input.value = '';
     if (this.isConnected) this.render();

@@ -61,7 +61,7 @@ export class TryBar extends GardenElement {
     try {
       beside = await this.garden.api.tryOut({ garden: stands, instead: plan });
     } catch (problem) {
-      beside = { problem: problem.snags?.[0] ? `${problem.snags[0].where}: ${problem.snags[0].text}` : problem.message };
+      beside = { problem: problem.snags?.[0] ? `${problem.snags[0].where}: ${problem.message}` : problem.message };
     }
     if (this.#of === this.garden.plan) this.#beside = beside;
     return this.isConnected && this.render();
