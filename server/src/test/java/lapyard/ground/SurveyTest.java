@@ -107,4 +107,32 @@ class SurveyTest {
     void aTapeTooShortForItsLevelsIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> Survey.levelMm(1000, 1001));
     }
+
+    /** 3-4-5 to the right of the baseline; tapes that end between the marks are too short, one that ends beyond is too long. */
+    @Test
+    void tapesSayOnWhichSideTheyMeetAndHowTheyMiss() {
+        Survey.Fix.Met right = (Survey.Fix.Met) Survey.byTwoTapes("corner", 3000, 5000, 4000, false);
+        assertEquals(0, right.at().distanceMm(new Point(3000, -4000)), 1e-9);
+        assertEquals(List.of(3000.0, -4000.0), right.quantities().stream().map(one -> (double) Math.round(one.value())).toList());
+        Survey.Fix.Met mark = (Survey.Fix.Met) Survey.byTwoTapes("corner", 3000, 0, 3000, true);
+        assertEquals(0, mark.at().distanceMm(new Point(0, 0)), 1e-9);
+        for (double[] miss : new double[][] {{300, 400, 300, 0}, {2500, 400, 1100, 1}, {400, 2500, 1100, 1}}) {
+            Survey.Fix.CannotMeet none = (Survey.Fix.CannotMeet) Survey.byTwoTapes("corner", 1000, miss[0], miss[1], true);
+            assertEquals(miss[2], none.shortMm(), 1e-9);
+            assertTrue(none.stop().facts().containsKey(miss[3] > 0 ? "long" : "short"), none.stop().toString());
+        }
+        for (double[] bad : new double[][] {{0, 100, 100}, {1000, -1, 1000}, {1000, 1000, -1}}) {
+            assertThrows(IllegalArgumentException.class, () -> Survey.byTwoTapes("corner", bad[0], bad[1], bad[2], true));
+        }
+    }
+
+    /** Compass rule by its definition: half way round is moved by half of an error that lies aslant. */
+    @Test
+    void anErrorAslantIsSpreadBothWays() {
+        Survey.Walk walk = Survey.walked(List.of(
+                new Survey.Side(3000, 90), new Survey.Side(2000, 90), new Survey.Side(3060, 90), new Survey.Side(1940, 90)));
+        assertEquals(Math.hypot(60, 60), walk.closingErrorMm(), 1e-9);
+        assertEquals(0, walk.corners().get(2).distanceMm(new Point(3000, 2000)), 1e-9);
+        assertEquals(0, walk.adjusted().get(2).distanceMm(new Point(3000 + 30, 2000 - 30)), 1e-9);
+    }
 }
