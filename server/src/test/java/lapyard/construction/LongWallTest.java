@@ -37,7 +37,7 @@ class LongWallTest {
         for (int i = 0; i < 500; i++) {
             double longest = 1500 + random.nextInt(33) * 100 - 20;
             int courses = 1 + i % 3;
-            Bed bed = Beds.bed("K", Outline.rectangle(longest - 100 + random.nextInt((int) (1.3 * longest)), 1200), courses, i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL);
+            Bed bed = Beds.bed("K", Outline.rectangle(longest - 100 + random.nextInt((int) (1.3 * longest)), 1200 + (i % 5 == 0 ? random.nextInt((int) longest) : 0)), courses, i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL);
             List<Double> boards = List.of(longest, longest - 600, Math.rint(longest / 2) + 0.3);
             String name = bed.outline() + ", " + courses + " courses, boards " + longest + ", " + bed.walls().lap();
             List<LongWall> walls = LongWall.of(bed, SAW, longest, boards);
