@@ -14,6 +14,9 @@ import org.locationtech.jts.geom.Polygon;
  * side meets membrane that lies there laps over it.
  */
 final class Membrane {
+    /** What is laid is taken off with so much round it: in a yard at an angle, rounding would leave slivers along it. */
+    private static final double ROUNDING_MM = 5e-4;
+
     /** How far beyond a strip is looked for what it meets. */
     private static final double LOOK_MM = 1;
 
@@ -83,7 +86,7 @@ final class Membrane {
         List<PathWork.Strip> strips = new ArrayList<>();
         for (Leg leg : legs.get(path)) {
             Geometry free = Shapes.common(leg.band(), covers.get(path));
-            if (!laid.isEmpty()) free = Shapes.less(free, Shapes.union(laid));
+            if (!laid.isEmpty()) free = Shapes.less(free, Shapes.offset(Shapes.union(laid), ROUNDING_MM));
             List<Geometry> own = new ArrayList<>();
             for (Polygon part : Shapes.polygons(free)) {
                 double[] along = leg.along(part);

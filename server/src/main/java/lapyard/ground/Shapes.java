@@ -12,6 +12,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -30,6 +32,9 @@ final class Shapes {
     private static final double MITRE_LIMIT = 10;
 
     private static final int QUADRANT_SEGMENTS = 32;
+
+    /** A ten-thousandth of a millimetre. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e4);
 
     private Shapes() {}
 
@@ -87,11 +92,27 @@ final class Shapes {
     }
 
     static Geometry common(Geometry one, Geometry other) {
-        return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+        return overlay(one, other, OverlayNG.INTERSECTION);
     }
 
     static Geometry less(Geometry whole, Geometry taken) {
-        return OverlayNGRobust.overlay(whole, taken, OverlayNG.DIFFERENCE);
+        return overlay(whole, taken, OverlayNG.DIFFERENCE);
+    }
+
+    /**
+     * Exactly, where that gives a whole shape. Sides that all but lie on each other at an angle to the yard may leave one that
+     * crosses itself by a rounding; then with all corners on the grid.
+     */
+    private static Geometry overlay(Geometry one, Geometry other, int operation) {
+        try {
+            Geometry exact = OverlayNGRobust.overlay(one, other, operation);
+            if (exact.isValid()) return exact;
+        } catch (TopologyException crossing) {
+            // the grid has no such crossing
+        }
+        OverlayNG onGrid = new OverlayNG(one, other, GRID, operation);
+        onGrid.setStrictMode(true);
+        return onGrid.getResult();
     }
 
     static Geometry union(Collection<Geometry> shapes) {

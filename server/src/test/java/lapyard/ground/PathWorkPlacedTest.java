@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -17,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What paths take does not depend on where in the yard they lie or how they are turned; worked figures are by hand. */
 class PathWorkPlacedTest {
     static LongStream seeds() {
-        return LongStream.range(0, 40);
+        return LongStream.range(0, 120);
     }
 
     /** Turned about (0, 0), then moved; with {@code flip} of -1 mirrored first. */
@@ -72,15 +73,17 @@ class PathWorkPlacedTest {
     }
 
     /** By hand, 1000 wide, laps of 200: a path with one on either hand; five legs that wind round each other, each begins beside the one before. */
-    @Test
-    void pathsSideBySideAndAPathThatWindsAreCoveredLegByLeg() {
-        List<PathWork> three = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0), Beds.path("Q", 1000, 0, 1000, 5000, 1000),
-                Beds.path("R", 1000, 5000, -1000, 0, -1000)), List.of(), List.of());
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void pathsSideBySideAndAPathThatWindsAreCoveredLegByLeg(long seed) {
+        Turned turned = Turned.random(new Random(seed));
+        List<PathWork> three = PathWork.of(Stream.of(Beds.path("P", 1000, 0, 0, 5000, 0), Beds.path("Q", 1000, 0, 1000, 5000, 1000),
+                Beds.path("R", 1000, 5000, -1000, 0, -1000)).map(turned::of).toList(), List.of(), List.of());
         assertEquals(List.of("1000 x 5000 0/0", "1200 x 5000 0/1", "1200 x 5000 0/1"), strips(three));
         assertEquals(5 + 5, sum(three, "edging.length"), 1e-6);
         GardenPath winding = Beds.path("P", 1000, 0, 0, 4000, 0, 4000, 4000, 8000, 4000, 8000, -3000, 0, -3000);
         assertEquals(List.of("1000 x 4500 0/0; 1000 x 4200 1/0; 1000 x 4200 1/0; 1000 x 7200 1/0; 1000 x 7700 1/0"),
-                strips(PathWork.of(List.of(winding), List.of(), List.of())));
+                strips(PathWork.of(List.of(turned.of(winding)), List.of(), List.of())));
     }
 
     /**
