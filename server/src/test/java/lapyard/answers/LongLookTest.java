@@ -19,10 +19,11 @@ import org.junit.jupiter.api.Test;
 class LongLookTest {
     private record Reached(BigDecimal best, BigDecimal bound) {}
 
-    /** Twelve beds made up with a seeded random; what was searched for one depth is not remembered for another. */
+    /** Beds made up with a seeded random, whose liner a longer look lays better; what was searched for one depth is not remembered for another. */
     private static String garden(String search, int depth) {
-        return Gardens.rows(search, "1950x" + depth + "x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 "
-                + "3200x900x4 2400x700x4 3650x800x2 3600x750x3");
+        return Gardens.rows(search, "1300x" + depth + "x2 4150x1300x2 2900x1450x4 2500x1250x3 2700x850x3 1900x1050x4 3800x800x4 4150x900x4 3050x1400x2 "
+                + "1250x700x2 4100x1000x3 1150x800x2 4050x750x3 4150x1450x4 900x950x2 2450x1350x2 1900x900x2 4150x1000x2 1350x1250x3 1950x750x3 "
+                + "1400x950x2 2400x1250x2 4000x950x4 3350x1300x4 3850x1200x2");
     }
 
     private static JobSheet sheet(String search, int depth) {
@@ -32,8 +33,8 @@ class LongLookTest {
     @Test
     void neverCostsMoreAndHereCostsLessAndTellsHowFarItIs() throws Exception {
         Map<String, List<Reached>> heard = new LinkedHashMap<>();
-        JobSheet quick = sheet("short", 900);
-        String told = new GardenDesk().prepare(GivenDocument.of(garden("long", 900)), what -> (best, bound) ->
+        JobSheet quick = sheet("short", 1300);
+        String told = new GardenDesk().prepare(GivenDocument.of(garden("long", 1300)), what -> (best, bound) ->
                 heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound))).slipJson();
         JsonNode slip = new JsonMapper().readTree(told);
         BigDecimal total = new BigDecimal(slip.path("total").asText());
@@ -61,13 +62,13 @@ class LongLookTest {
         GardenDesk desk = new GardenDesk();
         AtomicReference<String> stopped = new AtomicReference<>();
         Thread looking = new Thread(() -> stopped.set(
-                desk.prepare(GivenDocument.of(garden("long", 850)), what -> (best, bound) -> Thread.currentThread().interrupt()).slipJson()));
+                desk.prepare(GivenDocument.of(garden("long", 1250)), what -> (best, bound) -> Thread.currentThread().interrupt()).slipJson()));
         looking.start();
         looking.join(60_000);
         JsonMapper mapper = new JsonMapper();
         BigDecimal early = new BigDecimal(mapper.readTree(stopped.get()).path("total").asText());
-        BigDecimal whole = new BigDecimal(mapper.readTree(desk.prepare(GivenDocument.of(garden("long", 850))).slipJson()).path("total").asText());
-        assertEquals(sheet("long", 850).slip().total(), whole, "what was cut short is not handed out");
+        BigDecimal whole = new BigDecimal(mapper.readTree(desk.prepare(GivenDocument.of(garden("long", 1250))).slipJson()).path("total").asText());
+        assertEquals(sheet("long", 1250).slip().total(), whole, "what was cut short is not handed out");
         assertTrue(whole.compareTo(early) < 0, whole + " after " + early);
     }
 }

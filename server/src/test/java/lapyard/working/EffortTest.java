@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 class EffortTest {
     /** Where an effort may hold a clock: a search that is asked for with seconds, the long look, and parts of such a one. */
     private static final Set<String> ASKED_WITH_SECONDS = Set.of("json/SolveLine", "job/SearchOptions", "stages/StagingSolver",
-            "cutting/CuttingSolver", "cutting/Lacking", "sheets/RollSolver", "cutting/Retrim", "working/Effort");
+            "cutting/BoardSets", "cutting/CuttingSolver", "cutting/Lacking", "sheets/RollSolver", "cutting/Retrim", "working/Effort");
 
     private static final Duration YEAR = Duration.ofDays(365);
 
