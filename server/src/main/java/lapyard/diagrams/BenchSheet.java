@@ -26,6 +26,9 @@ final class BenchSheet {
     /** Parts of the usual sizes, tried in this order. */
     static final double[] CLOSER = {0.94, 0.88, 0.82};
 
+    /** One sheet saved of more than these is not worth smaller type on all of them, nor laying all out again. */
+    static final int FEW_SHEETS = 40;
+
     private final String garden;
     private final String caution;
     private final BenchOptions options;
@@ -59,7 +62,8 @@ final class BenchSheet {
     }
 
     /**
-     * Sheets as they are usually laid out, or with smaller type and gaps where so little goes on to another sheet that these save it.
+     * Sheets as they are usually laid out, or, where they are few, with smaller type and gaps if so little goes on to another
+     * sheet that these save it.
      *
      * @param caution the line at the foot of every sheet
      * @param lay     draws the same on sheets of any {@link #close}
@@ -67,7 +71,7 @@ final class BenchSheet {
     static List<Page> pages(String garden, String caution, boolean imperial, BenchOptions options, Function<BenchSheet, List<Draft>> lay) {
         BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
         List<Draft> best = lay.apply(sheet);
-        for (int i = 0; i < CLOSER.length && thin(best) > 0; i++) {
+        for (int i = 0; i < CLOSER.length && best.size() <= FEW_SHEETS && thin(best) > 0; i++) {
             BenchSheet closer = new BenchSheet(garden, caution, imperial, options, CLOSER[i]);
             List<Draft> drafts = lay.apply(closer);
             if (drafts.size() < best.size() || drafts.size() == best.size() && thin(drafts) < thin(best)) {

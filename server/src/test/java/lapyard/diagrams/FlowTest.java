@@ -140,6 +140,8 @@ class FlowTest {
             assertEquals(count, texts.stream().filter(text -> text.text().startsWith("row ")).count());
             assertTrue(texts.stream().allMatch(text -> text.sizeMm() >= TypeSize.LEAST));
         }
+        int many = full * BenchSheet.FEW_SHEETS + 2;
+        assertEquals(BenchSheet.FEW_SHEETS + 1, BenchSheet.pages("Yard", "mind", false, BenchOptions.usual(false), on -> rows(on, many)).size(), "of many, one is not worth it");
     }
 
     /** Against every way to part the blocks in order. */
