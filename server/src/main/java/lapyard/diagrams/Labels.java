@@ -166,10 +166,7 @@ final class Labels {
      * @param ring what it names; the line ends in its middle
      */
     Optional<Led> anywhere(List<Point> ring, double widthMm, double heightMm) {
-        return anywhere(ring, widthMm, heightMm, false).or(() -> anywhere(ring, widthMm, heightMm, true));
-    }
-
-    private Optional<Led> anywhere(List<Point> ring, double widthMm, double heightMm, boolean crossing) {
+        Optional<Led> crossing = Optional.empty();
         Point to = Box.round(ring).centre();
         for (double away = heightMm; away < FARTHEST; away += STEP) {
             int places = (int) Math.max(DIRECTIONS, Math.min(90, away * 2));
@@ -180,11 +177,13 @@ final class Labels {
                 if (!free(plate) || !clearOfSolids(plate)) continue;
                 Point from = Rings.nearestOnEdge(plate.corners(), to);
                 List<Point> line = line(from, to);
-                if (taken.none(line, other -> Plate.overlap(line, other))
-                        && (crossing || leaders.none(line, other -> Plate.overlap(line, other)))) return Optional.of(new Led(plate, from, to));
+                if (!taken.none(line, other -> Plate.overlap(line, other))) continue;
+                Optional<Led> led = Optional.of(new Led(plate, from, to));
+                if (leaders.none(line, other -> Plate.overlap(line, other))) return led;
+                if (crossing.isEmpty()) crossing = led;
             }
         }
-        return Optional.empty();
+        return crossing;
     }
 
     /** A line as a thin ring, to be kept clear of. */

@@ -36,6 +36,7 @@ record Plate(Point centre, double widthMm, double heightMm, double turnDeg) {
             Point b = sides.get((i + 1) % sides.size());
             double x = b.y() - a.y();
             double y = a.x() - b.x();
+            if (x == 0 && y == 0) continue; // a corner that stands twice is no side
             double mostOwn = most(sides, x, y);
             double leastOwn = -most(sides, -x, -y);
             double mostOther = most(other, x, y);

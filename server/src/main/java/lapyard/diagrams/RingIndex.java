@@ -10,6 +10,7 @@ import lapyard.geometry.Point;
 /** Rings on the paper, found again by where they lie. */
 final class RingIndex {
     private static final double CELL = 12;
+    private static final double ROUND = 0.01;
     private static final long ROW = 1_000_003;
 
     private record Held(List<Point> ring, Box box) {}
@@ -21,7 +22,7 @@ final class RingIndex {
         Held held = new Held(ring, box);
         for (long x = cell(box.left()); x <= cell(box.right()); x++) {
             for (long y = cell(box.low()); y <= cell(box.high()); y++) {
-                cells.computeIfAbsent(x * ROW + y, key -> new ArrayList<>()).add(held);
+                if (Plate.overlap(square(x, y), ring)) cells.computeIfAbsent(x * ROW + y, key -> new ArrayList<>()).add(held);
             }
         }
     }
@@ -39,6 +40,11 @@ final class RingIndex {
             }
         }
         return true;
+    }
+
+    /** A cell and a little more: a long line askew lies in few of the cells of its box. */
+    private static List<Point> square(long x, long y) {
+        return new Box(x * CELL - ROUND, y * CELL - ROUND, (x + 1) * CELL + ROUND, (y + 1) * CELL + ROUND).corners();
     }
 
     private static long cell(double mm) {
