@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import lapyard.construction.BedWork;
@@ -31,8 +32,11 @@ public final class LoadInSheets {
 
     private static final double APART = 7;
 
-    /** Heights of the sketch of the yard, the first that the sheet still holds; else it has a sheet of its own. */
+    /** Heights of the sketch of the yard, the first that the sheet still holds and that leaves room for numbers; else it has a sheet of its own. */
     private static final double[] SKETCH = {100, 85, 70, 55};
+
+    /** Side of a bulk bag on paper that holds its number, mm. */
+    static final double NUMBERED = 1.5 * TypeSize.LEAST;
 
     /**
      * @param works  of the garden's beds, for the sketch of where bags are put down
@@ -57,11 +61,14 @@ public final class LoadInSheets {
     /** Where bulk bags are put down, numbered in the order in which their places are told. */
     private static void sketch(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Point> places, BenchSheet sheet, BenchOptions options, Flow flow) {
-        double high = DoubleStream.of(SKETCH).filter(flow::holds).findFirst().orElse(sheet.space().height() - 2);
         double wide = sheet.space().width();
         Box extent = PlanDrawing.extent(garden, covers);
-        Scale scale = Scale.usual(SheetLayout.needs(extent, new Box(0, 0, wide, high)) - 1e-9, garden.imperial());
-        double side = scale.paperMm(garden.terms().wayIn().bagMm());
+        DoubleFunction<Scale> scaled = high -> Scale.usual(SheetLayout.needs(extent, new Box(0, 0, wide, high)) - 1e-9, garden.imperial());
+        double bag = garden.terms().wayIn().bagMm();
+        double high = DoubleStream.of(SKETCH).filter(flow::holds).filter(one -> scaled.apply(one).paperMm(bag) >= NUMBERED).findFirst()
+                .orElse(sheet.space().height() - 2);
+        Scale scale = scaled.apply(high);
+        double side = scale.paperMm(bag);
         flow.block(new Flow.Block(high, false, (x, top) -> {
             Box field = new Box(x, top, x + wide, top + high);
             List<Shape> shapes = new ArrayList<>(PlanDrawing.picture(garden, works, covers, scale, field, options.mono()));

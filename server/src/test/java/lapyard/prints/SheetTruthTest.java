@@ -336,6 +336,17 @@ class SheetTruthTest {
         for (int i = 0; i < places.size(); i++) assertEquals(places.get(i).x(), (numbers.get(i).at().x() - left) * n, 0.5, "bag " + (i + 1));
     }
 
+    /** Bags stand a bag apart or more: their numbers on paper lie at least as far apart as a number is large, whatever room the sheet had left. */
+    @Test
+    void numbersOfBulkBagsStandApart() throws Exception {
+        for (String name : List.of("village-hall", "lock-keepers-yard", "school-courtyard")) {
+            List<Point> at = Prints.pages("load-in", sample(name), ASK).stream().flatMap(page -> page.shapes().stream()).filter(Shape.Text.class::isInstance)
+                    .map(Shape.Text.class::cast).filter(words -> words.anchor() == Shape.Anchor.MIDDLE && words.text().matches("[0-9]+")).map(Shape.Text::at).toList();
+            assertTrue(at.size() > 2, name);
+            for (int i = 0; i < at.size(); i++) for (int j = 0; j < i; j++) assertTrue(at.get(i).distanceMm(at.get(j)) > 3.7, name + ": " + (i + 1) + " and " + (j + 1));
+        }
+    }
+
     /** The piece's length, its mass and its board are the same on the course card, in Saw Day, on its label. */
     @Test
     void aPieceIsTheSameOnEachSheetThatTellsIt() throws Exception {
