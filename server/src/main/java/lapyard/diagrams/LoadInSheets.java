@@ -129,7 +129,7 @@ public final class LoadInSheets {
                         : ".")));
         if (loads.bags() > 0) {
             words.add("Bulk bags and heaps take " + Measure.counted(loads.bags(), "place") + " and are emptied where they stand"
-                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free" : ", as numbered below: " + putDown(loads) + ". Middles at "
+                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free" : ", as numbered in the sketch: " + putDown(loads) + ". Middles at "
                             + places.stream()
                                     .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
                                     .collect(Collectors.joining(", "))
