@@ -21,8 +21,8 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
-import lapyard.sizes.SizesThatGive.Growth;
 import lapyard.working.Progress;
+import lapyard.working.SecondThread;
 
 /**
  * Looks for the changes that save most, few before many. A smaller bed takes no more of most that is bought, so for each
@@ -57,12 +57,14 @@ final class SizeSearch {
     private final List<SizeLook> looks;
     private final Progress progress;
     private final JobSheet now;
-    private final SizeBounds bounds;
+    private final SearchMemory memory;
     private final SizeTrials trials;
     private SizeLook look;
     private List<Double> deepest;
     private List<Double> cheapest;
     private BigDecimal best;
+    /** 0 until something is proved. */
+    private volatile BigDecimal bound = BigDecimal.ZERO;
 
     SizeSearch(Garden garden, List<Side> sides, List<SizeLook> looks, Progress progress, SearchMemory memory) {
         if (sides.isEmpty()) {
@@ -74,30 +76,41 @@ final class SizeSearch {
         this.look = looks.get(0);
         this.progress = progress;
         this.now = Job.prepare(garden, what -> Progress.UNHEARD, memory);
-        SizeCosts costs = new SizeCosts(garden, memory);
-        this.bounds = new SizeBounds(garden, sides, costs, now.slip().total());
-        this.trials = new SizeTrials(garden, sides, memory, now, costs);
+        this.memory = memory;
+        this.trials = new SizeTrials(garden, sides, memory, now, new SizeCosts(garden, memory));
         this.best = now.slip().total();
-        this.cheapest = stay();
+        this.cheapest = trials.stay();
     }
 
-    /** What saves is looked for first and its bounds afterwards, so that a look that is ended early has found something. */
+    /** What is proved beside the looks and what could grow, which do not depend on what they find. */
+    private record Beside(BigDecimal bound, List<BigDecimal> byChanges, GrowthSearch growth, boolean stopped) {}
+
     SizesThatGive run() {
-        progress.reached(best, bounds.all());
-        boolean ended = false;
-        for (SizeLook next : looks) {
-            if (trials.stopped()) break;
-            look = next;
-            trials.begin(next);
-            ended = looked();
+        try (SecondThread<Beside> second = new SecondThread<>(this::beside)) {
+            boolean ended = false;
+            for (SizeLook next : looks) {
+                if (trials.stopped()) break;
+                look = next;
+                trials.begin(next);
+                ended = looked();
+            }
+            Beside beside = second.result();
+            progress.reached(best, bound);
+            List<SizeAnswer> front = SizeAnswer.front(trials.answers());
+            return new SizesThatGive(now, sides, front, beside.byChanges(), beside.bound(), best.compareTo(beside.bound()) == 0,
+                    beside.growth().found(), beside.growth().open(), ended && beside.growth().open().isEmpty(), trials.stopped() || beside.stopped());
         }
-        trials.begin(looks.get(looks.size() - 1).forGrowth());
-        List<Side> open = new ArrayList<>();
-        List<Growth> growth = growth(open);
-        List<BigDecimal> proved = bounds.byChanges(Math.min(look.changes(), sides.size()));
-        List<SizeAnswer> front = SizeAnswer.front(trials.answers());
-        return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, open,
-                ended && open.isEmpty(), trials.stopped());
+    }
+
+    private Beside beside() {
+        SizeCosts costs = new SizeCosts(garden, memory);
+        SizeBounds bounds = new SizeBounds(garden, sides, costs, now.slip().total());
+        bound = bounds.all();
+        SizeLook last = looks.get(looks.size() - 1);
+        SizeTrials own = new SizeTrials(garden, sides, memory, now, costs);
+        own.begin(last.forGrowth());
+        GrowthSearch growth = new GrowthSearch(sides, own, now.slip().total());
+        return new Beside(bound, bounds.byChanges(Math.min(last.changes(), sides.size())), growth, own.stopped());
     }
 
     /** @return whether it came to its end before its counts did */
@@ -131,7 +144,7 @@ final class SizeSearch {
     /** What is left of a long look goes to each size of each side, the likeliest first: an estimate may be wrong. */
     private void everySingle() {
         List<List<Double>> all = new ArrayList<>();
-        for (int i : shrinking()) sides.get(i).values().stream().filter(value -> value < 0).forEach(value -> all.add(with(stay(), i, value)));
+        for (int i : shrinking()) sides.get(i).values().stream().filter(value -> value < 0).forEach(value -> all.add(SizeTrials.with(trials.stay(), i, value)));
         if (trials.full()) return;
         all.sort(Comparator.comparing(trials::likely));
         for (List<Double> sizes : all) {
@@ -189,50 +202,65 @@ final class SizeSearch {
         List<List<Double>> all = new ArrayList<>();
         for (int deeper : shrinking()) {
             if (from.get(deeper) <= sides.get(deeper).leastMm()) continue;
-            List<Double> deep = with(from, deeper, sides.get(deeper).leastMm());
+            List<Double> deep = SizeTrials.with(from, deeper, sides.get(deeper).leastMm());
             for (int other : shrinking()) {
                 if (other == deeper || sides.get(other).parts().stream().noneMatch(part -> sides.get(deeper).touches(part.bed()))) continue;
-                sides.get(other).values().stream().filter(value -> value <= 0).forEach(value -> all.add(with(deep, other, value + 0.0)));
+                sides.get(other).values().stream().filter(value -> value <= 0).forEach(value -> all.add(SizeTrials.with(deep, other, value + 0.0)));
             }
         }
         for (int i : shrinking()) {
-            sides.get(i).values().stream().filter(value -> value <= 0 && !value.equals(from.get(i))).forEach(value -> all.add(with(from, i, value + 0.0)));
+            sides.get(i).values().stream().filter(value -> value <= 0 && !value.equals(from.get(i))).forEach(value -> all.add(SizeTrials.with(from, i, value + 0.0)));
         }
         return all;
     }
 
-    /** Sides that were halved at their least again, bed by bed and the likeliest first, as long as the garden passes. */
+    /**
+     * Sides that were halved at their least again, bed by bed and the likeliest first: all of them by their estimates, half of them where
+     * that fails a check, and so on.
+     */
     private void deepenEach() {
+        int most = Integer.MAX_VALUE;
         int misses = 0;
         Set<List<Double>> missed = new HashSet<>();
         while (misses < DEEPENED && !trials.full() && !trials.over()) {
-            Optional<List<Double>> likeliest = deeper().stream()
-                    .filter(sizes -> !missed.contains(sizes) && trials.likely(sizes).compareTo(trials.likely(deepest)) < 0)
-                    .min(Comparator.comparing(trials::likely));
-            if (likeliest.isEmpty()) return;
-            if (heard(likeliest.get()).isPresent()) {
-                deepest = likeliest.get();
+            List<Double> sizes = deepest;
+            int taken = 0;
+            for (Optional<List<Double>> next = deeper(sizes, missed); next.isPresent() && taken < most; next = deeper(sizes, missed)) {
+                sizes = next.get();
+                taken++;
+            }
+            if (taken == 0) return;
+            if (heard(sizes).isPresent()) {
+                deepest = sizes;
+                most = Integer.MAX_VALUE;
             } else {
+                missed.add(sizes);
                 misses++;
-                missed.add(likeliest.get());
+                most = Math.max(1, taken / 2);
             }
         }
     }
 
-    /** As {@link #deepest}, with the sides of a bed, or one of them, at their least or as deep as the bed can be made. */
-    private List<List<Double>> deeper() {
+    private Optional<List<Double>> deeper(List<Double> from, Set<List<Double>> missed) {
+        return deeper(from).stream()
+                .filter(sizes -> !missed.contains(sizes) && trials.likely(sizes).compareTo(trials.likely(from)) < 0)
+                .min(Comparator.comparing(trials::likely));
+    }
+
+    /** With the sides of a bed, or one of them, at their least or as deep as the bed can be made. */
+    private List<List<Double>> deeper(List<Double> from) {
         List<List<Double>> all = new ArrayList<>();
         for (int bed = 0; bed < garden.beds().size(); bed++) {
-            List<Double> whole = deepest;
+            List<Double> whole = from;
             for (int i = 0; i < sides.size(); i++) {
-                if (!sides.get(i).touches(bed) || deepest.get(i) <= sides.get(i).leastMm()) continue;
-                whole = with(whole, i, sides.get(i).leastMm());
-                all.add(with(deepest, i, sides.get(i).leastMm()));
+                if (!sides.get(i).touches(bed) || from.get(i) <= sides.get(i).leastMm()) continue;
+                whole = SizeTrials.with(whole, i, sides.get(i).leastMm());
+                all.add(SizeTrials.with(from, i, sides.get(i).leastMm()));
             }
-            if (whole != deepest) {
+            if (whole != from) {
                 all.add(whole);
                 for (int i = 0; i < sides.size(); i++) {
-                    if (whole.get(i) < deepest.get(i)) all.add(with(whole, i, Math.min(deepest.get(i), whole.get(i) + sides.get(i).stepMm())));
+                    if (whole.get(i) < from.get(i)) all.add(SizeTrials.with(whole, i, Math.min(from.get(i), whole.get(i) + sides.get(i).stepMm())));
                 }
             }
         }
@@ -247,8 +275,8 @@ final class SizeSearch {
             List<Double> whole = sizes;
             keep(found, whole);
             // the side whose change is missed least
-            int least = set.stream().min(Comparator.comparing((Integer i) -> trials.likely(with(whole, i, 0.0))).thenComparing(i -> i)).orElseThrow();
-            sizes = with(whole, least, 0.0);
+            int least = set.stream().min(Comparator.comparing((Integer i) -> trials.likely(SizeTrials.with(whole, i, 0.0))).thenComparing(i -> i)).orElseThrow();
+            sizes = SizeTrials.with(whole, least, 0.0);
             set = changing(sizes);
         }
     }
@@ -300,7 +328,7 @@ final class SizeSearch {
                 best = one.total();
                 cheapest = List.copyOf(sizes);
             }
-            progress.reached(best, bounds.all());
+            if (bound.signum() > 0) progress.reached(best, bound);
         });
         return answer;
     }
@@ -337,7 +365,7 @@ final class SizeSearch {
 
     /** The sides of the set at their least, or where that fails a check at what is known to pass. */
     private List<Double> deep(Set<Integer> set) {
-        List<Double> sizes = stay();
+        List<Double> sizes = trials.stay();
         set.forEach(i -> sizes.set(i, sides.get(i).leastMm()));
         for (int bed : trials.barredBeds(sizes)) {
             for (int i : set) {
@@ -345,18 +373,6 @@ final class SizeSearch {
             }
         }
         return sizes;
-    }
-
-    private List<Double> stay() {
-        List<Double> sizes = new ArrayList<>();
-        sides.forEach(side -> sizes.add(0.0));
-        return sizes;
-    }
-
-    private static List<Double> with(List<Double> sizes, int i, double value) {
-        List<Double> other = new ArrayList<>(sizes);
-        other.set(i, value);
-        return other;
     }
 
     /**
@@ -370,7 +386,7 @@ final class SizeSearch {
             better = false;
             for (int i : set) {
                 for (double value : sides.get(i).values()) {
-                    List<Double> other = with(sizes, i, value);
+                    List<Double> other = SizeTrials.with(sizes, i, value);
                     if (value < 0 && trials.likely(other).compareTo(trials.likely(sizes)) < 0) {
                         sizes = other;
                         better = true;
@@ -432,64 +448,11 @@ final class SizeSearch {
 
     /** All sides of the set changed by the same part of what they may give. */
     private List<Double> part(Set<Integer> set, int of, int widest) {
-        List<Double> sizes = stay();
+        List<Double> sizes = trials.stay();
         for (int i : set) {
             Side side = sides.get(i);
             sizes.set(i, -Math.ceil(-side.leastMm() / side.stepMm() * of / widest - 1e-9) * side.stepMm() + 0.0);
         }
         return sizes;
-    }
-
-    private List<Growth> growth(List<Side> open) {
-        List<Growth> growth = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) grown(i, open).ifPresent(growth::add);
-        return growth;
-    }
-
-    /**
-     * The largest growth that costs no more and passes, by halving: by estimates first, then worked out whole.
-     *
-     * @param open takes the side where the look ended before that was known
-     */
-    private Optional<Growth> grown(int index, List<Side> open) {
-        Side side = sides.get(index);
-        List<Double> values = side.values().stream().filter(value -> value > 0).toList();
-        if (values.isEmpty()) return Optional.empty();
-        int fits = -1;
-        int costs = values.size();
-        int at = likeliest(index, values);
-        if (at < costs - 1 && !trials.over()) costs = at + 1;
-        Optional<SizeAnswer> answer = Optional.empty();
-        while (costs - fits > 1 && !trials.over()) {
-            List<Double> sizes = with(stay(), index, values.get(at));
-            if (trials.full() && !trials.knows(sizes)) break;
-            Optional<SizeAnswer> here = trials.likely(sizes).compareTo(now.slip().total()) > 0 ? Optional.empty()
-                    : trials.whole(sizes).filter(one -> one.saved().signum() >= 0);
-            if (here.isPresent()) {
-                fits = at;
-                answer = here;
-            } else {
-                costs = at;
-            }
-            at = (fits + costs) / 2;
-        }
-        if (costs - fits > 1 || trials.stopped()) open.add(side);
-        boolean most = fits == values.size() - 1;
-        return answer.map(one -> new Growth(one.changes().get(0), most, one.total()));
-    }
-
-    /** The largest growth that by its estimate costs no more, by halving; -1 where none is. */
-    private int likeliest(int index, List<Double> values) {
-        int fits = -1;
-        int costs = values.size();
-        // most growths cost at once or not at all
-        for (int at = costs - 1; costs - fits > 1 && !trials.over(); at = (fits + costs) / 2) {
-            if (trials.likely(with(stay(), index, values.get(at))).compareTo(now.slip().total()) > 0) {
-                costs = at;
-            } else {
-                fits = at;
-            }
-        }
-        return fits;
     }
 }

@@ -87,6 +87,19 @@ final class SizeTrials {
         return stopped;
     }
 
+    /** All sides as they are. */
+    List<Double> stay() {
+        List<Double> sizes = new ArrayList<>();
+        sides.forEach(side -> sizes.add(0.0));
+        return sizes;
+    }
+
+    static List<Double> with(List<Double> sizes, int i, double value) {
+        List<Double> other = new ArrayList<>(sizes);
+        other.set(i, value);
+        return other;
+    }
+
     /** What the order comes to about; {@link SizeCosts#UNMADE} or more where a bed cannot be made so, or is known to fail a check. */
     BigDecimal likely(List<Double> sizes) {
         List<Outline> outlines = outlines(sizes);

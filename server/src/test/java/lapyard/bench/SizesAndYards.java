@@ -164,10 +164,15 @@ public final class SizesAndYards {
     private static final class Clock {
         private final long wallNs = System.nanoTime();
         private final long cpuNs = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        private final long allNs = all();
+
+        private static long all() {
+            return ManagementFactory.getPlatformMXBean(com.sun.management.OperatingSystemMXBean.class).getProcessCpuTime();
+        }
 
         String told() {
-            return "%.1f s wall, %.1f s of its thread".formatted((System.nanoTime() - wallNs) / 1e9,
-                    (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpuNs) / 1e9);
+            return "%.1f s wall, %.1f s of its thread, %.1f s of all threads and the compiler".formatted((System.nanoTime() - wallNs) / 1e9,
+                    (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpuNs) / 1e9, (all() - allNs) / 1e9);
         }
     }
 }
