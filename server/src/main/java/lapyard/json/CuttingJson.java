@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -12,6 +10,7 @@ import java.util.Set;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.json.Wire.Exact;
+import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 
 /** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
@@ -48,9 +47,9 @@ public final class CuttingJson {
                 pieces);
     }
 
-    private record Whole(String name, @Exact BigDecimal cost, @JsonInclude(Include.NON_NULL) @Exact BigDecimal salvage, int boards,
+    private record Whole(String name, @Exact BigDecimal cost, @IfGiven @Exact BigDecimal salvage, int boards,
             @Exact BigDecimal lowerBound, boolean proven, double seconds, List<Board> plan, List<Unplaced> unplaced,
-            @JsonInclude(Include.NON_NULL) Boolean unplacedProven, @JsonInclude(Include.NON_EMPTY) List<Way> moreBoards) {}
+            @IfGiven Boolean unplacedProven, @IfGiven List<Way> moreBoards) {}
 
     private record Board(String stock, int count, List<String> pieces, @To(EXACT) List<Double> lengths, @To(EXACT) double left) {}
 
@@ -58,7 +57,7 @@ public final class CuttingJson {
 
     private record Way(@Exact BigDecimal cost, List<More> boards) {}
 
-    private record More(@JsonInclude(Include.NON_EMPTY) String stock, int count, @To(EXACT) double atLeast, int goodFaces) {}
+    private record More(@IfGiven String stock, int count, @To(EXACT) double atLeast, int goodFaces) {}
 
     /**
      * Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. Where pieces

@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
@@ -28,6 +26,7 @@ import lapyard.ground.Rims;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.job.JobSheet;
+import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
@@ -46,8 +45,8 @@ public final class GroundJson {
 
     private GroundJson() {}
 
-    private record Whole(List<Point> outline, Usual usual, @JsonInclude(Include.NON_EMPTY) Optional<Survey> survey,
-            @JsonInclude(Include.NON_EMPTY) Optional<FallShape> fall, List<Quantity> quantities, List<BedShape> beds,
+    private record Whole(List<Point> outline, Usual usual, @IfGiven Optional<Survey> survey,
+            @IfGiven Optional<FallShape> fall, List<Quantity> quantities, List<BedShape> beds,
             List<Nearness> keepClear, List<Rims> rims, Access access) {}
 
     private record Usual(@To(1) Map<String, Double> clearances, Map<String, Standard> standards) {}
@@ -69,23 +68,23 @@ public final class GroundJson {
     private record Access(String standard, boolean named, Standard values, List<Row> rows) {}
 
     private record Row(String where, String what, @To(1) double measured, @To(1) double limit, String unit, boolean pass,
-            @To(1) double missing, @JsonInclude(Include.NON_EMPTY) Optional<Point> at) {}
+            @To(1) double missing, @IfGiven Optional<Point> at) {}
 
     private record PegsShape(Optional<Baseline> baseline, double toleranceMm,
-            @JsonInclude(Include.NON_EMPTY) Optional<Square> square, List<BedPegs> beds, ArrayNode snags) {}
+            @IfGiven Optional<Square> square, List<BedPegs> beds, ArrayNode snags) {}
 
     private record Baseline(Point from, Point to, double lengthMm, double standOffMm) {}
 
     private record BedPegs(String bed, List<Double> runningMm, List<Double> offsetsMm, List<Peg> pegs, List<StringPeg> stringPegs,
-            List<Pegs.Diagonal> diagonals, @JsonInclude(Include.NON_EMPTY) Optional<Square> square,
-            @JsonInclude(Include.NON_EMPTY) @To(2) OptionalDouble pushForTen, List<Quantity> quantities) {}
+            List<Pegs.Diagonal> diagonals, @IfGiven Optional<Square> square,
+            @IfGiven @To(2) OptionalDouble pushForTen, List<Quantity> quantities) {}
 
     private record Peg(int peg, double alongMm, double offMm, double firstMm, double secondMm, boolean flat,
-            @JsonInclude(Include.NON_EMPTY) OptionalDouble dropMm) {}
+            @IfGiven OptionalDouble dropMm) {}
 
     private record StringPeg(String wall, int past, double alongMm, double offMm) {}
 
-    private record Square(int peg, @JsonInclude(Include.NON_EMPTY) Optional<String> wall, double alongMm, double otherMm,
+    private record Square(int peg, @IfGiven Optional<String> wall, double alongMm, double otherMm,
             double acrossMm) {}
 
     private record Sun(LocalDate day, String zone, Optional<String> rise, Optional<String> set, List<BedSun> beds, double cellMm,

@@ -1,8 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
-import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -30,8 +27,10 @@ import lapyard.job.Caution;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
+import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Later;
 import lapyard.json.Wire.To;
+import lapyard.json.Wire.Unwrapped;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
 import lapyard.words.Wording;
@@ -46,16 +45,16 @@ public final class JobSheetJson {
     private JobSheetJson() {}
 
     private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<Path> paths,
-            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, Later slip, Later weekends, Later tally, Later snags, @JsonInclude(Include.NON_EMPTY) Optional<String> caution, List<Board> rack,
+            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<Board> rack,
             List<SafetyJson> provenance, List<Caution> cautions, List<String> defaults) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<Path> paths) {}
 
-    private record Order(Later slip, Later snags, @JsonInclude(Include.NON_EMPTY) Optional<String> caution) {}
+    private record Order(Later slip, Later snags, @IfGiven Optional<String> caution) {}
 
     private record Path(String id, String name, List<Outline> cover, List<Quantity> quantities) {}
 
-    private record Cutting(String section, int boardsBedByBed, Later result, @JsonUnwrapped SawWorkJson saw) {}
+    private record Cutting(String section, int boardsBedByBed, Later result, @Unwrapped SawWorkJson saw) {}
 
     private record Roll(String material, @To(3) double metresBedByBed, Optional<BigDecimal> costBedByBed, JsonNode result) {}
 
@@ -77,7 +76,7 @@ public final class JobSheetJson {
 
     /** On the floor where {@code floor} is there, else on the wall. */
     private record LinerPiece(String id, double widthMm, double heightMm, int layingOrder,
-            @JsonInclude(Include.NON_EMPTY) Optional<Rectangle> floor, @JsonInclude(Include.NON_EMPTY) Optional<String> wall) {}
+            @IfGiven Optional<Rectangle> floor, @IfGiven Optional<String> wall) {}
 
     /** @param revision of the stored garden; empty where nothing was stored */
     public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {

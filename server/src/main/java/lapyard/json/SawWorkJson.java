@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.math.BigDecimal;
 import java.util.List;
@@ -15,11 +13,12 @@ import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.Way;
 import lapyard.job.SawAdvice;
 import lapyard.json.Wire.Exact;
+import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 
 /** What stands beside a section's cutting result: boards, batches, ledger and ways to buy. */
 record SawWorkJson(List<Board> boards, BatchesShape batches, LedgerShape ledger, List<Way> ways, List<Nest> nests,
-        @JsonInclude(Include.NON_EMPTY) Optional<Ripping> ripping, List<OnHand> onHand) {
+        @IfGiven Optional<Ripping> ripping, List<OnHand> onHand) {
     record Board(int number, String stock, double lengthMm, double trimMm, List<Cut> cuts, double restMm) {}
 
     record Cut(String mark, int stage, double lengthMm, double fromMm, double toMm) {}

@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -11,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Supplier;
+import lapyard.json.Wire.IfGiven;
 import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -23,7 +22,7 @@ final class SlipJson {
 
     private record Whole(String currency, BigDecimal goods, BigDecimal total, boolean atLeast, BigDecimal lowerBound,
             boolean proven, List<Line> lines, List<Order> orders, List<Savings.Saving> savings, BigDecimal saved,
-            @JsonInclude(Include.NON_EMPTY) Optional<BedByBed> bedByBed, List<Share> shares) {}
+            @IfGiven Optional<BedByBed> bedByBed, List<Share> shares) {}
 
     /** {@code goods}, {@code delivery} and {@code total} as it could be bought; no way to buy bed by bed costs under {@code lowerBound}. */
     private record BedByBed(BigDecimal goods, BigDecimal delivery, BigDecimal total, BigDecimal lowerBound, boolean proven) {}
@@ -42,8 +41,8 @@ final class SlipJson {
 
     private record Pack(String pack, String called, long count, Optional<BigDecimal> price, String supplier, Optional<BigDecimal> cost) {}
 
-    private record Share(String owner, BigDecimal cost, @JsonInclude(Include.NON_EMPTY) OptionalDouble areaM2,
-            @JsonInclude(Include.NON_EMPTY) Optional<BigDecimal> perM2, List<Cost> lines) {}
+    private record Share(String owner, BigDecimal cost, @IfGiven OptionalDouble areaM2,
+            @IfGiven Optional<BigDecimal> perM2, List<Cost> lines) {}
 
     private record Cost(String item, BigDecimal cost) {}
 

@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -15,6 +13,7 @@ import java.util.stream.Stream;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.job.StagingCost;
+import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.Crew;
 import lapyard.plan.Rate;
@@ -38,8 +37,8 @@ final class WeekendsJson {
             boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<GardenTask.After> after, List<String> marks,
             List<String> loads, List<String> cautions) {}
 
-    private record Row(int weekend, int needDay, int orderDay, @JsonInclude(Include.NON_EMPTY) Optional<LocalDate> needBy,
-            @JsonInclude(Include.NON_EMPTY) Optional<LocalDate> orderBy, String item, String label, @To(3) double amount,
+    private record Row(int weekend, int needDay, int orderDay, @IfGiven Optional<LocalDate> needBy,
+            @IfGiven Optional<LocalDate> orderBy, String item, String label, @To(3) double amount,
             String unit, Map<String, Integer> boards, Map<String, Integer> packs) {}
 
     private record Minutes(String rate, @To(2) double minutes, String per) {}

@@ -1,41 +1,38 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
-import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.databind.BeanProperty;
-import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.JsonSerializer;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.ser.ContextualSerializer;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import com.fasterxml.jackson.databind.util.TokenBuffer;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.lang.reflect.Field;
+import java.lang.reflect.Modifier;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
-import java.util.function.ToDoubleFunction;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
@@ -61,152 +58,195 @@ final class Wire {
     @Target(ElementType.FIELD)
     @interface Exact {}
 
+    /** Is left out where it is null or an empty optional, text or list. */
+    @Retention(RetentionPolicy.RUNTIME)
+    @Target(ElementType.FIELD)
+    @interface IfGiven {}
+
+    /** A record whose fields stand among those beside it. */
+    @Retention(RetentionPolicy.RUNTIME)
+    @Target(ElementType.FIELD)
+    @interface Unwrapped {}
+
     /** Is made when it is its turn to be written, and need not be kept after that. */
     record Later(Supplier<?> shape) {}
-
-    private static final Decimal<Double> DECIMAL = new Decimal<>(Double.class, 6, one -> one);
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .nodeFactory(JsonNodeFactory.withExactBigDecimals(true))
             .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false)
-            .visibility(PropertyAccessor.ALL, Visibility.NONE)
-            .visibility(PropertyAccessor.FIELD, Visibility.ANY)
-            .propertyNamingStrategy(new WithoutUnit())
-            .addModule(new SimpleModule()
-                    .addSerializer(DECIMAL)
-                    .addSerializer(Double.TYPE, DECIMAL)
-                    .addSerializer(new Money(false))
-                    .addSerializer(new Written<>(Optional.class, Optional::isEmpty, one -> one.orElse(null)))
-                    .addSerializer(new Written<>(OptionalInt.class, OptionalInt::isEmpty, OptionalInt::getAsInt))
-                    .addSerializer(new Decimal<>(OptionalDouble.class, 6, one -> one.orElse(Double.NaN)))
-                    .addSerializer(new Written<>(Enum.class, one -> false, one -> one.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
-                    .addSerializer(new Written<>(KeepClearKind.class, one -> false, KeepClearKind::code))
-                    .addSerializer(new Written<>(Point.class, one -> false, one -> List.of(mm(one.x()), mm(one.y()))))
-                    .addSerializer(new Written<>(Later.class, one -> false, one -> one.shape().get()))
-                    .addSerializer(new Written<>(Outline.class, one -> false, Outline::corners))
-                    .addSerializer(new Written<>(Rectangle.class, one -> false, one -> new Box(one.x(), one.y(), one.widthMm(), one.depthMm())))
-                    .addSerializer(QuantityKey.class, ToStringSerializer.instance)
-                    .addSerializer(LocalDate.class, ToStringSerializer.instance)
-                    .addSerializer(LocalTime.class, ToStringSerializer.instance))
             .build();
+
+    /** How a value is written that is no field, or whose field says nothing of its decimals. */
+    private static final Form PLAIN = new Form(6, false);
+
+    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected List<Part> computeValue(Class<?> type) {
+            List<Part> parts = new ArrayList<>();
+            for (Field field : type.getDeclaredFields()) {
+                if (!Modifier.isStatic(field.getModifiers())) parts.add(Part.of(field));
+            }
+            return parts;
+        }
+    };
 
     private Wire() {}
 
     private record Box(@To(1) double x, @To(1) double y, double widthMm, double depthMm) {}
 
-    static ObjectNode of(Object shape) {
-        return MAPPER.valueToTree(shape);
-    }
+    private record Form(int decimals, boolean exact) {}
 
-    /** As {@link #of}, as text in UTF-8 and without its tree. */
-    static void write(Object shape, OutputStream out) throws IOException {
-        try {
-            MAPPER.writeValue(out, shape);
-        } catch (JsonMappingException wrapped) {
-            if (wrapped.getCause() instanceof RuntimeException ours) throw ours;
-            throw wrapped;
+    /** A field of a record. */
+    private record Part(Field field, String name, Form form, boolean ifGiven, boolean unwrapped) {
+        static Part of(Field field) {
+            field.setAccessible(true);
+            String name = field.getName();
+            String bare = name.endsWith("Mm") ? name.substring(0, name.length() - 2) : name.endsWith("Deg") ? name.substring(0, name.length() - 3) : name;
+            To to = field.getAnnotation(To.class);
+            int decimals = to != null ? to.value() : bare.length() < name.length() ? 1 : PLAIN.decimals();
+            return new Part(field, bare, new Form(decimals, field.isAnnotationPresent(Exact.class)), field.isAnnotationPresent(IfGiven.class),
+                    field.isAnnotationPresent(Unwrapped.class));
+        }
+
+        Object of(Object whole) {
+            try {
+                return field.get(whole);
+            } catch (IllegalAccessException e) {
+                throw new IllegalStateException(field + " was made readable", e);
+            }
         }
     }
 
-    static ArrayNode list(List<?> shapes) {
-        return MAPPER.valueToTree(shapes);
+    static ObjectNode of(Object shape) {
+        return (ObjectNode) tree(shape);
     }
 
-    private static JsonNode mm(double value) {
-        return number(value, 1);
+    static ArrayNode list(List<?> shapes) {
+        return (ArrayNode) tree(shapes);
+    }
+
+    private static JsonNode tree(Object shape) {
+        try (TokenBuffer tokens = new TokenBuffer(MAPPER, false)) {
+            put(shape, PLAIN, tokens);
+            return MAPPER.readTree(tokens.asParser());
+        } catch (IOException e) {
+            throw new UncheckedIOException("a tree is not written anywhere", e);
+        }
+    }
+
+    /** As {@link #of}, as text in UTF-8 and without its tree; where it fails, what was not yet written stays so. */
+    static void write(Object shape, OutputStream out) throws IOException {
+        JsonGenerator json = MAPPER.createGenerator(out);
+        put(shape, PLAIN, json);
+        json.close();
     }
 
     /** A plain decimal without trailing zeros; null where it is not finite. */
     static JsonNode number(double value, int decimals) {
         JsonNodeFactory nodes = MAPPER.getNodeFactory();
         if (!Double.isFinite(value)) return nodes.nullNode();
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
-        return rounded.scale() <= 0 && rounded.precision() - rounded.scale() <= 18
-                ? nodes.numberNode(rounded.longValueExact())
-                : nodes.numberNode(rounded);
+        BigDecimal rounded = rounded(value, decimals);
+        return whole(rounded) ? nodes.numberNode(rounded.longValueExact()) : nodes.numberNode(rounded);
     }
 
-    private static final class WithoutUnit extends PropertyNamingStrategies.NamingBase {
-        @Override
-        public String translate(String name) {
-            return name.replaceFirst("(Mm|Deg)$", "");
-        }
+    private static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
     }
 
-    private static int decimals(BeanProperty property, int otherwise) {
-        if (property == null) return otherwise;
-        To to = property.getAnnotation(To.class);
-        return to != null ? to.value() : property.getMember().getName().matches(".*(Mm|Deg)") ? 1 : otherwise;
+    private static boolean whole(BigDecimal rounded) {
+        return rounded.scale() <= 0 && rounded.precision() - rounded.scale() <= 18;
     }
 
-    /** A plain decimal without trailing zeros. */
-    private static final class Decimal<T> extends StdSerializer<T> implements ContextualSerializer {
-        private final int decimals;
-        private final ToDoubleFunction<T> as;
-
-        Decimal(Class<T> type, int decimals, ToDoubleFunction<T> as) {
-            super(type);
-            this.decimals = decimals;
-            this.as = as;
-        }
-
-        @Override
-        public JsonSerializer<?> createContextual(SerializerProvider provider, BeanProperty property) {
-            return new Decimal<>(handledType(), decimals(property, decimals), as);
-        }
-
-        @Override
-        public boolean isEmpty(SerializerProvider provider, T value) {
-            return value.equals(OptionalDouble.empty());
-        }
-
-        @Override
-        public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            json.writeTree(number(as.applyAsDouble(value), decimals));
+    private static void putNumber(double value, int decimals, JsonGenerator json) throws IOException {
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+            json.writeNumber((long) value);
+        } else if (Double.isFinite(value)) {
+            BigDecimal rounded = rounded(value, decimals);
+            if (whole(rounded)) json.writeNumber(rounded.longValueExact());
+            else json.writeNumber(rounded);
+        } else {
+            json.writeNull();
         }
     }
 
-    private static final class Money extends StdSerializer<BigDecimal> implements ContextualSerializer {
-        private final boolean number;
-
-        Money(boolean number) {
-            super(BigDecimal.class);
-            this.number = number;
-        }
-
-        @Override
-        public JsonSerializer<?> createContextual(SerializerProvider provider, BeanProperty property) {
-            return new Money(property != null && property.getAnnotation(Exact.class) != null);
-        }
-
-        @Override
-        public void serialize(BigDecimal value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            if (number) json.writeNumber(value);
-            else json.writeString(value.toPlainString());
+    /** @param form of the field in which the value stands, alone or in a list */
+    private static void put(Object value, Form form, JsonGenerator json) throws IOException {
+        if (value == null) json.writeNull();
+        else if (value instanceof String text) json.writeString(text);
+        else if (value instanceof Double number) putNumber(number, form.decimals(), json);
+        else if (value instanceof Integer number) json.writeNumber(number);
+        else if (value instanceof Long number) json.writeNumber(number);
+        else if (value instanceof Boolean truth) json.writeBoolean(truth);
+        else if (value instanceof BigDecimal amount) {
+            if (form.exact()) json.writeNumber(amount);
+            else json.writeString(amount.toPlainString());
+        } else if (value instanceof KeepClearKind kind) json.writeString(kind.code());
+        else if (value instanceof Enum<?> constant) json.writeString(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        else if (value instanceof Optional<?> given) put(given.orElse(null), PLAIN, json);
+        else if (value instanceof OptionalDouble given) putNumber(given.orElse(Double.NaN), form.decimals(), json);
+        else if (value instanceof OptionalInt given) {
+            if (given.isPresent()) json.writeNumber(given.getAsInt());
+            else json.writeNull();
+        } else if (value instanceof Later later) put(later.shape().get(), PLAIN, json);
+        else if (value instanceof Collection<?> list) putAll(list.iterator(), form, json);
+        else if (value instanceof Iterator<?> list) putAll(list, form, json);
+        else if (value instanceof Map<?, ?> map) {
+            json.writeStartObject();
+            for (Map.Entry<?, ?> entry : map.entrySet()) {
+                json.writeFieldName((String) entry.getKey());
+                put(entry.getValue(), form, json);
+            }
+            json.writeEndObject();
+        } else if (value instanceof JsonNode tree) {
+            JsonParser tokens = tree.traverse();
+            tokens.nextToken();
+            json.copyCurrentStructure(tokens);
+        } else {
+            putShape(value, json);
         }
     }
 
-    /** Something written as something else, null where it is empty. */
-    private static final class Written<T> extends StdSerializer<T> {
-        private final java.util.function.Predicate<T> empty;
-        private final java.util.function.Function<T, Object> as;
+    private static void putAll(Iterator<?> list, Form form, JsonGenerator json) throws IOException {
+        json.writeStartArray();
+        while (list.hasNext()) put(list.next(), form, json);
+        json.writeEndArray();
+    }
 
-        Written(Class<T> type, java.util.function.Predicate<T> empty, java.util.function.Function<T, Object> as) {
-            super(type);
-            this.empty = empty;
-            this.as = as;
-        }
+    private static void putShape(Object value, JsonGenerator json) throws IOException {
+        if (value instanceof Point point) {
+            json.writeStartArray();
+            putNumber(point.x(), 1, json);
+            putNumber(point.y(), 1, json);
+            json.writeEndArray();
+        } else if (value instanceof Outline outline) put(outline.corners(), PLAIN, json);
+        else if (value instanceof Rectangle box) put(new Box(box.x(), box.y(), box.widthMm(), box.depthMm()), PLAIN, json);
+        else if (value instanceof QuantityKey || value instanceof LocalDate || value instanceof LocalTime) json.writeString(value.toString());
+        else if (value instanceof Record whole) {
+            json.writeStartObject();
+            putParts(whole, json);
+            json.writeEndObject();
+        } else throw new IllegalArgumentException("no form is known for " + value.getClass());
+    }
 
-        @Override
-        public boolean isEmpty(SerializerProvider provider, T value) {
-            return empty.test(value);
+    private static void putParts(Record whole, JsonGenerator json) throws IOException {
+        for (Part part : PARTS.get(whole.getClass())) {
+            Object value = part.of(whole);
+            if (part.unwrapped()) {
+                putParts((Record) value, json);
+            } else if (!part.ifGiven() || !empty(value)) {
+                json.writeFieldName(part.name());
+                put(value, part.form(), json);
+            }
         }
+    }
 
-        @Override
-        public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            if (empty.test(value)) json.writeNull();
-            else provider.defaultSerializeValue(as.apply(value), json);
-        }
+    private static boolean empty(Object value) {
+        return value == null
+                || value instanceof Optional<?> given && given.isEmpty()
+                || value instanceof OptionalDouble number && number.isEmpty()
+                || value instanceof OptionalInt count && count.isEmpty()
+                || value instanceof String text && text.isEmpty()
+                || value instanceof Collection<?> list && list.isEmpty();
     }
 }

@@ -2,8 +2,6 @@ package lapyard.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,6 +12,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.json.Wire.Exact;
+import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.Treatment;
 import lapyard.working.Working;
@@ -25,7 +24,7 @@ class WireTest {
             OptionalDouble atMm, double notFiniteMm) {}
 
     private record Amounts(BigDecimal money, @Exact BigDecimal exact, Optional<BigDecimal> paid, Optional<BigDecimal> unpaid,
-            OptionalInt used, @JsonInclude(Include.NON_EMPTY) Optional<String> left) {}
+            OptionalInt used, @IfGiven Optional<String> left) {}
 
     private record Shapes(Outline outline, Point at, Rectangle floor, Treatment treatment, Optional<LocalDate> day) {}
 
