@@ -2,18 +2,19 @@ package lapyard.drawing;
 
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.security.DigestOutputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
+import java.util.zip.Checksum;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import lapyard.working.Abandonable;
@@ -37,7 +38,7 @@ import org.apache.fop.pdf.VersionController;
 
 /**
  * Writes pages as one PDF, each as soon as it is there: lines as lines, text as text in embedded fonts. The same pages
- * always give the same bytes: the file tells no time of writing, and its identifier is a digest of the rest of it.
+ * always give the same bytes: the file tells no time of writing, and its identifier is made of its length and two checksums.
  */
 public final class PdfWriter {
     /** PDF 32000-1:2008, 8.3.2.3: user space is in units of 1/72 inch. */
@@ -49,7 +50,7 @@ public final class PdfWriter {
     private final PdfFonts fonts = new PdfFonts();
     private final Kept document = new Kept();
     private final PdfPictures pictures = new PdfPictures(document);
-    private final DigestOutputStream out;
+    private final Counted out;
     private final List<PDFPage> pages = new ArrayList<>();
     private final PDFParentTree parents = new PDFParentTree();
     private final PDFStructElem whole;
@@ -63,7 +64,7 @@ public final class PdfWriter {
      * @param title of the whole, for the window of a viewer
      */
     public PdfWriter(OutputStream out, String title) {
-        this.out = new DigestOutputStream(out, sha256());
+        this.out = new Counted(out);
         PDFRoot root = document.getRoot();
         document.getInfo().setTitle(PlainText.of(title));
         document.getInfo().setCreator("Lapyard");
@@ -290,9 +291,7 @@ public final class PdfWriter {
         int again = text.indexOf("> <", id) + 3;
         Arrays.fill(end, id, id + ID_DIGITS, (byte) '0');
         Arrays.fill(end, again, again + ID_DIGITS, (byte) '0');
-        MessageDigest all = out.getMessageDigest();
-        all.update(end);
-        byte[] digits = HexFormat.of().formatHex(all.digest()).substring(0, ID_DIGITS).getBytes(StandardCharsets.ISO_8859_1);
+        byte[] digits = out.identifier(end).getBytes(StandardCharsets.ISO_8859_1);
         System.arraycopy(digits, 0, end, id, ID_DIGITS);
         System.arraycopy(digits, 0, end, again, ID_DIGITS);
         return end;
@@ -311,11 +310,38 @@ public final class PdfWriter {
         return bytes.toByteArray();
     }
 
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
+    /** Knows what went through it, at next to no cost: whoever hands the file out makes a digest of it. */
+    private static final class Counted extends FilterOutputStream {
+        private final Checksum one = new CRC32();
+        private final Checksum other = new CRC32C();
+        private long length;
+
+        Counted(OutputStream out) {
+            super(out);
+        }
+
+        @Override
+        public void write(int one) throws IOException {
+            write(new byte[] {(byte) one}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int count) throws IOException {
+            count(bytes, from, count);
+            out.write(bytes, from, count);
+        }
+
+        private void count(byte[] bytes, int from, int count) {
+            one.update(bytes, from, count);
+            other.update(bytes, from, count);
+            length += count;
+        }
+
+        /** @param end what is still to be written */
+        String identifier(byte[] end) {
+            count(end, 0, end.length);
+            HexFormat hex = HexFormat.of();
+            return hex.toHexDigits((int) one.getValue()) + hex.toHexDigits((int) other.getValue()) + hex.toHexDigits(length);
         }
     }
 
