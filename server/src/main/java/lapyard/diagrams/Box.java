@@ -33,6 +33,11 @@ record Box(double left, double low, double right, double high) {
         return left <= other.right && other.left <= right && low <= other.high && other.low <= high;
     }
 
+    /** Whether another box lies in this one and nowhere at its edge. */
+    boolean holds(Box other) {
+        return left < other.left && other.right < right && low < other.low && other.high < high;
+    }
+
     Point centre() {
         return new Point((left + right) / 2, (low + high) / 2);
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
@@ -69,11 +70,12 @@ public final class DaySheets {
         Flow flow = new Flow(sheet, "Weekends", "");
         byWeekend.forEach((weekend, days) -> {
             List<String> there = goods.getOrDefault(weekend, List.of());
+            Consumer<Flow> whole = weekend(flow, weekend, days, warned, there);
             Flow alone = new Flow(sheet, "Weekends", "");
-            weekend(alone, weekend, days, warned, there);
+            whole.accept(alone);
             double high = HEADED + alone.y() - sheet.space().low();
             if (alone.drafts().size() > 1 || !flow.holds(high)) flow.next();
-            weekend(flow, weekend, days, warned, there);
+            whole.accept(flow);
         });
         topUps(flow, topUps);
         return flow.drafts();
@@ -83,8 +85,8 @@ public final class DaySheets {
         return tasks.get(part.task()).work();
     }
 
-    private void weekend(Flow flow, int weekend, List<Weekends.Day> days, Map<String, List<String>> warned, List<String> goods) {
-        flow.section("Weekend " + weekend, days.stream().map(DaySheets::date).collect(Collectors.joining(" and ")), WEEKEND);
+    /** Puts a weekend on a flow; its text is measured once. */
+    private Consumer<Flow> weekend(Flow flow, int weekend, List<Weekends.Day> days, Map<String, List<String>> warned, List<String> goods) {
         Set<String> warnings = new LinkedHashSet<>();
         Set<String> cautions = new LinkedHashSet<>();
         for (Weekends.Day day : days) {
@@ -93,8 +95,7 @@ public final class DaySheets {
                 if (work(part).step().lays()) warnings.addAll(warned.getOrDefault(work(part).bed(), List.of()));
             }
         }
-        new WarningFrame(sheet, List.copyOf(warnings)).on(flow);
-        if (!goods.isEmpty()) flow.words(List.of("Must be there: " + String.join("; ", goods) + "."), SMALL, false);
+        WarningFrame frame = new WarningFrame(sheet, List.copyOf(warnings));
         double wide = flow.columnWidth(2, APART);
         List<Flow.Block> blocks = new ArrayList<>();
         days.forEach(day -> blocks.addAll(day(flow, day, wide)));
@@ -103,8 +104,14 @@ public final class DaySheets {
         if (!cautions.isEmpty()) {
             blocks.addAll(flow.lines(List.of("Mind: " + cautions.stream().map(DaySheets::sentence).collect(Collectors.joining(". ")) + "."), SMALL, true, wide));
         }
-        flow.columns(2, APART, blocks);
-        flow.gap(2);
+        String dates = days.stream().map(DaySheets::date).collect(Collectors.joining(" and "));
+        return on -> {
+            on.section("Weekend " + weekend, dates, WEEKEND);
+            frame.on(on);
+            if (!goods.isEmpty()) on.words(List.of("Must be there: " + String.join("; ", goods) + "."), SMALL, false);
+            on.columns(2, APART, blocks);
+            on.gap(2);
+        };
     }
 
     private List<Flow.Block> day(Flow flow, Weekends.Day day, double wide) {

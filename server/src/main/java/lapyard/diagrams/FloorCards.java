@@ -52,8 +52,8 @@ public final class FloorCards {
      */
     public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
         return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
-            List<BenchSheet.Draft> all = drafts(sheet, works, rolls);
-            List<BenchSheet.Draft> drafts = all.size() == 1 ? all : drafts(sheet, works, List.of());
+            Optional<List<BenchSheet.Draft>> one = withRolls(sheet, works, rolls);
+            List<BenchSheet.Draft> drafts = one.isPresent() ? one.get() : drafts(sheet, cards(sheet, works), List.of());
             return drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts;
         });
     }
@@ -63,10 +63,25 @@ public final class FloorCards {
 
     /** Whether the cards of {@link #pages} and the rolls stand on one sheet. */
     public static boolean holdsRolls(boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
-        return drafts(new BenchSheet("", CAUTION, imperial, options), works, rolls).size() == 1;
+        return withRolls(new BenchSheet("", CAUTION, imperial, options), works, rolls).isPresent();
     }
 
-    private static List<BenchSheet.Draft> drafts(BenchSheet sheet, List<BedWork> works, List<RollSheets.Material> rolls) {
+    /** Cards and rolls where one sheet holds them. */
+    private static Optional<List<BenchSheet.Draft>> withRolls(BenchSheet sheet, List<BedWork> works, List<RollSheets.Material> rolls) {
+        List<Flow.Block> cards = cards(sheet, works);
+        double high = sheet.space().height();
+        if (cards.stream().mapToDouble(card -> Math.min(card.heightMm(), high)).sum() > 2 * high) return Optional.empty();
+        return Optional.of(drafts(sheet, cards, rolls)).filter(drafts -> drafts.size() == 1);
+    }
+
+    private static List<BenchSheet.Draft> drafts(BenchSheet sheet, List<Flow.Block> cards, List<RollSheets.Material> rolls) {
+        Flow flow = new Flow(sheet, "Base and liner", "");
+        flow.columns(2, APART, cards);
+        if (!cards.isEmpty()) RollSheets.on(flow, rolls, sheet);
+        return flow.drafts();
+    }
+
+    private static List<Flow.Block> cards(BenchSheet sheet, List<BedWork> works) {
         Flow flow = new Flow(sheet, "Base and liner", "");
         double wide = flow.columnWidth(2, APART);
         Collection<List<BedWork>> alike = works.stream()
@@ -81,9 +96,7 @@ public final class FloorCards {
             if (alike.size() == 1 || whole.heightMm() > sheet.space().height() - SECTION) cards.addAll(card);
             else cards.add(whole);
         }
-        flow.columns(2, APART, cards);
-        if (!cards.isEmpty()) RollSheets.on(flow, rolls, sheet);
-        return flow.drafts();
+        return cards;
     }
 
     /** All that a card shows but the bed's code: beds for which this is equal share a card. */

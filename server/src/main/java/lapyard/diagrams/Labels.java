@@ -24,12 +24,14 @@ final class Labels {
     /** How long a leader may be, mm on paper. */
     private static final double FARTHEST = 150;
 
+    private final Box bounds;
     private final List<Point> field;
     private final RingIndex taken = new RingIndex();
     private final RingIndex leaders = new RingIndex();
     private final RingIndex solids = new RingIndex();
 
     Labels(Box field) {
+        this.bounds = field;
         this.field = field.corners();
     }
 
@@ -54,7 +56,7 @@ final class Labels {
 
     boolean free(Plate plate) {
         List<Point> corners = plate.corners();
-        return Rings.within(corners, field)
+        return (bounds.holds(Box.round(corners)) || Rings.within(corners, field))
                 && taken.none(corners, other -> Plate.overlap(corners, other))
                 && leaders.none(corners, other -> Plate.overlap(corners, other));
     }

@@ -20,6 +20,7 @@ record Plate(Point centre, double widthMm, double heightMm, double turnDeg) {
 
     /** A place on the plate, millimetres to the right and downwards from its centre, along its own sides. */
     Point at(double x, double y) {
+        if (turnDeg == 0) return new Point(centre.x() + x, centre.y() + y);
         double cos = Math.cos(Math.toRadians(turnDeg));
         double sin = Math.sin(Math.toRadians(turnDeg));
         return new Point(centre.x() + x * cos + y * sin, centre.y() - x * sin + y * cos);
@@ -37,23 +38,23 @@ record Plate(Point centre, double widthMm, double heightMm, double turnDeg) {
             double x = b.y() - a.y();
             double y = a.x() - b.x();
             if (x == 0 && y == 0) continue; // a corner that stands twice is no side
-            double mostOwn = most(sides, x, y);
-            double leastOwn = -most(sides, -x, -y);
-            double mostOther = most(other, x, y);
-            double leastOther = -most(other, -x, -y);
-            double touch = 1e-6 * Math.hypot(x, y);
-            if (mostOwn <= leastOther + touch || mostOther <= leastOwn + touch) {
-                return true;
+            double leastOwn = Double.POSITIVE_INFINITY;
+            double mostOwn = Double.NEGATIVE_INFINITY;
+            for (int k = 0; k < sides.size(); k++) {
+                double along = sides.get(k).x() * x + sides.get(k).y() * y;
+                leastOwn = Math.min(leastOwn, along);
+                mostOwn = Math.max(mostOwn, along);
             }
+            double leastOther = Double.POSITIVE_INFINITY;
+            double mostOther = Double.NEGATIVE_INFINITY;
+            for (int k = 0; k < other.size(); k++) {
+                double along = other.get(k).x() * x + other.get(k).y() * y;
+                leastOther = Math.min(leastOther, along);
+                mostOther = Math.max(mostOther, along);
+            }
+            double touch = 1e-6 * Math.sqrt(x * x + y * y);
+            if (mostOwn <= leastOther + touch || mostOther <= leastOwn + touch) return true;
         }
         return false;
-    }
-
-    private static double most(List<Point> ring, double x, double y) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (Point p : ring) {
-            most = Math.max(most, p.x() * x + p.y() * y);
-        }
-        return most;
     }
 }

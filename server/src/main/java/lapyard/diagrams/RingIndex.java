@@ -20,9 +20,11 @@ final class RingIndex {
     void put(List<Point> ring) {
         Box box = Box.round(ring);
         Held held = new Held(ring, box);
+        // in one row or column of cells a ring lies in each
+        boolean row = cell(box.left()) == cell(box.right()) || cell(box.low()) == cell(box.high());
         for (long x = cell(box.left()); x <= cell(box.right()); x++) {
             for (long y = cell(box.low()); y <= cell(box.high()); y++) {
-                if (Plate.overlap(square(x, y), ring)) cells.computeIfAbsent(x * ROW + y, key -> new ArrayList<>()).add(held);
+                if (row || Plate.overlap(square(x, y), ring)) cells.computeIfAbsent(x * ROW + y, key -> new ArrayList<>()).add(held);
             }
         }
     }
