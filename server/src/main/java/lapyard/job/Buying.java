@@ -213,10 +213,10 @@ public record Buying(List<Row> rows, int drops) {
         int days = today - first.orderDay();
         LocalDate by = start.plusDays(first.orderDay());
         int others = early.size() - 1;
-        return List.of(Finding.of(FindingKind.ORDER_LATE, Place.of(What.WEEKEND, String.valueOf(first.weekend())))
-                .with("first", Fact.name(first.label())).with("date", new Fact.Day(by)).with("others", Fact.count(others, "other lines"))
-                .by(Fact.count(days, "days"))
-                .way(WayKind.ORDER_BY, new Fact.Day(by)).way(WayKind.BEGIN_LATER_BY, Fact.count(days, "days")).way(WayKind.QUICKER_SUPPLIER));
+        Finding late = Finding.of(FindingKind.ORDER_LATE, Place.of(What.WEEKEND, String.valueOf(first.weekend())))
+                .with("first", Fact.name(first.label())).with("date", new Fact.Day(by)).by(Fact.count(days, "days"));
+        return List.of((others == 0 ? late : late.with("others", Fact.count(others, "other lines")))
+                .way(WayKind.ORDER_BY).way(WayKind.BEGIN_LATER_BY, Fact.count(days, "days")).way(WayKind.QUICKER_SUPPLIER));
     }
 
     private static String plain(double amount) {

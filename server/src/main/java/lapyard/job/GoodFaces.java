@@ -50,10 +50,12 @@ final class GoodFaces {
                 .toList();
         if (wanting.isEmpty()) return List.of();
         int given = (int) seen.stream().filter(piece -> fromRack.contains(piece.mark())).count();
-        boolean served = wanting.stream().allMatch(piece -> bought.contains(piece.mark()));
+        int lacking = (int) wanting.stream().filter(piece -> !bought.contains(piece.mark())).count();
+        boolean served = lacking == 0;
         Finding found = Finding.of(served ? FindingKind.GOOD_FACES_BOUGHT : FindingKind.GOOD_FACES_LACKING,
                         Place.of(What.TIMBER, section.id()).then(What.FIELD, "good faces"))
-                .with("wanted", Fact.count(seen.size(), "pieces")).with("given", Fact.count(given, "pieces")).by(Fact.count(wanting.size(), "pieces"))
+                .with("wanted", Fact.count(seen.size(), "pieces")).with("given", Fact.count(given, "pieces"))
+                .by(Fact.count(served ? wanting.size() : lacking, "pieces"))
                 .way(served ? WayKind.BUY_GOOD_FACES : WayKind.FIND_GOOD_FACES);
         return List.of(hiding(beds, wanting).map(found::way).orElse(found));
     }

@@ -15,6 +15,8 @@ public record Place(List<Part> parts) {
         parts = List.copyOf(parts);
     }
 
+    private static final int MOST_IN_A_SENTENCE = 3;
+
     /** What a part of a place is. {@code one} and {@code many} are its words in documents and sentences. */
     public enum What {
         BED("bed", "beds"),
@@ -67,6 +69,12 @@ public record Place(List<Part> parts) {
                 case 1 -> what.one + " " + ids.get(0);
                 default -> what.many + " " + BedNames.listed(BedNames.inOrder(ids));
             };
+        }
+
+        /** As {@link #words}, for a sentence that stands beside its place: more than three are only counted, {@code 5 beds}. */
+        public String brief() {
+            boolean many = what != What.FIELD && BedNames.compact(BedNames.inOrder(ids)).split(", ").length > MOST_IN_A_SENTENCE;
+            return many ? ids.size() + " " + what.many : words();
         }
 
         String key() {

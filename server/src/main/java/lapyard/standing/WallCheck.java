@@ -257,8 +257,10 @@ final class WallCheck {
                 .with("loose", Fact.count(loose, "joints")).with("course", Fact.name(String.valueOf(first.course())))
                 .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"));
         if (advised().hinges().stream().noneMatch(seam -> seam.wall().equals(wall))) {
-            found = found.way(WayKind.TIES_AT_JOINTS, Fact.name(wall), new Fact.Lengths(places));
+            found = found.way(WayKind.TIES_AT_JOINTS, Fact.name(wall), new Fact.Lengths(places)).way(WayKind.POSTS_AT_JOINTS, Fact.name(wall));
+        } else {
+            found = found.way(WayKind.POSTS_AT_JOINTS, Fact.name(wall), new Fact.Lengths(places));
         }
-        return new Verdict("joints", Outcome.WEAK, found.way(WayKind.POSTS_AT_JOINTS, Fact.name(wall), new Fact.Lengths(places)));
+        return new Verdict("joints", Outcome.WEAK, found);
     }
 }

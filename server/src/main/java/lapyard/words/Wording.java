@@ -98,7 +98,7 @@ public final class Wording {
     }
 
     private static Optional<String> part(Place place, String name) {
-        return of(name).filter(what -> !place.ids(what).isEmpty()).map(what -> new Place.Part(what, place.ids(what)).words());
+        return of(name).filter(what -> !place.ids(what).isEmpty()).map(what -> new Place.Part(what, place.ids(what)).brief());
     }
 
     private static Optional<What> of(String name) {

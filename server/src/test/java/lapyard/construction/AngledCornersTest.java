@@ -144,7 +144,7 @@ class AngledCornersTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertTrue(Told.text(note).equals("6 pieces with angled ends are cut by the long point, which costs 346.4 mm of timber."), Told.text(note));
+        assertTrue(Told.text(note).equals("6 pieces with angled ends take the full length of the long point, which costs 346.4 mm of timber."), Told.text(note));
     }
 
     /** Mitre set for regular outlines: half the turn, 360 / n / 2. */

@@ -66,7 +66,7 @@ class BedNTest {
         assertEquals(0, value(work.quantities(), "notches"));
         Finding note = work.findings().get(0);
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertEquals(List.of("Take three level readings of the ground", "Name the low walls"), Told.ways(note));
+        assertEquals(List.of("Take three level readings", "Name the low walls"), Told.ways(note));
     }
 
     /** 2400 x 1200 x 3 courses is 6 of 2300 and 6 of 1100: sixty such beds take 360 of each. */

@@ -119,7 +119,7 @@ class SeamsTest {
                 List.of("bed K, wall A", "bed K, wall C"),
                 snags.stream().map(Finding::where).toList());
         assertTrue(
-                Told.text(snags.get(0)).contains("needs 5900 mm; the longest board gives 4780 mm"),
+                Told.text(snags.get(0)).contains("needs 5900 mm; boards give 4780 mm"),
                 Told.text(snags.get(0)));
         assertEquals(new Finding.Amount(1120, "mm"), snags.get(0).amount().orElseThrow());
         assertEquals(

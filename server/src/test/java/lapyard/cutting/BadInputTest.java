@@ -91,7 +91,7 @@ class BadInputTest {
 
     @Test
     void whatCanNeverMakeSenseIsRefusedByName() {
-        assertEquals("stock: Board L4800 stands twice. Give one of the two another code.", refused(job("x", 4, 10, List.of(LONG.get(0), LONG.get(0)), pieces(900, 1))));
+        assertEquals("stock: Board L4800 is listed twice. Give one of the two another code.", refused(job("x", 4, 10, List.of(LONG.get(0), LONG.get(0)), pieces(900, 1))));
         assertEquals("problem: \"kerf\" is -4 mm; at least 0 mm is needed. Give a value from 0 mm to 2000000 mm.", refused(job("x", -4, 10, LONG, List.of())));
         assertEquals("problem: \"endTrim\" is NaN mm; at least 0 mm is needed. Give a value from 0 mm to 2000000 mm.", refused(job("x", 4, Double.NaN, LONG, List.of())));
         assertEquals("piece P0-0: \"length\" is 0 mm; at least 0.001 mm is needed. Give a value from 0.001 mm to 2000000 mm.", refused(job("x", 4, 10, LONG, pieces(0, 1))));

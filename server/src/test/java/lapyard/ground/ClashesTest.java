@@ -224,7 +224,7 @@ class ClashesTest {
                 List.of(),
                 0);
         Finding note = only(Clashes.of(Beds.garden(ground)));
-        assertEquals("8 m2 of the yard has no surface. Draw the surface: grass, soil and gravel take an open base on a levelled strip.", Spoken.of(note));
+        assertEquals("8 m2 of the yard has no surface. Draw the surface (grass, soil and gravel need no slats).", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
         assertEquals(8.0, note.amount().orElseThrow().value());
     }

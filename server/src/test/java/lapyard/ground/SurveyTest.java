@@ -77,7 +77,7 @@ class SurveyTest {
         Survey.Walk open = Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3084, 90), side(2000, 90)));
         assertEquals(84, open.closingErrorMm(), 1e-9);
         assertTrue(Spoken.of(open.findings().get(0))
-                .startsWith("The outline of the yard does not close by 84 mm; 20 mm is allowed. Tape the sides again"));
+                .startsWith("The outline of the yard does not close by 84 mm; 20 mm is allowed. Tape again the sides"));
         assertEquals(
                 List.of(),
                 Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3020, 90), side(2000, 90)))

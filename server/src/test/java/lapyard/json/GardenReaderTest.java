@@ -149,18 +149,18 @@ class GardenReaderTest {
             {"beds":[{"width":2400,"depth":1200,"section":"9x9"}]}     | bed A, section        | There is no section "9x9".
             {"beds":[{"width":2400,"depth":1200,"type":"Q"}]}          | bed A, type           | There is no type "Q".
             {"beds":[{"width":2400,"depth":1200,"seen":["E"]}]}        | bed A, seen           | There is no wall "E".
-            {"beds":[{"id":"B","width":2400,"depth":1200},{"id":"B","width":2400,"depth":1200}]} | bed 2, id | Bed code B stands twice.
+            {"beds":[{"id":"B","width":2400,"depth":1200},{"id":"B","width":2400,"depth":1200}]} | bed 2, id | Bed code B is listed twice.
             {"beds":[{"id":"<b>","width":2400,"depth":1200}]}          | bed 1, id             | cannot be written on a timber
             {"beds":{}}                                                | beds                  | must be a list
             {"beds":[7]}                                               | bed 1                 | must be an object
             {"bed":[]}                                                 | bed                   | Unknown field
-            {"format":2,"beds":[]}                                     | format                | The document is of format 2; this program reads format 1.
+            {"format":2,"beds":[]}                                     | format                | The document has format 2; this program reads format 1.
             {"currency":"XQZ","beds":[]}                               | currency              | not the text "XQZ"
-            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | The walls end 84 mm from where they begin: 84 mm to the right of and 0 mm behind the start.
+            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | The walls end 84 mm to the right of and 0 mm behind where they begin.
             {"beds":[{"width":2400,"depth":1200,"fill":{"layers":[{"material":"soil.topsoil","share":70}]}}]} | bed A, fill, layers | The shares of the layers add up to 70 % instead of 100 %.
             {"beds":[{"width":2400,"depth":1200,"fill":{"settlement":100}}]} | bed A, fill, settlement | 100 percent; at most 90 percent
             {"beds":[{"width":2400,"depth":1200,"finish":{"cover":0}}]} | bed A, finish, cover | at least 0.1
-            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":5},{"length":2400,"price":6}]}]}} | section S, stock length 2, length | Stock length 2400 mm stands twice.
+            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":5},{"length":2400,"price":6}]}]}} | section S, stock length 2, length | Stock length 2400 mm is listed twice.
             {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":-5}]}]}} | section S, stock length 1, price | -5; at least 0
             {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"density":100}]}} | section S, density | 100 kg/m3; at least 200 kg/m3
             {"beds":[],"rack":[{"length":2750,"bad":[[2700,2800]]}]}   | board R1, bad         | The bad part from 2700 mm to 2800 mm is not on a board of 2750 mm.

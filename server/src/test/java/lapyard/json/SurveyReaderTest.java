@@ -54,7 +54,7 @@ class SurveyReaderTest {
             {"outline":[[0,0],[9,0],[9,9]],"survey":{"walk":[{"length":9},{"length":9},{"length":9}]}} | Give "survey" or "outline", not both.
             {"survey":{}} | "corners" or "walk" is needed here.
             {"survey":{"walk":[{"length":9},{"length":9}]}} | "walk" has 2 sides; at least 3 sides are needed.
-            {"survey":{"corners":[{"along":0},{"along":9},{"first":9,"second":9}]}} | Two tapes need a second mark, "to" of "base".
+            {"survey":{"corners":[{"along":0},{"along":9},{"first":9,"second":9}]}} | Two tapes need a second mark, and "base" has no "to".
             {"survey":{"corners":[{"along":0},{"along":9},{}]}} | "first" and "second" are needed here.
             {"survey":{"base":{"to":[0,0]},"walk":[{"length":9},{"length":9},{"length":9}]}} | The two marks are 0 mm apart; at least 100 mm is needed.
             {"survey":{"walk":[{"length":900,"fall":901},{"length":900},{"length":900}]}} | "fall" is 901 mm, but "length" is only 900 mm.

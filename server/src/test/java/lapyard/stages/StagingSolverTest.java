@@ -263,7 +263,7 @@ class StagingSolverTest {
         cases.add(new Object[] {"\"a\" waits for \"b\" waits for \"a\"", problem(2, Optional.empty(),
                 task("a", 1, 1, new Wait("b", 0)), task("b", 1, 1, new Wait("a", 0)))});
         cases.add(new Object[] {"task a: The task uses 3 of resource 1, and 2 are there", problem(2, Optional.empty(), task("a", 1, 3))});
-        cases.add(new Object[] {"stands twice", problem(2, Optional.empty(), task("a", 1, 1), task("a", 1, 1))});
+        cases.add(new Object[] {"is listed twice", problem(2, Optional.empty(), task("a", 1, 1), task("a", 1, 1))});
         cases.add(new Object[] {"There is no task \"x\"", problem(2, Optional.empty(), task("a", 1, 1, new Wait("x", 0)))});
         cases.add(new Object[] {"\"lag\" is -1 clock units; at least 0 clock units is needed", problem(2, Optional.empty(), task("b", 1, 1), task("a", 1, 1, new Wait("b", -1)))});
         cases.add(new Object[] {"\"duration\" is -1 clock units", problem(2, Optional.empty(), task("a", -1, 1))});
