@@ -11,7 +11,8 @@ class Shelf {
   async save(_, plan, revision) {
     if (this.away) throw new Error('away');
     if (revision !== `"${this.revision}"`) throw Object.assign(new Error('stale'), { status: 412 });
-    if (plan.beds.some(one => one.width === 0)) throw Object.assign(new Error('no'), { status: 422, snags: [{ weight: 'STOP', where: 'bed A', text: '0 wide.' }] });
+    if (plan.name === '') throw Object.assign(new Error('The name is empty.'), { status: 400 });
+    if (plan.beds.some(one => one.width === 0)) throw Object.assign(new Error('0 wide. Make it 500 mm wide.'), { status: 422, snags: [{ weight: 'STOP', where: 'bed A', text: '0 wide.' }] });
     this.saves++;
     this.plan = plan;
     return { revision: `"${++this.revision}"`, sheet: null, merged: null };
@@ -126,8 +127,11 @@ test('a plan the store refuses is kept in the browser with the reason, and a bet
   const { keeper, kept } = keeperOf(shelf);
   keeper.put({ ...base, beds: [{ ...bed('A', 0), width: 0 }] });
   await settled();
-  equal([keeper.standing, keeper.snags[0].text, shelf.revision], ['refused', '0 wide.', 1]);
+  equal([keeper.standing, keeper.snags[0].text, keeper.why, shelf.revision], ['refused', '0 wide.', '0 wide. Make it 500 mm wide.', 1]);
   equal(Keeper.waiting(kept, 'g').plan.beds[0].width, 0);
+  keeper.put({ ...base, name: '' });
+  await settled();
+  equal([keeper.standing, keeper.why], ['refused', 'The name is empty. Undo the last change, or copy the garden.']);
   keeper.put(base);
   await settled();
   equal([keeper.standing, keeper.snags], ['kept', []]);

@@ -42,10 +42,10 @@ public final class TradeName {
         return LENGTH.matcher(sized).replaceAll(TradeName::nominal);
     }
 
-    /** A pack: {@code bag of 60 l}, {@code bag of 15.85 gal}. */
+    /** A pack: {@code bulk bag 0.75 m³}, {@code bag of 15.85 gal}. */
     static String pack(String name, boolean imperial) {
-        if (!imperial) return name;
         return CONTENT.matcher(name).replaceAll(content -> {
+            if (!imperial) return Measure.sign(content.group());
             double amount = Double.parseDouble(content.group(1));
             return content.group(2).equals("m") ? Length.feetAndInches(amount * 1000) : Measure.of(content.group(2)).orElseThrow().plain(amount, 2, true);
         });

@@ -35,8 +35,14 @@ public enum Measure {
         this.mostDecimals = mostDecimals;
     }
 
+    /** As a person reads it: {@code m²}. */
     public String unit(boolean imperial) {
-        return imperial ? imperialUnit : unit;
+        return imperial ? imperialUnit : sign(unit);
+    }
+
+    /** A metric unit with raised figures: {@code m²}, {@code kg/m³}. Documents, answers and tables write {@code m2}. */
+    public static String sign(String unit) {
+        return unit.replaceAll("(?<=m)2\\b", "²").replaceAll("(?<=m)3\\b", "³");
     }
 
     /** The amount in the garden's own unit, not rounded. */
@@ -76,7 +82,7 @@ public enum Measure {
     public static String of(double value, String unit, int decimals, boolean imperial) {
         if (unit.equals("mm")) return Length.withUnit(value, imperial);
         return of(unit).map(measure -> measure.written(value, decimals, imperial))
-                .orElseGet(() -> (BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " " + unit).strip());
+                .orElseGet(() -> (BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " " + sign(unit)).strip());
     }
 
     /** "1 board", "3 boards"; for nouns that take an s. */
@@ -84,9 +90,9 @@ public enum Measure {
         return count + " " + one + (count == 1 ? "" : "s");
     }
 
-    /** The garden's own unit for one of the job sheet. */
+    /** The garden's own unit for one of the job sheet, as tables write it: {@code m2}. */
     public static String unit(String unit, boolean imperial) {
-        return of(unit).map(measure -> measure.unit(imperial)).orElse(unit);
+        return of(unit).filter(measure -> imperial).map(measure -> measure.imperialUnit).orElse(unit);
     }
 
     /** The number that goes with {@link #unit(String, boolean)}. */

@@ -140,7 +140,7 @@ public final class GardenTables {
         Table table = new Table("Bed register", title("bed register"), List.of(
                 text("Bed", 8), text("Name", 20), text("Type", 8), length("Along"), length("Away"), new Column("Turn °", Form.ONE_DECIMAL, 8), length("Width"),
                 length("Depth"), length("Height"), new Column("Courses", Form.WHOLE, 9), new Column("Stage", Form.WHOLE, 7),
-                new Column("Timber " + Measure.METRES.unit(imperial), Form.THREE_DECIMALS, 11), new Column("Mass " + Measure.KG.unit(imperial), Form.ONE_DECIMAL, 11), new Column("Loose soil " + Measure.CUBIC_METRES.unit(imperial).replace("m3", "m³"), Form.THREE_DECIMALS, 11)));
+                new Column("Timber " + Measure.METRES.unit(imperial), Form.THREE_DECIMALS, 11), new Column("Mass " + Measure.KG.unit(imperial), Form.ONE_DECIMAL, 11), new Column("Loose soil " + Measure.CUBIC_METRES.unit(imperial), Form.THREE_DECIMALS, 11)));
         for (JobSheet.BedSheet each : sheet.beds()) {
             Bed bed = each.work().bed();
             List<Point> corners = bed.outline().corners();

@@ -92,7 +92,7 @@ public final class OrderPrint {
     }
 
     private static String planted(JobSheet sheet, boolean imperial) {
-        return Measure.SQUARE_METRES.written(areasM2(sheet).values().stream().mapToDouble(Double::doubleValue).sum(), 1, imperial).replace("m2", "m²");
+        return Measure.SQUARE_METRES.written(areasM2(sheet).values().stream().mapToDouble(Double::doubleValue).sum(), 1, imperial);
     }
 
     private static String weekends(JobSheet sheet) {

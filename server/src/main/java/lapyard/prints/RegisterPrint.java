@@ -71,6 +71,6 @@ final class RegisterPrint {
         if (found.isEmpty()) return "";
         double sum = found.stream().mapToDouble(Quantity::value).sum();
         String unit = found.get(0).unit();
-        return Measure.of(sum, unit, unit.equals("m3") ? 2 : 1, imperial).replace("m3", "m³");
+        return Measure.of(sum, unit, unit.equals("m3") ? 2 : 1, imperial);
     }
 }

@@ -58,7 +58,7 @@ record FactWords(boolean imperial) {
             return last == 0 ? choice.words().get(0) : String.join(", ", choice.words().subList(0, last)) + " or " + choice.words().get(last);
         } else if (fact instanceof Fact.Plain plain) {
             return Measure.of(plain.unit()).map(measure -> measure.plain(plain.value(), 3, imperial))
-                    .orElseGet(() -> plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + plain.unit()));
+                    .orElseGet(() -> plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + Measure.sign(plain.unit())));
         }
         throw new IllegalArgumentException("no words for a figure such as " + fact);
     }

@@ -95,11 +95,11 @@ class ClashesTest {
         Finding snag = only(snags(Beds.garden(
                 Beds.yard(YARD), Beds.box("M", 3000, 3000, 2400, 1200), Beds.box("N", 5280, 3000, 2400, 1200))));
         assertEquals("bed N", snag.where());
-        assertEquals("Bed N overlaps bed M by 0.14 m2. Move it 120 mm right.", Spoken.of(snag));
+        assertEquals("Bed N overlaps bed M by 0.14 m². Move it 120 mm right.", Spoken.of(snag));
         assertEquals(0.144, snag.amount().orElseThrow().value());
         Finding before = only(snags(Beds.garden(
                 Beds.yard(YARD), Beds.box("M", 5280, 3000, 2400, 1200), Beds.box("N", 3000, 3000, 2400, 1200))));
-        assertEquals("Bed N overlaps bed M by 0.14 m2. Move it 120 mm left, or make it 2280 mm wide.", Spoken.of(before));
+        assertEquals("Bed N overlaps bed M by 0.14 m². Move it 120 mm left, or make it 2280 mm wide.", Spoken.of(before));
     }
 
     @Test
@@ -132,7 +132,7 @@ class ClashesTest {
         }
         beds[5] = Beds.box("W", 1000, 1500, 5000, 900);
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), beds)));
-        assertEquals("Bed W overlaps beds B0-B4 by 1.8 m2. Move it to a free place.", Spoken.of(snag));
+        assertEquals("Bed W overlaps beds B0-B4 by 1.8 m². Move it to a free place.", Spoken.of(snag));
     }
 
     @Test
@@ -202,7 +202,7 @@ class ClashesTest {
                 0);
         Finding snag = only(snags(Beds.garden(ground, Beds.box("M", 4000, 3000, 2400, 1200))));
         assertEquals(
-                "Bed M stands on slab and grass, which settle differently; 0.48 m2 of it is on the smaller. "
+                "Bed M stands on slab and grass, which settle differently; 0.48 m² of it is on the smaller. "
                         + "Move it 400 mm left, make it 2000 mm wide, or give it one kind of ground.",
                 Spoken.of(snag));
         assertEquals(0.48, snag.amount().orElseThrow().value());
@@ -224,7 +224,7 @@ class ClashesTest {
                 List.of(),
                 0);
         Finding note = only(Clashes.of(Beds.garden(ground)));
-        assertEquals("8 m2 of the yard has no surface. Draw the surface (grass, soil and gravel need no slats).", Spoken.of(note));
+        assertEquals("8 m² of the yard has no surface. Draw the surface (grass, soil and gravel need no slats).", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
         assertEquals(8.0, note.amount().orElseThrow().value());
     }
@@ -241,7 +241,7 @@ class ClashesTest {
                 0);
         List<Finding> found = snags(Beds.garden(ground, Beds.box("M", 7000, 1000, 2400, 1200)));
         assertEquals(
-                "4 m2 of ground is drawn both as slab and as deck. Draw one of them back to their common edge.",
+                "4 m² of ground is drawn both as slab and as deck. Draw one of them back to their common edge.",
                 Spoken.of(Beds.about(found, "surfaces slab and deck", FindingKind.SURFACES_OVERLAP).orElseThrow()));
         assertEquals(1, found.size());
     }
@@ -291,7 +291,7 @@ class ClashesTest {
                 List.of(Beds.box("M", 3500, 1000, 2400, 1200)),
                 List.of(Beds.path("P", 1200, 3000, 0, 3000, 9000)));
         Finding note = Beds.about(Clashes.of(garden), "bed M, path P", FindingKind.PATH_UNDER_BED).orElseThrow();
-        assertEquals("Bed M takes 0.12 m2 of path P. Move it 100 mm right.", Spoken.of(note));
+        assertEquals("Bed M takes 0.12 m² of path P. Move it 100 mm right.", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
     }
 

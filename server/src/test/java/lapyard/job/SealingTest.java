@@ -64,7 +64,7 @@ class SealingTest {
         Finding snag = about(sheet).get(0);
         assertEquals(Weight.SNAG, snag.weight());
         assertEquals("bed M, cut ends", snag.where());
-        assertEquals("0.78 m2 of cut ends and notches in treated timber have no seal, and rot starts at cuts.", Told.text(snag));
+        assertEquals("0.78 m² of cut ends and notches in treated timber have no seal, and rot starts at cuts.", Told.text(snag));
         assertFalse(Told.ways(snag).isEmpty());
         assertEquals(0, litres(sheet));
     }

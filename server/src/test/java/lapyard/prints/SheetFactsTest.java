@@ -9,10 +9,12 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -95,9 +97,11 @@ class SheetFactsTest {
         Map<String, Long> there = new TreeMap<>();
         for (String one : (text("weekends", name) + " ").split("Must be there: ")) {
             String goods = one.split("\\. (?=Mon|Tue|Wed|Thu|Fri|Sat|Sun)")[0];
+            Set<String> labels = new HashSet<>();
             for (String line : goods.split("; ")) {
                 Matcher label = Pattern.compile("(.+?): (?=[0-9]+ × )(.*)").matcher(line);
                 if (!label.matches()) continue;
+                assertTrue(labels.add(label.group(1)), () -> name + ": " + label.group(1) + " is named twice in one weekend");
                 for (String pack : label.group(2).split(", (?=[0-9]+ × )")) {
                     there.merge(label.group(1) + ": " + pack.replaceFirst("^[0-9]+ × ", ""), Long.valueOf(pack.split(" × ")[0]), Long::sum);
                 }
@@ -169,7 +173,7 @@ class SheetFactsTest {
         for (SlipLine line : sheet.slip().lines()) {
             if (!line.unit().equals("m3") || line.need() <= 0) continue;
             contains(text, Measure.CUBIC_METRES.number(line.need(), 3, feet) + " " + line.label());
-            Matcher need = Pattern.compile(Pattern.quote(line.label()) + ", needs ([0-9.]+) (?:m3|cu yd)").matcher(text("slip", name));
+            Matcher need = Pattern.compile(Pattern.quote(line.label()) + ", needs ([0-9.]+) (?:m³|cu yd)").matcher(text("slip", name));
             assertTrue(need.find(), line.label());
             assertEquals(Double.parseDouble(Measure.CUBIC_METRES.number(line.need(), 3, feet)), Double.parseDouble(need.group(1)), 0.006, line.label());
         }

@@ -264,7 +264,7 @@ class StandingTest {
         assertEquals(5.08, input(m, "bearers.load", "inside"), 1e-9);
         assertEquals(0.075, input(m, "bearers.load", "width"), 1e-9);
         assertEquals(Outcome.HOLDS, verdict(m, "ground").outcome());
-        assertTrue(Told.text(verdict(m, "ground").finding()).contains("turf or filled ground bears 24 kN/m2"), Told.text(verdict(m, "ground").finding()));
+        assertTrue(Told.text(verdict(m, "ground").finding()).contains("turf or filled ground bears 24 kN/m²"), Told.text(verdict(m, "ground").finding()));
         Standing narrow = Standing.of(
                 Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, new Footing(Set.of(SurfaceKind.GRASS), 50, StrengthClass.LOWEST, false, ""));
         assertEquals(55.5, value(narrow.quantities(), "bearers.load"), 0.1);

@@ -71,17 +71,17 @@ class TaskWordsTest {
         assertEquals("""
                 saw.1: cut for stage 1, 164.0 min | 8 boards, 21 square and 3 slanted cuts at 8 settings
                 M.set-out: set out, 45.0 min
-                M.dig: dig, 146.88 min; M.set-out, set out | 0.42 m3 out, 9 barrows
-                M.pour: lay the sub-base, pour, 262.08 min; M.dig, dig | 0.21 m3 of concrete, 0.21 m3 of sub-base
+                M.dig: dig, 146.88 min; M.set-out, set out | 0.42 m³ out, 9 barrows
+                M.pour: lay the sub-base, pour, 262.08 min; M.dig, dig | 0.21 m³ of concrete, 0.21 m³ of sub-base
                 M.mark: mark pieces, 90.0 min; saw.1, pieces are cut | 18 pieces
                 M.notches: cut drain notches, 50.0 min; M.mark, pieces are marked | 5 notches
                 M.course-1: course 1, level and square, 120.0 min; M.pour + 7, concrete cures; M.mark, pieces are marked; M.notches, notches are hidden by course 1 | 6 timbers, the heaviest 34.8 kg; 2 lifts over 25 kg: M-1A, M-1F
                 M.courses: courses 2 to 3, 128.0 min; M.course-1, course 1, level and square | 12 timbers, the heaviest 34.8 kg; 4 lifts over 25 kg: M-2A, M-2F, M-3A, M-3F
-                M.coat-1: coat 1, 108.16 min; M.courses, walls stand | 13.5 m2
-                M.coat-2: coat 2, 108.16 min; M.coat-1 + 1, coat 1 dries | 13.5 m2
+                M.coat-1: coat 1, 108.16 min; M.courses, walls stand | 13.5 m²
+                M.coat-2: coat 2, 108.16 min; M.coat-1 + 1, coat 1 dries | 13.5 m²
                 M.strips: rip and cut bearer strips, 30.0 min; M.courses, walls stand | 14 bearers and beams
                 M.base: lay the base, 204.0 min; M.coat-2 + 1, finish dries, and is hidden by the base; M.strips, strips are cut | 14 bearers and beams, 54 slats
-                M.liner: line, 73.27 min; M.coat-2 + 2, finish dries, and is hidden by the liner; M.base, base and drain gaps are hidden by the liner | 14.7 m2
+                M.liner: line, 73.27 min; M.coat-2 + 2, finish dries, and is hidden by the liner; M.base, base and drain gaps are hidden by the liner | 14.7 m²
                 M.fill: fill by barrow, tread lightly, water, 344.0 min; M.liner, it is ready for soil | 43 barrows, 3.3 t
                 M.plant: plant and mulch, 76.2 min; M.fill, fill by barrow, tread lightly, water
                 M.top-up: top up, 54.0 min; M.fill + 28, soil settles
@@ -91,7 +91,7 @@ class TaskWordsTest {
                 N.course-1: course 1, level and square, 168.0 min; N.ground, ground is ready; N.mark, pieces are marked | 6 timbers, the heaviest 27.8 kg; 2 lifts over 25 kg: N-1Ab, N-1Cb; 4 brackets, 2 joint plates
                 N.courses: course 2, 112.0 min; N.course-1, course 1, level and square | 6 timbers, the heaviest 27.8 kg; 2 lifts over 25 kg: N-2Aa, N-2Ca; 4 brackets, 2 joint plates
                 N.base: lay the base, 117.0 min; N.courses, walls stand | 11 bearers and beams, 28 slats
-                N.liner: line, 34.75 min; N.courses, walls stand; N.base, base and drain gaps are hidden by the liner | 6.9 m2
+                N.liner: line, 34.75 min; N.courses, walls stand; N.base, base and drain gaps are hidden by the liner | 6.9 m²
                 N.fill: fill by barrow, tread lightly, water, 112.0 min; N.liner, it is ready for soil | 14 barrows, 1.0 t
                 N.plant: plant and mulch, 42.0 min; N.fill, fill by barrow, tread lightly, water
                 N.top-up: top up, 30.0 min; N.fill + 28, soil settles

@@ -31,7 +31,7 @@ class FindingsOfGardensTest {
     /** Numbers that are part of a name or have their unit behind them; slopes, sections, dates and places in the yard too. */
     private static final Pattern NAMED = Pattern.compile("(?i)\\b(beds?|bed groups?|walls?|course|corner|weekends?|reading|leg|point|side|piece|boards?|paths?|timber|liner|base"
             + "|surface|task|group|screws of|membrane|stamped|section) ([\\w-]+(, | and ))*[\\w-]*\\d[\\w-]*(( and|,) [\\w-]+)*");
-    private static final Pattern MEASURED = Pattern.compile("(\\([-\\d., '\"/]+\\)|\\d[\\d., x]*( and [\\d.]+)?) ?(mm|m2|m3|kg|kN|kN/m2|kg/m2|m|lb|sq ft|cu yd|ft|lbf|psf|%|degrees|person-hours)\\b"
+    private static final Pattern MEASURED = Pattern.compile("(\\([-\\d., '\"/]+\\)|\\d[\\d., x]*( and [\\d.]+)?) ?(mm|m²|m³|kg|kN|kN/m²|kg/m²|m|lb|sq ft|cu yd|ft|lbf|psf|%|degrees|person-hours)(?!\\w)"
             + "|\\d+ %|[-\\d' /]+[\"']|1:\\d[\\d.]*|[A-Z]{3} [\\d.]+|[A-Z]\\w+day \\d+ \\w+ \\d{4}|\\b\\d+ [A-Z][a-z]{2}\\b|\\d+x\\d+|\\bC\\d\\d\\b");
     private static final Pattern COUNTED = Pattern.compile("\\d+ [a-z]{3,}[a-z -]*");
 

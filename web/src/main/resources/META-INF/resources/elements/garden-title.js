@@ -188,7 +188,7 @@ function standingOf(keeper) {
         : 'The server cannot be reached. Your changes are kept in this browser and sent when it is back. ',
       acts: [['Try now', () => keeper.again()]],
     };
-    case 'refused': return { text: `Not saved: ${keeper.snags[0]?.text ?? 'the store refuses it.'}`, acts: [] };
+    case 'refused': return { text: `Not saved: ${keeper.why}`, acts: [] };
     case 'clash': return { text: 'Someone else changed the same thing. Choose below.', acts: [] };
     default: return { text: 'Saved.', acts: [] };
   }

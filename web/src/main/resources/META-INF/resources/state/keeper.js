@@ -2,6 +2,7 @@ import { equal, merged } from './merge.js';
 
 /** Waits between tries while the server is away, milliseconds; the last one is repeated. */
 const WAITS = [1000, 2000, 4000, 8000, 15000];
+const UNDO = 'Undo the last change, or copy the garden';
 
 /** From here on the order is fetched before the rest of the job sheet, which takes its time to come and to be read. */
 const MANY_BEDS = 60;
@@ -49,6 +50,8 @@ export class Keeper extends EventTarget {
     this.#base = plan;
     this.standing = 'kept';
     this.snags = [];
+    /** Why it was refused, with the way out. */
+    this.why = '';
     this.clash = null;
     this.storageFull = false;
   }
@@ -181,9 +184,9 @@ export class Keeper extends EventTarget {
 
   #stumble(problem) {
     if (problem.status) {
-      this.snags = problem.snags?.length
-        ? problem.snags
-        : [{ weight: 'STOP', where: 'garden', text: problem.message, ways: ['Undo the last change, or copy the garden.'] }];
+      const named = problem.snags?.length;
+      this.snags = named ? problem.snags : [{ weight: 'STOP', where: 'garden', text: problem.message, ways: [UNDO] }];
+      this.why = named ? problem.message : `${problem.message} ${UNDO}.`;
       this.#stand('refused');
       return;
     }
