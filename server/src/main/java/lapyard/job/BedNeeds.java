@@ -26,8 +26,10 @@ import lapyard.working.QuantityKey;
  * @param stripsMm  bearers, longest first
  * @param linerMm   width and height of each piece; empty where sizes do not have equally many
  * @param linerMm2  area of the liner, over every way to split it
+ * @param runs      each wall in each course, always in the same order; of one size only
  * @param meanMm    sum of the wall pieces' mean lengths, which is their material
- * @param amounts   by the name of the goods that are sold in packs
+ * @param amounts   by the name of the goods that are sold in packs, walls joined in the usual way
+ * @param sure      the same at the least, however walls are joined
  * @param joined    whether a wall is joined at one of the sizes, so that other pieces could be cut for it
  * @param sizes     how many it is the least over
  */
@@ -37,14 +39,30 @@ record BedNeeds(
         double[] stripsMm,
         Optional<List<double[]>> linerMm,
         double linerMm2,
+        List<Run> runs,
         double meanMm,
         Map<String, Double> amounts,
+        Map<String, Double> sure,
         boolean joined,
         int sizes) {
+
+    /** A wall in one course: as long as all its parts, of which there are no fewer however it is joined. */
+    record Run(double lengthMm, int parts) {
+        Run and(Run more) {
+            return new Run(lengthMm + more.lengthMm, parts + more.parts);
+        }
+
+        /** Whether some part of it must be longer than this. */
+        boolean longerThan(double mm) {
+            return lengthMm > parts * (mm + 1e-6);
+        }
+    }
 
     /** @param quantities construction and fill together, with what the ground takes */
     static BedNeeds of(BedWork work, List<Quantity> quantities, Optional<Point> downhill) {
         Map<Integer, List<Double>> boards = new TreeMap<>();
+        Map<List<Object>, Run> runs = new LinkedHashMap<>();
+        for (Piece piece : work.pieces()) runs.merge(List.of(piece.course(), piece.wall()), new Run(piece.lengthMm(), 1), Run::and);
         for (Piece piece : work.pieces()) boards.computeIfAbsent(piece.seen() ? 1 : 0, faces -> new ArrayList<>()).add(piece.lengthMm());
         Map<Integer, double[]> lengths = new TreeMap<>();
         boards.forEach((faces, own) -> lengths.put(faces, longestFirst(own)));
@@ -59,12 +77,19 @@ record BedNeeds(
         }
         double mean = work.pieces().stream().mapToDouble(Piece::meanMm).sum();
         return new BedNeeds(work.bed(), lengths, longestFirst(work.bottom().strips().stream().map(Strip::lengthMm).toList()),
-                Optional.of(liner), area, mean, amounts, !work.frame().seams().isEmpty(), 1);
+                Optional.of(liner), area, List.copyOf(runs.values()), mean, amounts, amounts, !work.frame().seams().isEmpty(), 1);
+    }
+
+    /** @param less what other ways to join its walls may take less, by the name of the goods */
+    BedNeeds surely(Map<String, Double> less) {
+        Map<String, Double> least = new LinkedHashMap<>(amounts);
+        less.forEach((item, amount) -> least.computeIfPresent(item, (same, all) -> Math.max(0, all - amount)));
+        return new BedNeeds(bed, boardsMm, stripsMm, linerMm, linerMm2, runs, meanMm, amounts, least, joined, sizes);
     }
 
     /** The answer if nothing is known. */
     static BedNeeds nothing(Bed bed) {
-        return new BedNeeds(bed, Map.of(), new double[0], Optional.empty(), 0, 0, Map.of(), true, 0);
+        return new BedNeeds(bed, Map.of(), new double[0], Optional.empty(), 0, List.of(), 0, Map.of(), Map.of(), true, 0);
     }
 
     /**
@@ -72,10 +97,10 @@ record BedNeeds(
      * goes by lengths and areas grow with each span. How many bearers and slats a floor takes does not, so they count nothing.
      */
     BedNeeds orLarger() {
-        Map<String, Double> sure = new LinkedHashMap<>(amounts);
-        sure.remove("slats");
+        Map<String, Double> grown = new LinkedHashMap<>(sure);
+        grown.remove("slats");
         return new BedNeeds(bed, new TreeMap<>(Map.of(0, allBoards())), new double[0],
-                linerMm.filter(pieces -> pieces.size() <= 1), linerMm2, meanMm, sure, joined, sizes + 1);
+                linerMm.filter(pieces -> pieces.size() <= 1), linerMm2, List.of(), meanMm, grown, grown, joined, sizes + 1);
     }
 
     /** The least of both. Which walls are seen may differ, so the faces are not asked for any more. */
@@ -93,11 +118,11 @@ record BedNeeds(
             liner = Optional.of(pieces);
         }
         Map<String, Double> both = new LinkedHashMap<>();
-        amounts.forEach((item, amount) -> {
-            if (other.amounts.containsKey(item)) both.put(item, Math.min(amount, other.amounts.get(item)));
+        sure.forEach((item, amount) -> {
+            if (other.sure.containsKey(item)) both.put(item, Math.min(amount, other.sure.get(item)));
         });
-        return new BedNeeds(bed, boards, least(stripsMm, other.stripsMm), liner, Math.min(linerMm2, other.linerMm2),
-                Math.min(meanMm, other.meanMm), both, joined || other.joined, sizes + other.sizes);
+        return new BedNeeds(bed, boards, least(stripsMm, other.stripsMm), liner, Math.min(linerMm2, other.linerMm2), List.of(),
+                Math.min(meanMm, other.meanMm), both, both, joined || other.joined, sizes + other.sizes);
     }
 
     private double[] allBoards() {

@@ -17,8 +17,11 @@ import java.util.stream.Collectors;
 import lapyard.catalogue.Goods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.StockLength;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
+import lapyard.construction.Construction;
+import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
@@ -44,6 +47,7 @@ import lapyard.plan.WayKind;
 import lapyard.working.Effort;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKey;
+import lapyard.working.QuantityKind;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -61,6 +65,11 @@ public final class SizeCosts {
     /** Stands for what cannot be made: more than any order. */
     public static final BigDecimal UNMADE = new BigDecimal("1e12");
 
+    private static final double NO_JOINTS_MM = 1e9;
+
+    /** Ways to join one bed's walls that are looked at one by one, and sizes of the bed at which they are. */
+    private static final int MOST_WAYS = 32;
+
     /** A bound is asked for a few times only. */
     private static final Effort PROOF = Effort.ofSteps(20_000, 2_000);
 
@@ -76,8 +85,10 @@ public final class SizeCosts {
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
     /** Keyed by the range itself, as callers pass the same one again. */
     private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
+    private final Map<List<Object>, BedNeeds> sure = new HashMap<>();
     private final Map<Range, Boolean> offPaths = new IdentityHashMap<>();
     private final Map<Cut, Price> cut = new HashMap<>();
+    private final Map<Section, Longest> longests = new HashMap<>();
     private final Map<String, RollGoods.Least> rolled = new HashMap<>();
     private final BigDecimal charges;
     private final BigDecimal leastCharges;
@@ -136,11 +147,45 @@ public final class SizeCosts {
         return price(all, true, look).likely();
     }
 
-    /** Whether the bed's walls can be cut from what is sold, long ones joined. */
+    /** Whether the bed's walls can be cut from what is sold and what is on hand, long ones joined. */
     public boolean makeable(int bed, Outline outline) {
         BedNeeds own = needs(bed, outline);
-        double longest = PooledTimber.longestPieceMm(garden, own.bed().section());
-        return own.boardsMm().values().stream().allMatch(lengths -> lengths[0] <= longest + 1e-6);
+        Longest longest = longest(own.bed().section());
+        return own.boardsMm().values().stream().allMatch(lengths -> lengths[0] <= longest.mm() + 1e-6)
+                && own.runs().stream().filter(run -> run.longerThan(longest.boughtMm())).count() <= longest.onHand();
+    }
+
+    /** Whether a wall of the bed is joined. */
+    public boolean joined(int bed, Outline outline) {
+        return needs(bed, outline).joined();
+    }
+
+    /** Whether more walls than there are long boards on hand need one at both of these outlines and, as walls grow from one to the other, at all between. */
+    public boolean neverMakeable(int bed, Outline least, Outline most) {
+        Longest longest = longest(needs(bed, least).bed().section());
+        List<BedNeeds.Run> from = needs(bed, least).runs();
+        List<BedNeeds.Run> to = needs(bed, most).runs();
+        int needed = 0;
+        for (int i = 0; i < from.size(); i++) {
+            if (from.get(i).longerThan(longest.boughtMm()) && from.get(i).parts() == 1 && to.get(i).parts() == 1) needed++;
+        }
+        return needed > longest.onHand();
+    }
+
+    /**
+     * @param mm       longest piece that any board gives
+     * @param boughtMm longest piece that a board gives of which more can be bought
+     * @param onHand   boards that give a longer one
+     */
+    private record Longest(double mm, double boughtMm, int onHand) {}
+
+    private Longest longest(Section section) {
+        return longests.computeIfAbsent(section, same -> {
+            double trimsMm = 2 * garden.goods().saw().endTrimMm();
+            double boughtMm = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0) - trimsMm;
+            int onHand = RackRuns.of(garden, section, true).stream().filter(run -> run.lengthMm() - trimsMm > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
+            return new Longest(PooledTimber.longestPieceMm(garden, section), boughtMm, onHand);
+        });
     }
 
     /**
@@ -154,7 +199,7 @@ public final class SizeCosts {
         for (int i = 0; i < ranges.size(); i++) {
             Range range = ranges.get(i);
             if (range.least().equals(range.most())) {
-                all.add(needs(i, range.least()));
+                all.add(surely(i, range.least(), true));
                 pathsStay &= range.least().equals(garden.beds().get(i).outline());
                 continue;
             }
@@ -171,10 +216,12 @@ public final class SizeCosts {
      * @param least the one with all stretches at their least, {@code most} with all at their most
      * @param growing whether every wall becomes longer from the least to the most
      * @param each  every one of them, where they are few enough to look at each; else empty
+     * @param corners of those that can be made none has walls shorter than each of these; empty where each is looked at
      */
-    public record Range(Outline least, Outline most, boolean growing, List<Outline> each) {
+    public record Range(Outline least, Outline most, boolean growing, List<Outline> each, List<Outline> corners) {
         public Range {
             each = List.copyOf(each);
+            corners = List.copyOf(corners);
         }
     }
 
@@ -188,13 +235,14 @@ public final class SizeCosts {
 
     private BedNeeds least(int index, Range range) {
         if (!sameFloor(index, range.least()) || !sameFloor(index, range.most())) return BedNeeds.nothing(garden.beds().get(index));
-        if (range.each().isEmpty()) {
-            if (!range.growing()) return BedNeeds.nothing(garden.beds().get(index));
-            boolean joined = needs(index, range.most()).joined();
-            BedNeeds least = needs(index, range.least()).orLarger();
-            return joined ? least.or(needs(index, range.most())) : least;
+        if (!range.each().isEmpty()) {
+            return range.each().stream().filter(outline -> makeable(index, outline)).map(outline -> surely(index, outline, range.each().size() <= MOST_WAYS)).reduce(BedNeeds::or)
+                    .orElseGet(() -> BedNeeds.nothing(garden.beds().get(index)));
         }
-        return range.each().stream().map(outline -> needs(index, outline)).reduce(BedNeeds::or).orElseThrow();
+        if (!range.growing()) return BedNeeds.nothing(garden.beds().get(index));
+        BedNeeds least = range.corners().stream().map(corner -> surely(index, corner, range.corners().size() <= MOST_WAYS).orLarger()).reduce(BedNeeds::or).orElseThrow();
+        BedNeeds most = surely(index, range.most(), true);
+        return most.joined() ? least.or(most) : least;
     }
 
     /** Whether the ground under the bed asks for the same floor at this size. */
@@ -234,6 +282,33 @@ public final class SizeCosts {
             quantities.addAll(GroundNeeds.of(ground, garden.goods().catalogue()));
             return BedNeeds.of(work, quantities, downhill);
         });
+    }
+
+    /** What the bed needs however its walls are joined: the least over all ways where they are asked for and few, else what walls of whole boards would take. */
+    private BedNeeds surely(int index, Outline outline, boolean eachWay) {
+        BedNeeds own = needs(index, outline);
+        return own.joined() ? sure.computeIfAbsent(List.of(index, outline, eachWay), same -> surely(own, eachWay)) : own;
+    }
+
+    private BedNeeds surely(BedNeeds own, boolean eachWay) {
+        Bed bed = own.bed();
+        double longestMm = longest(bed.section()).mm();
+        Map<String, Double> usual = held(bed, longestMm, Map.of());
+        Joining.Ways ways = eachWay ? Joining.alone(garden, bed, MOST_WAYS, looking) : new Joining.Ways(List.of(), false);
+        List<Map<String, Double>> others = ways.all() ? ways.joined().stream().map(way -> held(bed, longestMm, way)).toList()
+                : List.of(held(bed, NO_JOINTS_MM, Map.of()));
+        Map<String, Double> less = new HashMap<>();
+        usual.forEach((item, amount) -> less.put(item, amount - others.stream().mapToDouble(other -> other.getOrDefault(item, 0.0)).min().orElse(amount)));
+        if (!ways.all()) {
+            // every way has as few joints
+            less.remove(PackNeeds.items(bed).get(QuantityKind.JOINT_PLATES.alone()));
+            less.remove(PackNeeds.items(bed).get(QuantityKind.JOINT_SCREWS.alone()));
+        }
+        return own.surely(less);
+    }
+
+    private Map<String, Double> held(Bed bed, double longestMm, Map<Integer, SeamSplit> joined) {
+        return PackNeeds.amounts(bed, Construction.joined(bed, garden.goods().saw(), longestMm, joined).quantities());
     }
 
     private Price timber(Section section, List<BedNeeds> beds, Effort look) {
@@ -371,7 +446,11 @@ public final class SizeCosts {
 
     private Price packs(List<BedNeeds> beds, boolean pathsStay) {
         Map<String, Double> ofBeds = new LinkedHashMap<>();
-        beds.forEach(one -> one.amounts().forEach((item, amount) -> ofBeds.merge(item, amount, Double::sum)));
+        Map<String, Double> surely = new HashMap<>();
+        for (BedNeeds one : beds) {
+            one.amounts().forEach((item, amount) -> ofBeds.merge(item, amount, Double::sum));
+            one.sure().forEach((item, amount) -> surely.merge(item, amount, Double::sum));
+        }
         Map<String, Double> ofPaths = new LinkedHashMap<>();
         for (JobSheet.PathSheet path : now.paths()) {
             Map<QuantityKey, String> items = PackNeeds.items(path.path());
@@ -384,7 +463,7 @@ public final class SizeCosts {
         for (String item : all) {
             double beside = ofPaths.getOrDefault(item, 0.0);
             // what the ground under a bed takes is worked out for the sizes as they are only
-            double sure = (UNDER_BEDS.contains(item) ? 0 : ofBeds.getOrDefault(item, 0.0)) + (pathsStay ? beside : 0);
+            double sure = (UNDER_BEDS.contains(item) ? 0 : surely.getOrDefault(item, 0.0)) + (pathsStay ? beside : 0);
             sum = sum.and(new Price(pack(item, sure), pack(item, ofBeds.getOrDefault(item, 0.0) + beside)));
         }
         return sum;

@@ -1,6 +1,7 @@
 package lapyard.sizes;
 
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -22,6 +23,9 @@ final class SizeBounds {
 
     /** Sizes of all beds together that are looked at one by one, those of the beds with fewest first. */
     private static final int MOST_TOGETHER = 3_500;
+
+    /** Parts of what one bed may give that are looked at for what can be made. */
+    private static final int MOST_BOXES = 1_000;
 
     /** Pairs of sides for each of which a bound is proved. */
     private static final int MOST_PAIRS = 60;
@@ -108,7 +112,9 @@ final class SizeBounds {
             least = sides.get(i).applied(bed, least, sides.get(i).leastMm());
             most = sides.get(i).applied(bed, most, sides.get(i).mostMm());
         }
-        boolean looked = oneByOne.contains(bed) || sizes(moving) <= MOST_EACH;
+        boolean growing = moving.stream().allMatch(i -> sides.get(i).growing());
+        boolean joined = growing && costs.joined(bed, most);
+        boolean looked = !joined && oneByOne.contains(bed) || sizes(moving) <= MOST_EACH;
         List<Outline> each = looked ? List.of(garden.beds().get(bed).outline()) : List.of();
         for (int i : looked ? moving : List.<Integer>of()) {
             List<Outline> more = new ArrayList<>();
@@ -117,7 +123,45 @@ final class SizeBounds {
             }
             each = more;
         }
-        boolean growing = moving.stream().allMatch(i -> sides.get(i).growing());
-        return new Range(least, most, growing, each);
+        return new Range(least, most, growing, each, looked || !growing ? List.of() : corners(bed, moving));
+    }
+
+    /** From the first to the last of the values of each side. */
+    private record Box(int[] from, int[] to) {
+        Box with(int side, int first, int last) {
+            Box other = new Box(from.clone(), to.clone());
+            other.from[side] = first;
+            other.to[side] = last;
+            return other;
+        }
+    }
+
+    /** Least outlines of boxes of sizes that together have all that can be made, by halving what can be made in part. */
+    private List<Outline> corners(int bed, List<Integer> moving) {
+        List<Outline> corners = new ArrayList<>();
+        ArrayDeque<Box> open = new ArrayDeque<>();
+        open.add(new Box(new int[moving.size()], moving.stream().mapToInt(i -> sides.get(i).values().size() - 1).toArray()));
+        for (int boxes = 0; !open.isEmpty(); boxes++) {
+            Box box = open.poll();
+            Outline least = outline(bed, moving, box.from());
+            if (boxes >= MOST_BOXES || costs.makeable(bed, least)) {
+                corners.add(least);
+                continue;
+            }
+            Outline most = outline(bed, moving, box.to());
+            if (least.equals(most) || costs.neverMakeable(bed, least, most)) continue;
+            int widest = IntStream.range(0, moving.size()).boxed().max(Comparator.comparingInt((Integer side) -> box.to()[side] - box.from()[side])
+                    .thenComparing(Comparator.reverseOrder())).orElseThrow();
+            int middle = (box.from()[widest] + box.to()[widest]) / 2;
+            open.add(box.with(widest, box.from()[widest], middle));
+            open.add(box.with(widest, middle + 1, box.to()[widest]));
+        }
+        return corners;
+    }
+
+    private Outline outline(int bed, List<Integer> moving, int[] values) {
+        Outline outline = garden.beds().get(bed).outline();
+        for (int side = 0; side < values.length; side++) outline = sides.get(moving.get(side)).applied(bed, outline, sides.get(moving.get(side)).values().get(values[side]));
+        return outline;
     }
 }
