@@ -382,8 +382,7 @@ final class CutSearch {
             Block band = null;
             if (loose.size() < pace.sample()) {
                 loose.add(large);
-                CutTable table = CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
-                if (table != null) band = table.block(table.full(), width);
+                band = shortest(loose, width);
             } else {
                 for (int attempt = 0; attempt < pace.samples(); attempt++) {
                     Block dense = denseBand(large, loose, width);
@@ -408,6 +407,24 @@ final class CutSearch {
     }
 
     /**
+     * The shortest run of these few pieces. Little waste is allowed first, and more until there is a run. Null when the work
+     * ran out.
+     */
+    private Block shortest(List<Block> pieces, long width) {
+        List<CutTable.Item> items = items(pieces);
+        long area = 0;
+        for (Block piece : pieces) area += piece.area;
+        for (double share = 0.1; ; share *= 2.5) {
+            boolean any = share > 2;
+            CutTable.Limits limits = new CutTable.Limits(
+                    width, RollJob.NO_LIMIT, any ? Long.MAX_VALUE : (long) (share * area), any ? 0 : narrowest(pieces));
+            CutTable table = CutTable.of(items, job.turn, limits, work);
+            if (table == null) return null;
+            if (table.height(table.full(), width) < RollJob.NO_LIMIT) return table.block(table.full(), width);
+        }
+    }
+
+    /**
      * The densest band that holds the piece and any of some others. Little waste is allowed first, as the table is
      * then small, and more where that gives no band. Null when the work ran out.
      */
@@ -425,7 +442,7 @@ final class CutSearch {
         long narrowest = narrowest(sample);
         double bandArea = (double) width * Math.max(piece.width, piece.height);
         for (double share = 0.01; ; share *= 3) {
-            boolean any = share > 0.2;
+            boolean any = share > 1;
             long waste = any ? Long.MAX_VALUE : (long) (share * bandArea);
             CutTable.Limits limits = new CutTable.Limits(width, RollJob.NO_LIMIT, waste, any ? 0 : narrowest);
             CutTable table = CutTable.of(items, job.turn, limits, work);

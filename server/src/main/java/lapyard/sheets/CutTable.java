@@ -40,6 +40,9 @@ final class CutTable {
      */
     private static final double SMALL_SHARE = 0.3;
 
+    /** More than any waste; the sum of two is still a number. */
+    private static final long NONE = Long.MAX_VALUE / 2;
+
     private final List<Item> items;
     private final boolean turn;
     private final Limits limits;
@@ -48,7 +51,7 @@ final class CutTable {
     private final int selections;
     private final int[] start;
     private final long[] areas;
-    /** By selection: the least that any of its rectangles leaves uncovered. */
+    /** By selection: the least that any of its rectangles leaves uncovered; {@code NONE} where it has none. */
     private final long[] leastWaste;
 
     private long[] widths = new long[1024];
@@ -177,7 +180,7 @@ final class CutTable {
             counts[item]++;
             areas[selection] = areas[selection - stride[item]] + items.get(item).block().area;
             allowed = limits.waste == Long.MAX_VALUE
-                    ? Long.MAX_VALUE
+                    ? NONE - 1
                     : (long) (limits.waste * (SMALL_SHARE + (1 - SMALL_SHARE) * areas[selection] / whole));
             stairs = 0;
             cursor = 0;
@@ -189,9 +192,8 @@ final class CutTable {
             }
             if (total == 1) {
                 Block block = items.get(only).block();
-                offer(block.width, block.height, -(2 * only) - 1, selection);
-                if (turn && block.width != block.height)
-                    offer(block.height, block.width, -(2 * only + 1) - 1, selection);
+                offer(block, 2 * only, selection);
+                if (turn && block.width != block.height) offer(block.turn(), 2 * only + 1, selection);
             } else {
                 spent += allSingle ? partSingles(selection) : partCounts(selection, counts);
             }
@@ -233,21 +235,27 @@ final class CutTable {
     }
 
     private int join(int first, int second, int selection) {
+        // what both leave uncovered by themselves stays uncovered
+        if (leastWaste[first] + leastWaste[second] > allowed) return 0;
         int a0 = start[first];
         int a1 = start[first + 1];
         int b0 = start[second];
         int b1 = start[second + 1];
-        if (a0 == a1 || b0 == b1) return 0;
-        // what both leave uncovered by themselves stays uncovered
-        if (leastWaste[first] + leastWaste[second] > allowed) return 0;
+        // what a rectangle may cover at most
+        long most = allowed + areas[selection];
+        long whole = limits.width;
+        long narrow = limits.narrow;
+        long[] widths = this.widths;
+        long[] heights = this.heights;
         int i = a0;
         int j = b0;
         while (i < a1 && j < b1) {
             long width = widths[i] + widths[j];
-            if (width > limits.width) break;
+            if (width > whole) break;
             long ha = heights[i];
             long hb = heights[j];
-            offer(width, Math.max(ha, hb), first << 1, selection);
+            long height = Math.max(ha, hb);
+            if ((whole - width < narrow ? whole : width) * height <= most && height <= limits.height) offer(width, height, first << 1);
             if (ha >= hb) i++;
             if (hb >= ha) j++;
         }
@@ -258,26 +266,29 @@ final class CutTable {
             if (height > limits.height) break;
             long wa = widths[i];
             long wb = widths[j];
-            offer(Math.max(wa, wb), height, first << 1 | 1, selection);
+            long width = Math.max(wa, wb);
+            if ((whole - width < narrow ? whole : width) * height <= most) offer(width, height, first << 1 | 1);
             if (wa >= wb) i--;
             if (wb >= wa) j--;
         }
         return a1 - a0 + b1 - b0;
     }
 
+    /** A block alone, as it lies. */
+    private void offer(Block block, int item, int selection) {
+        long charged = limits.width - block.width < limits.narrow ? limits.width : block.width;
+        if (block.width > limits.width || block.height > limits.height) return;
+        if (charged * block.height - areas[selection] <= allowed) offer(block.width, block.height, -item - 1);
+    }
+
     /** Adds a step to the staircase unless one there is no wider and no higher. */
-    private void offer(long width, long height, int origin, int selection) {
-        if (width > limits.width || height > limits.height) return;
+    private void offer(long width, long height, int origin) {
         // candidates come in order of width, so the place of the last one is near
         int at = Math.min(cursor, stairs);
         while (at < stairs && stairWidth[at] <= width) at++;
         while (at > 0 && stairWidth[at - 1] > width) at--;
         cursor = at;
         if (at > 0 && stairHeight[at - 1] <= height) return;
-        if (allowed != Long.MAX_VALUE) {
-            long charged = limits.width - width < limits.narrow ? limits.width : width;
-            if (charged * height - areas[selection] > allowed) return;
-        }
         int from = at > 0 && stairWidth[at - 1] == width ? at - 1 : at;
         int to = at;
         while (to < stairs && stairHeight[to] >= height) to++;
@@ -302,7 +313,7 @@ final class CutTable {
     }
 
     private long leastArea() {
-        long least = Long.MAX_VALUE / 2;
+        long least = NONE;
         for (int i = 0; i < stairs; i++) least = Math.min(least, stairWidth[i] * stairHeight[i]);
         return least;
     }
@@ -318,7 +329,7 @@ final class CutTable {
         System.arraycopy(stairHeight, 0, heights, used, stairs);
         System.arraycopy(stairOrigin, 0, origins, used, stairs);
         used += stairs;
-        leastWaste[selection] = leastArea() - areas[selection];
+        leastWaste[selection] = stairs == 0 ? NONE : leastArea() - areas[selection];
         start[selection + 1] = used;
     }
 }

@@ -1,51 +1,86 @@
 package lapyard.bench;
 
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import lapyard.sheets.CutUp;
-import lapyard.working.Effort;
 import lapyard.sheets.LayoutJudge;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
+import lapyard.working.Effort;
 
 /**
- * Strips whose least length is known, cut up at random from a seed. Arguments: seconds a problem (2), seed (1),
- * strips of each size (3).
+ * Strips whose least length is known, cut up at random from a seed, with the processor time each takes. Arguments: steps
+ * or seconds of a clock for each problem ({@code 200000} or {@code 2s}), seed (1), strips of each size (3), {@code straight},
+ * {@code free} or {@code both}, sizes (50,100,150,300,1000,3000).
  */
 public final class RollStrips {
     private static final PrintStream OUT = System.out;
-    private static final int[] PIECES = {50, 100, 150, 300, 1000, 3000};
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
     private RollStrips() {}
 
     public static void main(String[] arguments) {
-        double seconds = arguments.length > 0 ? Double.parseDouble(arguments[0]) : 2;
+        Effort effort = effort(arguments.length > 0 ? arguments[0] : "200000");
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         int strips = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 3;
-        OUT.printf("| pieces | straight | worst | free | worst |%n| --- | --- | --- | --- | --- |%n");
-        double[] mean = new double[2];
-        for (int pieces : PIECES) {
-            double[] gap = new double[2];
-            double[] worst = new double[2];
-            for (int i = 0; i < strips; i++) {
-                for (int free = 0; free < 2; free++) {
-                    long mine = seed * 1000 + pieces + i;
-                    long width = 1000 + 200 * (mine % 17);
-                    long height = 1500 + 250 * (mine % 23);
-                    CutUp.Manner manner = free == 0 || i % 2 == 0 ? CutUp.Manner.STRAIGHT : CutUp.Manner.PINWHEEL;
-                    long grid = i % 3 == 0 ? 1 : i % 3 == 1 ? 10 : 5;
-                    RollProblem strip = CutUp.strip(pieces, width, height, grid, 0.2, manner, free == 0, mine);
-                    Effort effort = new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * seconds)));
-                    RollResult result = LayoutJudge.check(strip, RollSolver.solve(strip, effort));
-                    double over = 100 * (result.rolls().get(0).usedMm() / height - 1);
-                    gap[free] += over / strips;
-                    worst[free] = Math.max(worst[free], over);
-                }
-            }
-            for (int free = 0; free < 2; free++) mean[free] += gap[free] / PIECES.length;
-            OUT.printf("| %d | %.2f %% | %.2f %% | %.2f %% | %.2f %% |%n", pieces, gap[0], worst[0], gap[1], worst[1]);
+        String kinds = arguments.length > 3 ? arguments[3] : "both";
+        String sizes = arguments.length > 4 ? arguments[4] : "50,100,150,300,1000,3000";
+        for (boolean straight : new boolean[] {true, false})
+            if (!kinds.equals(straight ? "free" : "straight")) table(effort, seed, strips, straight, sizes.split(","));
+    }
+
+    private static Effort effort(String told) {
+        return told.endsWith("s")
+                ? new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * Double.parseDouble(told.substring(0, told.length() - 1)))))
+                : Effort.ofSteps(Long.parseLong(told));
+    }
+
+    private static void table(Effort effort, long seed, int strips, boolean straight, String[] sizes) {
+        OUT.printf("%n| pieces | %s | worst | processor s | most |%n| --- | --- | --- | --- | --- |%n", straight ? "straight" : "free");
+        List<double[]> all = new ArrayList<>();
+        for (String size : sizes) {
+            List<double[]> row = new ArrayList<>();
+            for (int i = 0; i < strips; i++) row.add(measure(strip(Integer.parseInt(size), i, seed, straight), effort));
+            row(size, row);
+            all.addAll(row);
         }
-        OUT.printf("| mean | %.2f %% | | %.2f %% | |%n", mean[0], mean[1]);
+        row("mean", all);
+    }
+
+    private static void row(String name, List<double[]> row) {
+        double[] mean = new double[2];
+        double[] most = new double[2];
+        for (double[] one : row)
+            for (int k = 0; k < 2; k++) {
+                mean[k] += one[k] / row.size();
+                most[k] = Math.max(most[k], one[k]);
+            }
+        OUT.printf("| %s | %.2f %% | %.2f %% | %.2f | %.2f |%n", name, mean[0], most[0], mean[1], most[1]);
+    }
+
+    private static RollProblem strip(int pieces, int i, long seed, boolean straight) {
+        long mine = seed * 1000 + pieces + i;
+        long width = 1000 + 200 * (mine % 17);
+        long height = 1500 + 250 * (mine % 23);
+        CutUp.Manner manner = straight || i % 2 == 0 ? CutUp.Manner.STRAIGHT : CutUp.Manner.PINWHEEL;
+        long grid = i % 3 == 0 ? 1 : i % 3 == 1 ? 10 : 5;
+        return CutUp.strip(pieces, width, height, grid, 0.2, manner, straight, mine);
+    }
+
+    /** Percent above the least length, and processor seconds. */
+    private static double[] measure(RollProblem strip, Effort effort) {
+        long before = THREADS.getCurrentThreadCpuTime();
+        RollResult result = RollSolver.solve(strip, effort);
+        double seconds = (THREADS.getCurrentThreadCpuTime() - before) / 1e9;
+        LayoutJudge.check(strip, result);
+        double area = 0;
+        for (RollProblem.Piece piece : strip.pieces()) area += piece.widthMm() * piece.heightMm();
+        double least = area / strip.rolls().get(0).widthMm();
+        return new double[] {100 * (result.rolls().get(0).usedMm() / least - 1), seconds};
     }
 }
