@@ -41,6 +41,9 @@ final class CutSearch {
     private static final int POLISHED = 10;
     private static final double REBUILT_SHARE = 0.7;
 
+    /** What the shortest run of few pieces may waste, as shares of what shelves do. */
+    private static final double[] FEW_WASTE = {0.35, 1};
+
     /** From so many pieces on some match. */
     static final int MANY = 36;
 
@@ -330,7 +333,7 @@ final class CutSearch {
         while (!keep.isEmpty() && loose.size() < wanted) leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
         List<Block> anew = loose.size() >= MANY
                 ? matchedBands(loose, strip.roll.width(), 0.7 + 0.9 * random.nextDouble())
-                : denseBands(loose, strip.roll.width());
+                : denseBands(loose, strip.roll.width(), pace);
         hot.clear();
         hot.addAll(anew);
         keep.addAll(anew);
@@ -370,7 +373,7 @@ final class CutSearch {
     }
 
     /** Fills bands one by one, each the densest that holds one large piece and any of some others. */
-    private List<Block> denseBands(List<Block> pieces, long width) {
+    private List<Block> denseBands(List<Block> pieces, long width, Pace pace) {
         List<Block> bands = new ArrayList<>();
         List<Block> loose = new ArrayList<>(pieces);
         shuffle(loose);
@@ -385,7 +388,7 @@ final class CutSearch {
                 band = shortest(loose, width);
             } else {
                 for (int attempt = 0; attempt < pace.samples(); attempt++) {
-                    Block dense = denseBand(large, loose, width);
+                    Block dense = denseBand(large, loose, width, pace.sample());
                     if (dense != null && (band == null || density(dense, width) > density(band, width))) band = dense;
                 }
                 loose.add(large);
@@ -406,32 +409,36 @@ final class CutSearch {
         return bands;
     }
 
-    /**
-     * The shortest run of these few pieces. Little waste is allowed first, and more until there is a run. Null when the work
-     * ran out.
-     */
+    /** The shortest run of these few pieces, no longer than shelves; null when the work ran out. */
     private Block shortest(List<Block> pieces, long width) {
-        List<CutTable.Item> items = items(pieces);
+        int[] counts = new int[job.types.length];
         long area = 0;
-        for (Block piece : pieces) area += piece.area;
-        for (double share = 0.1; ; share *= 2.5) {
-            boolean any = share > 2;
+        for (Block piece : pieces) {
+            counts[piece.type]++;
+            area += piece.area;
+        }
+        Block shelves = null;
+        for (Block shelf : Shelves.bands(job, counts, width, RollJob.NO_LIMIT, Shelves.Lie.LOW))
+            shelves = shelves == null ? shelf : Block.after(shelves, shelf);
+        List<CutTable.Item> items = items(pieces);
+        for (double share : FEW_WASTE) {
             CutTable.Limits limits = new CutTable.Limits(
-                    width, RollJob.NO_LIMIT, any ? Long.MAX_VALUE : (long) (share * area), any ? 0 : narrowest(pieces));
+                    width, shelves.height, (long) (share * (shelves.height * width - area)), narrowest(pieces));
             CutTable table = CutTable.of(items, job.turn, limits, work);
             if (table == null) return null;
-            if (table.height(table.full(), width) < RollJob.NO_LIMIT) return table.block(table.full(), width);
+            if (table.height(table.full(), width) < shelves.height) return table.block(table.full(), width);
         }
+        return shelves;
     }
 
     /**
      * The densest band that holds the piece and any of some others. Little waste is allowed first, as the table is
      * then small, and more where that gives no band. Null when the work ran out.
      */
-    private Block denseBand(Block piece, List<Block> others, long width) {
+    private Block denseBand(Block piece, List<Block> others, long width, int most) {
         List<Block> sample = new ArrayList<>();
         sample.add(piece);
-        for (int i = 1; i < pace.sample(); i++) {
+        for (int i = 1; i < most; i++) {
             int at = i - 1 + random.nextInt(others.size() - i + 1);
             Block other = others.get(at);
             others.set(at, others.get(i - 1));
@@ -441,10 +448,11 @@ final class CutSearch {
         List<CutTable.Item> items = items(sample);
         long narrowest = narrowest(sample);
         double bandArea = (double) width * Math.max(piece.width, piece.height);
+        long highest = 2 * Math.max(piece.width, piece.height);
         for (double share = 0.01; ; share *= 3) {
-            boolean any = share > 1;
+            boolean any = share > 0.2;
             long waste = any ? Long.MAX_VALUE : (long) (share * bandArea);
-            CutTable.Limits limits = new CutTable.Limits(width, RollJob.NO_LIMIT, waste, any ? 0 : narrowest);
+            CutTable.Limits limits = new CutTable.Limits(width, highest, waste, any ? 0 : narrowest);
             CutTable table = CutTable.of(items, job.turn, limits, work);
             if (table == null) return null;
             int densest = densest(table, width, any ? 0 : 1 - 1.5 * share);
@@ -482,7 +490,7 @@ final class CutSearch {
     static Layout.Banded dense(RollJob job, RollJob.Roll roll, List<Block> bands, List<Block> left, long seed, Pace pace, RollBudget work) {
         CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
         List<Block> all = new ArrayList<>(bands);
-        all.addAll(search.denseBands(left, roll.width()));
+        all.addAll(search.denseBands(left, roll.width(), pace));
         return search.banded(roll, all);
     }
 
@@ -497,7 +505,8 @@ final class CutSearch {
         for (Block piece : pieces) counts[piece.type]++;
         List<Block> left = new ArrayList<>();
         List<Block> bands = new DenseBands(job, width, counts, least, random.nextLong(), work).bands(left);
-        bands.addAll(denseBands(left, width));
+        // a long look at what is left of very many would leave no time for bettering it
+        bands.addAll(denseBands(left, width, left.size() > SHAKEN_PIECES ? Pace.QUICK : pace));
         return bands;
     }
 

@@ -40,6 +40,7 @@ final class CutTable {
      */
     private static final double SMALL_SHARE = 0.3;
 
+    private static final int OPERATIONS_AN_OFFER = 2;
     /** More than any waste; the sum of two is still a number. */
     private static final long NONE = Long.MAX_VALUE / 2;
 
@@ -247,6 +248,7 @@ final class CutTable {
         long narrow = limits.narrow;
         long[] widths = this.widths;
         long[] heights = this.heights;
+        int offers = 0;
         int i = a0;
         int j = b0;
         while (i < a1 && j < b1) {
@@ -255,7 +257,10 @@ final class CutTable {
             long ha = heights[i];
             long hb = heights[j];
             long height = Math.max(ha, hb);
-            if ((whole - width < narrow ? whole : width) * height <= most && height <= limits.height) offer(width, height, first << 1);
+            if ((whole - width < narrow ? whole : width) * height <= most && height <= limits.height) {
+                offer(width, height, first << 1);
+                offers++;
+            }
             if (ha >= hb) i++;
             if (hb >= ha) j++;
         }
@@ -267,11 +272,14 @@ final class CutTable {
             long wa = widths[i];
             long wb = widths[j];
             long width = Math.max(wa, wb);
-            if ((whole - width < narrow ? whole : width) * height <= most) offer(width, height, first << 1 | 1);
+            if ((whole - width < narrow ? whole : width) * height <= most) {
+                offer(width, height, first << 1 | 1);
+                offers++;
+            }
             if (wa >= wb) i--;
             if (wb >= wa) j--;
         }
-        return a1 - a0 + b1 - b0;
+        return a1 - a0 + b1 - b0 + OPERATIONS_AN_OFFER * offers;
     }
 
     /** A block alone, as it lies. */

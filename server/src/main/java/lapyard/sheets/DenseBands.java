@@ -2,7 +2,6 @@ package lapyard.sheets;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -28,25 +27,51 @@ final class DenseBands {
     /** So few pieces are better laid by a table. */
     private static final int ENOUGH = 8;
 
-    /** Blocks and the pieces in them, each type as often as it is in there. */
-    private record Stack(Block block, int[] types) {}
+    /** Types of the pieces in a stack, one above the other in a number; 0 where there is none. */
+    private static final int TYPE_BITS = 15;
+    private static final long TYPE_MASK = (1L << TYPE_BITS) - 1;
+    /** Sorted are sizes with a place behind them, as numbers. */
+    private static final int PLACE_BITS = 20;
+    private static final long PLACE_MASK = (1L << PLACE_BITS) - 1;
 
     private final RollJob job;
     private final long width;
     private final RollBudget work;
     private final SplittableRandom random;
     private final int[] left;
-    /** By height. */
-    private final List<Stack> stacks = new ArrayList<>();
-    private final List<List<Stack>> withType = new ArrayList<>();
+    private int pieces;
     private final double scale;
     private double loose;
 
+    // stacks: one piece, two stacks one after the other, or another stack turned
+    private int made;
+    private long[] wide = new long[1024];
+    private long[] high = new long[1024];
+    private long[] area = new long[1024];
+    private long[] types = new long[1024];
+    private byte[] count = new byte[1024];
+    private int[] first = new int[1024];
+    /** The other stack; {@code PIECE} or {@code TURNED} where there is none. */
+    private int[] second = new int[1024];
+    private static final int PIECE = -1;
+    private static final int TURNED = -2;
+
+    /** Stacks for bands, by height, and the heights. */
+    private int[] byHeight = new int[0];
+    private long[] heights = new long[0];
+    private int stacks;
+    /** Stacks with a piece of a type, by height: those of type t end where those of the next begin. */
+    private int[] withType = new int[0];
+    private final int[] begins;
+
     // the band being sought
-    private final List<Stack> taken = new ArrayList<>();
-    private final Stack[] near = new Stack[NEAR];
+    private final int[] taken = new int[1024];
+    private int takes;
+    private final int[] near = new int[NEAR];
+    private final long[] nearWide = new long[NEAR];
+    private final long[] nearKeys = new long[NEAR];
     private int nears;
-    private List<Stack> best;
+    private int[] best;
     private long bestArea;
     private long spent;
 
@@ -61,12 +86,14 @@ final class DenseBands {
         this.work = work;
         this.random = new SplittableRandom(seed);
         left = pieces.clone();
+        this.pieces = Arrays.stream(left).sum();
+        begins = new int[left.length + 1];
     }
 
     /** @param leftOver takes the pieces that no dense band holds */
     List<Block> bands(List<Block> leftOver) {
         List<Block> bands = new ArrayList<>();
-        for (int round = 0; round < LOOSE.length && !work.over() && Arrays.stream(left).sum() > ENOUGH; round++) {
+        for (int round = 0; round < LOOSE.length && !work.over() && pieces > ENOUGH; round++) {
             loose = Math.min(LOOSE[LOOSE.length - 1], LOOSE[round] * scale);
             round(1 - BAND_WASTE * loose, bands);
         }
@@ -77,14 +104,9 @@ final class DenseBands {
 
     private void round(double dense, List<Block> bands) {
         build();
-        Integer[] order = new Integer[left.length];
-        for (int t = 0; t < order.length; t++) order[t] = t;
-        double[] weight = new double[left.length];
-        for (int t = 0; t < order.length; t++) weight[t] = job.types[t].area() * (0.6 + 0.8 * random.nextDouble());
-        Arrays.sort(order, Comparator.comparingDouble(t -> -weight[t]));
         int failures = 0;
-        for (int t : order) {
-            while (left[t] > 0 && Arrays.stream(left).sum() > ENOUGH && failures < FAILURES && !work.over()) {
+        for (int t : order()) {
+            while (left[t] > 0 && pieces > ENOUGH && failures < FAILURES && !work.over()) {
                 Block band = band(t, dense);
                 failures = band == null ? failures + 1 : 0;
                 if (band == null) break;
@@ -93,243 +115,308 @@ final class DenseBands {
         }
     }
 
-    private void build() {
-        int pieces = 0;
-        List<Stack> singles = new ArrayList<>();
-        for (int t = 0; t < left.length; t++) {
-            if (left[t] == 0) continue;
-            pieces += left[t];
-            Block block = Block.piece(t, job.types[t].width(), job.types[t].height());
-            int[] own = {t};
-            if (block.width <= width) singles.add(new Stack(block, own));
-            if (job.turn && block.width != block.height && block.height <= width) singles.add(new Stack(block.turn(), own));
-        }
-        int most = Math.min(MOST_BLOCKS, BLOCKS_A_PIECE * pieces);
-        List<Stack> pairs = stacked(byWidth(singles), 2, most / 4);
-        List<Stack> parts = new ArrayList<>(pairs);
-        if (job.turn) for (Stack pair : pairs) if (pair.block().height <= width) parts.add(new Stack(pair.block().turn(), pair.types()));
-        stacks.clear();
-        stacks.addAll(singles);
-        stacks.addAll(pairs);
-        List<Stack> both = new ArrayList<>(singles);
-        both.addAll(parts);
-        stacks.addAll(stacked(byWidth(both), pieces <= FEW ? 4 : 3, most / 2));
-        stacks.sort(Comparator.comparingLong(stack -> stack.block().height));
-        withType.clear();
-        for (int t = 0; t < left.length; t++) withType.add(new ArrayList<>());
-        for (Stack stack : stacks) {
-            int before = -1;
-            for (int t : stack.types()) {
-                if (t != before) withType.get(t).add(stack);
-                before = t;
-            }
-        }
-        work.spend(60L * stacks.size());
+    /** Types, large ones likelier first. */
+    private int[] order() {
+        double[] weight = new double[left.length];
+        for (int t = 0; t < left.length; t++) weight[t] = job.types[t].area() * (0.6 + 0.8 * random.nextDouble());
+        int n = 0;
+        long[] keys = new long[left.length];
+        // a float above 0 is in the order of its bits
+        for (int t = 0; t < left.length; t++)
+            if (left[t] > 0) keys[n++] = (long) -Float.floatToRawIntBits((float) weight[t]) << PLACE_BITS | t;
+        Arrays.sort(keys, 0, n);
+        int[] order = new int[n];
+        for (int i = 0; i < n; i++) order[i] = (int) (keys[i] & PLACE_MASK);
+        return order;
     }
 
-    /** By width; equal ones in no order, so that any may match. */
-    private List<Stack> byWidth(List<Stack> all) {
-        for (int i = all.size() - 1; i > 0; i--) {
-            int j = random.nextInt(i + 1);
-            Stack swap = all.get(i);
-            all.set(i, all.get(j));
-            all.set(j, swap);
+    private int stack(long w, long h, long covered, long of, int n, int one, int two) {
+        if (made == wide.length) {
+            wide = Arrays.copyOf(wide, 2 * made);
+            high = Arrays.copyOf(high, 2 * made);
+            area = Arrays.copyOf(area, 2 * made);
+            types = Arrays.copyOf(types, 2 * made);
+            count = Arrays.copyOf(count, 2 * made);
+            first = Arrays.copyOf(first, 2 * made);
+            second = Arrays.copyOf(second, 2 * made);
         }
-        all.sort(Comparator.comparingLong(stack -> stack.block().width));
-        return all;
+        wide[made] = w;
+        high[made] = h;
+        area[made] = covered;
+        types[made] = of;
+        count[made] = (byte) n;
+        first[made] = one;
+        second[made] = two;
+        return made++;
+    }
+
+    private void turned(int stack) {
+        stack(high[stack], wide[stack], area[stack], types[stack], count[stack], stack, TURNED);
+    }
+
+    private Block block(int stack) {
+        if (second[stack] == PIECE) {
+            RollJob.Type type = job.types[first[stack]];
+            return Block.piece(first[stack], type.width(), type.height());
+        }
+        if (second[stack] == TURNED) return block(first[stack]).turn();
+        return Block.after(block(first[stack]), block(second[stack]));
+    }
+
+    private void build() {
+        made = 0;
+        for (int t = 0; t < left.length; t++) {
+            if (left[t] == 0) continue;
+            long w = job.types[t].width();
+            long h = job.types[t].height();
+            int given = stack(w, h, w * h, t + 1, 1, t, PIECE);
+            if (job.turn && w != h && h <= width) turned(given);
+        }
+        // one that is too wide as it is given is only there to be turned
+        int singles = made;
+        int most = Math.min(MOST_BLOCKS, BLOCKS_A_PIECE * pieces);
+        stacked(0, singles, 2, most / 4);
+        int pairs = made;
+        if (job.turn) for (int pair = singles; pair < pairs; pair++) if (high[pair] <= width) turned(pair);
+        int parts = made;
+        stacked(0, parts, pieces <= FEW ? 4 : 3, most / 2);
+        sort(pairs, parts);
+        work.spend(60L * stacks);
+    }
+
+    /** By height, and by type and height, all but the turned pairs. */
+    private void sort(int pairs, int parts) {
+        long[] keys = new long[made];
+        int n = 0;
+        for (int s = 0; s < made; s++) {
+            if (s == pairs) s = parts;
+            if (s < made && wide[s] <= width) keys[n++] = high[s] << PLACE_BITS | s;
+        }
+        Arrays.sort(keys, 0, n);
+        stacks = n;
+        byHeight = new int[n];
+        heights = new long[n];
+        Arrays.fill(begins, 0);
+        for (int i = 0; i < n; i++) {
+            byHeight[i] = (int) (keys[i] & PLACE_MASK);
+            heights[i] = keys[i] >>> PLACE_BITS;
+            each(byHeight[i], -1);
+        }
+        for (int t = 0; t < left.length; t++) begins[t + 1] += begins[t];
+        withType = new int[begins[left.length]];
+        for (int i = n - 1; i >= 0; i--) each(byHeight[i], byHeight[i]);
+        // each type has been filled from its end down to its beginning
+    }
+
+    /** Counts a stack for each of its types, or notes it. */
+    private void each(int stack, int noted) {
+        long before = 0;
+        for (long of = types[stack]; of != 0; of >>>= TYPE_BITS) {
+            long type = of & TYPE_MASK;
+            if (type == before) continue;
+            before = type;
+            if (noted < 0) begins[(int) type - 1]++;
+            else withType[--begins[(int) type - 1]] = noted;
+        }
     }
 
     /**
-     * Each block on those that are just a little wider, the nearest first.
+     * Each stack on those that are just a little wider, the nearest first; equal ones in no order, so that any may match.
      *
      * @param together pieces in both: two, or three, or three and four
      */
-    private List<Stack> stacked(List<Stack> parts, int together, int most) {
-        List<Stack> into = new ArrayList<>();
-        int partners = Math.max(2, most / Math.max(1, parts.size()));
-        for (int i = 0; i < parts.size() && into.size() < most; i++) {
-            Stack one = parts.get(i);
-            long w = one.block().width;
+    private void stacked(int from, int to, int together, int most) {
+        int n = 0;
+        int[] part = new int[to - from];
+        for (int s = from; s < to; s++) if (wide[s] <= width) part[n++] = s;
+        long[] keys = new long[n];
+        for (int i = n - 1; i > 0; i--) {
+            int j = random.nextInt(i + 1);
+            int swap = part[i];
+            part[i] = part[j];
+            part[j] = swap;
+        }
+        for (int i = 0; i < n; i++) keys[i] = wide[part[i]] << PLACE_BITS | i;
+        Arrays.sort(keys);
+        int[] sorted = new int[n];
+        for (int i = 0; i < n; i++) sorted[i] = part[(int) (keys[i] & PLACE_MASK)];
+        int partners = Math.max(2, most / Math.max(1, n));
+        int into = 0;
+        for (int i = 0; i < n && into < most; i++) {
+            int one = sorted[i];
+            long widest = (long) (wide[one] * (1 + 3 * loose));
             int found = 0;
-            for (int j = i; j < parts.size() && found < partners; j++) {
-                Stack other = parts.get(j);
-                if (other.block().width > w * (1 + 3 * loose)) break;
+            for (int j = i; j < n && found < partners; j++) {
+                int other = sorted[j];
+                if (wide[other] > widest) break;
                 spent += 2;
-                int n = one.types().length;
-                int m = other.types().length;
-                if (n + m < Math.min(3, together) || n + m > together) continue;
-                long high = one.block().height + other.block().height;
-                long area = one.block().area + other.block().area;
-                if (area < other.block().width * high * (1 - loose)) continue;
-                int[] types = Arrays.copyOf(one.types(), n + m);
-                System.arraycopy(other.types(), 0, types, n, m);
-                if (!there(types)) continue;
-                into.add(new Stack(Block.after(one.block(), other.block()), types));
+                int both = count[one] + count[other];
+                if (both < Math.min(3, together) || both > together) continue;
+                long h = high[one] + high[other];
+                long covered = area[one] + area[other];
+                if (covered < wide[other] * h * (1 - loose)) continue;
+                long of = types[one] | types[other] << TYPE_BITS * count[one];
+                if (!there(of)) continue;
+                stack(wide[other], h, covered, of, both, one, other);
+                into++;
                 found++;
             }
         }
-        work.spend(spent + 20L * into.size());
+        work.spend(spent + 20L * into);
         spent = 0;
-        return into;
     }
 
     /** Whether there are as many pieces of each type. */
-    private boolean there(int[] types) {
-        if (types.length == 1) return left[types[0]] > 0;
+    private boolean there(long of) {
+        if (of <= TYPE_MASK) return left[(int) of - 1] > 0;
         boolean there = true;
-        for (int t : types) there &= --left[t] >= 0;
-        for (int t : types) left[t]++;
+        for (long rest = of; rest != 0; rest >>>= TYPE_BITS) there &= --left[(int) (rest & TYPE_MASK) - 1] >= 0;
+        for (long rest = of; rest != 0; rest >>>= TYPE_BITS) left[(int) (rest & TYPE_MASK) - 1]++;
         return there;
+    }
+
+    private void use(int stack, int by) {
+        for (long rest = types[stack]; rest != 0; rest >>>= TYPE_BITS) left[(int) (rest & TYPE_MASK) - 1] += by;
+        pieces += by * count[stack];
     }
 
     /** The densest band found with a piece of this type; null where none is dense enough. */
     private Block band(int type, double dense) {
-        List<Stack> anchors = withType.get(type);
+        int anchors = begins[type + 1] - begins[type];
         double densest = dense;
-        List<Stack> chosen = null;
-        int tries = Math.min(ANCHORS, anchors.size());
-        int first = anchors.size() > tries ? random.nextInt(anchors.size()) : 0;
+        int[] chosen = null;
+        int tries = Math.min(ANCHORS, anchors);
+        int start = anchors > tries ? random.nextInt(anchors) : 0;
         for (int i = 0; i < tries && !work.over(); i++) {
-            Stack anchor = anchors.get((int) ((first + (long) i * anchors.size() / tries) % anchors.size()));
-            if (!there(anchor.types())) continue;
-            long high = anchor.block().height;
+            int anchor = withType[begins[type] + (int) ((start + (long) i * anchors / tries) % anchors)];
+            if (!there(types[anchor])) continue;
+            long highest = high[anchor];
             best = null;
-            bestArea = (long) (densest * width * high);
-            use(anchor.types(), -1);
-            taken.clear();
-            taken.add(anchor);
-            near(high);
-            for (int n = 0; n < TRIES; n++) fill(width - anchor.block().width, anchor.block().area, high);
-            use(anchor.types(), 1);
+            bestArea = (long) (densest * width * highest);
+            use(anchor, -1);
+            taken[0] = anchor;
+            takes = 1;
+            near(highest);
+            for (int n = 0; n < TRIES; n++) fill(width - wide[anchor], area[anchor], highest);
+            use(anchor, 1);
             work.spend(spent + 100);
             spent = 0;
             if (best != null) {
-                densest = (double) bestArea / width / high;
+                densest = (double) bestArea / width / highest;
                 chosen = best;
             }
         }
         if (chosen == null) return null;
         Block band = null;
-        for (Stack stack : chosen) {
-            use(stack.types(), -1);
-            band = band == null ? stack.block() : Block.beside(band, stack.block());
+        for (int stack : chosen) {
+            use(stack, -1);
+            band = band == null ? block(stack) : Block.beside(band, block(stack));
         }
         return band;
     }
 
-    private void use(int[] types, int by) {
-        for (int t : types) left[t] += by;
-    }
-
     /** What is just a little lower and still there, by width. */
-    private void near(long high) {
+    private void near(long highest) {
         nears = 0;
-        long lowest = (long) Math.ceil(high * (1 - loose));
-        for (int i = above(high) - 1; i >= 0 && nears < NEAR; i--) {
-            Stack stack = stacks.get(i);
-            if (stack.block().height < lowest) break;
+        long lowest = (long) Math.ceil(highest * (1 - loose));
+        for (int i = under(heights, stacks, highest) - 1; i >= 0 && nears < NEAR && heights[i] >= lowest; i--) {
             spent += 3;
-            if (there(stack.types())) near[nears++] = stack;
+            if (!there(types[byHeight[i]])) continue;
+            nearKeys[nears++] = wide[byHeight[i]] << PLACE_BITS | i;
         }
-        Arrays.sort(near, 0, nears, Comparator.comparingLong(stack -> stack.block().width));
+        // of one width the highest first
+        for (int i = 0; i < nears; i++) nearKeys[i] ^= PLACE_MASK;
+        Arrays.sort(nearKeys, 0, nears);
+        for (int i = 0; i < nears; i++) {
+            near[i] = byHeight[(int) (nearKeys[i] & PLACE_MASK ^ PLACE_MASK)];
+            nearWide[i] = nearKeys[i] >>> PLACE_BITS;
+        }
         spent += 12L * nears;
     }
 
-    /** The first stack that is higher. */
-    private int above(long height) {
+    /** How many of these, which rise, are no more than this. */
+    private static int under(long[] sizes, int n, long most) {
         int low = 0;
-        int high = stacks.size();
+        int high = n;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (stacks.get(middle).block().height <= height) low = middle + 1;
+            if (sizes[middle] <= most) low = middle + 1;
             else high = middle;
         }
         return low;
     }
 
-    /** Takes blocks at random until two can fill the rest, and those two so that they fill it best. */
-    private void fill(long rest, long area, long high) {
-        int from = taken.size();
+    /** Takes stacks at random until two can fill the rest, and those two so that they fill it best. */
+    private void fill(long rest, long covered, long highest) {
+        int from = takes;
         while (true) {
-            int end = under(rest);
+            int end = under(nearWide, nears, rest);
             if (end == 0) {
-                note(area, null, null);
+                note(covered, -1, -1);
                 break;
             }
-            if (rest <= near[end - 1].block().width * 2) {
-                finish(rest, area, end);
+            if (rest <= nearWide[end - 1] * 2) {
+                finish(rest, covered, end);
                 break;
             }
-            Stack next = null;
-            for (int attempt = 0; attempt < 6 && next == null; attempt++) {
-                Stack stack = near[random.nextInt(end)];
-                if (there(stack.types())) next = stack;
+            int next = -1;
+            for (int attempt = 0; attempt < 6 && next < 0; attempt++) {
+                int stack = near[random.nextInt(end)];
+                if (there(types[stack])) next = stack;
             }
             spent += 10;
-            if (next == null) {
-                finish(rest, area, end);
+            if (next < 0 || takes == taken.length) {
+                finish(rest, covered, end);
                 break;
             }
-            use(next.types(), -1);
-            taken.add(next);
-            rest -= next.block().width;
-            area += next.block().area;
+            use(next, -1);
+            taken[takes++] = next;
+            rest -= wide[next];
+            covered += area[next];
             // no fill of the rest can better what was found
-            if (area + rest * high <= bestArea) break;
+            if (covered + rest * highest <= bestArea) break;
         }
-        while (taken.size() > from) use(taken.remove(taken.size() - 1).types(), 1);
+        while (takes > from) use(taken[--takes], 1);
     }
 
-    /** The one or two blocks that cover most of the rest. */
-    private void finish(long rest, long area, int end) {
-        Stack one = null;
-        Stack two = null;
-        long most = bestArea - area;
+    /** The one or two stacks that cover most of the rest. */
+    private void finish(long rest, long covered, int end) {
+        int one = -1;
+        int two = -1;
+        long most = bestArea - covered;
         for (int i = end - 1; i >= 0; i--) {
-            Stack stack = near[i];
-            if (!there(stack.types())) continue;
-            if (stack.block().area > most) {
-                most = stack.block().area;
+            int stack = near[i];
+            if (!there(types[stack])) continue;
+            if (area[stack] > most) {
+                most = area[stack];
                 one = stack;
-                two = null;
+                two = -1;
             }
-            long after = rest - stack.block().width;
-            int j = Math.min(i + 1, under(after));
+            int j = Math.min(i + 1, under(nearWide, nears, rest - nearWide[i]));
             spent += 8;
             if (j == 0) continue;
-            use(stack.types(), -1);
+            use(stack, -1);
             for (int looked = 0; j > 0 && looked < 3; j--) {
-                Stack other = near[j - 1];
-                if (!there(other.types())) continue;
+                int other = near[j - 1];
+                if (!there(types[other])) continue;
                 looked++;
-                if (stack.block().area + other.block().area > most) {
-                    most = stack.block().area + other.block().area;
+                if (area[stack] + area[other] > most) {
+                    most = area[stack] + area[other];
                     one = stack;
                     two = other;
                 }
             }
-            use(stack.types(), 1);
+            use(stack, 1);
         }
-        if (one != null) note(area + most, one, two);
+        if (one >= 0) note(covered + most, one, two);
     }
 
-    private void note(long area, Stack one, Stack two) {
-        if (area <= bestArea) return;
-        bestArea = area;
-        best = new ArrayList<>(taken);
-        if (one != null) best.add(one);
-        if (two != null) best.add(two);
-    }
-
-    /** How many are no wider. */
-    private int under(long rest) {
-        int low = 0;
-        int high = nears;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (near[middle].block().width <= rest) low = middle + 1;
-            else high = middle;
-        }
-        return low;
+    private void note(long covered, int one, int two) {
+        if (covered <= bestArea) return;
+        bestArea = covered;
+        int n = takes + (one < 0 ? 0 : 1) + (two < 0 ? 0 : 1);
+        best = Arrays.copyOf(taken, n);
+        if (one >= 0) best[takes] = one;
+        if (two >= 0) best[takes + 1] = two;
     }
 }
