@@ -19,6 +19,8 @@ final class BoardSets {
     private static final int ROUNDS = 400;
     private static final int MOST_SETS = 20_000;
     private static final int MOST_NODES = 500_000;
+    /** One listing may take this part of the whole search, whatever patience is left. */
+    private static final int LIST_SHARE = 32;
     /** The first range of costs to list is this part of the bound. */
     private static final int FIRST_RANGE = 4096;
     /** Steps without a gain after which a set is left open for the first time; four times as many each time after. */
@@ -184,7 +186,7 @@ final class BoardSets {
                 if (worths.stream().allMatch(worth -> worth.lacking(set.counts()) <= 0)) return set;
             }
             if (from >= below || stuck || patience.over()) return null;
-            list(below);
+            list(below, patience);
         }
     }
 
@@ -192,28 +194,32 @@ final class BoardSets {
 
     private long end;
     private long nodes;
+    private long mostNodes;
     private double[][] rate;
     private double[][] beyond;
+    private long[][] board;
     private long[] left;
     private int[] now;
 
     /** Lists all sets of the next range of costs that hold every worth. */
-    private void list(long below) {
+    private void list(long below, Patience patience) {
+        int turnsANode = 4 * worths.size() + 8;
+        mostNodes = Math.min(MOST_NODES, Math.max(patience.left(), budget.turns() / LIST_SHARE) / turnsANode);
         end = Math.min(below, from + range);
         listed = new ArrayList<>();
         at = 0;
-        nodes = 0;
+        nodes = 1;
         rates();
         now = free.clone();
-        choose(0, 0);
-        budget.spend(nodes * (4L * worths.size() + 8));
-        if (nodes > MOST_NODES || listed.size() > MOST_SETS) {
+        if (mayHold(0, end - 1)) choose(0, 0);
+        budget.spend(nodes * turnsANode);
+        if (nodes > mostNodes || listed.size() > MOST_SETS) {
             listed.clear();
             stuck = range == 1;
             range = Math.max(1, range / 8);
             return;
         }
-        if (listed.size() < MOST_SETS / 16 && nodes < MOST_NODES / 4) range *= 4;
+        if (listed.size() < MOST_SETS / 16 && nodes < mostNodes / 4) range *= 4;
         listed.sort(Comparator.comparingLong(Boards::cost).thenComparingLong(Boards::number));
         from = end;
     }
@@ -223,6 +229,7 @@ final class BoardSets {
         int cuts = worths.size();
         rate = new double[cuts][order.length + 1];
         beyond = new double[cuts][order.length + 1];
+        board = worths.stream().map(Worth::board).toArray(long[][]::new);
         left = new long[cuts];
         for (int j = 0; j < cuts; j++) {
             Worth worth = worths.get(j);
@@ -237,25 +244,32 @@ final class BoardSets {
         }
     }
 
+    /** One that {@link #mayHold} what is left with the boards from this place on. */
     private void choose(int place, long sum) {
-        if (++nodes > MOST_NODES || listed.size() > MOST_SETS) return;
-        long room = end - 1 - sum;
-        for (int j = 0; j < left.length; j++) {
-            if ((rate[j][place] * room + beyond[j][place]) * (1 + 1e-9) + 1 < left[j]) return;
-        }
         if (place == order.length) {
             if (sum >= from) listed.add(new Boards(now.clone(), sum, IntStream.of(now).asLongStream().sum()));
             return;
         }
         int k = order[place];
-        int most = (int) Math.min(given.supply[k], room / cost[k]);
-        int least = place == order.length - 1 ? (int) Math.max(0, -Math.floorDiv(sum - from, cost[k])) : 0;
-        for (int n = most; n >= least; n--) {
+        long each = cost[k];
+        long room = end - 1 - sum;
+        long dearEnough = place == order.length - 1 ? from - sum : 0;
+        int n = (int) Math.min(given.supply[k], room / each);
+        for (int j = 0; j < left.length; j++) left[j] -= n * board[j][k];
+        for (; n >= 0 && n * each >= dearEnough; n--) {
             now[k] = n;
-            for (int j = 0; j < left.length; j++) left[j] -= n * worths.get(j).board()[k];
-            choose(place + 1, sum + n * cost[k]);
-            for (int j = 0; j < left.length; j++) left[j] += n * worths.get(j).board()[k];
+            if (++nodes <= mostNodes && listed.size() <= MOST_SETS && mayHold(place + 1, room - n * each)) choose(place + 1, sum + n * each);
+            for (int j = 0; j < left.length; j++) left[j] += board[j][k];
         }
+        for (int j = 0; j < left.length; j++) left[j] += n * board[j][k];
         now[k] = 0;
+    }
+
+    /** Whether boards from this place on can hold all that is left, for so much money. */
+    private boolean mayHold(int place, long room) {
+        for (int j = 0; j < left.length; j++) {
+            if ((rate[j][place] * room + beyond[j][place]) * (1 + 1e-9) + 1 < left[j]) return false;
+        }
+        return true;
     }
 }

@@ -33,6 +33,11 @@ final class CuttingBudget {
         spent += innerTurns;
     }
 
+    /** All of it, in inner-loop turns. */
+    long turns() {
+        return turns;
+    }
+
     long spent() {
         return spent;
     }

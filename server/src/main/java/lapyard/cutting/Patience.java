@@ -22,6 +22,11 @@ final class Patience {
         since += CuttingBudget.turns(steps);
     }
 
+    /** Inner-loop turns until it is over. */
+    long left() {
+        return turns - (budget.spent() - since);
+    }
+
     boolean over() {
         return budget.spent() - since > turns || budget.over();
     }

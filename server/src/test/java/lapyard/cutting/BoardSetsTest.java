@@ -104,6 +104,25 @@ class BoardSetsTest {
         assertTrue(result.cost().compareTo(known) <= 0, result.cost() + " where a plan costs " + known);
     }
 
+    /** Four lengths that cost nearly the same by their length: near the bound there are sets past counting. */
+    @Test
+    void aShortSearchDoesNotSpendItselfOnListingSets() {
+        var stock = List.of(Jobs.board(3000, "21.90"), Jobs.board(2400, "17.40"), Jobs.board(1800, "13.20"), Jobs.board(1200, "8.90"));
+        Random random = new Random(23);
+        double[] pieces = new double[240];
+        for (int i = 0; i < pieces.length; i += 2) {
+            pieces[i] = 800 + 10 * random.nextInt(220);
+            pieces[i + 1] = 2 + random.nextInt(6);
+        }
+        WholeProblem problem = new Intake(Jobs.job("many", 4, 0, stock, Jobs.pieces(pieces))).whole();
+        CuttingBudget few = new CuttingBudget(Effort.ofSteps(40_000));
+        Relaxation root = new Relaxation(problem, few);
+        root.solve(Long.MAX_VALUE, 1000);
+        long from = few.steps();
+        BoardSets.ofMoney(problem, root, few, problem.moneyAtLeast(root.bound())).pass(Long.MAX_VALUE, new Patience(few, 1000));
+        assertTrue(few.steps() - from <= 2600, few.steps() - from + " steps where 1000 without a gain were given");
+    }
+
     /** The answer is known: boards cut up without waste, so the money of the boards taken is the least where all cost the same by length. */
     @Test
     void boardsCutUpWithoutWasteArePutTogetherAgain() {
