@@ -62,13 +62,12 @@ final class BedShapes {
         List<Shape> shapes = new ArrayList<>();
         Inks.Filling soil = inks.planted();
         if (work.isPresent()) {
-            shapes.add(new Shape.Area(List.of(room), soil.fill(), soil.hatch(), Optional.empty()));
-            shapes.add(new Shape.Area(
-                    List.of(outer, room), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.OUTLINE))));
+            shapes.add(soil.areas(List.of(room), Optional.empty()));
+            shapes.add(inks.timber().areas(List.of(outer, room), Optional.of(inks.pen(Inks.OUTLINE))));
             topCourse(work.get()).ifPresent(shapes::add);
             if (working) shapes.addAll(supports(work.get()));
         } else {
-            shapes.add(new Shape.Area(List.of(outer), soil.fill(), soil.hatch(), Optional.of(inks.pen(Inks.OUTLINE))));
+            shapes.add(soil.area(outer, inks.pen(Inks.OUTLINE)));
         }
         if (working) shapes.addAll(frontWall(labels));
         return new Shape.Group(Shape.id("bed", bed.id()), title(), "bed", shapes);
@@ -125,7 +124,7 @@ final class BedShapes {
             Point a = built.frame().inner().corner(side);
             Point b = built.frame().inner().corner(side + 1);
             // the bed lies to the left of its wall
-            Point in = new Point(post.at().x() - (b.y() - a.y()), post.at().y() + (b.x() - a.x()));
+            Point in = post.at().plus(a.y() - b.y(), b.x() - a.x());
             shapes.add(supportSign(
                     towards(view.on(bed.placement().toYard(post.at())), view.on(bed.placement().toYard(in))), inks));
         }
@@ -176,7 +175,7 @@ final class BedShapes {
             double x = corner.x() < box.centre().x() ? -1 : 1;
             double y = corner.y() < box.centre().y() ? -1 : 1;
             for (double out : new double[] {radius + 0.4, -radius - 0.6}) {
-                plates.add(new Plate(new Point(corner.x() + x * out, corner.y() + y * out), 2 * radius, 2 * radius, 0));
+                plates.add(new Plate(corner.plus(x * out, y * out), 2 * radius, 2 * radius, 0));
             }
         }
         return labels.first(plates, plate -> true)
@@ -191,21 +190,15 @@ final class BedShapes {
         return List.of(
                 Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.SIGN))),
                 new Shape.Text(
-                        new Point(at.x(), at.y() + size * Shape.Text.CAPITALS / 2), number, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
+                        at.plus(0, size * Shape.Text.CAPITALS / 2), number, size, Shape.Anchor.MIDDLE, 0, true,
+                                inks.paper()));
     }
 
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
         double size = Math.max(TypeSize.LEAST, radius * 1.45);
-        return List.of(
-                new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.SIGN))),
-                new Shape.Text(
-                        new Point(at.x(), at.y() + size * Shape.Text.CAPITALS / 2),
-                        letter,
-                        size,
-                        Shape.Anchor.MIDDLE,
-                        0,
-                        true,
-                        inks.ink()));
+        return List.of(new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.SIGN))),
+                new Shape.Text(at.plus(0, size * Shape.Text.CAPITALS / 2), letter, size, Shape.Anchor.MIDDLE, 0, true,
+                inks.ink()));
     }
 
     /** The label: within the bed if it can be, else beside it, with less and less to say; empty where nothing has room. */
@@ -249,7 +242,7 @@ final class BedShapes {
     private Optional<Shape.Group> over(Labels labels, Words words) {
         return labels.over(outer, words.widthMm(), words.heightMm()).map(plate -> {
             labels.take(plate.corners());
-            return group(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+            return group(words.on(plate, inks));
         });
     }
 
@@ -257,10 +250,9 @@ final class BedShapes {
     private Optional<Shape.Group> led(Labels labels, Words words) {
         return labels.anywhere(outer, words.widthMm(), words.heightMm()).map(led -> {
             labels.lead(led);
-            List<Shape> shapes = new ArrayList<>(List.of(
-                    Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()),
-                    new Shape.Circle(led.to(), 0.5, Optional.of(inks.ink()), Optional.empty())));
-            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()),
+                    Shape.Circle.dot(led.to(), 0.5, inks.ink())));
+            shapes.addAll(words.on(led.plate(), inks));
             return group(shapes);
         });
     }
@@ -270,7 +262,7 @@ final class BedShapes {
             labels.lead(led);
             List<Shape> shapes = new ArrayList<>();
             shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()));
-            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            shapes.addAll(words.on(led.plate(), inks));
             return group(shapes);
         });
     }
@@ -282,9 +274,9 @@ final class BedShapes {
     private Optional<Shape.Group> within(Labels labels, Words words, List<Double> angles) {
         double all = 2 * AIR;
         return labels.within(room, words.widthMm() + all, words.heightMm() + all, angles).map(roomy -> {
-            Plate plate = new Plate(roomy.centre(), words.widthMm(), words.heightMm(), roomy.turnDeg());
+            Plate plate = words.at(roomy.centre(), roomy.turnDeg());
             labels.take(plate.corners());
-            return group(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+            return group(words.on(plate, inks));
         });
     }
 
@@ -314,7 +306,7 @@ final class BedShapes {
     private List<Double> angles() {
         Point a = outer.get(0);
         Point b = outer.get(1);
-        double along = GroundShapes.readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
+        double along = GroundShapes.readable(a, b);
         return List.of(0.0, along, 90.0, GroundShapes.readable(along + 90)).stream().distinct().toList();
     }
 }

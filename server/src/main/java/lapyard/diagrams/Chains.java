@@ -97,7 +97,7 @@ final class Chains {
         }
 
         Point moved(Point on, double by) {
-            return new Point(on.x() + x * by, on.y() + y * by);
+            return on.plus(x * by, y * by);
         }
     }
 
@@ -192,7 +192,7 @@ final class Chains {
             Optional<Plate> plate = plate(side, stops.get(i), stops.get(i + 1), words, room);
             if (plate.isEmpty()) return Optional.empty();
             room.add(plate.get());
-            figures.addAll(words.on(plate.get(), inks.ink(), Optional.of(inks.plate())));
+            figures.addAll(words.on(plate.get(), inks));
         }
         Point start = stops.get(0);
         Point end = stops.get(stops.size() - 1);
@@ -202,7 +202,7 @@ final class Chains {
         for (int i = 0; i < stops.size(); i++) {
             Point stop = stops.get(i);
             lines.add(List.of(side.moved(view.on(real(places.get(i))), GAP), side.moved(stop, PAST)));
-            lines.add(List.of(new Point(stop.x() - STROKE, stop.y() + STROKE), new Point(stop.x() + STROKE, stop.y() - STROKE)));
+            lines.add(List.of(stop.plus(-STROKE, STROKE), stop.plus(STROKE, -STROKE)));
         }
         room.forEach(plate -> labels.take(plate.corners()));
         labels.take(whole.corners());
@@ -213,12 +213,12 @@ final class Chains {
 
     /** On the line where the figure fits between its strokes, else beyond or before it. */
     private Optional<Plate> plate(Side side, Point a, Point b, Words words, List<Plate> room) {
-        Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+        Point middle = a.middle(b);
         double turn = side.upright() ? 90 : 0;
         boolean fits = a.distanceMm(b) >= words.widthMm() + 3 * STROKE;
         double beside = words.heightMm() / 2 + 1;
         for (double off : fits ? new double[] {0} : new double[] {beside, -beside}) {
-            Plate plate = new Plate(side.moved(middle, off), words.widthMm(), words.heightMm(), turn);
+            Plate plate = words.at(side.moved(middle, off), turn);
             if (labels.free(plate) && room.stream().noneMatch(other -> Plate.overlap(other.corners(), plate.corners()))) return Optional.of(plate);
         }
         return Optional.empty();

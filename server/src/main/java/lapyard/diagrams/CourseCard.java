@@ -230,11 +230,8 @@ final class CourseCard {
         double large = BenchSheet.fitting(words, TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, room.width());
         shapes.add(sheet.text(room.left(), room.low() - 2.2, TextMeasure.cut(words, large, true, room.width()), large, true));
         Box extent = extent();
-        View view = new View(
-                scale,
-                new Point(
-                        room.centre().x() - scale.paperMm(extent.centre().x()),
-                        room.centre().y() + scale.paperMm(extent.centre().y())));
+        View view = new View(scale,
+                room.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
         CourseRing ring = new CourseRing(work, group.get(0), frame(), view, sheet.inks, sheet.imperial, lifting);
         Map<String, String> atWalls = ground ? notes.atWalls() : Map.of();
         Map<String, int[]> diagonals = ground ? notes.diagonals() : Map.of();

@@ -45,8 +45,7 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
             List<Point> lies =
                     view.on(piece.lies().corners().stream().map(frame::toYard).toList());
             labels.take(lies);
-            shapes.add(new Shape.Area(
-                    List.of(lies), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.MEDIUM))));
+            shapes.add(inks.timber().area(lies, inks.pen(Inks.MEDIUM)));
         }
         for (Piece piece : course.pieces()) {
             double in = view.scale().realMm(BAR_IN);
@@ -84,7 +83,7 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
             for (double out : new double[] {1.2, 4.6, 8}) {
                 double in = thick() + view.scale().realMm(words.heightMm() / 2 + out);
                 for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
-                    plates.add(new Plate(on(wall, length * t, in), words.widthMm(), words.heightMm(), turn(wall)));
+                    plates.add(words.at(on(wall, length * t, in), turn(wall)));
                 }
             }
             Optional<Plate> place = labels.first(plates, plate -> true);
@@ -99,18 +98,18 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
     private double turn(String wall) {
         Point start = on(wall, 0, 0);
         Point end = on(wall, outline().sideMm(work.bed().wallLetters().indexOf(wall)), 0);
-        return GroundShapes.readable(Math.toDegrees(Math.atan2(start.y() - end.y(), end.x() - start.x())));
+        return GroundShapes.readable(start, end);
     }
 
     /** From corner to corner of the outer faces, broken where its length is written. */
     private void diagonal(String text, int[] corners, Labels labels, Set<String> homeless, List<Shape> shapes) {
         Point a = view.on(frame.toYard(outline().corner(corners[0])));
         Point b = view.on(frame.toYard(outline().corner(corners[1])));
-        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
+        double turn = GroundShapes.readable(a, b);
         Words words = Words.of(text, 3.2, true);
         List<Plate> plates = new ArrayList<>();
         for (double t : new double[] {0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72}) {
-            plates.add(new Plate(new Point(a.x() + (b.x() - a.x()) * t, a.y() + (b.y() - a.y()) * t), words.widthMm(), words.heightMm(), turn));
+            plates.add(words.at(a.towards(b, t), turn));
         }
         Optional<Plate> place = labels.first(plates, plate -> true);
         if (place.isEmpty()) {
@@ -144,9 +143,7 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
         List<Plate> plates = new ArrayList<>();
         for (double in : new double[] {3.5, 4.5, 6, -2.5}) {
             double deep = in > 0 ? view.scale().realMm(in) + 1.5 * thick() : view.scale().realMm(in);
-            plates.add(new Plate(
-                    view.on(frame.toYard(new Point(at.x() + x / length * deep, at.y() + y / length * deep))),
-                    words.widthMm(), words.heightMm(), 0));
+            plates.add(words.at(view.on(frame.toYard(at.plus(x / length * deep, y / length * deep))), 0));
         }
         labels.first(plates, plate -> true).ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.empty())));
     }
@@ -178,21 +175,14 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
         double middle = (piece.start().outerMm() + piece.end().outerMm()) / 2;
         double half = Math.min(thick() * 0.45, view.scale().realMm(1.1));
         if (piece.seen()) {
-            shapes.add(new Shape.Area(
-                    List.of(List.of(
-                            on(piece.wall(), middle, thick() * 0.1),
-                            on(piece.wall(), middle + half, thick() * 0.85),
-                            on(piece.wall(), middle - half, thick() * 0.85))),
-                    Optional.of(inks.ink()),
-                    Optional.empty(),
-                    Optional.empty()));
+            shapes.add(Shape.Area.filled(List.of(on(piece.wall(), middle, thick() * 0.1), on(piece.wall(),
+                    middle + half, thick() * 0.85), on(piece.wall(), middle - half, thick() * 0.85)), inks.ink()));
         }
         var section = work.bed().section();
         double kg = piece.meanMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
         if (lifting.heavy(kg)) {
             double radius = Math.min(view.scale().paperMm(thick()) * 0.32, 0.8);
-            shapes.add(new Shape.Circle(
-                    on(piece.wall(), middle + 3 * half, thick() / 2), radius, Optional.of(inks.ink()), Optional.empty()));
+            shapes.add(Shape.Circle.dot(on(piece.wall(), middle + 3 * half, thick() / 2), radius, inks.ink()));
         }
     }
 
@@ -269,8 +259,7 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
                 for (double inwards : new double[] {-out, thick() + out}) {
                     for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
                         Point centre = on(piece.wall(), piece.start().outerMm() + length * t, inwards);
-                        plates.add(new Plate(
-                                centre, words.widthMm(), words.heightMm(), GroundShapes.readable(turn + across)));
+                        plates.add(words.at(centre, GroundShapes.readable(turn + across)));
                     }
                 }
                 Optional<Plate> place = labels.first(plates, plate -> true);
@@ -289,14 +278,10 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
                 inks.pen(Inks.BROAD),
                 new Point(box.left() + BAR_IN, box.centre().y() - 0.8),
                 new Point(box.left() + BAR_IN, box.centre().y() + 0.8)))));
-        entries.add(new Legend.Entry("seen face", box -> sample(box, inks, new Shape.Area(
-                List.of(List.of(
-                        new Point(box.centre().x(), box.centre().y() + 0.9),
-                        new Point(box.centre().x() - 1, box.centre().y() - 0.7),
-                        new Point(box.centre().x() + 1, box.centre().y() - 0.7))),
-                Optional.of(inks.ink()), Optional.empty(), Optional.empty()))));
-        entries.add(new Legend.Entry("more than one lifts", box -> sample(box, inks, new Shape.Circle(
-                box.centre(), 0.65, Optional.of(inks.ink()), Optional.empty()))));
+        entries.add(new Legend.Entry("seen face", box -> sample(box, inks, Shape.Area.filled(List.of(
+                box.centre().plus(0, 0.9), box.centre().plus(-1, -0.7), box.centre().plus(1, -0.7)), inks.ink()))));
+        entries.add(new Legend.Entry("more than one lifts", box ->
+                sample(box, inks, Shape.Circle.dot(box.centre(), 0.65, inks.ink()))));
         if (!work.frame().notches().isEmpty()) {
             entries.add(new Legend.Entry("notch under", box -> {
                 List<Point> points = new ArrayList<>();
@@ -307,15 +292,11 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
                 return sample(box, inks, new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.WIDE)));
             }));
         }
-        entries.add(new Legend.Entry("screws", box -> List.of(Shape.Lines.of(
-                Stroke.of(inks.snag(), Inks.MEDIUM),
-                new Point(box.centre().x() - 1, box.centre().y() + 1),
-                new Point(box.centre().x() + 1, box.centre().y() - 1)))));
+        entries.add(new Legend.Entry("screws", box -> List.of(Shape.Lines.of(Stroke.of(inks.snag(), Inks.MEDIUM),
+                box.centre().plus(-1, 1), box.centre().plus(1, -1)))));
         if (!work.frame().seams().isEmpty()) {
             entries.add(new Legend.Entry("joint, plate behind", box -> sample(box, inks, Shape.Lines.of(
-                    inks.pen(Inks.BROAD),
-                    new Point(box.centre().x() - 2, box.centre().y() + 1.7),
-                    new Point(box.centre().x() + 2, box.centre().y() + 1.7)))));
+                    inks.pen(Inks.BROAD), box.centre().plus(-2, 1.7), box.centre().plus(2, 1.7)))));
         }
         return entries;
     }

@@ -95,7 +95,7 @@ final class Dimensions {
         return labels.beside(Labels.line(a, b), words.widthMm(), words.heightMm(), LEADER).map(led -> {
             labels.lead(led);
             List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.DIMENSION), led.from(), led.to())));
-            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            shapes.addAll(words.on(led.plate(), inks));
             return shapes;
         });
     }
@@ -156,8 +156,7 @@ final class Dimensions {
         Point from = moved(first.corner, out, off);
         Point to = moved(second.corner, out, off);
         double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-way.y(), way.x())));
-        Plate plate = new Plate(
-                new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), words.widthMm(), words.heightMm(), turn);
+        Plate plate = words.at(from.middle(to), turn);
         List<List<Point>> lines = new ArrayList<>(List.of(List.of(from, to)));
         List<Plate> room = new ArrayList<>(List.of(plate, thin(moved(from, way, END), moved(to, way, -END))));
         for (Witness witness : List.of(first, second)) {
@@ -171,11 +170,11 @@ final class Dimensions {
         lines.forEach(line -> witnessed.add(place(line)));
         List<List<Point>> all = new ArrayList<>(lines);
         for (Point end : List.of(from, to)) {
-            Point slant = new Point(way.x() + out.x(), way.y() + out.y());
+            Point slant = way.plus(out.x(), out.y());
             all.add(List.of(moved(end, slant, -STROKE), moved(end, slant, STROKE)));
         }
         List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(all, inks.pen(Inks.DIMENSION))));
-        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        shapes.addAll(words.on(plate, inks));
         return Optional.of(shapes);
     }
 
@@ -184,13 +183,12 @@ final class Dimensions {
     }
 
     private static Point moved(Point at, Point way, double by) {
-        return new Point(at.x() + way.x() * by, at.y() + way.y() * by);
+        return at.plus(way.x() * by, way.y() * by);
     }
 
     /** The room of a line. */
     static Plate thin(Point from, Point to) {
-        return new Plate(
-                new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), from.distanceMm(to), 0.6,
+        return new Plate(from.middle(to), from.distanceMm(to), 0.6,
                 Math.toDegrees(Math.atan2(from.y() - to.y(), to.x() - from.x())));
     }
 }

@@ -133,28 +133,26 @@ final class Distances {
         Point b = view.on(front ? new Point(at, to) : new Point(to, at));
         Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
         double length = a.distanceMm(b);
-        Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+        Point middle = a.middle(b);
         boolean upright = front != view.turned();
         double turn = upright ? 90 : 0;
         boolean inside = length >= words.widthMm() + 2 * SLANT;
         // a short distance has its figure beside its line
         double off = inside ? 0 : words.heightMm() / 2 + 0.6;
-        Plate plate = inside
-                ? new Plate(middle, words.widthMm(), words.heightMm(), turn)
-                : new Plate(upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : new Point(middle.x(), middle.y() - off),
-                        words.widthMm(), words.heightMm(), 0);
+        Plate plate = inside ? words.at(middle, turn)
+                : words.at(upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y())
+                : middle.plus(0, -off), 0);
         if (!labels.free(plate) || !labels.clearOfSolids(plate)) return Optional.empty();
         labels.take(plate.corners());
         double ux = length == 0 ? 0 : (b.x() - a.x()) / length;
         double uy = length == 0 ? 0 : (b.y() - a.y()) / length;
         List<List<Point>> lines = new ArrayList<>(List.of(List.of(a, b)));
         for (Point end : List.of(a, b)) {
-            lines.add(List.of(
-                    new Point(end.x() - (ux - uy) * SLANT, end.y() - (uy + ux) * SLANT),
-                    new Point(end.x() + (ux - uy) * SLANT, end.y() + (uy + ux) * SLANT)));
+            lines.add(List.of(end.plus(-(ux - uy) * SLANT, -(uy + ux) * SLANT),
+                    end.plus((ux - uy) * SLANT, (uy + ux) * SLANT)));
         }
         List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.DIMENSION))));
-        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        shapes.addAll(words.on(plate, inks));
         return Optional.of(shapes);
     }
 }

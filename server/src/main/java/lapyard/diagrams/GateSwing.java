@@ -52,7 +52,7 @@ record GateSwing(List<Point> swept, Optional<Point> closed, Optional<Point> open
 
     private static Point end(Point hinge, double leafMm, double degrees) {
         double angle = Math.toRadians(degrees);
-        return new Point(hinge.x() + leafMm * Math.cos(angle), hinge.y() + leafMm * Math.sin(angle));
+        return hinge.plus(leafMm * Math.cos(angle), leafMm * Math.sin(angle));
     }
 
     private static List<Point> sector(Point hinge, double leafMm, double from, double sweep) {

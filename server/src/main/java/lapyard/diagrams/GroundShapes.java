@@ -26,14 +26,14 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         List<Shape> shapes = new ArrayList<>();
         for (Outline yard : garden.ground().outline()) {
             List<Point> ring = view.on(yard);
-            shapes.add(new Shape.Area(List.of(ring), inks.yard().fill(), Optional.empty(), Optional.empty()));
+            shapes.add(inks.yard().areas(List.of(ring), Optional.empty()));
         }
         int number = 0;
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Inks.Filling filling = inks.surface(surface.kind());
             List<Shape> areas = Jts.areas(inYard(surface.outline())).stream()
-                    .map(rings -> (Shape) new Shape.Area(
-                            rings.stream().map(view::on).toList(), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SECONDARY))))
+                    .map(rings -> (Shape) filling.areas(rings.stream().map(view::on).toList(),
+                    Optional.of(inks.pen(Inks.SECONDARY))))
                     .toList();
             number++;
             shapes.add(new Shape.Group("surface-" + number, surface.kind().code(), "surface", areas));
@@ -65,8 +65,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
                 String words = (house ? "house wall " : "") + Length.written(a.distanceMm(b), garden.imperial());
                 over.addAll(along(view.on(a), view.on(b), words, house ? WALL_BAND : 0));
             }
-            shapes.add(new Shape.Area(
-                    List.of(view.on(drawn)), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.CUT))));
+            shapes.add(Shape.Area.outline(view.on(drawn), inks.pen(Inks.CUT)));
         }
         shapes.addAll(over);
         return new Shape.Group("yard", "Edge of the yard", "yard", shapes);
@@ -77,10 +76,10 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         double out = WALL_BAND / a.distanceMm(b);
         double x = (a.y() - b.y()) * out;
         double y = (b.x() - a.x()) * out;
-        List<Point> band = List.of(a, b, new Point(b.x() + x, b.y() + y), new Point(a.x() + x, a.y() + y));
+        List<Point> band = List.of(a, b, b.plus(x, y), a.plus(x, y));
         Inks.Filling filling = inks.houseWall();
         labels.take(band);
-        return new Shape.Area(List.of(band), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SIGN)));
+        return filling.area(band, inks.pen(Inks.SIGN));
     }
 
     /** The words outside a side of the yard, which lies to the left of a to b. */
@@ -96,11 +95,16 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         List<Plate> plates = new ArrayList<>();
         for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
             Point centre = new Point(a.x() + (b.x() - a.x()) * t - y * out, a.y() + (b.y() - a.y()) * t + x * out);
-            plates.add(new Plate(centre, words.widthMm(), words.heightMm(), readable(Math.toDegrees(Math.atan2(-y, x)))));
+            plates.add(words.at(centre, readable(Math.toDegrees(Math.atan2(-y, x)))));
         }
         return labels.first(plates, plate -> true)
                 .map(plate -> words.on(plate, inks.ink(), Optional.empty()))
                 .orElse(List.of());
+    }
+
+    /** The turn of words along a line on the paper. */
+    static double readable(Point a, Point b) {
+        return readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
     }
 
     /** Turned by half a turn where the text would stand on its head: read from below or from the right. */
@@ -162,15 +166,14 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         Inks.Filling zone = inks.keepClear();
         GateSwing swing = GateSwing.of(gate, garden.ground().outline());
         Point hinge = view.on(gate.shape().get(0));
-        shapes.add(new Shape.Area(
-                List.of(view.on(swing.swept())), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
+        shapes.add(zone.area(view.on(swing.swept()), clearPen(inks)));
         swing.closed().map(view::on).ifPresent(closed -> {
             // The gap in the edge of the yard.
             shapes.add(Shape.Lines.of(Stroke.of(inks.paper(), Inks.CUT * 1.6), hinge, closed));
             shapes.add(Shape.Lines.of(inks.pen(Inks.SIGN).dashed(1, 0.8), hinge, closed));
         });
         swing.open().map(view::on).ifPresent(open -> shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE), hinge, open)));
-        shapes.add(new Shape.Circle(hinge, 0.7, Optional.of(inks.ink()), Optional.empty()));
+        shapes.add(Shape.Circle.dot(hinge, 0.7, inks.ink()));
         return shapes;
     }
 
@@ -178,14 +181,12 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         List<Shape> shapes = new ArrayList<>();
         Inks.Filling zone = inks.keepClear();
         if (clear.clearanceMm() > 0) {
-            shapes.add(new Shape.Area(
-                    List.of(view.on(widened(clear))), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
+            shapes.add(zone.area(view.on(widened(clear)), clearPen(inks)));
         }
         List<Point> on = view.on(clear.shape());
         if (on.size() > 2) {
             Inks.Filling filling = inks.obstacle();
-            shapes.add(new Shape.Area(
-                    List.of(on), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SIGN))));
+            shapes.add(filling.area(on, inks.pen(Inks.SIGN)));
         } else if (on.size() == 2) {
             shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE).dashed(3, 1), on.get(0), on.get(1)));
         } else {
@@ -216,8 +217,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
             if (clear.clearanceMm() > 0 || clear.shape().size() > 2) {
                 Inks.Filling filling = inks.tree();
                 List<Point> ring = clear.clearanceMm() > 0 ? widened(clear) : clear.shape();
-                shapes.add(new Shape.Area(
-                        List.of(view.on(ring)), filling.fill(), filling.hatch(), Optional.of(Stroke.of(inks.leaf(), Inks.OUTLINE))));
+                shapes.add(filling.area(view.on(ring), Stroke.of(inks.leaf(), Inks.OUTLINE)));
             }
             if (clear.shape().size() == 1) shapes.add(treeSign(view.on(clear.shape().get(0)), inks));
         }
@@ -258,7 +258,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
             for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1.6}, {0, 1.6}}) {
                 double x = at.x() + way[0] * (words.widthMm() / 2 + 0.6 + away);
                 double y = at.y() + way[1] * (words.heightMm() / 2 + 0.2 + away);
-                plates.add(new Plate(new Point(x, y), words.widthMm(), words.heightMm(), 0));
+                plates.add(words.at(new Point(x, y), 0));
             }
         }
         return plates;
@@ -269,11 +269,8 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     }
 
     private static Shape cross(Point at, double half, Stroke stroke) {
-        return new Shape.Lines(
-                List.of(
-                        List.of(new Point(at.x() - half, at.y()), new Point(at.x() + half, at.y())),
-                        List.of(new Point(at.x(), at.y() - half), new Point(at.x(), at.y() + half))),
-                stroke);
+        return new Shape.Lines(List.of(List.of(at.plus(-half, 0), new Point(at.x() + half, at.y())),
+                List.of(at.plus(0, -half), at.plus(0, half))), stroke);
     }
 
     /** Words within surfaces and beside the things to keep clear of, where there is room left. */
@@ -296,7 +293,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
                     .filter(labels::clearOfSolids)
                     .ifPresent(plate -> {
                         labels.take(plate.corners());
-                        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+                        shapes.addAll(words.on(plate, inks));
                     });
         }
         return new Shape.Group("ground-names", "", "names", shapes);

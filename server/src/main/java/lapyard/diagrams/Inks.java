@@ -1,10 +1,13 @@
 package lapyard.diagrams;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lapyard.drawing.Hatch;
 import lapyard.drawing.Hatch.Mark;
+import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
+import lapyard.geometry.Point;
 import lapyard.plan.SurfaceKind;
 
 /** The colours of the drawings, each with a hatch of its own so that a print in black alone loses nothing. */
@@ -47,7 +50,15 @@ record Inks(boolean mono) {
     static final double HATCH = NARROW;
 
     /** How an area is filled. */
-    record Filling(Optional<String> fill, Optional<Hatch> hatch) {}
+    record Filling(Optional<String> fill, Optional<Hatch> hatch) {
+        Shape.Area area(List<Point> ring, Stroke edge) {
+            return areas(List.of(ring), Optional.of(edge));
+        }
+
+        Shape.Area areas(List<List<Point>> rings, Optional<Stroke> edge) {
+            return new Shape.Area(rings, fill, hatch, edge);
+        }
+    }
 
     String ink() {
         return mono ? BLACK : SLATE;

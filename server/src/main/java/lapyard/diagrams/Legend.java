@@ -2,7 +2,6 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -109,11 +108,8 @@ final class Legend {
             area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.SIGN);
         }
         if (all.stream().anyMatch(k -> k.leafMm() > 0 || k.clearanceMm() > 0)) {
-            entries.add(new Entry("keep clear, also the swing of a gate", box -> List.of(new Shape.Area(
-                    List.of(box.corners()),
-                    inks.keepClear().fill(),
-                    inks.keepClear().hatch(),
-                    Optional.of(GroundShapes.clearPen(inks))))));
+            entries.add(new Entry("keep clear, also the swing of a gate", box ->
+                    List.of(inks.keepClear().area(box.corners(), GroundShapes.clearPen(inks)))));
         }
     }
 
@@ -132,8 +128,7 @@ final class Legend {
     }
 
     private void area(String words, Inks.Filling filling, double width) {
-        entries.add(new Entry(words, box -> List.of(new Shape.Area(
-                List.of(box.corners()), filling.fill(), filling.hatch(), Optional.of(inks.pen(width))))));
+        entries.add(new Entry(words, box -> List.of(filling.area(box.corners(), inks.pen(width)))));
     }
 
     private void line(String words, Stroke stroke) {

@@ -36,8 +36,7 @@ final class LightShapes {
             squares.forEach((light, own) -> {
                 Inks.Filling filling = inks.light(light.ordinal());
                 List<Shape> areas = Jts.areas(Jts.common(OverlayNGRobust.union(own), ground)).stream()
-                        .map(rings -> (Shape) new Shape.Area(
-                                rings.stream().map(view::on).toList(), filling.fill(), filling.hatch(), Optional.empty()))
+                        .map(rings -> (Shape) filling.areas(rings.stream().map(view::on).toList(), Optional.empty()))
                         .toList();
                 shapes.add(new Shape.Group(
                         "light-" + light.name().toLowerCase(Locale.ROOT).replace('_', '-'), light.words, "light", areas));

@@ -162,12 +162,12 @@ record Panel(double width, Inks inks) {
         double ux = -Math.sin(angle);
         double uy = -Math.cos(angle);
         double r = 5.2;
-        Point tip = new Point(centre.x() + ux * r, centre.y() + uy * r);
-        Point tail = new Point(centre.x() - ux * r * 0.75, centre.y() - uy * r * 0.75);
-        Point notch = new Point(centre.x() - ux * r * 0.35, centre.y() - uy * r * 0.35);
+        Point tip = centre.plus(ux * r, uy * r);
+        Point tail = centre.plus(-ux * r * 0.75, -uy * r * 0.75);
+        Point notch = centre.plus(-ux * r * 0.35, -uy * r * 0.35);
         double wide = r * 0.55;
-        Point left = new Point(tail.x() + uy * wide, tail.y() - ux * wide);
-        Point right = new Point(tail.x() - uy * wide, tail.y() + ux * wide);
+        Point left = tail.plus(uy * wide, -ux * wide);
+        Point right = tail.plus(-uy * wide, ux * wide);
         double size = 3.2;
         Point letter = new Point(centre.x() + ux * (r + 2.2), centre.y() + uy * (r + 2.2) + size * Shape.Text.CAPITALS / 2);
         return List.of(new Shape.Group(

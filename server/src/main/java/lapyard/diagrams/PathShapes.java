@@ -22,8 +22,7 @@ record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
         for (PathCover cover : covers) {
             Inks.Filling filling = inks.path(cover.material(), materials.indexOf(cover.material()));
             List<Shape> areas = new ArrayList<>();
-            cover.cover().forEach(ring -> areas.add(new Shape.Area(
-                    List.of(view.on(ring)), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SECONDARY)))));
+            cover.cover().forEach(ring -> areas.add(filling.area(view.on(ring), inks.pen(Inks.SECONDARY))));
             shapes.add(new Shape.Group(Shape.id("path", cover.id()), title(cover), "path", areas));
         }
         for (GardenPath path : garden.paths()) {
@@ -56,7 +55,7 @@ record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
             }
             Optional<Plate> place = labels.first(plates, labels::clearOfSolids);
             if (place.isPresent()) {
-                return words.on(place.get(), inks.ink(), Optional.of(inks.plate()));
+                return words.on(place.get(), inks);
             }
         }
         return List.of();
@@ -78,10 +77,10 @@ record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
         if (a.distanceMm(b) < words.widthMm()) {
             return plates;
         }
-        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
+        double turn = GroundShapes.readable(a, b);
         for (double t : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.27, 0.73, 0.12, 0.88}) {
-            Point centre = new Point(a.x() + (b.x() - a.x()) * t, a.y() + (b.y() - a.y()) * t);
-            plates.add(new Plate(centre, words.widthMm(), words.heightMm(), turn));
+            Point centre = a.towards(b, t);
+            plates.add(words.at(centre, turn));
         }
         return plates;
     }

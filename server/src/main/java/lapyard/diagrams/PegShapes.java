@@ -39,7 +39,7 @@ final class PegShapes {
     }
 
     static Shape sign(Point at, Inks inks) {
-        return new Shape.Circle(at, RADIUS, Optional.of(inks.water()), Optional.empty());
+        return Shape.Circle.dot(at, RADIUS, inks.water());
     }
 
     static Stroke pen(Inks inks) {
@@ -54,8 +54,7 @@ final class PegShapes {
         double down = words.heightMm() / 2 + RADIUS;
         List<Plate> plates = new ArrayList<>();
         for (double[] way : new double[][] {{x, y}, {x, 0}, {0, y}, {-x, y}, {x, -y}, {-x, -y}}) {
-            plates.add(new Plate(
-                    new Point(peg.x() + way[0] * across, peg.y() + way[1] * down), words.widthMm(), words.heightMm(), 0));
+            plates.add(words.at(peg.plus(way[0] * across, way[1] * down), 0));
         }
         return plates;
     }
@@ -72,9 +71,8 @@ final class PegShapes {
         List<Plate> plates = new ArrayList<>();
         for (double off : new double[] {0, 2.4, -2.4, 4.8, -4.8}) {
             for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9}) {
-                plates.add(new Plate(
-                        new Point(a.x() + (b.x() - a.x()) * t + y * off, a.y() + (b.y() - a.y()) * t - x * off),
-                        words.widthMm(), words.heightMm(), turn));
+                plates.add(words.at(new Point(a.x() + (b.x() - a.x()) * t + y * off,
+                        a.y() + (b.y() - a.y()) * t - x * off), turn));
             }
         }
         labels.first(plates, labels::clearOfSolids)

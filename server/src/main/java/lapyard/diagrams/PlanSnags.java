@@ -65,7 +65,7 @@ final class PlanSnags {
         }
         Point a = outer.get(side);
         Point b = outer.get((side + 1) % outer.size());
-        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+        return a.middle(b);
     }
 
     /** At the place itself, then round it in growing circles. */
@@ -75,10 +75,7 @@ final class PlanSnags {
         for (double away = 2; away < 20; away += 2) {
             for (int i = 0; i < 12; i++) {
                 double angle = Math.PI * i / 6;
-                plates.add(new Plate(
-                        new Point(at.x() + away * Math.cos(angle), at.y() - away * Math.sin(angle)),
-                        2 * RADIUS,
-                        2 * RADIUS,
+                plates.add(new Plate(at.plus(away * Math.cos(angle), -away * Math.sin(angle)), 2 * RADIUS, 2 * RADIUS,
                         0));
             }
         }
@@ -89,7 +86,6 @@ final class PlanSnags {
         double size = letter.length() > 1 ? 2 : 2.6;
         return List.of(
                 new Shape.Circle(at, RADIUS, Optional.of(inks.snag()), Optional.of(Stroke.of(inks.paper(), Inks.SIGN))),
-                new Shape.Text(
-                        new Point(at.x(), at.y() + size * 0.3), letter, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
+                new Shape.Text(at.plus(0, size * 0.3), letter, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
     }
 }

@@ -111,9 +111,9 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
     }
 
     private static void write(List<Shape> shapes, Point centre, Words words, double turn, Inks inks, Labels labels) {
-        Plate plate = new Plate(centre, words.widthMm(), words.heightMm(), turn);
+        Plate plate = words.at(centre, turn);
         labels.take(plate.corners());
-        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        shapes.addAll(words.on(plate, inks));
     }
 
     /** A small map of all sheets with this one filled, its upper left corner at a place. */

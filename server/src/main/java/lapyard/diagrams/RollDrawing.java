@@ -111,15 +111,14 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         cuts.ifPresent(order -> order.remnants().forEach(box -> within(box, fromMm, toMm).ifPresent(in -> {
             Inks.Filling filling = RollSheets.kept(box) ? inks.kept() : inks.scrap();
             Box on = paper(in, scale, left, top, fromMm);
-            shapes.add(new Shape.Area(List.of(on.corners()), filling.fill(), filling.hatch(), Optional.empty()));
+            shapes.add(filling.areas(List.of(on.corners()), Optional.empty()));
         })));
         for (Placed piece : layout.placed()) {
             Box box = new Box(piece.x(), piece.y(), piece.x() + piece.widthMm(), piece.y() + piece.heightMm());
             within(box, fromMm, toMm).ifPresent(in -> {
                 Box on = paper(in, scale, left, top, fromMm);
-                shapes.add(new Shape.Area(
-                        List.of(on.corners()), inks.sheet().fill(), Optional.empty(),
-                        cuts.isPresent() ? Optional.empty() : Optional.of(inks.pen(Inks.MEDIUM))));
+                shapes.add(inks.sheet().areas(List.of(on.corners()), cuts.isPresent() ? Optional.empty()
+                        : Optional.of(inks.pen(Inks.MEDIUM))));
                 shapes.addAll(name(piece, on, rings));
             });
         }
@@ -192,10 +191,10 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         }
         for (double x : new double[] {0, 0.5, -0.5, 1, -1}) {
             for (double y : new double[] {0, 0.5, -0.5, 1, -1}) {
-                Point centre = new Point(on.centre().x() + x * freeX, on.centre().y() + y * freeY);
+                Point centre = on.centre().plus(x * freeX, y * freeY);
                 Box taken = new Box(centre.x() - wide / 2, centre.y() - high / 2, centre.x() + wide / 2, centre.y() + high / 2);
                 if (rings.stream().noneMatch(taken::touches)) {
-                    return Optional.of(new Plate(centre, block.widthMm(), block.heightMm(), turn));
+                    return Optional.of(block.at(centre, turn));
                 }
             }
         }
@@ -208,7 +207,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
                 Words block = new Words(words.stream().map(line -> new Words.Line(line, size, true)).toList());
                 Optional<Plate> place = place(block, on, turn, rings);
                 if (place.isPresent()) {
-                    return block.on(place.get(), sheet.inks.ink(), Optional.of(sheet.inks.plate()));
+                    return block.on(place.get(), sheet.inks);
                 }
             }
         }

@@ -217,9 +217,7 @@ final class SawBars {
             x -= TextMeasure.widthMm(words[i], 3, false);
             shapes.add(sheet.text(x, y, words[i], 3, false));
             x -= 11;
-            shapes.add(new Shape.Area(
-                    List.of(new Box(x, y - 3, x + 9, y + 0.8).corners()), fillings[i].fill(), fillings[i].hatch(),
-                    Optional.of(inks.pen(Inks.THIN))));
+            shapes.add(fillings[i].area(new Box(x, y - 3, x + 9, y + 0.8).corners(), inks.pen(Inks.THIN)));
             x -= 5;
         }
         return shapes;
@@ -280,8 +278,8 @@ final class SawBars {
                 }
                 Words plate = Words.of(length, size, true);
                 double middle = x + scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
-                Plate place = new Plate(new Point(middle, top + bar() / 2), plate.widthMm(), plate.heightMm(), 0);
-                shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+                Plate place = plate.at(new Point(middle, top + bar() / 2), 0);
+                shapes.addAll(plate.on(place, inks));
                 continue;
             }
             shapes.add(sheet.middle(x + wide / 2, top + bar() / 2 + size * 0.36, length, size, true));
@@ -297,9 +295,7 @@ final class SawBars {
     }
 
     private void box(List<Shape> shapes, double x, double top, double wide, Inks.Filling filling) {
-        shapes.add(new Shape.Area(
-                List.of(new Box(x, top, x + wide, top + bar()).corners()), filling.fill(), filling.hatch(),
-                Optional.of(sheet.inks.pen(Inks.THIN))));
+        shapes.add(filling.area(new Box(x, top, x + wide, top + bar()).corners(), sheet.inks.pen(Inks.THIN)));
     }
 
     private void rest(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
@@ -315,8 +311,8 @@ final class SawBars {
         double size = restSize(words, wide);
         if (size > 0) {
             Words plate = Words.of(words, size, true);
-            Plate place = new Plate(new Point(x + wide / 2, top + bar() / 2), plate.widthMm(), plate.heightMm(), 0);
-            shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+            Plate place = plate.at(new Point(x + wide / 2, top + bar() / 2), 0);
+            shapes.addAll(plate.on(place, inks));
         } else {
             shapes.add(sheet.text(x + wide + 1.2, top + bar() / 2 + 1, words, SMALL, false));
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.construction.Nest;
 import lapyard.cutting.SawBoard;
@@ -92,17 +91,14 @@ record SawNests(SawDay.Signs signs, BenchSheet sheet) {
         String sets = nest.cuts().stream().map(Nest.Cut::setDeg).distinct().sorted().map(set -> Lengths.text(set) + "°")
                 .collect(Collectors.joining(", "));
         flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, TypeSize.LEAST, false, LEFT - 3), false));
-        flow.add(new Shape.Area(
-                List.of(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners()),
-                inks.scrap().fill(), inks.scrap().hatch(), Optional.of(inks.pen(Inks.THIN))));
+        flow.add(inks.scrap().area(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners(),
+                inks.pen(Inks.THIN)));
         for (Nest.Part part : nest.parts()) {
             Point faceFrom = new Point(scaled(nest, part.faceFromMm()), low);
             Point faceTo = new Point(scaled(nest, part.faceToMm()), low);
             Point backTo = new Point(scaled(nest, part.backToMm()), top);
             Point backFrom = new Point(scaled(nest, part.backFromMm()), top);
-            flow.add(new Shape.Area(
-                    List.of(List.of(faceFrom, faceTo, backTo, backFrom)), inks.timber().fill(), Optional.empty(),
-                    Optional.of(inks.pen(Inks.MEDIUM))));
+            flow.add(inks.timber().area(List.of(faceFrom, faceTo, backTo, backFrom), inks.pen(Inks.MEDIUM)));
             flow.add(part.outerOnFace()
                     ? Shape.Lines.of(inks.pen(Inks.BROAD), faceFrom, faceTo)
                     : Shape.Lines.of(inks.pen(Inks.BROAD), backFrom, backTo));

@@ -168,14 +168,11 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         double needs = Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM));
         // what is taped is written beside it; a usual scale would often halve the drawing
         Scale scale = new Scale((int) Math.ceil(needs / 5 - 1e-9) * 5);
-        View view = new View(
-                scale,
-                new Point(
-                        field.centre().x() - scale.paperMm(extent.centre().x()),
-                        field.centre().y() + scale.paperMm(extent.centre().y())));
+        View view = new View(scale,
+                field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
         List<Point> ring = view.on(outline);
         Inks.Filling filling = sheet.inks.yard();
-        shapes.add(new Shape.Area(List.of(ring), filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.WIDE))));
+        shapes.add(filling.area(ring, sheet.inks.pen(Inks.WIDE)));
         bed.pegs().diagonals().stream().limit(2).forEach(diagonal -> shapes.add(Shape.Lines.of(
                 sheet.inks.pen(Inks.NARROW).dashed(2, 1.4), ring.get(diagonal.from() - 1), ring.get(diagonal.to() - 1))));
         bed.square().ifPresent(square -> shapes.add(triangle(square, outline, view)));
@@ -194,9 +191,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         Point at = outline.corner(i);
         Point on = at.towards(outline.corner(i + 1), square.alongMm() / at.distanceMm(outline.corner(i + 1)));
         Point off = at.towards(outline.corner(i - 1), square.otherMm() / at.distanceMm(outline.corner(i - 1)));
-        return new Shape.Area(
-                List.of(view.on(List.of(at, on, off))), Optional.empty(), Optional.empty(),
-                Optional.of(Stroke.of(sheet.inks.water(), Inks.WIDE)));
+        return Shape.Area.outline(view.on(List.of(at, on, off)), Stroke.of(sheet.inks.water(), Inks.WIDE));
     }
 
     /** The peg with its number outside of its corner, or where else there is room round it. */
@@ -212,7 +207,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         double side = cross * outwards < 0 ? 1 : -1;
         double length = Math.max(1e-9, Math.hypot(bx, by));
         double turn = Math.atan2(side * by / length, side * bx / length);
-        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Circle(at, 1, Optional.of(sheet.inks.ink()), Optional.empty())));
+        List<Shape> shapes = new ArrayList<>(List.of(Shape.Circle.dot(at, 1, sheet.inks.ink())));
         for (double size : new double[] {3.8, 3.2, TypeSize.LEAST}) {
             Words words = Words.of("P" + (i + 1), size, true);
             List<Plate> places = places(at, turn, words);
@@ -230,7 +225,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         for (double away : new double[] {4.4, 5.2, 6.4}) {
             for (double degrees : new double[] {0, 180, 45, -45, 135, -135, 90, -90}) {
                 double angle = turn + Math.toRadians(degrees);
-                places.add(new Plate(new Point(at.x() + Math.cos(angle) * away, at.y() + Math.sin(angle) * away), words.widthMm(), words.heightMm(), 0));
+                places.add(words.at(at.plus(Math.cos(angle) * away, Math.sin(angle) * away), 0));
             }
         }
         return places;
@@ -249,9 +244,9 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         double y = (b.y() - a.y()) / length;
         double out = 1.2 + size * 0.5;
         double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-y, x)));
-        Point middle = new Point((a.x() + b.x()) / 2 - y * out * outwards, (a.y() + b.y()) / 2 + x * out * outwards);
+        Point middle = a.middle(b).plus(-y * out * outwards, x * out * outwards);
         Words label = Words.of(words, size, false);
-        return labels.first(List.of(new Plate(middle, label.widthMm(), label.heightMm(), turn)), place -> true)
+        return labels.first(List.of(label.at(middle, turn)), place -> true)
                 .map(place -> label.on(place, sheet.inks.ink(), Optional.empty())).orElse(List.of());
     }
 }

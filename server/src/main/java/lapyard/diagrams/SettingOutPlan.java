@@ -49,11 +49,8 @@ final class SettingOutPlan {
                                 extent.height() / (field.height() - 2 * RIM))
                         - 1e-9,
                 garden.imperial());
-        View view = new View(
-                scale,
-                new Point(
-                        field.centre().x() - scale.paperMm(extent.centre().x()),
-                        field.centre().y() + scale.paperMm(extent.centre().y())));
+        View view = new View(scale,
+                field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
         Labels labels = new Labels(field);
         yard(view);
         beds(view, labels);
@@ -82,8 +79,8 @@ final class SettingOutPlan {
     }
 
     private void yard(View view) {
-        garden.ground().outline().forEach(yard -> shapes.add(new Shape.Area(
-                List.of(view.on(yard)), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.MEDIUM)))));
+        garden.ground().outline().forEach(yard ->
+                shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.MEDIUM))));
     }
 
     private void beds(View view, Labels labels) {
@@ -91,9 +88,9 @@ final class SettingOutPlan {
         for (SettingOut.BedPegs bed : out.beds()) {
             List<Point> ring = view.on(bed.bed().inYard());
             Inks.Filling filling = sheet.inks.timber();
-            shapes.add(new Shape.Area(List.of(ring), filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.THIN))));
+            shapes.add(filling.area(ring, sheet.inks.pen(Inks.THIN)));
             for (Point peg : ring) {
-                shapes.add(new Shape.Circle(peg, 0.7, Optional.of(sheet.inks.ink()), Optional.empty()));
+                shapes.add(Shape.Circle.dot(peg, 0.7, sheet.inks.ink()));
             }
             Words words = Words.of(bed.bed().id(), 4, true);
             labels.solid(ring);
@@ -101,13 +98,13 @@ final class SettingOutPlan {
             if (within.isEmpty()) outside.put(ring, words);
             within.ifPresent(plate -> {
                 labels.take(plate.corners());
-                shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+                shapes.addAll(words.on(plate, sheet.inks));
             });
         }
         outside.forEach((ring, words) -> labels.anywhere(ring, words.widthMm(), words.heightMm()).ifPresent(led -> {
             labels.lead(led);
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.THIN), led.from(), led.to()));
-            shapes.addAll(words.on(led.plate(), sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+            shapes.addAll(words.on(led.plate(), sheet.inks));
         }));
     }
 
@@ -123,10 +120,7 @@ final class SettingOutPlan {
         Stroke pen = Stroke.of(sheet.inks.water(), Inks.BROAD);
         shapes.add(Shape.Lines.of(pen, a, b));
         for (Point end : List.of(a, b)) {
-            shapes.add(Shape.Lines.of(
-                    pen,
-                    new Point(end.x() - rx * 2, end.y() - ry * 2),
-                    new Point(end.x() + rx * 2, end.y() + ry * 2)));
+            shapes.add(Shape.Lines.of(pen, end.plus(-rx * 2, -ry * 2), new Point(end.x() + rx * 2, end.y() + ry * 2)));
         }
         if (out.beds().size() <= MOST_OFFSETS) {
             offsets(view, labels);
@@ -140,7 +134,7 @@ final class SettingOutPlan {
             double place = view.scale().paperMm(mark);
             double beside = Math.max(place, last + PITCH);
             last = beside;
-            Point tick = new Point(a.x() + ux * place, a.y() + uy * place);
+            Point tick = a.plus(ux * place, uy * place);
             Point foot = new Point(a.x() + ux * beside + rx * 3.5, a.y() + uy * beside + ry * 3.5);
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW), tick, foot));
             String words = sheet.written(mark);
@@ -167,18 +161,14 @@ final class SettingOutPlan {
             if (Math.abs(first.offMm()) < 1) {
                 continue;
             }
-            Point foot = view.on(new Point(from.x() + x * first.alongMm(), from.y() + y * first.alongMm()));
+            Point foot = view.on(from.plus(x * first.alongMm(), y * first.alongMm()));
             Point peg = view.on(bed.bed().inYard().corner(0));
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW).dashed(1.6, 1.1), foot, peg));
             Words words = Words.of(sheet.written(first.offMm()), NUMBER, false);
-            double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-(peg.y() - foot.y()), peg.x() - foot.x())));
+            double turn = GroundShapes.readable(foot, peg);
             List<Plate> plates = new ArrayList<>();
             for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95}) {
-                plates.add(new Plate(
-                        new Point(foot.x() + (peg.x() - foot.x()) * share, foot.y() + (peg.y() - foot.y()) * share),
-                        words.widthMm(),
-                        words.heightMm(),
-                        turn));
+                plates.add(words.at(foot.towards(peg, share), turn));
             }
             labels.first(plates, labels::clearOfSolids)
                     .ifPresent(plate -> {

@@ -48,14 +48,11 @@ public final class ShadeSheet {
         Scale scale = Scale.usual(
                 Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM)) - 1e-9,
                 garden.imperial());
-        View view = new View(
-                scale,
-                new Point(
-                        field.centre().x() - scale.paperMm(extent.centre().x()),
-                        field.centre().y() + scale.paperMm(extent.centre().y())));
+        View view = new View(scale,
+                field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
         shapes.addAll(LightShapes.cells(garden, sun, view, sheet.inks));
-        garden.ground().outline().forEach(yard -> shapes.add(new Shape.Area(
-                List.of(view.on(yard)), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.WIDE)))));
+        garden.ground().outline().forEach(yard ->
+                shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.WIDE))));
         Labels labels = new Labels(field);
         garden.ground().tall().forEach(thing -> tall(thing, view, labels));
         for (int i = 0; i < garden.beds().size(); i++) {
@@ -81,8 +78,8 @@ public final class ShadeSheet {
         for (Tall thing : garden.ground().tall()) {
             for (Point place : thing.shape()) {
                 double half = thing.spreadMm() / 2;
-                points.add(new Point(place.x() - half, place.y() - half));
-                points.add(new Point(place.x() + half, place.y() + half));
+                points.add(place.plus(-half, -half));
+                points.add(place.plus(half, half));
             }
         }
         return points.isEmpty() ? new Box(0, 0, 10_000, 5_000) : Box.round(points);
@@ -93,34 +90,30 @@ public final class ShadeSheet {
         if (on.size() == 1) {
             double radius = Math.max(0.8, view.scale().paperMm(thing.spreadMm() / 2));
             shapes.add(new Shape.Circle(on.get(0), radius, Optional.empty(), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
-            shapes.add(new Shape.Circle(on.get(0), 0.7, Optional.of(sheet.inks.ink()), Optional.empty()));
+            shapes.add(Shape.Circle.dot(on.get(0), 0.7, sheet.inks.ink()));
         } else {
             shapes.add(new Shape.Lines(List.of(on), sheet.inks.pen(1.4)));
         }
         Words words = Words.of(thing.kind() + " " + sheet.written(thing.heightMm()), 2.8, false);
-        Point middle = on.size() == 1
-                ? on.get(0)
-                : new Point((on.get(0).x() + on.get(1).x()) / 2, (on.get(0).y() + on.get(1).y()) / 2);
+        Point middle = on.size() == 1 ? on.get(0) : on.get(0).middle(on.get(1));
         List<Plate> plates = new ArrayList<>();
         for (double[] off : new double[][] {{0, 4}, {0, -4}, {0, 8}, {0, -8}, {14, 4}, {-14, 4}, {14, -4}, {-14, -4}}) {
-            plates.add(new Plate(
-                    new Point(middle.x() + off[0], middle.y() + off[1]), words.widthMm(), words.heightMm(), 0));
+            plates.add(words.at(middle.plus(off[0], off[1]), 0));
         }
         labels.first(plates, plate -> true).ifPresent(plate -> {
             labels.take(plate.corners());
-            shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+            shapes.addAll(words.on(plate, sheet.inks));
         });
     }
 
     private void bed(Bed bed, SunHours.BedSun hours, View view, Labels labels) {
         List<Point> ring = view.on(bed.inYard());
-        shapes.add(new Shape.Area(
-                List.of(ring), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.BROAD))));
+        shapes.add(Shape.Area.outline(ring, sheet.inks.pen(Inks.BROAD)));
         Words words = new Words(List.of(
                 new Words.Line(bed.id(), 3.4, true), new Words.Line(hours(hours.meanHours()), 3, false)));
         labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0)).ifPresent(plate -> {
             labels.take(plate.corners());
-            shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+            shapes.addAll(words.on(plate, sheet.inks));
         });
     }
 
@@ -134,11 +127,8 @@ public final class ShadeSheet {
         y += 4;
         for (SunHours.Light light : SunHours.Light.values()) {
             Inks.Filling filling = sheet.inks.light(light.ordinal());
-            shapes.add(new Shape.Area(
-                    List.of(List.of(
-                            new Point(box.left(), y), new Point(box.left() + 10, y), new Point(box.left() + 10, y + 5),
-                            new Point(box.left(), y + 5))),
-                    filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.THIN))));
+            shapes.add(filling.area(List.of(new Point(box.left(), y), new Point(box.left() + 10, y),
+                    new Point(box.left() + 10, y + 5), new Point(box.left(), y + 5)), sheet.inks.pen(Inks.THIN)));
             shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false));
             y += 7.4;
         }

@@ -41,12 +41,9 @@ final class WarningFrame {
         shapes.add(Shape.Area.box(
                 x, y, sheet.space().width(), frameMm(), Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.BROAD))));
         Point middle = new Point(x + SIGN / 2, y + frameMm() / 2);
-        shapes.add(new Shape.Area(
-                List.of(List.of(new Point(middle.x() - 3.6, middle.y() + 3), new Point(middle.x() + 3.6, middle.y() + 3),
-                        new Point(middle.x(), middle.y() - 3.4))),
-                Optional.of(sheet.inks.snag()), Optional.empty(), Optional.empty()));
-        shapes.add(new Shape.Text(
-                new Point(middle.x(), middle.y() + 2.2), "!", 4.4, Shape.Anchor.MIDDLE, 0, true, sheet.inks.paper()));
+        shapes.add(Shape.Area.filled(List.of(middle.plus(-3.6, 3), middle.plus(3.6, 3), middle.plus(0, -3.4)),
+                sheet.inks.snag()));
+        shapes.add(new Shape.Text(middle.plus(0, 2.2), "!", 4.4, Shape.Anchor.MIDDLE, 0, true, sheet.inks.paper()));
         double base = y + (frameMm() - lines.size() * PITCH) / 2 + SIZE;
         for (String line : lines) {
             shapes.add(sheet.text(x + SIGN, base, line, SIZE, true));

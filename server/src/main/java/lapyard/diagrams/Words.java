@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Point;
 
 /** Lines of text that stand together on a plate, centred under each other. */
 record Words(List<Line> lines) {
@@ -31,12 +32,20 @@ record Words(List<Line> lines) {
         return lines.stream().mapToDouble(l -> l.sizeMm * PITCH).sum() + PAD;
     }
 
+    /** The plate that holds them. */
+    Plate at(Point centre, double turnDeg) {
+        return new Plate(centre, widthMm(), heightMm(), turnDeg);
+    }
+
+    /** In ink on a plate that hides what lies below. */
+    List<Shape> on(Plate place, Inks inks) {
+        return on(place, inks.ink(), Optional.of(inks.plate()));
+    }
+
     /** @param plate colour under the text, empty for none */
     List<Shape> on(Plate place, String ink, Optional<String> plate) {
         List<Shape> shapes = new ArrayList<>();
-        if (plate.isPresent()) {
-            shapes.add(new Shape.Area(List.of(place.corners()), plate, Optional.empty(), Optional.empty()));
-        }
+        plate.ifPresent(colour -> shapes.add(Shape.Area.filled(place.corners(), colour)));
         double top = -heightMm() / 2 + PAD / 2;
         for (Line line : lines) {
             double base = top + line.sizeMm * (PITCH / 2 + Shape.Text.CAPITALS / 2);

@@ -70,13 +70,19 @@ public sealed interface Shape {
             fill.ifPresent(Stroke::requireColour);
         }
 
+        public static Area outline(List<Point> ring, Stroke stroke) {
+            return new Area(List.of(ring), Optional.empty(), Optional.empty(), Optional.of(stroke));
+        }
+
+        public static Area filled(List<Point> ring, String colour) {
+            return new Area(List.of(ring), Optional.of(colour), Optional.empty(), Optional.empty());
+        }
+
         /** A box with its upper left corner at x, y. */
         public static Area box(double x, double y, double w, double h, Optional<String> fill, Optional<Stroke> stroke) {
-            return new Area(
-                    List.of(List.of(new Point(x, y), new Point(x + w, y), new Point(x + w, y + h), new Point(x, y + h))),
-                    fill,
-                    Optional.empty(),
-                    stroke);
+            Point corner = new Point(x, y);
+            return new Area(List.of(List.of(corner, corner.plus(w, 0), corner.plus(w, h), corner.plus(0, h))), fill,
+                    Optional.empty(), stroke);
         }
     }
 
@@ -84,6 +90,10 @@ public sealed interface Shape {
         public Circle {
             if (!(radiusMm > 0)) throw new IllegalArgumentException("a circle's radius is above 0 mm, was " + radiusMm);
             fill.ifPresent(Stroke::requireColour);
+        }
+
+        public static Circle dot(Point centre, double radiusMm, String colour) {
+            return new Circle(centre, radiusMm, Optional.of(colour), Optional.empty());
         }
     }
 

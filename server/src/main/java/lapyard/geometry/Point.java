@@ -12,6 +12,14 @@ public record Point(double x, double y) {
         return Math.hypot(other.x - x, other.y - y);
     }
 
+    public Point plus(double dx, double dy) {
+        return new Point(x + dx, y + dy);
+    }
+
+    public Point middle(Point other) {
+        return new Point((x + other.x) / 2, (y + other.y) / 2);
+    }
+
     /** A part of the way to the other: this place at 0, the other at 1. */
     public Point towards(Point other, double share) {
         return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
