@@ -1,8 +1,8 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
@@ -43,7 +43,7 @@ public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, Li
     public static BedFall of(Bed bed, Fall fall) {
         Outline outline = bed.inYard();
         List<Double> drops = outline.corners().stream().map(fall::dropMm).toList();
-        double lowest = drops.stream().mapToDouble(drop -> drop).max().orElseThrow();
+        double lowest = Collections.max(drops);
         List<Scribe> scribes = new ArrayList<>();
         List<Quantity> quantities = new ArrayList<>();
         for (int i = 0; i < outline.sides(); i++) quantities.add(level(i, outline, fall, drops.get(i)));
@@ -55,13 +55,13 @@ public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, Li
             quantities.add(scribe(QuantityKind.SCRIBE_START.of(wall), lowest, start));
             quantities.add(scribe(QuantityKind.SCRIBE_END.of(wall), lowest, end));
         }
-        double highest = drops.stream().mapToDouble(drop -> drop).min().orElseThrow();
+        double highest = Collections.min(drops);
         quantities.add(scribe(QuantityKind.SCRIBE_MOST.alone(), lowest, highest));
         return new BedFall(bed.id(), drops, scribes, quantities, findings(bed, scribes, lowest - highest));
     }
 
     private static Quantity level(int corner, Outline outline, Fall fall, double drop) {
-        Working working = Working.of(
+        return Quantity.of(QuantityKind.LEVEL.of(corner + 1), drop, "mm",
                 "level = a x + b y + c, the plane of least squares through all level readings",
                 Working.GEOMETRY,
                 Working.Input.of("x", outline.corner(corner).x(), "mm"),
@@ -69,16 +69,14 @@ public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, Li
                 Working.Input.of("a", fall.a(), ""),
                 Working.Input.of("b", fall.b(), ""),
                 Working.Input.of("c", fall.c(), "mm"));
-        return new Quantity(QuantityKind.LEVEL.of(corner + 1), drop, "mm", working);
     }
 
     private static Quantity scribe(QuantityKey key, double lowest, double drop) {
-        Working working = Working.of(
+        return Quantity.of(key, lowest - drop, "mm",
                 "level reading at the bed's lowest corner - level reading here",
                 Working.COMMON_PRACTICE,
                 Working.Input.of("level reading at the lowest corner", lowest, "mm"),
                 Working.Input.of("level reading here", drop, "mm"));
-        return new Quantity(key, lowest - drop, "mm", working);
     }
 
     /** A quarter of the timber's height may come off the bottom course; more leaves too little of it. */
@@ -87,10 +85,7 @@ public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, Li
         double limit = height / 4;
         if (most <= limit + Shapes.TOUCH_MM) return List.of();
         List<String> walls = scribes.stream()
-                        .filter(scribe -> DoubleStream.of(scribe.startMm(), scribe.endMm())
-                                        .max()
-                                        .orElseThrow()
-                                > limit + Shapes.TOUCH_MM)
+                        .filter(scribe -> Math.max(scribe.startMm(), scribe.endMm()) > limit + Shapes.TOUCH_MM)
                         .map(Scribe::wall)
                         .toList();
         return List.of(Finding.of(FindingKind.SCRIBE_DEEP, Place.bed(bed.id()).then(What.FIELD, "walls " + String.join(", ", walls)))

@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -29,12 +30,7 @@ final class DampCourse {
                 Bed bed = lot.bed();
                 // The soil is level; the ground at the wall may lie above the bed's lowest corner.
                 Coordinate at = new DistanceOp(lot.area(), zone.shape()).nearestPoints()[0];
-                double above = fall.map(plane -> bed.inYard().corners().stream()
-                                        .mapToDouble(plane::dropMm)
-                                        .max()
-                                        .orElseThrow()
-                                - plane.dropMm(new lapyard.geometry.Point(at.x, at.y)))
-                        .orElse(0.0);
+                double above = fall.map(plane -> plane.lowestMm(bed) - plane.dropMm(new Point(at.x, at.y))).orElse(0.0);
                 double soil = bed.heightMm() - bed.planting().fill().freeboardMm() - above;
                 double over = soil - (zone.kept().dampCourseMm() - BELOW_MM);
                 if (over > Shapes.TOUCH_MM) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Point;
+import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -101,6 +102,11 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
 
     public double dropMm(Point at) {
         return a * at.x() + b * at.y() + c;
+    }
+
+    /** Drop at the lowest corner of a bed. */
+    double lowestMm(Bed bed) {
+        return bed.inYard().corners().stream().mapToDouble(this::dropMm).max().orElseThrow();
     }
 
     /** n of 1:n; infinite on level ground. */

@@ -2,9 +2,7 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.List;
-import lapyard.geometry.Point;
 import lapyard.plan.GardenPath;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -32,42 +30,13 @@ final class Membrane {
     private final List<Geometry> covers;
     private final List<List<Leg>> legs;
 
+    /** @param band its part of the path, to the points of its bends */
+    private record Leg(PathLeg frame, Polygon band) {}
+
     private Membrane(List<GardenPath> paths, List<Geometry> covers) {
         this.paths = paths;
         this.covers = covers;
         this.legs = paths.stream().map(Membrane::legs).toList();
-    }
-
-    private record Leg(Point from, double alongX, double alongY, Polygon band) {
-        Polygon box(double start, double end, double low, double high) {
-            double[][] corners = {{start, low}, {end, low}, {end, high}, {start, high}, {start, low}};
-            Coordinate[] ring = new Coordinate[corners.length];
-            for (int i = 0; i < ring.length; i++) {
-                double u = corners[i][0];
-                double v = corners[i][1];
-                ring[i] = new Coordinate(from.x() + u * alongX - v * alongY, from.y() + u * alongY + v * alongX);
-            }
-            return Shapes.FACTORY.createPolygon(ring);
-        }
-
-        double[] along(Geometry part) {
-            return extent(part, alongX, alongY);
-        }
-
-        double[] across(Geometry part) {
-            return extent(part, -alongY, alongX);
-        }
-
-        private double[] extent(Geometry part, double x, double y) {
-            double least = Double.POSITIVE_INFINITY;
-            double most = Double.NEGATIVE_INFINITY;
-            for (Coordinate corner : part.getCoordinates()) {
-                double value = (corner.x - from.x()) * x + (corner.y - from.y()) * y;
-                least = Math.min(least, value);
-                most = Math.max(most, value);
-            }
-            return new double[] {least, most};
-        }
     }
 
     /** @return the strips of each path, none where it has no membrane */
@@ -89,8 +58,9 @@ final class Membrane {
             if (!laid.isEmpty()) free = Shapes.less(free, Shapes.offset(Shapes.union(laid), ROUNDING_MM));
             List<Geometry> own = new ArrayList<>();
             for (Polygon part : Shapes.polygons(free)) {
-                double[] along = leg.along(part);
-                double[] across = leg.across(part);
+                PathLeg frame = leg.frame();
+                double[] along = Shapes.extent(part, frame::along);
+                double[] across = Shapes.extent(part, frame::across);
                 double length = along[1] - along[0];
                 double width = across[1] - across[0];
                 if (length <= Shapes.TOUCH_MM || width <= Shapes.TOUCH_MM) continue;
@@ -98,12 +68,16 @@ final class Membrane {
                 met.addAll(laid);
                 List<Geometry> atEnds = new ArrayList<>(met);
                 atEnds.addAll(crossing(path, leg));
-                int ends = meets(leg.box(along[0] - LOOK_MM, along[0], across[0], across[1]), atEnds, width * END_SHARE)
-                        + meets(leg.box(along[1], along[1] + LOOK_MM, across[0], across[1]), atEnds, width * END_SHARE);
-                int sides = meets(leg.box(along[0], along[1], across[0] - LOOK_MM, across[0]), met, length * SIDE_SHARE)
-                        + meets(leg.box(along[0], along[1], across[1], across[1] + LOOK_MM), met, length * SIDE_SHARE);
+                int ends = meets(frame.box(along[0] - LOOK_MM, along[0], across[0], across[1]), atEnds,
+                        width * END_SHARE)
+                        + meets(frame.box(along[1], along[1] + LOOK_MM, across[0], across[1]), atEnds,
+                                width * END_SHARE);
+                int sides = meets(frame.box(along[0], along[1], across[0] - LOOK_MM, across[0]), met,
+                        length * SIDE_SHARE)
+                        + meets(frame.box(along[0], along[1], across[1], across[1] + LOOK_MM), met,
+                                length * SIDE_SHARE);
                 strips.add(new PathWork.Strip(upToTenth(width + sides * lap), upToTenth(length + ends * lap), ends, sides));
-                own.add(leg.box(along[0], along[1], across[0], across[1]));
+                own.add(frame.box(along[0], along[1], across[0], across[1]));
             }
             laid.addAll(own);
         }
@@ -116,7 +90,7 @@ final class Membrane {
         for (int later = path + 1; later < paths.size(); later++) {
             if (paths.get(later).membrane().isEmpty()) continue;
             for (Leg other : legs.get(later)) {
-                boolean crosses = Math.abs(leg.alongX() * other.alongY() - leg.alongY() * other.alongX()) > CROSSES;
+                boolean crosses = Math.abs(leg.frame().x() * other.frame().y() - leg.frame().y() * other.frame().x()) > CROSSES;
                 if (crosses && other.band().getEnvelopeInternal().distance(leg.band().getEnvelopeInternal()) <= LOOK_MM) {
                     crossing.add(Shapes.common(other.band(), covers.get(later)));
                 }
@@ -136,16 +110,12 @@ final class Membrane {
 
     private static List<Leg> legs(GardenPath path) {
         List<Leg> legs = new ArrayList<>();
-        List<Point> line = Shapes.legs(path.line());
-        for (int i = 0; i + 1 < line.size(); i++) {
-            Point from = line.get(i);
-            Point to = line.get(i + 1);
-            double length = from.distanceMm(to);
-            double before = i == 0 ? 0 : mitreMm(line.get(i - 1), from, to, path.widthMm());
-            double after = i + 2 == line.size() ? 0 : mitreMm(from, to, line.get(i + 2), path.widthMm());
-            Leg bare = new Leg(from, (to.x() - from.x()) / length, (to.y() - from.y()) / length, null);
-            double half = path.widthMm() / 2;
-            legs.add(new Leg(from, bare.alongX(), bare.alongY(), bare.box(-before, length + after, -half, half)));
+        List<PathLeg> line = PathLeg.of(path);
+        for (int i = 0; i < line.size(); i++) {
+            PathLeg own = line.get(i);
+            double before = i == 0 ? 0 : mitreMm(line.get(i - 1), own);
+            double after = i + 1 == line.size() ? 0 : mitreMm(own, line.get(i + 1));
+            legs.add(new Leg(own, own.box(-before, own.length() + after, -own.half(), own.half())));
         }
         return legs;
     }
@@ -156,10 +126,9 @@ final class Membrane {
     }
 
     /** How far the outer side of a bend runs past the middle of the line: width / 2 x tan(turn / 2). */
-    private static double mitreMm(Point before, Point bend, Point after, double widthMm) {
-        double turn = Math.abs(Math.atan2(after.y() - bend.y(), after.x() - bend.x())
-                - Math.atan2(bend.y() - before.y(), bend.x() - before.x()));
+    private static double mitreMm(PathLeg one, PathLeg next) {
+        double turn = Math.abs(Math.atan2(next.y(), next.x()) - Math.atan2(one.y(), one.x()));
         turn = turn > Math.PI ? 2 * Math.PI - turn : turn;
-        return widthMm / 2 * Math.min(10, Math.tan(turn / 2));
+        return one.half() * Math.min(10, Math.tan(turn / 2));
     }
 }

@@ -78,10 +78,7 @@ final class PathAccess {
     /** A narrow place may be as narrow as the standard's pinch where it is short, otherwise as narrow as a path. */
     private void narrowest(int path) {
         Geometry strip = strips.get(path);
-        List<Geometry> standing = new ArrayList<>();
-        site.near(strip, 0).forEach(lot -> standing.add(lot.area()));
-        site.zonesNear(strip, 0).stream().filter(Zone::solid).forEach(zone -> standing.add(zone.shape()));
-        PathRoom room = PathRoom.of(paths.get(path), standing);
+        PathRoom room = PathRoom.of(paths.get(path), site.standingNear(strip));
         if (room.narrowMm() == 0 && room.widthMm() >= paths.get(path).widthMm()) return;
         boolean pinch = room.narrowMm() <= standard.pinchLengthMm();
         double limit = pinch ? standard.pinchMm() : Math.min(standard.pathMm(), paths.get(path).widthMm());
@@ -96,18 +93,15 @@ final class PathAccess {
     }
 
     private void gradients(int path, Fall fall) {
-        List<Point> line = Shapes.legs(paths.get(path).line());
         double along = 0;
         double across = 0;
         int steepest = 0;
-        for (int i = 0; i + 1 < line.size(); i++) {
-            double length = line.get(i).distanceMm(line.get(i + 1));
-            double x = (line.get(i + 1).x() - line.get(i).x()) / length;
-            double y = (line.get(i + 1).y() - line.get(i).y()) / length;
-            double up = Math.abs(fall.a() * x + fall.b() * y);
-            steepest = up > along ? i : steepest;
+        List<PathLeg> legs = PathLeg.of(paths.get(path));
+        for (PathLeg leg : legs) {
+            double up = Math.abs(fall.a() * leg.x() + fall.b() * leg.y());
+            steepest = up > along ? legs.indexOf(leg) : steepest;
             along = Math.max(along, up);
-            across = Math.max(across, Math.abs(fall.b() * x - fall.a() * y));
+            across = Math.max(across, Math.abs(fall.b() * leg.x() - fall.a() * leg.y()));
         }
         gradient(path, "gradient", along, standard.gradient(), steepest + 1);
         gradient(path, "cross fall", across, standard.crossGradient(), 0);
@@ -155,9 +149,7 @@ final class PathAccess {
     private double roomToTurn(Geometry at) {
         Geometry ground = Shapes.round(at, standard.turningMm());
         if (site.yard().isPresent()) ground = Shapes.common(ground, site.yard().get());
-        List<Geometry> standing = new ArrayList<>();
-        for (Lot lot : site.near(ground, 0)) standing.add(lot.area());
-        site.zonesNear(ground, 0).stream().filter(Zone::solid).forEach(zone -> standing.add(zone.shape()));
+        List<Geometry> standing = site.standingNear(ground);
         if (!standing.isEmpty()) ground = Shapes.less(ground, Shapes.union(standing));
         double widest = 0;
         for (Polygon part : Shapes.polygons(ground)) {

@@ -86,12 +86,7 @@ final class PathChecks {
         int leg = (int) last.distanceMm(before);
         int kept = largest(leg, mm -> {
             List<Point> shorter = new ArrayList<>(line);
-            double share = mm / last.distanceMm(before);
-            shorter.set(
-                    end,
-                    new Point(
-                            before.x() + (last.x() - before.x()) * share,
-                            before.y() + (last.y() - before.y()) * share));
+            shorter.set(end, before.towards(last, mm / last.distanceMm(before)));
             return yard.covers(Shapes.strip(widened(path, shorter, path.widthMm())));
         });
         return kept <= 0

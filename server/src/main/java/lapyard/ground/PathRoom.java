@@ -25,55 +25,20 @@ import org.locationtech.jts.operation.distance.DistanceOp;
 record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
     private static final double BESIDE_MM = 0.01;
 
-    /** One leg of a path: places are told along and across it. */
-    private record Leg(Point from, double x, double y, double length, double half, double before) {
-        Coordinate at(double along, double across) {
-            return new Coordinate(from.x() + along * x - across * y, from.y() + along * y + across * x);
-        }
-
-        double along(Coordinate c) {
-            return (c.x - from.x()) * x + (c.y - from.y()) * y;
-        }
-
-        double across(Coordinate c) {
-            return (c.y - from.y()) * x - (c.x - from.x()) * y;
-        }
-
-        Polygon band() {
-            return Shapes.FACTORY.createPolygon(new Coordinate[] {
-                at(0, -half), at(length, -half), at(length, half), at(0, half), at(0, -half)
-            });
-        }
-    }
-
     /** @param standing beds and other things that may stand in the path */
     static PathRoom of(GardenPath path, List<Geometry> standing) {
-        List<Point> line = Shapes.legs(path.line());
         List<PathRoom> places = new ArrayList<>();
-        double before = 0;
         double narrow = 0;
-        for (int i = 0; i + 1 < line.size(); i++) {
-            Point from = line.get(i);
-            double length = from.distanceMm(line.get(i + 1));
-            Leg leg = new Leg(
-                    from,
-                    (line.get(i + 1).x() - from.x()) / length,
-                    (line.get(i + 1).y() - from.y()) / length,
-                    length,
-                    path.widthMm() / 2,
-                    before);
-            narrow += places(leg, standing, places);
-            before += length;
-        }
+        for (PathLeg leg : PathLeg.of(path)) narrow += places(leg, standing, places);
         double narrowed = narrow;
         return places.stream()
                 .min(Comparator.comparingDouble(PathRoom::widthMm).thenComparingDouble(PathRoom::alongMm))
                 .map(room -> new PathRoom(room.widthMm, room.at, room.alongMm, narrowed))
-                .orElse(new PathRoom(path.widthMm(), line.get(0), 0, 0));
+                .orElse(new PathRoom(path.widthMm(), path.line().get(0), 0, 0));
     }
 
     /** Adds the free widths at each corner of what stands in the leg. @return length along which anything does */
-    private static double places(Leg leg, List<Geometry> standing, List<PathRoom> places) {
+    private static double places(PathLeg leg, List<Geometry> standing, List<PathRoom> places) {
         Polygon band = leg.band();
         List<Polygon> parts = new ArrayList<>();
         for (Geometry thing : standing) {
@@ -87,14 +52,15 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
         Geometry all = Shapes.union(List.copyOf(parts));
         for (Coordinate corner : all.getCoordinates()) {
             double along = leg.along(corner);
-            for (double s : new double[] {along - BESIDE_MM, along + BESIDE_MM}) if (s >= 0 && s <= leg.length) stations.add(s);
+            for (double s : new double[] {along - BESIDE_MM, along + BESIDE_MM}) if (s >= 0
+                    && s <= leg.length()) stations.add(s);
         }
         double narrow = 0;
         double last = 0;
         boolean lastNarrow = false;
         for (double s : stations) {
             PathRoom room = widest(leg, s, all);
-            boolean narrowHere = room.widthMm < 2 * leg.half - Shapes.TOUCH_MM;
+            boolean narrowHere = room.widthMm < 2 * leg.half() - Shapes.TOUCH_MM;
             if (narrowHere) places.add(room);
             narrow += narrowHere && lastNarrow ? s - last : 0;
             last = s;
@@ -104,8 +70,9 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
         return narrow;
     }
 
-    private static PathRoom widest(Leg leg, double s, Geometry taken) {
-        LineString across = Shapes.FACTORY.createLineString(new Coordinate[] {leg.at(s, -leg.half), leg.at(s, leg.half)});
+    private static PathRoom widest(PathLeg leg, double s, Geometry taken) {
+        LineString across = Shapes.FACTORY.createLineString(
+                new Coordinate[] {leg.at(s, -leg.half()), leg.at(s, leg.half())});
         Geometry free = Shapes.less(across, taken);
         LineSegment widest = null;
         for (int i = 0; i < free.getNumGeometries(); i++) {
@@ -116,27 +83,30 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
             }
         }
         Coordinate middle = widest == null ? leg.at(s, 0) : widest.midPoint();
-        return new PathRoom(widest == null ? 0 : widest.getLength(), new Point(middle.x, middle.y), leg.before + s, 0);
+        return new PathRoom(widest == null ? 0 : widest.getLength(), new Point(middle.x, middle.y), leg.before() + s,
+                0);
     }
 
     /** Between a thing at the left edge and one at the right edge one walks aslant. */
-    private static void opposite(Leg leg, List<Polygon> parts, List<PathRoom> places) {
+    private static void opposite(PathLeg leg, List<Polygon> parts, List<PathRoom> places) {
         for (Polygon left : parts) {
             for (Polygon right : parts) {
                 if (touches(leg, left, 1) && touches(leg, right, -1) && !touches(leg, left, -1) && !touches(leg, right, 1)) {
                     Coordinate[] nearest = new DistanceOp(left, right).nearestPoints();
                     LineSegment gap = new LineSegment(nearest[0], nearest[1]);
                     Coordinate middle = gap.midPoint();
-                    if (gap.getLength() < 2 * leg.half) {
-                        places.add(new PathRoom(gap.getLength(), new Point(middle.x, middle.y), leg.before + leg.along(middle), 0));
+                    if (gap.getLength() < 2 * leg.half()) {
+                        places.add(new PathRoom(gap.getLength(), new Point(middle.x, middle.y),
+                                leg.before() + leg.along(middle), 0));
                     }
                 }
             }
         }
     }
 
-    private static boolean touches(Leg leg, Polygon part, int side) {
-        for (Coordinate corner : part.getCoordinates()) if (leg.across(corner) * side > leg.half - Shapes.TOUCH_MM) return true;
+    private static boolean touches(PathLeg leg, Polygon part, int side) {
+        for (Coordinate corner : part.getCoordinates()) if (
+                leg.across(corner) * side > leg.half() - Shapes.TOUCH_MM) return true;
         return false;
     }
 }

@@ -60,7 +60,7 @@ public record Rims(String bed, List<Quantity> quantities) {
 
     private static void group(RimGroup group, List<Bed> beds, Fall fall, List<Rims> rims, List<Finding> findings) {
         Map<Bed, Double> grounds = new LinkedHashMap<>();
-        beds.forEach(bed -> grounds.put(bed, bed.inYard().corners().stream().mapToDouble(fall::dropMm).max().orElseThrow()));
+        beds.forEach(bed -> grounds.put(bed, fall.lowestMm(bed)));
         double datum = group.levelMm()
                 .orElseGet(() -> grounds.entrySet().stream()
                         .mapToDouble(entry -> entry.getValue() - entry.getKey().heightMm())
@@ -94,9 +94,10 @@ public record Rims(String bed, List<Quantity> quantities) {
         WayKind one = packing > 0 ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES;
         WayKind two = packing > 0 ? WayKind.ADD_COURSES_AND : WayKind.TAKE_OFF_COURSES_AND;
         boolean even = Math.abs(rest) <= Shapes.TOUCH_MM;
-        Finding told = even ? Finding.of(FindingKind.RIM_OFF_GROUP, Place.bed(bed.id())).way(one, count)
-                : Finding.of(FindingKind.RIM_OFF_GROUP, Place.bed(bed.id()))
-                        .way(two, count, Fact.name((rest > 0) == (packing > 0) ? "pack it up by" : "let it in by"), Fact.mm(Math.abs(rest)));
+        Finding off = Finding.of(FindingKind.RIM_OFF_GROUP, Place.bed(bed.id()));
+        Finding told = even ? off.way(one, count)
+                : off.way(two, count, Fact.name((rest > 0) == (packing > 0) ? "pack it up by" : "let it in by"),
+                Fact.mm(Math.abs(rest)));
         return Optional.of(told
                 .with("limit", Fact.mm(course / 2)).with(packing > 0 ? "under" : "over", Fact.mm(Math.abs(packing))).by(Fact.mm(Math.abs(packing)))
                 .way(WayKind.TAKE_OUT_OF_GROUP));

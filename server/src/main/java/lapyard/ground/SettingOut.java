@@ -29,9 +29,6 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
     /** Parts of a triangle are whole hundredths of a metre, so that all its sides are round numbers. */
     private static final double PART_TO_MM = 10;
 
-    /** Tapes that cross flatter than this fix a peg badly; common practice, no source. */
-    private static final double LEAST_ANGLE_DEG = 30;
-
     /** Sine up to which a corner counts as square: 1 in 1000. */
     private static final double SQUARE = 0.001;
 
@@ -126,12 +123,8 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
     private static Tapes tapes(int peg, Baseline line, Point corner) {
         double first = line.from().distanceMm(corner);
         double second = line.to().distanceMm(corner);
-        double base = line.from().distanceMm(line.to());
-        double cosine = first == 0 || second == 0
-                ? 1
-                : (first * first + second * second - base * base) / (2 * first * second);
-        double angle = Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
-        return new Tapes(peg, first, second, angle < LEAST_ANGLE_DEG || angle > 180 - LEAST_ANGLE_DEG);
+        double angle = Survey.angleDeg(line.from().distanceMm(line.to()), first, second);
+        return new Tapes(peg, first, second, Survey.flat(angle));
     }
 
     /** The largest at any square corner that points outwards. */

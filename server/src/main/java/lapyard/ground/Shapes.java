@@ -1,8 +1,11 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.GardenPath;
@@ -65,10 +68,7 @@ final class Shapes {
     static Geometry strip(GardenPath path) {
         List<Point> line = legs(path.line());
         if (line.size() < 2 || path.widthMm() <= 0) return FACTORY.createPolygon();
-        BufferParameters flat = new BufferParameters(
-                QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
-        flat.setSimplifyFactor(0);
-        return BufferOp.bufferOp(line(line), path.widthMm() / 2, flat);
+        return offset(line(line), path.widthMm() / 2);
     }
 
     /** The line without points that stand on the one before. */
@@ -78,12 +78,12 @@ final class Shapes {
         return kept;
     }
 
-    /** Moved inwards (below 0) or outwards with square corners. */
-    static Geometry offset(Geometry area, double mm) {
+    /** Moved inwards (below 0) or outwards with square corners and ends. */
+    static Geometry offset(Geometry shape, double mm) {
         BufferParameters square = new BufferParameters(
                 QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
         square.setSimplifyFactor(0);
-        return BufferOp.bufferOp(area, mm, square);
+        return BufferOp.bufferOp(shape, mm, square);
     }
 
     /** All places within the distance, round about corners. */
@@ -142,6 +142,12 @@ final class Shapes {
             }
         }
         return outlines;
+    }
+
+    /** The least and the greatest place of a shape's corners along a line. */
+    static double[] extent(Geometry shape, ToDoubleFunction<Coordinate> along) {
+        DoubleSummaryStatistics places = Arrays.stream(shape.getCoordinates()).mapToDouble(along).summaryStatistics();
+        return new double[] {places.getMin(), places.getMax()};
     }
 
     private static Outline outline(Polygon polygon) {

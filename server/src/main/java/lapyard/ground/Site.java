@@ -59,12 +59,7 @@ final class Site {
 
     /** Zones whose ground to keep clear may come within {@code mm} of the shape, in the order of the document. */
     List<Zone> zonesNear(Geometry shape, double mm) {
-        Envelope around = shape.getEnvelopeInternal().copy();
-        around.expandBy(mm);
-        List<Zone> near = new ArrayList<>();
-        for (Object zone : zoneIndex.query(around)) near.add((Zone) zone);
-        near.sort(Comparator.comparingInt(Zone::index));
-        return near;
+        return near(zoneIndex, shape, mm, Comparator.comparingInt(Zone::index));
     }
 
     /** True too where no yard was drawn. */
@@ -74,11 +69,22 @@ final class Site {
 
     /** Beds whose upright bounds come within {@code mm} of the shape's, in the order of the document. */
     List<Lot> near(Geometry shape, double mm) {
+        return near(index, shape, mm, Comparator.comparingInt(Lot::index));
+    }
+
+    /** Beds and other things by which a shape's upright bounds cannot be walked. */
+    List<Geometry> standingNear(Geometry shape) {
+        List<Geometry> standing = new ArrayList<>(near(shape, 0).stream().map(Lot::area).toList());
+        zonesNear(shape, 0).stream().filter(Zone::solid).forEach(zone -> standing.add(zone.shape()));
+        return standing;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> List<T> near(STRtree index, Geometry shape, double mm, Comparator<T> order) {
         Envelope around = shape.getEnvelopeInternal().copy();
         around.expandBy(mm);
-        List<Lot> near = new ArrayList<>();
-        for (Object lot : index.query(around)) near.add((Lot) lot);
-        near.sort(Comparator.comparingInt(Lot::index));
+        List<T> near = new ArrayList<>(index.query(around));
+        near.sort(order);
         return near;
     }
 

@@ -2,6 +2,7 @@ package lapyard.ground;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;
@@ -109,17 +110,12 @@ public record SunHours(
         for (double y = bounds.getMinY() + cell / 2; y - cell / 2 < bounds.getMaxY(); y += cell) {
             for (double x = bounds.getMinX() + cell / 2; x - cell / 2 < bounds.getMaxX(); x += cell) {
                 Geometry square = Shapes.FACTORY.toGeometry(new Envelope(x - cell / 2, x + cell / 2, y - cell / 2, y + cell / 2));
-                Point middle = new Point(x, y);
-                if (prepared.contains(square)) {
-                    cells.add(new Cell(middle, hours(middle, 0, looks, shade)));
-                } else if (prepared.intersects(square)) {
-                    // At the edge only the part within the yard counts.
-                    Geometry part = Shapes.common(area, square);
-                    if (part.getArea() > 0) {
-                        Coordinate own = part.getCentroid().getCoordinate();
-                        cells.add(new Cell(middle, hours(new Point(own.x, own.y), 0, looks, shade)));
-                    }
-                }
+                // At the edge only the part within the yard counts.
+                Geometry part = prepared.contains(square) ? square : prepared.intersects(square)
+                        ? Shapes.common(area, square) : Shapes.FACTORY.createPolygon();
+                if (part.getArea() == 0) continue;
+                Coordinate own = part == square ? new Coordinate(x, y) : part.getCentroid().getCoordinate();
+                cells.add(new Cell(new Point(x, y), hours(new Point(own.x, own.y), 0, looks, shade)));
             }
         }
     }
@@ -129,34 +125,25 @@ public record SunHours(
         IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(area);
         Envelope bounds = area.getEnvelopeInternal();
         // The rim is level; above the ground at a place it stands less high where that lies higher.
-        double lowest = fall.map(plane ->
-                        bed.inYard().corners().stream().mapToDouble(plane::dropMm).max().orElseThrow())
-                .orElse(0.0);
-        double sum = 0;
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        int places = 0;
+        double lowest = fall.map(plane -> plane.lowestMm(bed)).orElse(0.0);
+        DoubleSummaryStatistics hours = new DoubleSummaryStatistics();
         for (int i = 0; i < PLACES; i++) {
             for (int j = 0; j < PLACES; j++) {
                 double x = bounds.getMinX() + bounds.getWidth() * (i + 0.5) / PLACES;
                 double y = bounds.getMinY() + bounds.getHeight() * (j + 0.5) / PLACES;
-                if (inside.locate(new Coordinate(x, y)) == Location.INTERIOR) {
-                    Point place = new Point(x, y);
-                    double up = bed.heightMm() - fall.map(plane -> lowest - plane.dropMm(place)).orElse(0.0);
-                    double hours = hours(place, up, looks, shade);
-                    sum += hours;
-                    least = Math.min(least, hours);
-                    most = Math.max(most, hours);
-                    places++;
-                }
+                if (inside.locate(new Coordinate(x, y)) != Location.INTERIOR) continue;
+                Point place = new Point(x, y);
+                double up = bed.heightMm() - fall.map(plane -> lowest - plane.dropMm(place)).orElse(0.0);
+                hours.accept(hours(place, up, looks, shade));
             }
         }
-        double mean = places == 0 ? 0 : sum / places;
-        least = places == 0 ? 0 : least;
+        double mean = hours.getAverage();
+        double least = hours.getCount() == 0 ? 0 : hours.getMin();
+        double most = hours.getCount() == 0 ? 0 : hours.getMax();
         Working working = Working.of(
                 "looks in which the sun stands over 3 degrees and nothing shades the rim, x minutes between looks / 60",
                 "sun by the solar position algorithm, Reda and Andreas, NREL/TP-560-34302; 3 degrees common practice",
-                Working.Input.of("places", places, ""),
+                Working.Input.of("places", hours.getCount(), ""),
                 Working.Input.of("looks", looks.size(), ""),
                 Working.Input.of("minutes between looks", STEP_MINUTES, "min"));
         return new BedSun(

@@ -2,8 +2,10 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -70,18 +72,10 @@ final class SurfaceChecks {
     List<Finding> under(Lot lot, Map<SurfaceKind, Double> areas) {
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
-            SurfaceKind largest = areas.entrySet().stream()
-                    .max(Map.Entry.comparingByValue())
-                    .orElseThrow()
-                    .getKey();
-            double rest = areas.entrySet().stream()
-                    .filter(entry -> entry.getKey() != largest)
-                    .mapToDouble(Map.Entry::getValue)
-                    .sum();
-            Geometry others = Shapes.union(areas.keySet().stream()
-                    .filter(kind -> kind != largest)
-                    .map(kinds::get)
-                    .toList());
+            Set<SurfaceKind> lesser = new LinkedHashSet<>(areas.keySet());
+            lesser.remove(BySurface.most(areas).orElseThrow());
+            double rest = lesser.stream().mapToDouble(areas::get).sum();
+            Geometry others = Shapes.union(lesser.stream().map(kinds::get).toList());
             List<WayOut> ways = new ArrayList<>(site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
             ways.add(WayOut.of(WayKind.ONE_GROUND));
             found.add(Finding.of(FindingKind.BED_ON_TWO_SURFACES, Place.bed(lot.bed().id()))

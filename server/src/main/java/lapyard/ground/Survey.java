@@ -19,7 +19,7 @@ public final class Survey {
     /** An outline may miss its start, and a check tape its length, by this; common practice, no source. */
     public static final double TOLERANCE_MM = 20;
 
-    /** Tapes that cross at a flatter angle fix a corner badly; common practice, no source. */
+    /** Tapes that cross at a flatter angle fix a place badly; common practice, no source. */
     private static final double LEAST_ANGLE_DEG = 30;
 
     private Survey() {}
@@ -79,10 +79,9 @@ public final class Survey {
         if (missing > Shapes.TOUCH_MM) return new Fix.CannotMeet(missing, cannotMeet(where, baseMm, firstMm, secondMm, missing));
         double x = (firstMm * firstMm - secondMm * secondMm + baseMm * baseMm) / (2 * baseMm);
         double y = Math.sqrt(Math.max(0, firstMm * firstMm - x * x));
-        double cosine = (firstMm * firstMm + secondMm * secondMm - baseMm * baseMm) / (2 * firstMm * secondMm);
-        double angle = firstMm == 0 || secondMm == 0 ? 0 : Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
+        double angle = angleDeg(baseMm, firstMm, secondMm);
         List<Finding> findings = new ArrayList<>();
-        if (angle < LEAST_ANGLE_DEG || angle > 180 - LEAST_ANGLE_DEG) {
+        if (flat(angle)) {
             findings.add(Finding.of(FindingKind.TAPES_FLAT, Place.field(where))
                     .with("angle", new Fact.Angle(angle)).with("least", new Fact.Angle(LEAST_ANGLE_DEG)).with("most", new Fact.Angle(180 - LEAST_ANGLE_DEG))
                     .by(new Fact.Angle(angle)).way(WayKind.THIRD_TAPE));
@@ -97,6 +96,17 @@ public final class Survey {
                         "sqrt(d1^2 - x^2), on the side seen", Working.GEOMETRY,
                         first, Working.Input.of("x", x, "mm")));
         return new Fix.Met(new Point(x, left ? y : -y), angle, quantities, findings);
+    }
+
+    /** Between two tapes from the ends of a base; 0 where a tape has no length. */
+    static double angleDeg(double baseMm, double firstMm, double secondMm) {
+        double cosine = (firstMm * firstMm + secondMm * secondMm - baseMm * baseMm) / (2 * firstMm * secondMm);
+        return firstMm == 0 || secondMm == 0 ? 0 : Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
+    }
+
+    /** Whether tapes that cross at this angle fix a place badly. */
+    static boolean flat(double angleDeg) {
+        return angleDeg < LEAST_ANGLE_DEG || angleDeg > 180 - LEAST_ANGLE_DEG;
     }
 
     private static Finding cannotMeet(String where, double baseMm, double firstMm, double secondMm, double missing) {
