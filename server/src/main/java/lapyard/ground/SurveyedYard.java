@@ -42,13 +42,14 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
                 own.addAll(corner(survey.corners().get(i), i + 1, base, quantities, findings));
             }
         } else {
-            Survey.Walk walk = Survey.walked(survey.walk().stream()
+            List<Survey.Side> sides = survey.walk().stream()
                     .map(leg -> new Survey.Side(Survey.levelMm(leg.tapedMm(), leg.fallMm()), leg.turnDeg()))
-                    .toList());
+                    .toList();
+            Survey.Walk walk = Survey.walked(sides);
             own.addAll(walk.adjusted());
             closing = walk.closingErrorMm();
             findings.addAll(walk.findings());
-            adjustment(walk, survey.walk(), quantities);
+            adjustment(walk, sides, quantities);
         }
         List<Point> corners = own.stream().map(point -> inYard(point, survey, base)).toList();
         if (corners.size() >= 3 && findings.stream().noneMatch(f -> f.weight() == Finding.Weight.STOP)) {
@@ -79,18 +80,18 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
         return new Point(survey.from().x() + own.x() * u - own.y() * v, survey.from().y() + own.x() * v + own.y() * u);
     }
 
-    private static void adjustment(Survey.Walk walk, List<YardSurvey.Leg> legs, List<Quantity> quantities) {
-        double whole = legs.stream().mapToDouble(YardSurvey.Leg::tapedMm).sum();
+    private static void adjustment(Survey.Walk walk, List<Survey.Side> sides, List<Quantity> quantities) {
+        double whole = sides.stream().mapToDouble(Survey.Side::lengthMm).sum();
         quantities.add(Quantity.of(QuantityKind.SURVEY_CLOSING, walk.closingErrorMm(), "mm",
                 "distance from the end of the last side to the first corner", Working.GEOMETRY,
-                Working.Input.of("sides", legs.size(), ""), Working.Input.of("walked", whole, "mm")));
+                Working.Input.of("sides", sides.size(), ""), Working.Input.of("walked", whole, "mm")));
         double walked = 0;
         for (int i = 0; i < walk.corners().size(); i++) {
             quantities.add(Quantity.of(QuantityKind.SURVEY_SHIFT.of(i + 1), walk.corners().get(i).distanceMm(walk.adjusted().get(i)), "mm",
                     "closing error x walked up to the corner / walked in all", COMPASS_RULE,
                     Working.Input.of("closing error", walk.closingErrorMm(), "mm"), Working.Input.of("up to the corner", walked, "mm"),
                     Working.Input.of("in all", whole, "mm")));
-            walked += legs.get(i).tapedMm();
+            walked += sides.get(i).lengthMm();
         }
     }
 
@@ -113,12 +114,9 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
 
     private static void checks(List<YardSurvey.Check> checks, List<Point> corners, List<Finding> findings) {
         for (YardSurvey.Check check : checks) {
-            Survey.check(
-                            "survey, tape from corner " + check.from() + " to " + check.to(),
-                            corners.get(check.from() - 1),
-                            corners.get(check.to() - 1),
-                            check.tapedMm())
-                    .ifPresent(findings::add);
+            String tape = "survey, tape from corner " + check.from() + " to " + check.to();
+            Survey.check(tape, corners.get(check.from() - 1), corners.get(check.to() - 1),
+                    check.tapedMm()).ifPresent(findings::add);
         }
     }
 }

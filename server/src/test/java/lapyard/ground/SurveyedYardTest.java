@@ -83,6 +83,25 @@ class SurveyedYardTest {
         assertEquals(9949.9, yard.corners().get(1).x(), 0.1);
     }
 
+    /**
+     * The compass rule shares the error out by horizontal lengths (Ghilani and Wolf, Elementary Surveying, ch. 10, from memory);
+     * whoever follows the working of a shift comes to it also where sides were taped along a slope: 10 m over 6 m of fall is 8 m.
+     */
+    @Test
+    void theWorkingOfAShiftReckonsWithLevelLengths() {
+        YardSurvey.Leg steep = new YardSurvey.Leg(10000, 90, 6000);
+        SurveyedYard yard = SurveyedYard.of(new YardSurvey(FROM, TO, List.of(), List.of(steep, leg(5000), leg(8060), leg(5000)), List.of()));
+        for (int corner = 2; corner <= 4; corner++) {
+            String key = "survey.shift." + corner;
+            var shift = yard.quantities().stream().filter(one -> one.key().toString().equals(key)).findFirst().orElseThrow();
+            List<Double> inputs = shift.working().inputs().stream().map(input -> input.value()).toList();
+            assertEquals(60, inputs.get(0), 1e-9, "closing error");
+            assertEquals(26060, inputs.get(2), 1e-9, "8000 + 5000 + 8060 + 5000");
+            assertEquals(shift.value(), inputs.get(0) * inputs.get(1) / inputs.get(2), 1e-9, key);
+        }
+        assertEquals(60 * 8000 / 26060.0, value(yard, "survey.shift.2"), 1e-9);
+    }
+
     private static YardSurvey.Leg leg(double length) {
         return new YardSurvey.Leg(length, 90, 0);
     }
