@@ -1,6 +1,7 @@
 package lapyard.diagrams;
 
 import java.util.List;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 
@@ -31,24 +32,25 @@ public final class BedRegister {
             Flow flow = new Flow(
                     sheet, "Bed register", Measure.counted(beds.size(), "bed") + ", each to be ticked when it is filled");
             BenchTable table = new BenchTable(
-                    sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
-                    column("Stands at: along, away", 0.21, false), column("Stage", 0.08, false), column("Timber", 0.09, false),
-                    column("Mass", 0.08, false), column("Loose soil", 0.07, false), column("Done", 0.04, false));
+                    sheet, "Beds", new Column("Bed", 0.07, true), new Column("Name, type", 0.18, false),
+                            new Column("Width, depth, height", 0.18, false),
+                    new Column("Stands at: along, away", 0.21, false), new Column("Stage", 0.08, false),
+                            new Column("Timber", 0.09, false),
+                    new Column("Mass", 0.08, false), new Column("Loose soil", 0.07, false),
+                            new Column("Done", 0.04, false));
             beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), BenchTable.TICK));
             new WarningFrame(sheet, warnings).on(flow);
             table.on(flow);
             if (!types.isEmpty()) {
                 BenchTable sums = new BenchTable(
-                        sheet, "Types", column("Type", 0.14, true), column("Beds", 0.22, false), column("Width, depth, height", 0.28, false),
-                        column("Timber", 0.12, false), column("Mass", 0.12, false), column("Loose soil", 0.12, false));
+                        sheet, "Types", new Column("Type", 0.14, true), new Column("Beds", 0.22, false),
+                                new Column("Width, depth, height", 0.28, false),
+                        new Column("Timber", 0.12, false), new Column("Mass", 0.12, false),
+                                new Column("Loose soil", 0.12, false));
                 types.forEach(row -> sums.row(row.bed(), row.what(), row.size(), row.timber(), row.mass(), row.soil()));
                 sums.on(flow);
             }
             return flow.drafts();
         });
-    }
-
-    private static BenchTable.Column column(String head, double share, boolean bold) {
-        return new BenchTable.Column(head, share, bold);
     }
 }

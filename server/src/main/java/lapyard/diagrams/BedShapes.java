@@ -3,6 +3,8 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CrossTie;
 import lapyard.construction.CrossTies;
@@ -27,7 +29,6 @@ final class BedShapes {
     private static final double SUPPORT = 1.2;
 
     private static final double[] SMALL = {TypeSize.BED, 3, TypeSize.LEAST};
-    private static final double[] ONE_LINE = {TypeSize.BED, 3, TypeSize.LEAST};
 
     private final Bed bed;
     private final Optional<BedWork> work;
@@ -189,50 +190,25 @@ final class BedShapes {
         double size = Math.min(2.6, 3.2 / TextMeasure.widthMm(number, 1, true));
         return List.of(
                 Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.SIGN))),
-                new Shape.Text(
-                        at.plus(0, size * Shape.Text.CAPITALS / 2), number, size, Shape.Anchor.MIDDLE, 0, true,
-                                inks.paper()));
+                Inks.sign(at, number, size, inks.paper()));
     }
 
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
         double size = Math.max(TypeSize.LEAST, radius * 1.45);
         return List.of(new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.SIGN))),
-                new Shape.Text(at.plus(0, size * Shape.Text.CAPITALS / 2), letter, size, Shape.Anchor.MIDDLE, 0, true,
-                inks.ink()));
+                Inks.sign(at, letter, size, inks.ink()));
     }
 
     /** The label: within the bed if it can be, else beside it, with less and less to say; empty where nothing has room. */
     Optional<Shape.Group> label(Labels labels) {
         List<Double> angles = angles();
-        for (List<Double> some : List.of(angles.subList(0, 1), angles)) {
-            for (double size : LARGE) {
-                Optional<Shape.Group> placed = within(labels, full(size), some);
-                if (placed.isPresent()) {
-                    return placed;
-                }
-            }
-        }
-        for (boolean high : new boolean[] {true, false}) {
-            for (double size : SMALL) {
-                Optional<Shape.Group> placed = within(labels, idAndSize(size, high), angles);
-                if (placed.isPresent()) {
-                    return placed;
-                }
-            }
-        }
-        for (double size : ONE_LINE) {
-            Optional<Shape.Group> placed = within(labels, Words.of(shortId() + " · " + ground(), size, true), angles);
-            if (placed.isPresent()) {
-                return placed;
-            }
-        }
-        for (double size : SMALL) {
-            Optional<Shape.Group> placed = within(labels, Words.of(shortId(), size, true), angles);
-            if (placed.isPresent()) {
-                return placed;
-            }
-        }
-        return beside(labels, full(TypeSize.BED), 6)
+        return within(labels, angles.subList(0, 1), this::full, LARGE)
+                .or(() -> within(labels, angles, this::full, LARGE))
+                .or(() -> within(labels, angles, size -> idAndSize(size, true), SMALL))
+                .or(() -> within(labels, angles, size -> idAndSize(size, false), SMALL))
+                .or(() -> within(labels, angles, size -> Words.of(shortId() + " · " + ground(), size, true), SMALL))
+                .or(() -> within(labels, angles, size -> Words.of(shortId(), size, true), SMALL))
+                .or(() -> beside(labels, full(TypeSize.BED), 6))
                 .or(() -> beside(labels, idAndSize(TypeSize.BED, true), 6))
                 .or(() -> beside(labels, Words.of(shortId(), TypeSize.BED, true), 12))
                 .or(() -> over(labels, Words.of(shortId(), TypeSize.LEAST, true)))
@@ -249,26 +225,23 @@ final class BedShapes {
     /** Wherever there is room, with a leader that ends in a dot on the bed. */
     private Optional<Shape.Group> led(Labels labels, Words words) {
         return labels.anywhere(outer, words.widthMm(), words.heightMm()).map(led -> {
-            labels.lead(led);
-            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()),
-                    Shape.Circle.dot(led.to(), 0.5, inks.ink())));
-            shapes.addAll(words.on(led.plate(), inks));
+            List<Shape> shapes = words.led(labels, led, inks.pen(Inks.SECONDARY), inks);
+            shapes.add(1, Shape.Circle.dot(led.to(), 0.5, inks.ink()));
             return group(shapes);
         });
     }
 
     private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
-        return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> {
-            labels.lead(led);
-            List<Shape> shapes = new ArrayList<>();
-            shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()));
-            shapes.addAll(words.on(led.plate(), inks));
-            return group(shapes);
-        });
+        return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> group(words.led(labels, led, inks.pen(Inks.SECONDARY), inks)));
     }
 
     private Shape.Group group(List<Shape> shapes) {
         return new Shape.Group(Shape.id("label", bed.id()), "", "label", shapes);
+    }
+
+    /** In the first of these sizes that finds room. */
+    private Optional<Shape.Group> within(Labels labels, List<Double> angles, DoubleFunction<Words> words, double[] sizes) {
+        return DoubleStream.of(sizes).mapToObj(size -> within(labels, words.apply(size), angles)).flatMap(Optional::stream).findFirst();
     }
 
     private Optional<Shape.Group> within(Labels labels, Words words, List<Double> angles) {

@@ -128,8 +128,8 @@ final class BenchSheet {
             shapes.addAll(stamp());
             shapes.addAll(draft.shapes());
             shapes.add(line(frame.left(), frame.high() - FOOT, frame.right(), frame.high() - FOOT, Inks.NARROW));
-            double size = fitting(caution, 2.7, TypeSize.LEAST, false, frame.width() - 2 * GAP);
-            shapes.add(text(frame.left() + GAP, frame.high() - 1.9, TextMeasure.cut(caution, size, false, frame.width() - 2 * GAP), size, false));
+            shapes.add(fitted(frame.left() + GAP, frame.high() - 1.9, caution, 2.7, TypeSize.LEAST, false,
+                    frame.width() - 2 * GAP));
             pages.add(new Page(
                     draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes, draft.kinds()));
         }
@@ -150,8 +150,7 @@ final class BenchSheet {
         String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(text(left, first, kind, large, true));
-        double about = fitting(draft.about(), 3.6, TypeSize.LEAST, false, room * 0.68);
-        shapes.add(text(left, second, TextMeasure.cut(draft.about(), about, false, room * 0.68), about, false));
+        shapes.add(fitted(left, second, draft.about(), 3.6, TypeSize.LEAST, false, room * 0.68));
         shapes.add(end(right, first, sheet, 5, true));
         String named = garden.isBlank() ? "Garden" : garden;
         double small = fitting(named, 4, TypeSize.LEAST, true, wide);
@@ -169,13 +168,12 @@ final class BenchSheet {
         String words = TextMeasure.cut("STALE: " + options.stale().get(), 4.6, true, frame.width() - 2 * GAP);
         return List.of(new Shape.Group("stale", "Stale", "stale", List.of(
                 Shape.Area.box(frame.left(), top, frame.width(), STAMP, Optional.of(inks.snag()), Optional.empty()),
-                new Shape.Text(
-                        new Point(frame.centre().x(), top + 6.2), words, 4.6, Shape.Anchor.MIDDLE, 0, true, inks.paper()))));
+                inks.middle(new Point(frame.centre().x(), top + 6.2), words, 4.6, inks.paper()))));
     }
 
     /** In whole millimetres, or in feet, inches and sixteenths. */
     String written(double mm) {
-        return Length.written(imperial ? mm : Math.floor(mm + 0.5), imperial);
+        return Length.whole(mm, imperial);
     }
 
     /** To a tenth of a millimetre: a kerf or a gap, which is many times on a sheet. */
@@ -187,8 +185,16 @@ final class BenchSheet {
         return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
     }
 
-    Shape middle(double x, double y, String words, double size, boolean bold) {
-        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.MIDDLE, 0, bold, inks.ink());
+    /** As large as fits the width, from {@code most} down to {@code least}; there its end is cut off. */
+    Shape fitted(double x, double y, String words, double most, double least, boolean bold, double widthMm) {
+        double size = fitting(words, most, least, bold, widthMm);
+        return text(x, y, TextMeasure.cut(words, size, bold, widthMm), size, bold);
+    }
+
+    /** In bold about a place, as large as fits the width. */
+    Shape middle(double x, double y, String words, double most, double widthMm) {
+        double size = fitting(words, most, TypeSize.LEAST, true, widthMm);
+        return Inks.middle(new Point(x, y + size * 0.36), words, size, inks.ink());
     }
 
     Shape end(double x, double y, String words, double size, boolean bold) {
@@ -219,10 +225,12 @@ final class BenchSheet {
 
     /** The number of a board in its ring, left of words on this base line. */
     List<Shape> boardNumber(double left, double base, String number) {
-        double size = fitting(number, 4, TypeSize.LEAST, true, 5.6);
-        return List.of(
-                new Shape.Circle(new Point(left + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))),
-                middle(left + 4, base - 1.5 + size * 0.36, number, size, true));
+        return List.of(ring(left + 4, base - 1.5, 3.2), middle(left + 4, base - 1.5, number, 4, 5.6));
+    }
+
+    /** Of the colour of timber. */
+    Shape ring(double x, double y, double radius) {
+        return new Shape.Circle(new Point(x, y), radius, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM)));
     }
 
     /** A mark in bold, smaller where the room is narrow, then in two lines; cut off only where these are too wide as well. */

@@ -188,7 +188,7 @@ final class Chains {
         for (int i = 0; i + 1 < stops.size(); i++) {
             double mm = side.along(places.get(i + 1)) - side.along(places.get(i));
             if (mm < SAME_MM) continue;
-            Words words = Words.of(Length.written(imperial ? mm : Math.floor(mm + 0.5), imperial), TEXT, false);
+            Words words = Words.of(Length.whole(mm, imperial), TEXT, false);
             Optional<Plate> plate = plate(side, stops.get(i), stops.get(i + 1), words, room);
             if (plate.isEmpty()) return Optional.empty();
             room.add(plate.get());
@@ -206,9 +206,7 @@ final class Chains {
         }
         room.forEach(plate -> labels.take(plate.corners()));
         labels.take(whole.corners());
-        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.DIMENSION))));
-        shapes.addAll(figures);
-        return Optional.of(shapes);
+        return Optional.of(Dimensions.drawn(lines, figures, inks));
     }
 
     /** On the line where the figure fits between its strokes, else beyond or before it. */

@@ -227,11 +227,9 @@ final class CourseCard {
         String words = (group.size() == 1 ? "Course " : "Courses ") + numbers
                 + (ground ? group.size() == 1 ? ", on the ground" : ": 1 on the ground" : "")
                 + (rim ? group.size() == 1 && !ground ? ", the rim" : ", " + work.bed().courses() + " the rim" : "");
-        double large = BenchSheet.fitting(words, TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, room.width());
-        shapes.add(sheet.text(room.left(), room.low() - 2.2, TextMeasure.cut(words, large, true, room.width()), large, true));
-        Box extent = extent();
-        View view = new View(scale,
-                room.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
+        shapes.add(sheet.fitted(room.left(), room.low() - 2.2, words, TypeSize.ARMS_LENGTH, TypeSize.LEAST, true,
+                room.width()));
+        View view = View.centred(scale, extent(), room);
         CourseRing ring = new CourseRing(work, group.get(0), frame(), view, sheet.inks, sheet.imperial, lifting);
         Map<String, String> atWalls = ground ? notes.atWalls() : Map.of();
         Map<String, int[]> diagonals = ground ? notes.diagonals() : Map.of();
@@ -291,9 +289,7 @@ final class CourseCard {
     }
 
     private void cell(List<Shape> shapes, double x, double base, String words, double size, boolean bold, double width) {
-        double wide = width - 0.8;
-        double fitting = BenchSheet.fitting(words, size, TypeSize.LEAST, bold, wide);
-        shapes.add(sheet.text(x, base, TextMeasure.cut(words, fitting, bold, wide), fitting, bold));
+        shapes.add(sheet.fitted(x, base, words, size, TypeSize.LEAST, bold, width - 0.8));
     }
 
     private static String words(PieceEnd end) {

@@ -105,12 +105,8 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
     private void diagonal(String text, int[] corners, Labels labels, Set<String> homeless, List<Shape> shapes) {
         Point a = view.on(frame.toYard(outline().corner(corners[0])));
         Point b = view.on(frame.toYard(outline().corner(corners[1])));
-        double turn = GroundShapes.readable(a, b);
         Words words = Words.of(text, 3.2, true);
-        List<Plate> plates = new ArrayList<>();
-        for (double t : new double[] {0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72}) {
-            plates.add(words.at(a.towards(b, t), turn));
-        }
+        List<Plate> plates = words.along(a, b, 0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72);
         Optional<Plate> place = labels.first(plates, plate -> true);
         if (place.isEmpty()) {
             homeless.add(text);
@@ -122,13 +118,9 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
 
     /** What stands beside a timber: its wall and part, what it is cut to, and once for each wall its outside size. */
     static String words(Piece piece, Bed bed, boolean imperial) {
-        String words = piece.wall() + piece.part() + " · " + Length.written(whole(piece.lengthMm(), imperial), imperial);
+        String words = piece.wall() + piece.part() + " · " + Length.whole(piece.lengthMm(), imperial);
         if (!piece.part().isEmpty() && !piece.part().equals("a")) return words;
-        return words + " (" + Length.written(whole(bed.outline().sideMm(bed.wallLetters().indexOf(piece.wall())), imperial), imperial) + ")";
-    }
-
-    private static double whole(double mm, boolean imperial) {
-        return imperial ? mm : Math.floor(mm + 0.5);
+        return words + " (" + Length.whole(bed.outline().sideMm(bed.wallLetters().indexOf(piece.wall())), imperial) + ")";
     }
 
     /** The number of a corner, on the inside where there is room. */
@@ -178,8 +170,7 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
             shapes.add(Shape.Area.filled(List.of(on(piece.wall(), middle, thick() * 0.1), on(piece.wall(),
                     middle + half, thick() * 0.85), on(piece.wall(), middle - half, thick() * 0.85)), inks.ink()));
         }
-        var section = work.bed().section();
-        double kg = piece.meanMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
+        double kg = work.massKg(piece);
         if (lifting.heavy(kg)) {
             double radius = Math.min(view.scale().paperMm(thick()) * 0.32, 0.8);
             shapes.add(Shape.Circle.dot(on(piece.wall(), middle + 3 * half, thick() / 2), radius, inks.ink()));

@@ -92,12 +92,7 @@ final class Dimensions {
 
     /** A length that finds no room along its line stands beside it, with a leader to it. */
     static Optional<List<Shape>> leader(Labels labels, Inks inks, Point a, Point b, Words words) {
-        return labels.beside(Labels.line(a, b), words.widthMm(), words.heightMm(), LEADER).map(led -> {
-            labels.lead(led);
-            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.DIMENSION), led.from(), led.to())));
-            shapes.addAll(words.on(led.plate(), inks));
-            return shapes;
-        });
+        return labels.beside(Labels.line(a, b), words.widthMm(), words.heightMm(), LEADER).map(led -> words.led(labels, led, inks.pen(Inks.DIMENSION), inks));
     }
 
     /** Walls whose length found no room so far. */
@@ -173,9 +168,14 @@ final class Dimensions {
             Point slant = way.plus(out.x(), out.y());
             all.add(List.of(moved(end, slant, -STROKE), moved(end, slant, STROKE)));
         }
-        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(all, inks.pen(Inks.DIMENSION))));
-        shapes.addAll(words.on(plate, inks));
-        return Optional.of(shapes);
+        return Optional.of(drawn(all, words.on(plate, inks), inks));
+    }
+
+    /** Lines with their figures over them. */
+    static List<Shape> drawn(List<List<Point>> lines, List<Shape> figures, Inks inks) {
+        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.DIMENSION))));
+        shapes.addAll(figures);
+        return shapes;
     }
 
     private static String place(List<Point> line) {

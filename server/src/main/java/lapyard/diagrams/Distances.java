@@ -73,23 +73,21 @@ final class Distances {
     /** @param front from the front of the bed, else from its left */
     private Optional<List<Shape>> side(Standing bed, boolean front) {
         Box box = bed.box();
-        List<double[]> candidates = new ArrayList<>();
+        List<Told> candidates = new ArrayList<>();
         for (double share : AT) {
             double at = front ? box.left() + share * box.width() : box.low() + share * box.height();
             Optional<Double> from = edge(bed.outline(), front, at, Double.POSITIVE_INFINITY, true);
             if (from.isEmpty()) continue;
             Optional<Double> to = nearest(bed, front, at, from.get());
             if (to.isEmpty() || from.get() - to.get() < 1) continue;
-            Optional<List<Shape>> drawn = line(front, at, to.get(), from.get());
+            Told told = told(front, at, to.get(), from.get());
+            Optional<List<Shape>> drawn = line(front, told);
             if (drawn.isPresent()) return drawn;
-            candidates.add(new double[] {at, to.get(), from.get()});
+            candidates.add(told);
         }
-        for (double[] one : candidates) {
-            Optional<List<Shape>> led = led(front, one[0], one[1], one[2]);
-            if (led.isPresent()) return led;
-        }
-        if (!candidates.isEmpty()) leftOut.add(bed.id());
-        return Optional.empty();
+        Optional<List<Shape>> led = candidates.stream().flatMap(told -> led(told).stream()).findFirst();
+        if (led.isEmpty() && !candidates.isEmpty()) leftOut.add(bed.id());
+        return led;
     }
 
     /** The nearest edge before a place, of another bed or of the yard. */
@@ -116,32 +114,32 @@ final class Distances {
         return found;
     }
 
-    /** The distance with its figure on a leader. */
-    private Optional<List<Shape>> led(boolean front, double at, double from, double to) {
+    /** Of a figure, and the line that it tells on the paper. */
+    private record Told(Words words, Point a, Point b) {}
+
+    private Told told(boolean front, double at, double from, double to) {
         Point a = view.on(front ? new Point(at, from) : new Point(from, at));
         Point b = view.on(front ? new Point(at, to) : new Point(to, at));
-        Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
-        return Dimensions.leader(labels, inks, a, b, words).map(leader -> {
-            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.DIMENSION), a, b)));
-            shapes.addAll(leader);
-            return shapes;
-        });
+        return new Told(Words.of(Length.whole(to - from, imperial), TEXT, false), a, b);
     }
 
-    private Optional<List<Shape>> line(boolean front, double at, double from, double to) {
-        Point a = view.on(front ? new Point(at, from) : new Point(from, at));
-        Point b = view.on(front ? new Point(at, to) : new Point(to, at));
-        Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
+    /** The distance with its figure on a leader. */
+    private Optional<List<Shape>> led(Told told) {
+        return Dimensions.leader(labels, inks, told.a, told.b, told.words).map(leader -> Dimensions.drawn(List.of(List.of(told.a, told.b)), leader, inks));
+    }
+
+    private Optional<List<Shape>> line(boolean front, Told told) {
+        Point a = told.a;
+        Point b = told.b;
+        Words words = told.words;
         double length = a.distanceMm(b);
         Point middle = a.middle(b);
         boolean upright = front != view.turned();
         double turn = upright ? 90 : 0;
         boolean inside = length >= words.widthMm() + 2 * SLANT;
         // a short distance has its figure beside its line
-        double off = inside ? 0 : words.heightMm() / 2 + 0.6;
-        Plate plate = inside ? words.at(middle, turn)
-                : words.at(upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y())
-                : middle.plus(0, -off), 0);
+        Plate plate = inside ? words.at(middle, turn) : words.at(
+                upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : middle.plus(0, -(words.heightMm() / 2 + 0.6)), 0);
         if (!labels.free(plate) || !labels.clearOfSolids(plate)) return Optional.empty();
         labels.take(plate.corners());
         double ux = length == 0 ? 0 : (b.x() - a.x()) / length;
@@ -151,8 +149,6 @@ final class Distances {
             lines.add(List.of(end.plus(-(ux - uy) * SLANT, -(uy + ux) * SLANT),
                     end.plus((ux - uy) * SLANT, (uy + ux) * SLANT)));
         }
-        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.DIMENSION))));
-        shapes.addAll(words.on(plate, inks));
-        return Optional.of(shapes);
+        return Optional.of(Dimensions.drawn(lines, words.on(plate, inks), inks));
     }
 }

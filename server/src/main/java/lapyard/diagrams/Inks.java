@@ -81,6 +81,16 @@ record Inks(boolean mono) {
         return mono ? WHITE : CHALK;
     }
 
+    /** In bold about the middle of its base line. */
+    static Shape middle(Point at, String words, double size, String colour) {
+        return new Shape.Text(at, words, size, Shape.Anchor.MIDDLE, 0, true, colour);
+    }
+
+    /** In bold about the middle of its capitals. */
+    static Shape sign(Point at, String words, double size, String colour) {
+        return middle(at.plus(0, size * Shape.Text.CAPITALS / 2), words, size, colour);
+    }
+
     Stroke pen(double widthMm) {
         return Stroke.of(ink(), widthMm);
     }

@@ -3,7 +3,6 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -108,8 +107,7 @@ public final class JobPage {
             for (int i = 0; i < weekends.size(); i++) {
                 double x = left + NAMES + i * wide + 0.8;
                 shapes.add(sheet.text(x, top + 5.4, weekends.get(i).number(), 6, true));
-                double size = BenchSheet.fitting(weekends.get(i).dates(), 3.2, TypeSize.LEAST, false, wide - 1.4);
-                shapes.add(sheet.text(x, top + 10, TextMeasure.cut(weekends.get(i).dates(), size, false, wide - 1.4), size, false));
+                shapes.add(sheet.fitted(x, top + 10, weekends.get(i).dates(), 3.2, TypeSize.LEAST, false, wide - 1.4));
             }
             shapes.add(sheet.line(left, top + HEAD + 4.6, left + NAMES + wide * weekends.size(), top + HEAD + 4.6, Inks.WIDE));
             return shapes;
@@ -128,10 +126,8 @@ public final class JobPage {
                 double x = left + NAMES + i * wide;
                 if (cells.get(i).isEmpty()) continue;
                 if (place) {
-                    Inks.Filling filling = sheet.inks.yard();
-                    shapes.add(new Shape.Area(
-                            List.of(new Box(x, top + 0.3, x + wide - 0.4, top + height - 0.3).corners()), filling.fill(), Optional.empty(),
-                            Optional.of(sheet.inks.pen(Inks.THIN))));
+                    shapes.add(sheet.inks.yard().area(new Box(x, top + 0.3, x + wide - 0.4,
+                            top + height - 0.3).corners(), sheet.inks.pen(Inks.THIN)));
                 }
                 for (int k = 0; k < wrapped.get(i).size(); k++) {
                     shapes.add(sheet.text(x + 0.8, top + PAD / 2 + (k * PITCH + 0.92) * size, wrapped.get(i).get(k), size, false));

@@ -66,11 +66,11 @@ public final class LabelSheets {
 
     private static Label piece(String mark, SawBoard.Cut cut, String board, Map<String, Owned> pieces, boolean imperial, Lifting lifting) {
         Owned owned = pieces.get(mark);
-        if (owned == null) return new Label(mark, written(cut.lengthMm(), imperial), List.of("board " + board));
+        if (owned == null) return new Label(mark, Length.whole(cut.lengthMm(), imperial), List.of("board " + board));
         Piece piece = owned.piece();
         double kg = owned.bed().massKg(piece);
         String weight = Measure.KG.written(kg, 0, imperial) + (lifting.heavy(kg) ? ", " + lifting.people(kg) + " lift" : "");
-        return new Label(mark, written(piece.lengthMm(), imperial), List.of(
+        return new Label(mark, Length.whole(piece.lengthMm(), imperial), List.of(
                 "bed " + owned.bed().bed().id() + ", course " + piece.course() + ", wall " + piece.wall() + piece.part(),
                 "board " + board + ", " + weight));
     }
@@ -78,11 +78,7 @@ public final class LabelSheets {
     private static Label offcut(Ledger.Offcut offcut, SawDay.Work work, boolean imperial) {
         String then = offcut.fate() == Ledger.Fate.KEPT ? "to the rack"
                 : "for stage " + offcut.usedIn().getAsInt() + ": " + String.join(", ", offcut.marks());
-        return new Label(work.tag(offcut.tag()), written(offcut.lengthMm(), imperial), List.of(work.name(), then));
-    }
-
-    private static String written(double mm, boolean imperial) {
-        return Length.written(imperial ? mm : Math.floor(mm + 0.5), imperial);
+        return new Label(work.tag(offcut.tag()), Length.whole(offcut.lengthMm(), imperial), List.of(work.name(), then));
     }
 
     /** Mark and length beside each other, as large as fits; the lines below. */

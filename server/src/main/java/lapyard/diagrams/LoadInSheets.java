@@ -77,7 +77,7 @@ public final class LoadInSheets {
                 Point at = view.on(places.get(i));
                 shapes.add(Shape.Area.box(
                         at.x() - side / 2, at.y() - side / 2, side, side, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.WIDE))));
-                shapes.add(sheet.middle(at.x(), at.y() + TypeSize.LEAST * Shape.Text.CAPITALS / 2, String.valueOf(i + 1), TypeSize.LEAST, true));
+                shapes.add(Inks.sign(at, String.valueOf(i + 1), TypeSize.LEAST, sheet.inks.ink()));
             }
             return shapes;
         }));

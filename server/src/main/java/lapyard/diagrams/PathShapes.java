@@ -49,10 +49,8 @@ record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
         double size = Math.max(TypeSize.LEAST, Math.min(2.8, view.scale().paperMm(path.widthMm()) * 0.6));
         for (String text : List.of(TextMeasure.cut(name, size, false, LONGEST_NAME) + ", " + wide, wide)) {
             Words words = Words.of(text, size, false);
-            List<Plate> plates = new ArrayList<>();
-            for (List<Point> leg : legs(path)) {
-                plates.addAll(along(leg.get(0), leg.get(1), words));
-            }
+            List<Plate> plates = legs(path).stream().filter(leg -> leg.get(0).distanceMm(leg.get(1)) >= words.widthMm())
+                    .flatMap(leg -> words.along(leg.get(0), leg.get(1), 0.5, 0.35, 0.65, 0.2, 0.8, 0.27, 0.73, 0.12, 0.88).stream()).toList();
             Optional<Plate> place = labels.first(plates, labels::clearOfSolids);
             if (place.isPresent()) {
                 return words.on(place.get(), inks);
@@ -70,18 +68,5 @@ record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
         }
         legs.sort(Comparator.comparingDouble(leg -> -leg.get(0).distanceMm(leg.get(1))));
         return legs;
-    }
-
-    private static List<Plate> along(Point a, Point b, Words words) {
-        List<Plate> plates = new ArrayList<>();
-        if (a.distanceMm(b) < words.widthMm()) {
-            return plates;
-        }
-        double turn = GroundShapes.readable(a, b);
-        for (double t : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.27, 0.73, 0.12, 0.88}) {
-            Point centre = a.towards(b, t);
-            plates.add(words.at(centre, turn));
-        }
-        return plates;
     }
 }

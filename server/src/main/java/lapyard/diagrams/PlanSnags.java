@@ -86,6 +86,6 @@ final class PlanSnags {
         double size = letter.length() > 1 ? 2 : 2.6;
         return List.of(
                 new Shape.Circle(at, RADIUS, Optional.of(inks.snag()), Optional.of(Stroke.of(inks.paper(), Inks.SIGN))),
-                new Shape.Text(at.plus(0, size * 0.3), letter, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
+                Inks.middle(at.plus(0, size * 0.3), letter, size, inks.paper()));
     }
 }

@@ -63,14 +63,16 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
 
     /** What is seen of the drawing: up to the far side of each strip. */
     Box seen() {
-        return new Box(
-                column > 0 ? field.left() + RIM : field.left(), row > 0 ? field.low() + RIM : field.low(),
-                column < columns - 1 ? field.right() - RIM : field.right(), row < rows - 1 ? field.high() - RIM : field.high());
+        return without(RIM);
     }
 
     /** What this sheet alone answers for: up to its match lines. */
     Box own() {
-        double in = RIM + STRIP / 2;
+        return without(RIM + STRIP / 2);
+    }
+
+    /** The field, less by so much where the drawing goes on beyond it. */
+    private Box without(double in) {
         return new Box(
                 column > 0 ? field.left() + in : field.left(), row > 0 ? field.low() + in : field.low(),
                 column < columns - 1 ? field.right() - in : field.right(), row < rows - 1 ? field.high() - in : field.high());
@@ -78,42 +80,26 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
 
     /** The match lines with the number of the sheet beyond each; they take their room. */
     Optional<Shape> matchLines(Inks inks, Labels labels) {
-        Box own = own();
+        List<Point> own = own().corners();
         List<Shape> shapes = new ArrayList<>();
-        if (column > 0) upright(shapes, own.left(), own, number() - 1, true, inks, labels);
-        if (column < columns - 1) upright(shapes, own.right(), own, number() + 1, false, inks, labels);
-        if (row > 0) level(shapes, own.low(), own, number() - columns, true, inks, labels);
-        if (row < rows - 1) level(shapes, own.high(), own, number() + columns, false, inks, labels);
+        if (column > 0) shapes.addAll(match(own.get(0), own.get(3), number() - 1, -1, inks, labels));
+        if (column < columns - 1) shapes.addAll(match(own.get(1), own.get(2), number() + 1, 1, inks, labels));
+        if (row > 0) shapes.addAll(match(own.get(0), own.get(1), number() - columns, -1, inks, labels));
+        if (row < rows - 1) shapes.addAll(match(own.get(3), own.get(2), number() + columns, 1, inks, labels));
         return shapes.isEmpty() ? Optional.empty() : Optional.of(new Shape.Group("match-lines", "Match lines", "match", shapes));
     }
 
-    private void upright(List<Shape> shapes, double x, Box own, int beyond, boolean left, Inks inks, Labels labels) {
-        draw(shapes, new Point(x, own.low()), new Point(x, own.high()), inks, labels);
-        Words words = words(beyond);
-        double side = left ? -1 : 1;
-        write(shapes, new Point(x + side * (words.heightMm() / 2 + 0.8), own.centre().y()), words, 90, inks, labels);
-    }
-
-    private void level(List<Shape> shapes, double y, Box own, int beyond, boolean above, Inks inks, Labels labels) {
-        draw(shapes, new Point(own.left(), y), new Point(own.right(), y), inks, labels);
-        Words words = words(beyond);
-        double side = above ? -1 : 1;
-        write(shapes, new Point(own.centre().x(), y + side * (words.heightMm() / 2 + 0.8)), words, 0, inks, labels);
-    }
-
-    private static Words words(int beyond) {
-        return Words.of("match line, sheet " + beyond + " goes on here", TEXT, true);
-    }
-
-    private static void draw(List<Shape> shapes, Point from, Point to, Inks inks, Labels labels) {
+    /** @param side of the line on which its words stand: -1 left of it or above, 1 right of it or below */
+    private static List<Shape> match(Point from, Point to, int beyond, int side, Inks inks, Labels labels) {
         labels.take(Labels.line(from, to));
-        shapes.add(Shape.Lines.of(Stroke.of(inks.ink(), Inks.OUTLINE).dashed(8, 1.5), from, to));
-    }
-
-    private static void write(List<Shape> shapes, Point centre, Words words, double turn, Inks inks, Labels labels) {
-        Plate plate = words.at(centre, turn);
+        Words words = Words.of("match line, sheet " + beyond + " goes on here", TEXT, true);
+        boolean upright = from.x() == to.x();
+        double off = side * (words.heightMm() / 2 + 0.8);
+        Plate plate = words.at(from.middle(to).plus(upright ? off : 0, upright ? 0 : off), upright ? 90 : 0);
         labels.take(plate.corners());
+        List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(Stroke.of(inks.ink(), Inks.OUTLINE).dashed(8, 1.5), from, to)));
         shapes.addAll(words.on(plate, inks));
+        return shapes;
     }
 
     /** A small map of all sheets with this one filled, its upper left corner at a place. */

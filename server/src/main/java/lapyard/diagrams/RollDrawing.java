@@ -242,9 +242,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
                 if (rings.stream().noneMatch(ring::touches)) {
                     rings.add(ring);
                     shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
-                    String words = String.valueOf(number);
-                    double size = BenchSheet.fitting(words, 3.4, TypeSize.LEAST, true, RING * 1.6);
-                    shapes.add(sheet.middle(at.x(), at.y() + size * 0.36, words, size, true));
+                    shapes.add(sheet.middle(at.x(), at.y(), String.valueOf(number), 3.4, RING * 1.6));
                     break;
                 }
             }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
 import lapyard.cutting.Batches;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.geometry.Lengths;
 
 /** Timbers whose ends are sawn off square, alike ones on one line: first cut to length, then each end to its degrees. */
@@ -37,22 +38,13 @@ final class SawAngles {
             return;
         }
         flow.section("Angled ends", "cut square to length first, then saw each end off square by its degrees");
-        BenchTable table = new BenchTable(
-                sheet,
-                "Angled ends",
-                new BenchTable.Column("Cut to", 0.11, true),
-                new BenchTable.Column("Outer face", 0.11, false),
-                new BenchTable.Column("Inner face", 0.11, false),
-                new BenchTable.Column("Start", 0.09, true),
-                new BenchTable.Column("End", 0.09, true),
-                new BenchTable.Column("Pieces", 0.49, false));
+        BenchTable table = new BenchTable(sheet, "Angled ends",
+                new Column("Cut to", 0.11, true), new Column("Outer face", 0.11, false),
+                        new Column("Inner face", 0.11, false),
+                new Column("Start", 0.09, true), new Column("End", 0.09, true), new Column("Pieces", 0.49, false));
         alike.forEach((shape, marks) -> table.row(
-                sheet.written(shape.lengthMm()),
-                sheet.written(shape.outerMm()),
-                sheet.written(shape.innerMm()),
-                degrees(shape.startDeg()),
-                degrees(shape.endDeg()),
-                String.join(", ", marks)));
+                sheet.written(shape.lengthMm()), sheet.written(shape.outerMm()), sheet.written(shape.innerMm()),
+                degrees(shape.startDeg()), degrees(shape.endDeg()), String.join(", ", marks)));
         table.on(flow);
         flow.words(
                 List.of(minutes(sets, works.isEmpty() ? Batches.Rates.USUAL : works.get(0).batches().rates())), 4.4, false);

@@ -241,7 +241,7 @@ final class SawBars {
         double size = BenchSheet.fitting(length, 5, 3, true, LABEL - 3);
         shapes.add(sheet.text(x, top + 3.4, length, size, true));
         String kg = work.section().map(section -> {
-                    double mass = SawDay.Signs.kg(section, laid.lengthMm());
+                    double mass = section.massKg(laid.lengthMm());
                     return Measure.KG.written(mass, 0, sheet.imperial) + (signs.lifting.heavy(mass) ? ", " + signs.lifting.people(mass) + " lift" : "");
                 })
                 .orElse("");
@@ -250,8 +250,7 @@ final class SawBars {
         // the place of the first trim stands over the bar's start and reaches back over the label's column
         double fromWide = LABEL - 6;
         if (TextMeasure.widthMm(from, TypeSize.LEAST, false) > fromWide) from = from.replaceFirst("^rack ", "");
-        double fromSize = BenchSheet.fitting(from, 3.2, TypeSize.LEAST, false, fromWide);
-        shapes.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
+        shapes.add(sheet.fitted(x, top - 1.4, from, 3.2, TypeSize.LEAST, false, fromWide));
     }
 
     /** A stock length bought is called by its length, which stands there already. */
@@ -282,7 +281,7 @@ final class SawBars {
                 shapes.addAll(plate.on(place, inks));
                 continue;
             }
-            shapes.add(sheet.middle(x + wide / 2, top + bar() / 2 + size * 0.36, length, size, true));
+            shapes.add(sheet.middle(x + wide / 2, top + bar() / 2, length, LENGTH, wide - 1));
         }
     }
 

@@ -2,7 +2,6 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Batches.Draw;
 import lapyard.cutting.Batches.Setting;
@@ -111,27 +110,20 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
             double y = top + 8 + i * PITCH;
             for (Chip chip : lines.get(i)) {
                 if (chip.plate()) {
-                    plate(shapes, chip, x, y);
+                    String number = work.board(chip.board());
+                    shapes.add(sheet.ring(x + 4.4, y - 1.7, 3.9));
+                    shapes.add(Inks.sign(new Point(x + 4.4, y - 1.7), number,
+                            BenchSheet.fitting(number, 4.6, TypeSize.LEAST, true, 6.6), sheet.inks.ink()));
                 } else {
                     shapes.add(sheet.tick(x, y + 2.5, TypeSize.TICK));
                     double room = chip.width() - TypeSize.TICK - 2.5;
-                    double fit = BenchSheet.fitting(chip.mark(), MARK, TypeSize.LEAST, true, room);
-                    shapes.add(sheet.text(x + TypeSize.TICK + 1, y, TextMeasure.cut(chip.mark(), fit, true, room), fit, true));
+                    shapes.add(sheet.fitted(x + TypeSize.TICK + 1, y, chip.mark(), MARK, TypeSize.LEAST, true, room));
                 }
                 x += chip.width();
             }
         }
         shapes.add(sheet.line(left, top + height, sheet.space().right(), top + height, Inks.NARROW));
         return shapes;
-    }
-
-    private void plate(List<Shape> shapes, Chip chip, double x, double y) {
-        Inks inks = sheet.inks;
-        shapes.add(new Shape.Circle(
-                new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
-        String number = work.board(chip.board());
-        double size = BenchSheet.fitting(number, 4.6, TypeSize.LEAST, true, 6.6);
-        shapes.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));
     }
 
     private List<List<Chip>> lines(Setting setting) {

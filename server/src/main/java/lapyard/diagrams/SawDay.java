@@ -147,7 +147,7 @@ public final class SawDay {
         /** Of the whole length, before it is parted. */
         private String signs(Work work, Nest nest) {
             String parts = nest.pieces().stream().map(piece -> byMark.getOrDefault(piece.mark(), "")).collect(Collectors.joining());
-            boolean heavy = work.section().filter(section -> lifting.heavy(kg(section, nest.lengthMm()))).isPresent();
+            boolean heavy = work.section().filter(section -> lifting.heavy(section.massKg(nest.lengthMm()))).isPresent();
             return (heavy ? HEAVY : "") + Stream.of(SEEN, NOTCH, ANGLED).filter(parts::contains).collect(Collectors.joining());
         }
 
@@ -170,11 +170,6 @@ public final class SawDay {
         String marked(String mark) {
             String signs = byMark.getOrDefault(mark, "");
             return signs.isEmpty() ? mark : mark + " " + signs;
-        }
-
-        /** Of a board, whose ends are square. */
-        static double kg(Section section, double lengthMm) {
-            return lengthMm * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
         }
     }
 }

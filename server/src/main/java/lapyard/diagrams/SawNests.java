@@ -105,8 +105,7 @@ record SawNests(SawDay.Signs signs, BenchSheet sheet) {
             double middle = (faceFrom.x() + faceTo.x() + backFrom.x() + backTo.x()) / 4;
             double room = Math.min(faceTo.x() - faceFrom.x(), backTo.x() - backFrom.x()) - 2;
             String own = sheet.written(part.piece().lengthMm());
-            double size = BenchSheet.fitting(own, 4.4, TypeSize.LEAST, true, room);
-            flow.add(sheet.middle(middle, top + BAR / 2 + size * 0.36, own, size, true));
+            flow.add(sheet.middle(middle, top + BAR / 2, own, 4.4, room));
         }
     }
 

@@ -3,7 +3,10 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
@@ -65,9 +68,10 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     /** With very many corners: rows that run on over sheets. */
     void table(Flow flow) {
         BenchTable table = new BenchTable(
-                sheet, BenchSheet.named(List.of(bed.bed()), 4.6, sheet.space().width()), new BenchTable.Column("peg", 0.1, true), new BenchTable.Column("along", 0.18, true),
-                new BenchTable.Column("off", 0.18, true), new BenchTable.Column("from start", 0.18, false),
-                new BenchTable.Column("from end", 0.18, false), new BenchTable.Column("level", 0.18, false));
+                sheet, BenchSheet.named(List.of(bed.bed()), 4.6, sheet.space().width()), new Column("peg", 0.1, true),
+                        new Column("along", 0.18, true),
+                new Column("off", 0.18, true), new Column("from start", 0.18, false),
+                new Column("from end", 0.18, false), new Column("level", 0.18, false));
         rows().forEach(cells -> table.row(cells.toArray(String[]::new)));
         table.on(flow);
         flow.words(paragraphs(), SMALL, false);
@@ -99,10 +103,8 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
             double wide = room.width() * shares[i];
             boolean heavy = bold && i < 3;
             double fitting = BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, heavy, wide - 1.5);
-            shapes.add(
-                    i == 0
-                            ? sheet.text(x, base, cells.get(i), fitting, heavy)
-                            : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy));
+            shapes.add(i == 0 ? sheet.text(x, base, cells.get(i), fitting, heavy)
+                    : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy));
             x += wide;
         }
         return shapes;
@@ -110,14 +112,10 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
 
     /** What proves the bed in one paragraph, its string pegs in another. */
     private List<String> paragraphs() {
-        List<String> said = sentences();
-        List<String> strings = said.stream().filter(one -> one.startsWith(STRING_PEGS)).toList();
-        List<String> rest = said.stream().filter(one -> !one.startsWith(STRING_PEGS)).toList();
-        List<String> paragraphs = new ArrayList<>();
-        if (!rest.isEmpty()) {
-            paragraphs.add(String.join(" ", rest));
-        }
-        paragraphs.addAll(strings);
+        Map<Boolean, List<String>> said = sentences().stream().collect(
+                Collectors.partitioningBy(one -> one.startsWith(STRING_PEGS)));
+        List<String> paragraphs = new ArrayList<>(said.get(true));
+        if (!said.get(false).isEmpty()) paragraphs.add(0, String.join(" ", said.get(false)));
         return paragraphs;
     }
 
@@ -165,11 +163,9 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         List<Shape> shapes = new ArrayList<>();
         Outline outline = bed.bed().inYard();
         Box extent = Box.round(outline.corners());
-        double needs = Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM));
         // what is taped is written beside it; a usual scale would often halve the drawing
-        Scale scale = new Scale((int) Math.ceil(needs / 5 - 1e-9) * 5);
-        View view = new View(scale,
-                field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
+        Scale scale = new Scale((int) Math.ceil(SheetLayout.needs(extent, field, RIM) / 5 - 1e-9) * 5);
+        View view = View.centred(scale, extent, field);
         List<Point> ring = view.on(outline);
         Inks.Filling filling = sheet.inks.yard();
         shapes.add(filling.area(ring, sheet.inks.pen(Inks.WIDE)));
@@ -181,8 +177,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         for (int i = 0; i < ring.size(); i++) labels.take(Labels.line(ring.get(i), ring.get((i + 1) % ring.size())));
         for (int i = 0; i < ring.size(); i++) shapes.addAll(peg(ring, i, outwards, labels));
         for (int i = 0; i < ring.size(); i++) shapes.addAll(wall(ring, outline, i, outwards, labels));
-        shapes.add(new Shape.Text(
-                new Point(field.left(), field.high() - 0.5), "1:" + scale.n(), 3, Shape.Anchor.START, 0, false, sheet.inks.ink()));
+        shapes.add(sheet.text(field.left(), field.high() - 0.5, "1:" + scale.n(), 3, false));
         return shapes;
     }
 

@@ -43,14 +43,8 @@ final class SettingOutPlan {
         Box space = sheet.space();
         Box field = new Box(space.left(), space.low(), space.right(), space.high() - FOOT);
         Box extent = extent();
-        Scale scale = Scale.usual(
-                Math.max(
-                                extent.width() / (field.width() - 2 * RIM),
-                                extent.height() / (field.height() - 2 * RIM))
-                        - 1e-9,
-                garden.imperial());
-        View view = new View(scale,
-                field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
+        Scale scale = Scale.usual(SheetLayout.needs(extent, field, RIM) - 1e-9, garden.imperial());
+        View view = View.centred(scale, extent, field);
         Labels labels = new Labels(field);
         yard(view);
         beds(view, labels);
@@ -101,11 +95,8 @@ final class SettingOutPlan {
                 shapes.addAll(words.on(plate, sheet.inks));
             });
         }
-        outside.forEach((ring, words) -> labels.anywhere(ring, words.widthMm(), words.heightMm()).ifPresent(led -> {
-            labels.lead(led);
-            shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.THIN), led.from(), led.to()));
-            shapes.addAll(words.on(led.plate(), sheet.inks));
-        }));
+        outside.forEach((ring, words) -> labels.anywhere(ring, words.widthMm(), words.heightMm())
+                .ifPresent(led -> shapes.addAll(words.led(labels, led, sheet.inks.pen(Inks.THIN), sheet.inks))));
     }
 
     private void baseline(View view, Labels labels) {
@@ -165,16 +156,8 @@ final class SettingOutPlan {
             Point peg = view.on(bed.bed().inYard().corner(0));
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW).dashed(1.6, 1.1), foot, peg));
             Words words = Words.of(sheet.written(first.offMm()), NUMBER, false);
-            double turn = GroundShapes.readable(foot, peg);
-            List<Plate> plates = new ArrayList<>();
-            for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95}) {
-                plates.add(words.at(foot.towards(peg, share), turn));
-            }
-            labels.first(plates, labels::clearOfSolids)
-                    .ifPresent(plate -> {
-                        labels.take(plate.corners());
-                        numbers.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.paper())));
-                    });
+            labels.first(words.along(foot, peg, 0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95), labels::clearOfSolids)
+                    .ifPresent(plate -> numbers.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.paper()))));
         }
         shapes.addAll(numbers);
     }

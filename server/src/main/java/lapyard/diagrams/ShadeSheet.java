@@ -45,11 +45,8 @@ public final class ShadeSheet {
         Box space = sheet.space();
         Box field = new Box(space.left(), space.low(), space.right() - PANEL - 4, space.high());
         Box extent = extent();
-        Scale scale = Scale.usual(
-                Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM)) - 1e-9,
-                garden.imperial());
-        View view = new View(scale,
-                field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())));
+        Scale scale = Scale.usual(SheetLayout.needs(extent, field, RIM) - 1e-9, garden.imperial());
+        View view = View.centred(scale, extent, field);
         shapes.addAll(LightShapes.cells(garden, sun, view, sheet.inks));
         garden.ground().outline().forEach(yard ->
                 shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.WIDE))));
@@ -100,10 +97,7 @@ public final class ShadeSheet {
         for (double[] off : new double[][] {{0, 4}, {0, -4}, {0, 8}, {0, -8}, {14, 4}, {-14, 4}, {14, -4}, {-14, -4}}) {
             plates.add(words.at(middle.plus(off[0], off[1]), 0));
         }
-        labels.first(plates, plate -> true).ifPresent(plate -> {
-            labels.take(plate.corners());
-            shapes.addAll(words.on(plate, sheet.inks));
-        });
+        labels.first(plates, plate -> true).ifPresent(plate -> shapes.addAll(words.on(plate, sheet.inks)));
     }
 
     private void bed(Bed bed, SunHours.BedSun hours, View view, Labels labels) {

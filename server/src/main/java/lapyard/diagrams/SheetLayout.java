@@ -53,11 +53,9 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
     static Chosen choose(Paper paper, Optional<Scale> asked, boolean imperial, Box extent, double flow) {
         List<Fit> fits = new ArrayList<>();
         for (SheetLayout layout : all(paper, flow)) {
-            double wide = layout.field.width() - 2 * RIM;
-            double high = layout.field.height() - 2 * RIM;
-            if (Math.min(wide, high) >= LEAST_FIELD) {
-                fits.add(new Fit(layout, Math.max(extent.width() / wide, extent.height() / high), false));
-                fits.add(new Fit(layout, Math.max(extent.height() / wide, extent.width() / high), true));
+            if (Math.min(layout.field.width(), layout.field.height()) - 2 * RIM >= LEAST_FIELD) {
+                fits.add(new Fit(layout, needs(extent, layout.field), false));
+                fits.add(new Fit(layout, needs(new Box(0, 0, extent.height(), extent.width()), layout.field), true));
             }
         }
         Fit best = fits.stream()
@@ -83,7 +81,11 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
 
     /** The scale 1:n at which a drawing just fits a field, with room round it for the lengths of its sides. */
     static double needs(Box extent, Box field) {
-        return Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM));
+        return needs(extent, field, RIM);
+    }
+
+    static double needs(Box extent, Box field, double rim) {
+        return Math.max(extent.width() / (field.width() - 2 * rim), extent.height() / (field.height() - 2 * rim));
     }
 
     /** The layout with the largest field, at whatever scale; where the drawing fits one sheet, as {@link #choose}. */

@@ -16,6 +16,12 @@ record View(Scale scale, Point origin, boolean turned) {
         this(scale, origin, false);
     }
 
+    /** What has this extent in the middle of a field. */
+    static View centred(Scale scale, Box extent, Box field) {
+        return new View(scale, field.centre().plus(-scale.paperMm(extent.centre().x()),
+                scale.paperMm(extent.centre().y())));
+    }
+
     Point on(Point real) {
         Point level = level(real, turned);
         return new Point(origin.x() + scale.paperMm(level.x()), origin.y() - scale.paperMm(level.y()));

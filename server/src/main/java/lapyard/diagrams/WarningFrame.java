@@ -43,7 +43,7 @@ final class WarningFrame {
         Point middle = new Point(x + SIGN / 2, y + frameMm() / 2);
         shapes.add(Shape.Area.filled(List.of(middle.plus(-3.6, 3), middle.plus(3.6, 3), middle.plus(0, -3.4)),
                 sheet.inks.snag()));
-        shapes.add(new Shape.Text(middle.plus(0, 2.2), "!", 4.4, Shape.Anchor.MIDDLE, 0, true, sheet.inks.paper()));
+        shapes.add(Inks.middle(middle.plus(0, 2.2), "!", 4.4, sheet.inks.paper()));
         double base = y + (frameMm() - lines.size() * PITCH) / 2 + SIZE;
         for (String line : lines) {
             shapes.add(sheet.text(x + SIGN, base, line, SIZE, true));

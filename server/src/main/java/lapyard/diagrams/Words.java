@@ -3,7 +3,9 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 
@@ -40,6 +42,20 @@ record Words(List<Line> lines) {
     /** In ink on a plate that hides what lies below. */
     List<Shape> on(Plate place, Inks inks) {
         return on(place, inks.ink(), Optional.of(inks.plate()));
+    }
+
+    /** The same with a line to what they name; both take their room. */
+    List<Shape> led(Labels labels, Labels.Led led, Stroke pen, Inks inks) {
+        labels.lead(led);
+        List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(pen, led.from(), led.to())));
+        shapes.addAll(on(led.plate(), inks));
+        return shapes;
+    }
+
+    /** Plates along a line, at parts of it. */
+    List<Plate> along(Point a, Point b, double... parts) {
+        double turn = GroundShapes.readable(a, b);
+        return DoubleStream.of(parts).mapToObj(part -> at(a.towards(b, part), turn)).toList();
     }
 
     /** @param plate colour under the text, empty for none */

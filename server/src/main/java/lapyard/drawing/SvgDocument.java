@@ -82,10 +82,7 @@ record SvgDocument(SVGOMDocument document) {
         Element clip = child(parent, "clipPath");
         clip.setAttribute("id", window.id());
         Element box = child(clip, "rect");
-        box.setAttribute("x", number(window.x()));
-        box.setAttribute("y", number(window.y()));
-        box.setAttribute("width", number(window.widthMm()));
-        box.setAttribute("height", number(window.heightMm()));
+        box(box, window.x(), window.y(), window.widthMm(), window.heightMm());
         Element made = child(parent, "g");
         made.setAttribute("clip-path", "url(#" + window.id() + ")");
         window.shapes().forEach(inner -> add(made, inner));
@@ -150,14 +147,18 @@ record SvgDocument(SVGOMDocument document) {
 
     private void picture(Element parent, Shape.Picture picture) {
         Element made = child(parent, "image");
-        made.setAttribute("x", number(picture.x()));
-        made.setAttribute("y", number(picture.y()));
-        made.setAttribute("width", number(picture.widthMm()));
-        made.setAttribute("height", number(picture.heightMm()));
+        box(made, picture.x(), picture.y(), picture.widthMm(), picture.heightMm());
         made.setAttribute("preserveAspectRatio", "none");
         made.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns:xlink", XLINK);
         made.setAttributeNS(XLINK, "xlink:href", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.photo().bytes()));
         title(made, picture.words());
+    }
+
+    private static void box(Element made, double x, double y, double wide, double high) {
+        made.setAttribute("x", number(x));
+        made.setAttribute("y", number(y));
+        made.setAttribute("width", number(wide));
+        made.setAttribute("height", number(high));
     }
 
     private static void stroke(Element made, Stroke stroke) {

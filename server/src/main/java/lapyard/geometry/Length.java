@@ -17,6 +17,11 @@ public final class Length {
         return imperial ? feetAndInches(mm) : millimetres(mm);
     }
 
+    /** As {@link #written}, in whole millimetres. */
+    public static String whole(double mm, boolean imperial) {
+        return written(imperial ? mm : Math.floor(mm + 0.5), imperial);
+    }
+
     /** As {@link #written}, with the unit: {@code 2400 mm}, {@code 7' 10 1/2"}. */
     public static String withUnit(double mm, boolean imperial) {
         return written(mm, imperial) + (imperial ? "" : " mm");
