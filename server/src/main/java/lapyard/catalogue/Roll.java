@@ -25,6 +25,11 @@ public record Roll(
         String supplier,
         OptionalDouble gramsPerM2,
         boolean mayTurn) {
+    /** The longest run that is sold, in whole steps; infinite where none is told. */
+    public double longestMm() {
+        return maxLengthMm.isPresent() ? Math.floor(maxLengthMm.getAsDouble() / stepMm) * stepMm : Double.POSITIVE_INFINITY;
+    }
+
     /** Sold by nobody and for no price. */
     Roll unpriced() {
         return new Roll(id, material, widthMm, Optional.empty(), stepMm, maxLengthMm, "", gramsPerM2, mayTurn);

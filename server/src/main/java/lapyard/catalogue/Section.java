@@ -29,6 +29,21 @@ public record Section(String id, double thicknessMm, double heightMm, double den
         return stock.stream().map(StockLength::supplier).distinct().toList();
     }
 
+    /** Of a length with square ends. */
+    public double massKg(double lengthMm) {
+        return lengthMm * thicknessMm * heightMm * densityKgM3 / 1e9;
+    }
+
+    /** Whether any of its lengths has a price. */
+    public boolean priced() {
+        return stock.stream().anyMatch(length -> length.price().isPresent());
+    }
+
+    /** The same section once for each who sells it, with that one's stock only. */
+    public List<Section> bySeller() {
+        return suppliers().size() <= 1 ? List.of(this) : suppliers().stream().map(this::from).toList();
+    }
+
     /** The same section with one supplier's stock only. */
     public Section from(String supplier) {
         List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();

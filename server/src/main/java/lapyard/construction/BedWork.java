@@ -72,7 +72,7 @@ public record BedWork(
 
     /** Of one timber as it is lifted. */
     public double massKg(Piece piece) {
-        return TimberQuantities.massKg(bed, piece.meanMm());
+        return bed.section().massKg(piece.meanMm());
     }
 
     public List<Piece> pieces() {

@@ -11,14 +11,6 @@ import lapyard.working.Working.Input;
 final class TimberQuantities {
     private TimberQuantities() {}
 
-    static double massKg(Bed bed, double lengthMm) {
-        return lengthMm
-                * bed.section().thicknessMm()
-                * bed.section().heightMm()
-                * bed.section().densityKgM3()
-                / 1e9;
-    }
-
     static void quantities(Bed bed, List<Piece> pieces, int notches, List<Quantity> quantities) {
         length(bed, pieces, quantities);
         volume(bed, pieces, quantities);
@@ -78,10 +70,10 @@ final class TimberQuantities {
     /** Pieces over what one person may lift. A guide, not a safe limit. */
     static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities) {
         long heavy = pieces.stream()
-                .filter(piece -> massKg(bed, piece.meanMm()) > limitKg + 1e-9)
+                .filter(piece -> bed.section().massKg(piece.meanMm()) > limitKg + 1e-9)
                 .count();
         double heaviest = pieces.stream()
-                .mapToDouble(piece -> massKg(bed, piece.meanMm()))
+                .mapToDouble(piece -> bed.section().massKg(piece.meanMm()))
                 .max()
                 .orElse(0);
         quantities.add(Quantity.of(QuantityKind.LIFTS_TWO_PEOPLE, heavy, "lifts",

@@ -104,7 +104,7 @@ final class Bearers {
         int perBoard = section.map(s -> perBoard(s, rip.liftMm(), kerf)).orElse(0);
         if (perBoard == 0) {
             String item = "bearers " + rip.section();
-            unknown.add(lapyard.order.Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"));
+            unknown.add(Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"));
             findings.add(section.isEmpty()
                     ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", Fact.name(rip.section()))
                             .way(WayKind.ADD_SECTION).way(WayKind.OTHER_BEARERS)
@@ -114,13 +114,10 @@ final class Bearers {
                             .way(WayKind.STRIPS_AT_MOST, Fact.mm(section.get().thicknessMm())).way(WayKind.THICKER_BEARERS));
             return;
         }
-        List<String> sellers = section.get().suppliers();
-        List<Cut> all = sellers.size() <= 1
-                ? List.of(cut(garden, section.get(), perBoard, rip.liftMm(), beds, needM, looking))
-                : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, rip.liftMm(), beds, needM, looking)).toList();
+        List<Cut> all = section.get().bySeller().stream().map(own ->
+                cut(garden, own, perBoard, rip.liftMm(), beds, needM, looking)).toList();
         this.all.add(all);
-        int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
-        ways.add(all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
+        ways.add(Sellers.serving(all, cut -> cut.pooled().unplaced().size()));
     }
 
     /** Strips of this thickness that are ripped from one board. */
@@ -130,7 +127,7 @@ final class Bearers {
 
     private static Cut cut(Garden garden, Section section, int perBoard, double liftMm, List<BedWork> beds, double needM, SearchOptions looking) {
         List<Finding> findings = new ArrayList<>();
-        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        boolean priced = section.priced();
         CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
         CuttingResult pooled = looking.boards("Bearers " + section.id(), problem);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
@@ -175,11 +172,7 @@ final class Bearers {
         chosen.unknown.addAll(unknown);
         chosen.findings.addAll(findings);
         for (List<Cut> cuts : ways) {
-            Cut cut = cuts.stream()
-                    .filter(one -> slip.lines().stream().anyMatch(line -> line.item().equals(item(one.section()))
-                            && line.packs().stream().anyMatch(pack -> one.section().suppliers().contains(pack.supplier()))))
-                    .findFirst()
-                    .orElse(cuts.get(0));
+            Cut cut = Sellers.chosen(cuts, one -> slip.brings(item(one.section()), one.section().suppliers()));
             boolean first = chosen.cuts().stream().noneMatch(before -> item(before.section()).equals(item(cut.section())));
             Optional<Integer> unpriced = cut.singles().isEmpty() ? Optional.empty()
                     : Optional.of(cut.singles().stream().mapToInt(Single::boards).sum());
@@ -222,7 +215,7 @@ final class Bearers {
     }
 
     static CuttingProblem problem(Garden garden, Section section, int perBoard, Map<Double, Integer> lengths) {
-        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        boolean priced = section.priced();
         List<Stock> stock = section.stock().stream()
                 .filter(length -> !priced || length.price().isPresent())
                 .map(length -> new Stock(
@@ -283,7 +276,7 @@ final class Bearers {
                 "m",
                 packs,
                 Math.max(0, boughtM - cut.needM()),
-                cut.priced() ? Optional.of(LineMoney.rounded(cut.cost(), currency)) : Optional.empty(),
+                cut.priced() ? Optional.of(Ordering.rounded(cut.cost(), currency)) : Optional.empty(),
                 Optional.empty(),
                 Working.of(
                         "strips cut to length together, then strips / strips a board, rounded up to whole boards",
@@ -295,12 +288,11 @@ final class Bearers {
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {
         for (List<Cut> cuts : all) {
-            List<Cut> priced = cuts.stream().filter(Cut::priced).toList();
             for (int i = 0; i < cuts.get(0).singles().size(); i++) {
                 int bed = i;
-                int fewest = cuts.stream().mapToInt(cut -> cut.singles().get(bed).strips().unplaced().size()).min().orElseThrow();
-                List<BuyersApart.Offer> offers = priced.stream()
-                        .filter(cut -> cut.singles().get(bed).strips().unplaced().size() == fewest)
+                List<BuyersApart.Offer> offers = Sellers.serving(cuts, cut ->
+                        cut.singles().get(bed).strips().unplaced().size()).stream()
+                        .filter(Cut::priced)
                         .map(cut -> offer(cut, cut.singles().get(bed), currency))
                         .toList();
                 if (!offers.isEmpty()) buyers.offers(cuts.get(0).singles().get(i).owner(), item(cuts.get(0).section()), offers);
@@ -315,7 +307,7 @@ final class Bearers {
                 .filter(price -> price.signum() > 0)
                 .map(price -> new Pack("board", price.doubleValue(), Optional.of(price), "", 1, 1, OptionalDouble.empty()))
                 .toList();
-        BigDecimal cost = LineMoney.rounded(single.cost(), currency);
+        BigDecimal cost = Ordering.rounded(single.cost(), currency);
         BigDecimal bound = single.strips().lowerBound();
         BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, 1, prices, OptionalDouble.empty()), bound.doubleValue(), currency).orElse(bound);
         return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost), single.boards());

@@ -15,7 +15,6 @@ import lapyard.construction.Strip;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
-import lapyard.working.QuantityKey;
 
 /**
  * What a bed takes of all that is bought, at one size or at the least over several: lengths, sheets and amounts. At the
@@ -69,12 +68,7 @@ record BedNeeds(
         List<double[]> liner = work.liner().stream().map(piece -> new double[] {piece.widthMm(), piece.heightMm()}).toList();
         double area = area(work.liner());
         for (List<LinerPiece> other : LinerWays.otherSplits(work, downhill)) area = Math.min(area, area(other));
-        Map<QuantityKey, String> items = PackNeeds.items(work.bed());
-        Map<String, Double> amounts = new LinkedHashMap<>();
-        for (Quantity quantity : PackNeeds.toBuy(quantities)) {
-            String item = items.get(quantity.key());
-            if (item != null && quantity.value() > 0) amounts.merge(item, quantity.value(), Double::sum);
-        }
+        Map<String, Double> amounts = PackNeeds.amounts(work.bed(), quantities);
         double mean = work.pieces().stream().mapToDouble(Piece::meanMm).sum();
         return new BedNeeds(work.bed(), lengths, longestFirst(work.bottom().strips().stream().map(Strip::lengthMm).toList()),
                 Optional.of(liner), area, List.copyOf(runs.values()), mean, amounts, amounts, !work.frame().seams().isEmpty(), 1);

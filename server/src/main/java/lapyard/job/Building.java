@@ -115,7 +115,7 @@ final class Building {
         garden.goods().catalogue().section(cutting.section()).ifPresent(section -> cutting.saw().boards().forEach(board -> {
             double fromMm = 0;
             for (SawBoard.Cut cut : board.cuts()) {
-                double kg = Lifts.kg(section, board.lengthMm() - fromMm);
+                double kg = section.massKg(board.lengthMm() - fromMm);
                 if (lifting.heavy(kg)) heavy.computeIfAbsent(cut.stage(), stage -> new ArrayList<>()).add(kg);
                 fromMm = cut.toMm();
             }

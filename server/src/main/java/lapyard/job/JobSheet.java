@@ -107,7 +107,8 @@ public record JobSheet(
         return Caution.of(garden, works());
     }
 
-    private List<BedWork> works() {
+    /** As the beds are built, in their order. */
+    public List<BedWork> works() {
         return beds.stream().map(BedSheet::work).toList();
     }
 

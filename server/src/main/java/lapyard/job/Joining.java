@@ -81,7 +81,7 @@ final class Joining {
     private List<SeamSplit> liftable(Bed bed, LongWall wall) {
         if (wall.ways().size() == 1) return wall.ways();
         Section section = bed.section();
-        double limitMm = 2 * garden.people().liftLimitKg() / Lifts.kg(section, 1);
+        double limitMm = 2 * garden.people().liftLimitKg() / section.massKg(1);
         double usual = longestPartMm(bed, wall, wall.ways().get(0));
         return wall.ways().stream()
                 .filter(way -> longestPartMm(bed, wall, way) <= Math.max(usual, limitMm) + 1e-6)

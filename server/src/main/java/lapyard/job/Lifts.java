@@ -75,7 +75,7 @@ final class Lifts {
         int beyond = 0;
         int over = 0;
         for (SawBoard board : cutting.saw().boards()) {
-            double kg = kg(timber, board.lengthMm());
+            double kg = timber.massKg(board.lengthMm());
             if (!lifting.heavy(kg)) continue;
             heavy.merge(board.lengthMm(), 1, Integer::sum);
             beyond += lifting.beyondCrew(kg) ? 1 : 0;
@@ -84,7 +84,7 @@ final class Lifts {
         }
         if (heavy.isEmpty()) return Optional.empty();
         int count = heavy.values().stream().mapToInt(Integer::intValue).sum();
-        double heaviest = kg(timber, heavy.keySet().iterator().next());
+        double heaviest = timber.massKg(heavy.keySet().iterator().next());
         int people = lifting.people(heaviest);
         Finding found = Finding.of(beyond > 0 ? FindingKind.BOARDS_BEYOND : FindingKind.BOARDS_HEAVY, Place.of(What.TIMBER, timber.id()))
                 .with("boards", Fact.count(count, "boards")).with("limit", Fact.kg(lifting.limitKg())).with("people", Fact.count(people, "people"))
@@ -101,14 +101,10 @@ final class Lifts {
      * crew lifts. Kerf counts as timber.
      */
     static boolean helps(Lifting lifting, Section timber, SawBoard board) {
-        int whole = lifting.people(kg(timber, board.lengthMm()));
+        int whole = lifting.people(timber.massKg(board.lengthMm()));
         int enough = Math.min(whole - 1, lifting.crew());
         return board.cuts().stream().anyMatch(cut ->
-                lifting.people(kg(timber, Math.max(cut.toMm(), board.lengthMm() - cut.toMm()))) <= enough);
-    }
-
-    static double kg(Section timber, double lengthMm) {
-        return lengthMm * timber.thicknessMm() * timber.heightMm() * timber.densityKgM3() / 1e9;
+                lifting.people(timber.massKg(Math.max(cut.toMm(), board.lengthMm() - cut.toMm()))) <= enough);
     }
 
     private static Place where(List<Lift> lifts) {

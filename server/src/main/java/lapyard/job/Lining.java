@@ -226,8 +226,7 @@ final class Lining {
         LinkedHashSet<Double> limits = new LinkedHashSet<>();
         rolls(material).stream().map(Roll::widthMm).sorted(Comparator.reverseOrder()).distinct().limit(MOST_LIMITS).forEach(limits::add);
         if (rolls(material).stream().allMatch(roll -> roll.maxLengthMm().isPresent())) {
-            limits.add(rolls(material).stream().mapToDouble(roll -> Math.floor(roll.maxLengthMm().getAsDouble() / roll.stepMm()) * roll.stepMm())
-                    .max().orElseThrow());
+            limits.add(rolls(material).stream().mapToDouble(Roll::longestMm).max().orElseThrow());
         }
         return List.copyOf(limits);
     }

@@ -29,6 +29,7 @@ import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
+import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
@@ -95,9 +96,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         List<TimberApart> apart = new ArrayList<>();
         bySection.forEach((section, beds) -> {
             // boards of one section come from one supplier, so that they match
-            List<Section> sold = section.suppliers().size() <= 1
-                    ? List.of(section)
-                    : section.suppliers().stream().map(section::from).toList();
+            List<Section> sold = section.bySeller();
             List<BedWork> cutTogether = beds.stream().map(works::get).toList();
             TimberApart singles = TimberApart.of(garden, sold, own.of(beds), looking);
             List<Cut> cuts = new ArrayList<>();
@@ -105,8 +104,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
                 cuts.add(cut(garden, sold.get(seller), cutTogether, looking, singles.blanks(seller)));
             }
             apart.add(singles.beside(cuts.size() == 1 ? Optional.of(cuts.get(0).pooled().lowerBound()) : Optional.empty()));
-            int fewest = cuts.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
-            ways.add(cuts.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
+            ways.add(Sellers.serving(cuts, cut -> cut.pooled().unplaced().size()));
         });
         return new PooledTimber(ways, apart);
     }
@@ -120,7 +118,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     PooledTimber chosen(Slip slip) {
         List<List<Cut>> chosen = new ArrayList<>();
         for (int i = 0; i < ways.size(); i++) {
-            Cut cut = chosen(ways.get(i), slip);
+            Cut cut = Sellers.chosen(ways.get(i), one -> slip.brings(item(one.section()), one.section().suppliers()));
             String item = item(cut.section());
             boolean first = ways.subList(0, i).stream().noneMatch(before -> item(before.get(0).section()).equals(item));
             chosen.add(List.of(cut.beside(BuyersApart.boards(slip, item, first, apart.get(i).boards()))));
@@ -131,14 +129,6 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     static String item(Section section) {
         return "timber " + section.id();
-    }
-
-    private static Cut chosen(List<Cut> cuts, Slip slip) {
-        return cuts.stream()
-                .filter(cut -> slip.lines().stream().anyMatch(line -> line.item().equals(item(cut.section()))
-                        && line.packs().stream().anyMatch(pack -> cut.section().suppliers().contains(pack.supplier()))))
-                .findFirst()
-                .orElse(cuts.get(0));
     }
 
     private List<Cut> cuts() {
@@ -156,7 +146,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         Nesting.Plan plan = plan(garden, section, built, rack, looking, alone);
         CuttingResult pooled = chalked(garden, section, beds, plan);
         List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
-        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        boolean priced = section.priced();
         SawWork saw = saw(garden, section, plan, pooled, blanks, priced);
         Optional<Resawn> resawn = Resawn.of(saw, pooled, told(garden, section), stages(blanks)::get);
         Map<String, Double> takesMm = new HashMap<>();
@@ -232,7 +222,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     /** Stock lengths that can be bought, each from whom it is cheapest; where nothing is priced, a board counts 1. */
     private static List<Stock> bought(Section section) {
-        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        boolean priced = section.priced();
         Map<String, Stock> byLength = new LinkedHashMap<>();
         for (StockLength stock : section.stock()) {
             if (!priced || stock.price().isPresent()) {
@@ -348,14 +338,14 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
                 "m",
                 packs,
                 Math.max(0, boughtM + onHandM - cut.needM()),
-                cut.priced() ? Optional.of(LineMoney.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
+                cut.priced() ? Optional.of(Ordering.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
                 Optional.empty(),
                 Working.of(
                         (pooled.proven()
                                 ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
                                 : "best plan found over all beds; no plan can cost less than the bound")
                                 + (more.signum() == 0 ? "" : "; then up to whole bundles and the least count sold, "
-                                        + LineMoney.rounded(more, currency).toPlainString() + " more"),
+                                        + Ordering.rounded(more, currency).toPlainString() + " more"),
                         Working.GEOMETRY,
                         Input.of("boards", pooled.boards(), ""),
                         Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),

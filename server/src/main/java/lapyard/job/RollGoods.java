@@ -160,9 +160,8 @@ final class RollGoods {
             return;
         }
         List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2, looking)).toList();
-        int fewest = one.stream().mapToInt(laid -> laid.pooled().unplaced().size()).min().orElse(0);
         this.all.add(one);
-        ways.add(one.stream().filter(laid -> laid.pooled().unplaced().size() == fewest).toList());
+        ways.add(Sellers.serving(one, laid -> laid.pooled().unplaced().size()));
     }
 
     /** All of a material from one supplier's rolls. */
@@ -198,11 +197,8 @@ final class RollGoods {
         chosen.unknown.addAll(unknown);
         chosen.findings.addAll(findings);
         for (List<Laid> laid : ways) {
-            chosen.ways.add(List.of(laid.stream()
-                    .filter(one -> slip.lines().stream().anyMatch(line -> line.item().equals(one.material())
-                            && line.packs().stream().anyMatch(pack -> pack.supplier().equals(one.rolls().get(0).supplier()))))
-                    .findFirst()
-                    .orElse(laid.get(0))));
+            chosen.ways.add(List.of(Sellers.chosen(laid, one ->
+                    slip.brings(one.material(), List.of(one.rolls().get(0).supplier())))));
         }
         return chosen;
     }
@@ -283,7 +279,7 @@ final class RollGoods {
                 Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
                 packs.add(new PackCount(
                         PackCode.roll(metres, roll.widthMm()), 1,
-                        price.map(each -> LineMoney.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
+                        price.map(each -> Ordering.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
                         roll.supplier()));
             }
         }
@@ -294,7 +290,7 @@ final class RollGoods {
                 "m2",
                 packs,
                 Math.max(0, boughtM2 - one.needM2()),
-                one.priced() ? Optional.of(LineMoney.rounded(one.pooled().cost(), currency)) : Optional.empty(),
+                one.priced() ? Optional.of(Ordering.rounded(one.pooled().cost(), currency)) : Optional.empty(),
                 Optional.empty(),
                 Working.of(
                         one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
@@ -317,13 +313,13 @@ final class RollGoods {
     }
 
     private void apart(List<Laid> sellers, String owner, int way, BuyersApart buyers, CurrencyUnit currency) {
-        int fewest = sellers.stream().mapToInt(one -> one.singles().get(owner).get(way).unplaced().size()).min().orElseThrow();
-        buyers.missing(owner, way, fewest);
-        List<BuyersApart.Offer> offers = sellers.stream()
-                .filter(one -> one.priced() && one.singles().get(owner).get(way).unplaced().size() == fewest)
+        List<Laid> serving = Sellers.serving(sellers, one -> one.singles().get(owner).get(way).unplaced().size());
+        buyers.missing(owner, way, serving.get(0).singles().get(owner).get(way).unplaced().size());
+        List<BuyersApart.Offer> offers = serving.stream()
+                .filter(Laid::priced)
                 .map(one -> {
                     RollResult single = one.singles().get(owner).get(way);
-                    BigDecimal cost = LineMoney.rounded(single.cost(), currency);
+                    BigDecimal cost = Ordering.rounded(single.cost(), currency);
                     BigDecimal least = open.contains(owner) ? BigDecimal.ZERO : single.lowerBound().min(cost);
                     return new BuyersApart.Offer(one.rolls().get(0).supplier(), cost, least, metres(single));
                 })

@@ -104,6 +104,11 @@ public final class SizeCosts {
     public record Price(BigDecimal lower, BigDecimal likely) {
         static final Price NOTHING = new Price(BigDecimal.ZERO, BigDecimal.ZERO);
 
+        /** From whoever sells it for less. */
+        Price or(Price other) {
+            return new Price(lower.min(other.lower), likely.min(other.likely));
+        }
+
         Price and(Price other) {
             return new Price(lower.add(other.lower), likely.add(other.likely));
         }
@@ -312,16 +317,9 @@ public final class SizeCosts {
     }
 
     private Price timber(Section section, List<BedNeeds> beds, Effort look) {
-        List<String> sellers = section.suppliers();
-        List<Section> ways = sellers.size() <= 1 ? List.of(section) : sellers.stream().map(section::from).toList();
         boolean food = beds.stream().anyMatch(one -> one.bed().planting().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
-        Price best = null;
-        for (Section way : ways) {
-            Price one = timber(way, rack, beds, look);
-            best = best == null ? one : new Price(best.lower().min(one.lower()), best.likely().min(one.likely()));
-        }
-        return best;
+        return section.bySeller().stream().map(way -> timber(way, rack, beds, look)).reduce(Price::or).orElseThrow();
     }
 
     private Price timber(Section section, List<Stock> rack, List<BedNeeds> beds, Effort look) {
@@ -338,7 +336,7 @@ public final class SizeCosts {
         counts.forEach((one, count) -> demands.add(new Demand(
                 one.lengthMm() + "/" + one.stage() + "/" + one.goodFaces(), one.lengthMm(), count, one.stage(), one.goodFaces())));
         CuttingProblem saw = PooledTimber.saw(garden, section, rack);
-        if (section.stock().stream().noneMatch(stock -> stock.price().isPresent())) return Price.NOTHING;
+        if (!section.priced()) return Price.NOTHING;
         Price price = cut(saw.with(saw.stock(), demands), look);
         boolean otherPieces = beds.stream().anyMatch(one -> one.joined() || PooledTimber.angled(one.bed()));
         if (otherPieces) return new Price(material(saw, beds), price.likely());
@@ -383,27 +381,22 @@ public final class SizeCosts {
         Price sum = Price.NOTHING;
         for (Map.Entry<List<Object>, Map<Double, Integer>> rip : byRip.entrySet()) {
             Optional<Section> section = garden.goods().catalogue().section((String) rip.getKey().get(0));
-            if (section.isEmpty() || rip.getValue().isEmpty()
-                    || section.get().stock().stream().noneMatch(stock -> stock.price().isPresent())) {
-                continue;
-            }
+            if (section.isEmpty() || rip.getValue().isEmpty() || !section.get().priced()) continue;
             int perBoard = Bearers.perBoard(section.get(), (double) rip.getKey().get(1), garden.goods().saw().kerfMm());
             if (perBoard == 0) continue;
-            List<String> sellers = section.get().suppliers();
-            Price best = null;
-            for (String seller : sellers) {
-                Section own = sellers.size() <= 1 ? section.get() : section.get().from(seller);
-                Price one = cut.computeIfAbsent(new Cut(Bearers.problem(garden, own, perBoard, rip.getValue()), look), c -> {
-                    CuttingResult result = CuttingSolver.cheapest(c.problem(), look);
-                    // shares of a board's price are rounded to seven digits
-                    BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
-                    return new Price(lower, rounded(Bearers.cost(Bearers.boards(own, perBoard, result))));
-                });
-                best = best == null ? one : new Price(best.lower().min(one.lower()), best.likely().min(one.likely()));
-            }
-            sum = sum.and(best);
+            sum = sum.and(section.get().bySeller().stream().map(own ->
+                    bearers(own, perBoard, rip.getValue(), look)).reduce(Price::or).orElseThrow());
         }
         return sum;
+    }
+
+    private Price bearers(Section section, int perBoard, Map<Double, Integer> lengths, Effort look) {
+        return cut.computeIfAbsent(new Cut(Bearers.problem(garden, section, perBoard, lengths), look), c -> {
+            CuttingResult result = CuttingSolver.cheapest(c.problem(), look);
+            // shares of a board's price are rounded to seven digits
+            BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
+            return new Price(lower, rounded(Bearers.cost(Bearers.boards(section, perBoard, result))));
+        });
     }
 
     private Price rolls(List<BedNeeds> beds, boolean pathsStay, Effort look) {
@@ -487,7 +480,7 @@ public final class SizeCosts {
     }
 
     private BigDecimal rounded(BigDecimal amount) {
-        return LineMoney.rounded(amount, currency);
+        return Ordering.rounded(amount, currency);
     }
 
     /** A lower bound, rounded as a line of the order is. */

@@ -31,7 +31,7 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
     private static PathWork divided(PathWork path, List<Roll> rolls, List<Finding> findings) {
         double lap = path.path().lapMm();
         double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElseThrow();
-        double longest = rolls.stream().filter(roll -> roll.widthMm() == widest).mapToDouble(Stripping::runMm).max().orElseThrow();
+        double longest = rolls.stream().filter(roll -> roll.widthMm() == widest).mapToDouble(Roll::longestMm).max().orElseThrow();
         List<PathWork.Strip> strips = new ArrayList<>();
         for (int i = 0; i < path.strips().size(); i++) {
             PathWork.Strip strip = path.strips().get(i);
@@ -74,12 +74,7 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
     }
 
     private static boolean holds(Roll roll, PathWork.Strip strip) {
-        return strip.widthMm() <= roll.widthMm() && strip.lengthMm() <= runMm(roll)
-                || roll.mayTurn() && strip.lengthMm() <= roll.widthMm() && strip.widthMm() <= runMm(roll);
-    }
-
-    /** The longest run that is sold, in whole steps. */
-    private static double runMm(Roll roll) {
-        return roll.maxLengthMm().isPresent() ? Math.floor(roll.maxLengthMm().getAsDouble() / roll.stepMm()) * roll.stepMm() : Double.POSITIVE_INFINITY;
+        return strip.widthMm() <= roll.widthMm() && strip.lengthMm() <= roll.longestMm()
+                || roll.mayTurn() && strip.lengthMm() <= roll.widthMm() && strip.widthMm() <= roll.longestMm();
     }
 }

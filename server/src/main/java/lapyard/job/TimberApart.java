@@ -14,6 +14,7 @@ import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.cutting.CuttingResult.Unplaced;
+import lapyard.order.Ordering;
 import lapyard.plan.Garden;
 import org.joda.money.CurrencyUnit;
 
@@ -90,7 +91,7 @@ record TimberApart(
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {
-        if (sold.stream().noneMatch(TimberApart::priced)) return;
+        if (sold.stream().noneMatch(Section::priced)) return;
         boolean shares = !rack.isEmpty() && singles.size() > 1;
         BigDecimal paid = BigDecimal.ZERO;
         for (int bed = 0; bed < singles.size(); bed++) {
@@ -102,7 +103,7 @@ record TimberApart(
                 buyers.missing(owner, way, fewest);
                 List<BuyersApart.Offer> offers = new ArrayList<>();
                 for (int seller = 0; seller < sold.size(); seller++) {
-                    if (priced(sold.get(seller)) && alone.get(seller).unplaced() == fewest) {
+                    if (sold.get(seller).priced() && alone.get(seller).unplaced() == fewest) {
                         offers.add(offer(bed, sold.get(seller), alone.get(seller), currency));
                     }
                 }
@@ -119,12 +120,8 @@ record TimberApart(
         }
     }
 
-    private static boolean priced(Section section) {
-        return section.stock().stream().anyMatch(stock -> stock.price().isPresent());
-    }
-
     private BuyersApart.Offer offer(int bed, Section section, Alone alone, CurrencyUnit currency) {
-        BigDecimal cost = LineMoney.rounded(alone.paid(), currency);
+        BigDecimal cost = Ordering.rounded(alone.paid(), currency);
         BigDecimal least = own.all().get(bed) ? alone.least() : alone.least().min(byLength(own.ways().get(bed).subList(0, 1), section));
         return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), cost, least.min(cost),
                 alone.plan().result().boards());

@@ -117,11 +117,8 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
                 touched.add(Finding.of(FindingKind.TRY_DONE_UNWANTED, Place.of(What.TASK, done.task())).way(WayKind.LEAVE_BED));
             }
         }
-        List<Finding> packs = new ArrayList<>();
-        for (Finding finding : after.snags()) {
-            if (finding.kind() == FindingKind.TALLY_BOUGHT_MORE && !before.snags().contains(finding)) packs.add(finding);
-        }
-        touched.addAll(packs);
+        after.snags().stream().filter(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE
+                && !before.snags().contains(one)).forEach(touched::add);
         return touched;
     }
 

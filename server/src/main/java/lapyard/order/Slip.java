@@ -39,6 +39,12 @@ public record Slip(
         return new Slip(currency, goods, total, true, lines, orders, lowerBound, proven, apart);
     }
 
+    /** Whether one of these suppliers brings some of the goods. */
+    public boolean brings(String item, List<String> suppliers) {
+        return lines.stream().anyMatch(line -> line.item().equals(item)
+                && line.packs().stream().anyMatch(pack -> suppliers.contains(pack.supplier())));
+    }
+
     public static final Comparator<SlipLine> LARGEST_SAVING_FIRST = Comparator.comparing(
                     (SlipLine line) -> line.saved().orElse(BigDecimal.ZERO))
             .reversed()

@@ -49,7 +49,7 @@ final class BenchPrint {
     /** Whether the rolls are not on the sheet of base and liner. */
     static boolean rollsApart(JobSheet sheet, PrintAsk ask) {
         boolean imperial = sheet.garden().imperial();
-        return !FloorCards.holdsRolls(imperial, sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), materials(sheet), ask.bench(imperial));
+        return !FloorCards.holdsRolls(imperial, sheet.works(), materials(sheet), ask.bench(imperial));
     }
 
     /** Cards in the order of building: by stage, then as the garden has them. */
@@ -114,7 +114,7 @@ final class BenchPrint {
         Garden garden = sheet.garden();
         return SawDay.pages(
                 garden.name(), garden.imperial(), sheet.lifting(),
-                sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works(sheet, ask, longestMm), longestMm, options);
+                sheet.works(), works(sheet, ask, longestMm), longestMm, options);
     }
 
     /** @throws IllegalArgumentException for labels that are not columns x rows or do not fit their paper */
@@ -124,7 +124,7 @@ final class BenchPrint {
         LabelGrid usual = LabelGrid.usual(imperial);
         LabelGrid grid = ask.labels().map(words -> LabelGrid.read(words, paper.orElse(usual.paper()))).orElse(usual);
         return LabelSheets.pages(
-                imperial, sheet.lifting(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works(sheet, ask, OptionalDouble.empty()), grid, ask.mono());
+                imperial, sheet.lifting(), sheet.works(), works(sheet, ask, OptionalDouble.empty()), grid, ask.mono());
     }
 
     private static List<RollSheets.Material> materials(JobSheet sheet) {

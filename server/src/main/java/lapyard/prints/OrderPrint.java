@@ -41,7 +41,8 @@ public final class OrderPrint {
 
     static List<Page> loadIn(JobSheet sheet, PrintAsk ask) {
         return LoadInSheets.pages(
-                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), PlanPrint.covers(sheet), Loads.of(sheet), ask.bench(sheet.garden().imperial()));
+                sheet.garden(), sheet.works(), PlanPrint.covers(sheet), Loads.of(sheet),
+                        ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> quote(JobSheet sheet, PrintAsk ask) {
@@ -84,7 +85,7 @@ public final class OrderPrint {
 
     private static TwoOptions.Option option(JobSheet sheet, String name) {
         return new TwoOptions.Option(
-                name, sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), PlanPrint.covers(sheet));
+                name, sheet.garden(), sheet.works(), PlanPrint.covers(sheet));
     }
 
     private static String beds(JobSheet sheet) {

@@ -32,7 +32,7 @@ final class PlanPrint {
         if (ask.split()) options = options.onSeveralSheets();
         if (ask.stale().isPresent()) options = options.stale(ask.stale().get());
         return PlanDrawing.pages(
-                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), covers(sheet), sheet.snags(), asked(sheet, options),
+                sheet.garden(), sheet.works(), covers(sheet), sheet.snags(), asked(sheet, options),
                 options);
     }
 
