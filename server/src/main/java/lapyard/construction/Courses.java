@@ -151,7 +151,7 @@ final class Courses {
     }
 
     /** a, b ... z, aa, ab ... */
-    private static String partLetter(int i) {
+    static String partLetter(int i) {
         return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
     }
 

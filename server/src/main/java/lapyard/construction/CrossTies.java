@@ -139,10 +139,7 @@ public record CrossTies(
 
         private void post(int side, double ownMm) {
             rests.get(side).add(ownMm);
-            Point along = direction(inner, side);
-            posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), new Point(
-                    Lengths.steady(inner.corner(side).x() + along.x() * ownMm),
-                    Lengths.steady(inner.corner(side).y() + along.y() * ownMm))));
+            posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), on(inner, side, ownMm)));
         }
 
         /** @return false where nothing stands square opposite */
@@ -158,7 +155,7 @@ public record CrossTies(
     }
 
     private static double startMm(Bed bed, Outline inner, int side) {
-        Point along = direction(inner, side);
+        Point along = inner.direction(side);
         Point corner = bed.outline().corner(side);
         return (inner.corner(side).x() - corner.x()) * along.x() + (inner.corner(side).y() - corner.y()) * along.y();
     }
@@ -189,14 +186,14 @@ public record CrossTies(
 
     /** What a line square off the inner face meets first; empty where that is no wall facing this one. */
     private static Optional<Hit> opposite(Outline inner, int side, double placeMm) {
-        Point along = direction(inner, side);
+        Point along = inner.direction(side);
         Point start = new Point(inner.corner(side).x() + along.x() * placeMm, inner.corner(side).y() + along.y() * placeMm);
         double inX = -along.y();
         double inY = along.x();
         Hit nearest = null;
         double nearestMm = Double.POSITIVE_INFINITY;
         for (int other = 0; other < inner.sides(); other++) {
-            Point way = direction(inner, other);
+            Point way = inner.direction(other);
             double cross = inX * way.y() - inY * way.x();
             if (other == side || Math.abs(cross) < 1e-9) continue;
             double dx = inner.corner(other).x() - start.x();
@@ -209,7 +206,7 @@ public record CrossTies(
             }
         }
         if (nearest == null) return Optional.empty();
-        Point way = direction(inner, nearest.side());
+        Point way = inner.direction(nearest.side());
         boolean facing = along.x() * way.x() + along.y() * way.y() < FACING;
         boolean clear = nearest.alongMm() > FROM_CORNER_MM
                 && nearest.alongMm() < inner.sideMm(nearest.side()) - FROM_CORNER_MM;
@@ -217,17 +214,10 @@ public record CrossTies(
     }
 
     private static CrossTie tie(Bed bed, Outline inner, int side, double placeMm, Hit hit) {
-        Point along = direction(inner, side);
-        Point from = new Point(
-                Lengths.steady(inner.corner(side).x() + along.x() * placeMm),
-                Lengths.steady(inner.corner(side).y() + along.y() * placeMm));
         return new CrossTie(
-                Bed.wallLetter(side),
-                Lengths.toTenth(placeMm + startMm(bed, inner, side)),
-                Bed.wallLetter(hit.side()),
-                from,
-                new Point(Lengths.steady(hit.at().x()), Lengths.steady(hit.at().y())),
-                heightMm(bed));
+                Bed.wallLetter(side), Lengths.toTenth(placeMm + startMm(bed, inner, side)),
+                        Bed.wallLetter(hit.side()), on(inner, side, placeMm),
+                new Point(Lengths.steady(hit.at().x()), Lengths.steady(hit.at().y())), heightMm(bed));
     }
 
     /** Through the middle of the course nearest 0.4 of the height: between the push's third and mid-height. */
@@ -237,10 +227,10 @@ public record CrossTies(
         return Math.min(lower, bed.courses() - 1) * course + course / 2;
     }
 
-    private static Point direction(Outline outline, int side) {
-        Point a = outline.corner(side);
-        Point b = outline.corner(side + 1);
-        double length = a.distanceMm(b);
-        return new Point((b.x() - a.x()) / length, (b.y() - a.y()) / length);
+    private static Point on(Outline inner, int side, double placeMm) {
+        Point along = inner.direction(side);
+        Point corner = inner.corner(side);
+        return new Point(Lengths.steady(corner.x() + along.x() * placeMm),
+                Lengths.steady(corner.y() + along.y() * placeMm));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -41,13 +40,9 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     /** One split as it would be laid. */
     private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
         private double lowest(boolean level) {
-            double lowest = Double.POSITIVE_INFINITY;
-            for (Cut cut : split.cuts()) {
-                if (cut.level() == level) {
-                    lowest = Math.min(lowest, level ? cut.from().y() : cut.from().x());
-                }
-            }
-            return lowest;
+            return split.cuts().stream().filter(cut -> cut.level() == level).mapToDouble(cut -> level
+                    ? cut.from().y() : cut.from().x())
+                    .min().orElse(Double.POSITIVE_INFINITY);
         }
     }
 
@@ -94,15 +89,9 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             FloorBay bay = known.computeIfAbsent(
                     rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.inside().base(), saw.kerfMm()));
             bays.add(bay);
-            for (double bearer : bay.bearersMm()) {
-                int parts = parts(bearer, usableMm);
-                fit.add(part(bearer, parts), parts);
-            }
+            bay.bearersMm().forEach(bearer -> add(fit, bearer, usableMm));
         }
-        for (Cut cut : split.cuts()) {
-            int parts = parts(cut.lengthMm(), usableMm);
-            fit.add(part(cut.lengthMm(), parts), parts);
-        }
+        split.cuts().forEach(cut -> add(fit, cut.lengthMm(), usableMm));
         return new Candidate(split, bays, fit.boards(usableMm, saw.kerfMm()), liner);
     }
 
@@ -115,20 +104,20 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             }
         }
         for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
-            add(
-                    strips,
-                    bed.id() + " beam " + (i + 1),
-                    "beam",
-                    laid.split().cuts().get(i).lengthMm(),
-                    usableMm);
+            add(strips, bed.id() + " beam " + (i + 1), "beam", laid.split().cuts().get(i).lengthMm(), usableMm);
         }
         return strips;
+    }
+
+    private static void add(FirstFit fit, double lengthMm, double usableMm) {
+        int parts = parts(lengthMm, usableMm);
+        fit.add(part(lengthMm, parts), parts);
     }
 
     private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
         int parts = parts(lengthMm, usableMm);
         for (int i = 0; i < parts; i++) {
-            String part = parts == 1 ? "" : Bed.wallLetter(i).toLowerCase(Locale.ROOT);
+            String part = parts == 1 ? "" : Courses.partLetter(i);
             strips.add(new Strip(id + part, use, part(lengthMm, parts)));
         }
     }
@@ -208,15 +197,10 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                         .by(Fact.mm(bays.get(i).slats().rippedMm())));
             }
         }
-        boolean beamAcross = toward.isPresent()
-                && cuts.stream()
-                        .anyMatch(cut -> cut.level()
-                                ? Math.abs(toward.get().y()) > 1e-12
-                                : Math.abs(toward.get().x()) > 1e-12);
-        boolean bearersAcross = toward.isPresent()
-                && Math.abs(toward.get().x()) > 1e-12
-                && Math.abs(toward.get().y()) > 1e-12;
-        if (!bays.isEmpty() && bed.inside().base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
+        boolean fallsAlongX = toward.filter(fall -> Math.abs(fall.x()) > 1e-12).isPresent();
+        boolean fallsAlongY = toward.filter(fall -> Math.abs(fall.y()) > 1e-12).isPresent();
+        boolean beamAcross = cuts.stream().anyMatch(cut -> cut.level() ? fallsAlongY : fallsAlongX);
+        if (!bays.isEmpty() && bed.inside().base().drainGapMm() <= 0 && (beamAcross || fallsAlongX && fallsAlongY)) {
             findings.add(Finding.of(FindingKind.DRAIN_DAMMED, Place.bed(bed.id()).then(What.BASE)).way(WayKind.DRAIN_GAP, Fact.mm(30)));
         }
     }

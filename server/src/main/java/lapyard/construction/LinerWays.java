@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.FewestRectangles;
@@ -82,12 +81,10 @@ public final class LinerWays {
         LinerCut.Past past = LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
         double lap = bed.inside().liner().lapMm();
         double size = across ? whole.widthMm() : whole.heightMm();
-        double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
         double before = across ? past.left() : past.bottom();
         double after = across ? past.right() : past.top();
-        double count = widest <= lap ? MOST_PARTS + 1 : Math.ceil((size - lap) / (widest - lap) - 1e-9);
-        if (count < 2 || count > MOST_PARTS) return List.of();
-        int parts = (int) count;
+        int parts = parts(size, limitsMm, lap);
+        if (parts < 2 || parts > MOST_PARTS) return List.of();
         double total = size + (parts - 1) * lap;
         List<double[]> sizes = new ArrayList<>();
         for (double limit : limitsMm) {
@@ -107,17 +104,22 @@ public final class LinerWays {
         return ways;
     }
 
+    /** The fewest that the widest limit leaves; too many where the lap leaves none. */
+    private static int parts(double sizeMm, List<Double> limitsMm, double lapMm) {
+        double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
+        return widest <= lapMm ? MOST_PARTS + 1 : (int) Math.ceil((sizeMm - lapMm) / (widest - lapMm) - 1e-9);
+    }
+
     /** A strip on a wall that is longer than every roll, in the fewest equal parts. */
     private static List<List<LinerPiece>> onWall(Bed bed, LinerPiece whole, List<Double> limitsMm) {
         double lap = bed.inside().liner().lapMm();
-        double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
-        double count = widest <= lap ? MOST_PARTS + 1 : Math.ceil((whole.widthMm() - lap) / (widest - lap) - 1e-9);
+        int count = parts(whole.widthMm(), limitsMm, lap);
         if (count < 2 || count > MOST_PARTS) return List.of();
         double each = Lengths.toTenth((whole.widthMm() + (count - 1) * lap) / count);
         List<LinerPiece> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             parts.add(new LinerPiece(
-                    whole.id() + Bed.wallLetter(i).toLowerCase(Locale.ROOT), whole.wall(),
+                    whole.id() + Courses.partLetter(i), whole.wall(),
                     new Rectangle(0, 0, each - lap, whole.floor().depthMm()), each, whole.heightMm(), whole.layingOrder()));
         }
         return List.of(parts);
@@ -149,7 +151,7 @@ public final class LinerWays {
             double length = to - at;
             if (length < Math.max(lap, 1) - 1e-6 || to > end + 1e-6) return List.of();
             double size = Lengths.toTenth(length + low + high);
-            cut.add(new LinerPiece(whole.id() + Bed.wallLetter(i).toLowerCase(Locale.ROOT), "", across
+            cut.add(new LinerPiece(whole.id() + Courses.partLetter(i), "", across
                             ? new Rectangle(at, floor.y(), length, floor.depthMm())
                             : new Rectangle(floor.x(), at, floor.widthMm(), length), across ? size : whole.widthMm(), across ? whole.heightMm() : size, whole.layingOrder()));
             at = to;

@@ -1,7 +1,6 @@
 package lapyard.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,8 +10,6 @@ final class AngledWidth {
     private static final double FACING = -0.5 - 1e-9;
 
     private AngledWidth() {}
-
-    private record Gap(double widthMm, int side, int other, Point at) {}
 
     /**
      * The narrowest place, where it falls short of {@code leastMm}: between two walls that face each other, or between
@@ -26,7 +23,7 @@ final class AngledWidth {
         Outline round = outline.counterClockwise();
         Outline inner = Inset.of(round, insetMm);
         int n = round.sides();
-        List<Gap> gaps = new ArrayList<>();
+        List<ClearWidth> gaps = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
                 boolean neighbours = j == i + 1 || i == 0 && j == n - 1;
@@ -38,24 +35,11 @@ final class AngledWidth {
                 if (!neighbours && (facing || corners)) nearest(round, inner, i, j, facing, gaps);
             }
         }
-        return gaps.stream()
-                .filter(gap -> gap.widthMm() < leastMm - 1e-6)
-                .min(Comparator.comparingDouble(Gap::widthMm).thenComparingInt(Gap::side).thenComparingInt(Gap::other))
-                .map(gap -> {
-                    int one = reversed ? Math.floorMod(n - 2 - gap.side(), n) : gap.side();
-                    int other = reversed ? Math.floorMod(n - 2 - gap.other(), n) : gap.other();
-                    return new OutlineFault(
-                            OutlineFault.Kind.NARROW_INSIDE,
-                            List.of(Math.min(one, other) + 1, Math.max(one, other) + 1),
-                            List.of(Math.min(one, other), Math.max(one, other)),
-                            leastMm - gap.widthMm(),
-                            "mm",
-                            gap.at());
-                });
+        return ClearWidth.narrowest(gaps, leastMm, side -> reversed ? Math.floorMod(n - 2 - side, n) : side);
     }
 
     /** From each end of one inner face to the nearest place of the other; crossing faces have no width at all. */
-    private static void nearest(Outline round, Outline inner, int i, int j, boolean facing, List<Gap> gaps) {
+    private static void nearest(Outline round, Outline inner, int i, int j, boolean facing, List<ClearWidth> gaps) {
         for (int turn = 0; turn < 2; turn++) {
             int own = turn == 0 ? i : j;
             int across = turn == 0 ? j : i;
@@ -68,7 +52,7 @@ final class AngledWidth {
                 if (!within(round, outer, outerTo)) continue;
                 double along = (to.x() - from.x()) * (outerTo.x() - outer.x()) + (to.y() - from.y()) * (outerTo.y() - outer.y());
                 double width = Math.copySign(from.distanceMm(to), along);
-                gaps.add(new Gap(width, i, j, new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2)));
+                gaps.add(new ClearWidth(width, i, j, from.middle(to)));
             }
         }
     }

@@ -10,9 +10,6 @@ import java.util.TreeSet;
 final class InsideWidth {
     private InsideWidth() {}
 
-    /** A clear width, which may be below 0, between two sides near a place. */
-    private record Gap(double widthMm, int side, int other, Point at) {}
-
     /**
      * The narrowest place, where it falls short of {@code leastMm}.
      *
@@ -20,26 +17,15 @@ final class InsideWidth {
      * @param insetMm thickness of the walls
      */
     static Optional<OutlineFault> narrowest(Outline outline, double insetMm, double leastMm) {
-        List<Gap> gaps = new ArrayList<>();
+        List<ClearWidth> gaps = new ArrayList<>();
         facing(outline, insetMm, true, gaps);
         facing(outline, insetMm, false, gaps);
         acrossCorners(outline, insetMm, leastMm, gaps);
-        return gaps.stream()
-                .filter(gap -> gap.widthMm() < leastMm - 1e-6)
-                .min(Comparator.comparingDouble(Gap::widthMm)
-                        .thenComparingInt(Gap::side)
-                        .thenComparingInt(Gap::other))
-                .map(gap -> new OutlineFault(
-                        OutlineFault.Kind.NARROW_INSIDE,
-                        List.of(gap.side() + 1, gap.other() + 1),
-                        List.of(gap.side(), gap.other()),
-                        leastMm - gap.widthMm(),
-                        "mm",
-                        gap.at()));
+        return ClearWidth.narrowest(gaps, leastMm, side -> side);
     }
 
     /** Walls that face each other: the widths of every strip of the outline between two neighbouring levels. */
-    private static void facing(Outline outline, double insetMm, boolean across, List<Gap> gaps) {
+    private static void facing(Outline outline, double insetMm, boolean across, List<ClearWidth> gaps) {
         TreeSet<Double> levels = new TreeSet<>();
         outline.corners().forEach(corner -> levels.add(across ? corner.y() : corner.x()));
         List<Double> list = List.copyOf(levels);
@@ -64,7 +50,7 @@ final class InsideWidth {
                 double low = place(outline, one, across);
                 double high = place(outline, other, across);
                 double centre = (low + high) / 2;
-                gaps.add(new Gap(
+                gaps.add(new ClearWidth(
                         high - low - 2 * insetMm,
                         Math.min(one, other),
                         Math.max(one, other),
@@ -78,7 +64,7 @@ final class InsideWidth {
     }
 
     /** Inside corners that point at each other across a neck. */
-    private static void acrossCorners(Outline given, double insetMm, double leastMm, List<Gap> gaps) {
+    private static void acrossCorners(Outline given, double insetMm, double leastMm, List<ClearWidth> gaps) {
         boolean reversed = given.signedAreaMm2() < 0;
         Outline outline = given.counterClockwise();
         int n = outline.sides();
@@ -99,11 +85,7 @@ final class InsideWidth {
                 if (width < leastMm && empty(outline, p, q)) {
                     int one = reversed ? n - 1 - i : i;
                     int other = reversed ? n - 1 - j : j;
-                    gaps.add(new Gap(
-                            width,
-                            Math.min(one, other),
-                            Math.max(one, other),
-                            new Point((p.x() + q.x()) / 2, (p.y() + q.y()) / 2)));
+                    gaps.add(new ClearWidth(width, Math.min(one, other), Math.max(one, other), p.middle(q)));
                 }
             }
         }

@@ -94,12 +94,12 @@ public final class OutlineCheck {
     }
 
     private static void shortSides(Outline outline, double leastMm, List<OutlineFault> faults) {
-        for (int i = 0; i < outline.sides(); i++) {
-            double lacking = leastMm - outline.sideMm(i);
-            if (lacking > NEAR) {
-                faults.add(new OutlineFault(OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
-            }
-        }
+        for (int i = 0; i < outline.sides(); i++) shortSide(outline, i, leastMm, faults);
+    }
+
+    private static void shortSide(Outline outline, int i, double leastMm, List<OutlineFault> faults) {
+        double lacking = leastMm - outline.sideMm(i);
+        if (lacking > NEAR) faults.add(new OutlineFault(OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
     }
 
     /** A side needs its least length, and an inner face of one thickness between its two corners. */
@@ -107,11 +107,7 @@ public final class OutlineCheck {
         double sense = Math.signum(outline.signedAreaMm2());
         for (int i = 0; i < outline.sides(); i++) {
             double halves = tanHalf(sense * outline.turnDeg(i)) + tanHalf(sense * outline.turnDeg(i + 1));
-            double least = Math.max(rules.leastSideMm(), rules.insetMm() * (1 + halves));
-            double lacking = least - outline.sideMm(i);
-            if (lacking > NEAR) {
-                faults.add(new OutlineFault(OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
-            }
+            shortSide(outline, i, Math.max(rules.leastSideMm(), rules.insetMm() * (1 + halves)), faults);
         }
     }
 

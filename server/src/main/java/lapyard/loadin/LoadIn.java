@@ -148,21 +148,16 @@ public record LoadIn(
     }
 
     private static Finding tooMuch(Supplier supplier, Load load, Vehicle vehicle) {
-        String where = "delivery, " + supplier.name() + ", " + load.name();
         double longer = load.longerThanMm(vehicle.bedLengthMm());
+        double heavier = load.massKg().orElse(0) - vehicle.payloadKg();
+        Finding found = Finding.of(longer > 0 ? FindingKind.LOAD_LONG : heavier > 0 ? FindingKind.LOAD_HEAVY : FindingKind.LOAD_LARGE,
+                        Place.field("delivery, " + supplier.name() + ", " + load.name()))
+                .with("load", Fact.name(load.name())).with("vehicle", Fact.name(vehicle.name()));
         if (longer > 0) {
-            return Finding.of(FindingKind.LOAD_LONG, Place.field(where)).with("load", Fact.name(load.name()))
-                    .with("vehicle", Fact.name(vehicle.name())).with("bed-length", Fact.mm(vehicle.bedLengthMm())).by(Fact.mm(longer))
+            return found.with("bed-length", Fact.mm(vehicle.bedLengthMm())).by(Fact.mm(longer))
                     .way(WayKind.FIRST_CUT_TO, Fact.mm(vehicle.bedLengthMm())).way(WayKind.HAVE_BROUGHT);
         }
-        double heavier = load.massKg().orElse(0) - vehicle.payloadKg();
-        if (heavier > 0) {
-            return Finding.of(FindingKind.LOAD_HEAVY, Place.field(where)).with("load", Fact.name(load.name()))
-                    .with("vehicle", Fact.name(vehicle.name())).with("payload", Fact.kg(vehicle.payloadKg())).by(Fact.kg(heavier))
-                    .way(WayKind.HAVE_BROUGHT).way(WayKind.SMALLER_PACKS);
-        }
-        return Finding.of(FindingKind.LOAD_LARGE, Place.field(where)).with("load", Fact.name(load.name()))
-                .with("vehicle", Fact.name(vehicle.name())).by(new Fact.Volume(load.volumeM3() - vehicle.volumeM3()))
+        return (heavier > 0 ? found.with("payload", Fact.kg(vehicle.payloadKg())).by(Fact.kg(heavier)) : found.by(new Fact.Volume(load.volumeM3() - vehicle.volumeM3())))
                 .way(WayKind.HAVE_BROUGHT).way(WayKind.SMALLER_PACKS);
     }
 

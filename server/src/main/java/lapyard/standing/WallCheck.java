@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.construction.CrossTies;
@@ -86,8 +87,8 @@ final class WallCheck {
         return new Course(pressure, Beam.GAMMA_G * pressure);
     }
 
-    private double spanMm(Course pressure) {
-        return Beam.clearSpanMm(timber, bed.section().thicknessMm(), pressure.characteristic(), pressure.design(), loads.bowPart());
+    private double spanMm(StrengthClass of, double thicknessMm, Course pressure) {
+        return Beam.clearSpanMm(of, thicknessMm, pressure.characteristic(), pressure.design(), loads.bowPart());
     }
 
     void into(List<Verdict> verdicts, List<Quantity> quantities) {
@@ -98,8 +99,8 @@ final class WallCheck {
         Beam course = new Beam(timber, height, bed.section().thicknessMm());
         double use = course.bendingUse(drained.design() * height, clear);
         double bow = course.sagMm(drained.characteristic() * height, clear);
-        double span = spanMm(drained);
-        double blockedSpan = spanMm(blocked);
+        double span = spanMm(timber, bed.section().thicknessMm(), drained);
+        double blockedSpan = spanMm(timber, bed.section().thicknessMm(), blocked);
         double blockedUse = course.bendingUse(blocked.design() * height, clear);
         pushes(quantities);
         bending(quantities, clear, drained, use, bow);
@@ -118,7 +119,11 @@ final class WallCheck {
 
     /** The ties that the bed's own distances ask for, where there is a wall to tie to. */
     private CrossTies advised() {
-        return CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), bed.making().ties().crossEveryMm());
+        return advised(Double.POSITIVE_INFINITY);
+    }
+
+    private CrossTies advised(double mostMm) {
+        return CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), mostMm));
     }
 
     private String letter() {
@@ -142,7 +147,7 @@ final class WallCheck {
 
     /** Where ties would stand, joints first, told for the wall that is the worst. */
     private WayOut tiesAt(double span) {
-        CrossTies advised = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
+        CrossTies advised = advised(span);
         double start = Inset.innerCornerMm(bed.outline().turnDeg(longest), bed.section().thicknessMm(), bed.section().thicknessMm());
         List<Double> places = advised.restsMm().get(longest).stream()
                 .filter(rest -> !tied.restsMm().get(longest).contains(rest))
@@ -155,25 +160,16 @@ final class WallCheck {
     }
 
     private Optional<WayOut> thicker(double clear) {
-        Course drained = drained();
         for (double t = 25 * Math.ceil(bed.section().thicknessMm() / 25 + 1e-9); t <= 200; t += 25) {
-            if (Beam.clearSpanMm(timber, t, drained.characteristic(), drained.design(), loads.bowPart()) >= clear) {
-                return Optional.of(WayOut.of(WayKind.TIMBER_THICK, Fact.mm(t)));
-            }
+            if (spanMm(timber, t, drained()) >= clear) return Optional.of(WayOut.of(WayKind.TIMBER_THICK, Fact.mm(t)));
         }
         return Optional.empty();
     }
 
     private Optional<WayOut> stronger(double clear) {
-        Course drained = drained();
-        for (StrengthClass other : List.of(StrengthClass.C16, StrengthClass.C24)) {
-            if (other.bendingNmm2 > timber.bendingNmm2
-                    && Beam.clearSpanMm(other, bed.section().thicknessMm(), drained.characteristic(), drained.design(),
-                                    loads.bowPart()) >= clear) {
-                return Optional.of(WayOut.of(WayKind.TIMBER_STAMPED, Fact.name(other.toString())));
-            }
-        }
-        return Optional.empty();
+        return Stream.of(StrengthClass.C16, StrengthClass.C24)
+                .filter(other -> other.bendingNmm2 > timber.bendingNmm2 && spanMm(other, bed.section().thicknessMm(), drained()) >= clear)
+                .findFirst().map(other -> WayOut.of(WayKind.TIMBER_STAMPED, Fact.name(other.toString())));
     }
 
     private void pushes(List<Quantity> quantities) {
@@ -219,7 +215,7 @@ final class WallCheck {
 
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
-        CrossTies usual = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
+        CrossTies usual = advised(span);
         int advised = bed.heightMm() < bed.making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
         quantities.add(Quantity.of(QuantityKind.TIES_ADVISED, advised, "ties",
                 "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",

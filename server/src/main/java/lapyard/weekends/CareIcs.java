@@ -1,9 +1,7 @@
 package lapyard.weekends;
 
-import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
-import biweekly.property.Method;
 import biweekly.property.Transparency;
 import biweekly.util.Frequency;
 import biweekly.util.Recurrence;
@@ -18,11 +16,7 @@ public final class CareIcs {
     private CareIcs() {}
 
     public static String write(List<Care> tasks, WeekendsIcs.Stamp stamp) {
-        ICalendar calendar = new ICalendar();
-        calendar.setVersion(ICalVersion.V2_0);
-        calendar.setProductId("-//Lapyard//Care//EN");
-        calendar.setMethod(Method.publish());
-        calendar.setName(stamp.gardenName());
+        ICalendar calendar = WeekendsIcs.calendar("Care", stamp);
         calendar.getTimezoneInfo().setGlobalFloatingTime(true);
         for (Care task : tasks) {
             VEvent event = WeekendsIcs.stamped("care-" + task.id(), stamp);

@@ -2,6 +2,7 @@ package lapyard.weekends;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -95,14 +96,8 @@ final class CrewCalendar {
     }
 
     int lastDay(int number) {
-        int last = days - 1;
-        for (int day = days - 1; day >= 0; day--) {
-            if (weekend[day] == number && hands(day) > 0) {
-                last = day;
-                break;
-            }
-        }
-        return last;
+        for (int day = days - 1; day >= 0; day--) if (weekend[day] == number && hands(day) > 0) return day;
+        return days - 1;
     }
 
     boolean wet(int day) {
@@ -187,9 +182,10 @@ final class CrewCalendar {
 
     /** The day as one says it: with its date where there is one, else counted. */
     String said(int day) {
-        String name = dayOfWeek(day).getDisplayName(java.time.format.TextStyle.SHORT, Locale.UK);
+        String name = dayOfWeek(day).getDisplayName(TextStyle.SHORT, Locale.UK);
         return date(day).map(date -> name + " " + date.getDayOfMonth() + " "
-                        + date.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.UK))
-                .orElseGet(() -> dayOfWeek(day).getDisplayName(java.time.format.TextStyle.FULL, Locale.UK) + " of weekend " + weekend(day));
+                        + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK))
+                .orElseGet(() -> dayOfWeek(day).getDisplayName(TextStyle.FULL,
+                Locale.UK) + " of weekend " + weekend(day));
     }
 }

@@ -52,11 +52,7 @@ public final class WeekendsIcs {
      */
     public static String write(Weekends weekends, Crew crew, List<BuyBy> buy, Stamp stamp) {
         LocalDate first = crew.dates().start().orElse(stamp.assumedStart());
-        ICalendar calendar = new ICalendar();
-        calendar.setVersion(ICalVersion.V2_0);
-        calendar.setProductId("-//Lapyard//Weekends//EN");
-        calendar.setMethod(Method.publish());
-        calendar.setName(stamp.gardenName());
+        ICalendar calendar = calendar("Weekends", stamp);
         ZoneId zone = crew.dates().zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.dates().zone());
         if (!crew.dates().zone().isEmpty()) {
             LocalDate last = first.plusDays(weekends.endDay() + 1L);
@@ -71,6 +67,15 @@ public final class WeekendsIcs {
         }
         for (BuyBy one : buy) calendar.addEvent(order(one, first.plusDays(one.day()), stamp));
         return text(calendar);
+    }
+
+    static ICalendar calendar(String kind, Stamp stamp) {
+        ICalendar calendar = new ICalendar();
+        calendar.setVersion(ICalVersion.V2_0);
+        calendar.setProductId("-//Lapyard//" + kind + "//EN");
+        calendar.setMethod(Method.publish());
+        calendar.setName(stamp.gardenName());
+        return calendar;
     }
 
     static String text(ICalendar calendar) {
@@ -126,10 +131,14 @@ public final class WeekendsIcs {
     /** An instant if the time zone is known, else the local time alone. */
     private static ICalDate time(LocalDateTime local, Crew crew, ZoneId zone) {
         if (crew.dates().zone().isEmpty()) {
-            return new ICalDate(new DateTimeComponents(local.getYear(), local.getMonthValue(), local.getDayOfMonth(), local.getHour(),
-                    local.getMinute(), 0, false), true);
+            return new ICalDate(components(local), true);
         }
         return new ICalDate(Date.from(local.atZone(zone).toInstant()), true);
+    }
+
+    private static DateTimeComponents components(LocalDateTime local) {
+        return new DateTimeComponents(local.getYear(), local.getMonthValue(), local.getDayOfMonth(), local.getHour(),
+                local.getMinute(), local.getSecond(), false);
     }
 
     /** The zone's clock changes from a year before to a year after, one by one: no rule to be read wrongly. */
@@ -158,8 +167,7 @@ public final class WeekendsIcs {
             timezone.addStandardTime(standard);
             observance = standard;
         }
-        observance.setDateStart(new DateTimeComponents(local.getYear(), local.getMonthValue(), local.getDayOfMonth(), local.getHour(),
-                local.getMinute(), local.getSecond(), false));
+        observance.setDateStart(components(local));
         observance.setTimezoneOffsetFrom(new UtcOffset(from.getTotalSeconds() * 1000L));
         observance.setTimezoneOffsetTo(new UtcOffset(to.getTotalSeconds() * 1000L));
     }
