@@ -92,25 +92,19 @@ public final class Construction {
         LinerCut.quantities(bed, inner, liner, quantities);
         if (!liner.isEmpty()) Fixings.staples(bed, inner, quantities);
         Coating.quantities(bed, inner, quantities);
-        quantities.add(Quantity.of(QuantityKind.INNER_AREA, inner.areaMm2() / 1e6, "m2",
+        quantities.add(innerArea(bed, inner));
+        BedWork.Frame frame = new BedWork.Frame(
+                inner, laid.courses(), laid.seams(), notched.notches(), screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(), across.ties());
+        BedWork.Bottom bottom = new BedWork.Bottom(floor.rectangles(), floor.strips(), floor.slats(), floor.bays());
+        return new BedWork(bed, frame, bottom, liner, quantities, findings, !screwed);
+    }
+
+    private static Quantity innerArea(Bed bed, Outline inner) {
+        return Quantity.of(QuantityKind.INNER_AREA, inner.areaMm2() / 1e6, "m2",
                 bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2", Working.GEOMETRY,
                 Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
                 Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"), Input.of("inner perimeter P'", inner.perimeterMm(), "mm"),
-                Input.of("thickness t", bed.section().thicknessMm(), "mm")));
-        return new BedWork(
-                bed,
-                new BedWork.Frame(
-                        inner,
-                        laid.courses(),
-                        laid.seams(),
-                        notched.notches(),
-                        screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(),
-                        across.ties()),
-                new BedWork.Bottom(floor.rectangles(), floor.strips(), floor.slats(), floor.bays()),
-                liner,
-                quantities,
-                findings,
-                !screwed);
+                Input.of("thickness t", bed.section().thicknessMm(), "mm"));
     }
 
     /** The longest corner screw that is sold and keeps its cover in this bed's timber, mm; the shortest where none does. */

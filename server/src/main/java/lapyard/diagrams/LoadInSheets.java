@@ -1,7 +1,5 @@
 package lapyard.diagrams;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
@@ -19,7 +18,6 @@ import lapyard.geometry.Point;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.loadin.Trips;
-import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.words.Wording;
 
@@ -122,48 +120,53 @@ public final class LoadInSheets {
     private static void way(LoadIn loads, Wording wording, BenchSheet sheet, Flow flow) {
         flow.section("Access: lifts, way in, barrow", "");
         flow.words(List.of(String.join(" ", loads.cautions())), 3.2, false);
-        List<String> words = new ArrayList<>();
-        loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label()
-                + (loads.roundTurn().isPresent()
-                        ? ". Round the turn goes up to " + sheet.written(loads.roundTurn().getAsDouble()) + ", carried level."
-                        : ".")));
-        if (loads.bags() > 0) {
-            words.add("Bulk bags and heaps take " + Measure.counted(loads.bags(), "place") + " and are emptied where they stand"
-                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free" : ", as numbered in the sketch: " + putDown(loads) + ". Middles at "
-                            + places.stream()
-                                    .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
-                                    .collect(Collectors.joining(", "))
-                            + " (across / away from the house)").orElse("") + ".");
-        }
-        for (Finding finding : loads.findings()) {
-            words.add(wording.paragraph(finding));
-        }
-        if (!words.isEmpty()) {
-            flow.words(words, 4, true);
-        }
+        List<String> words = Stream.of(
+                        loads.longest().map(load -> longest(load, loads.roundTurn(), sheet)).stream(),
+                        loads.bags() > 0 ? Stream.of(bags(loads, sheet)) : Stream.<String>empty(),
+                        loads.findings().stream().map(wording::paragraph))
+                .flatMap(told -> told).toList();
+        if (!words.isEmpty()) flow.words(words, 4, true);
+        double half = flow.columnWidth(2, APART);
+        flow.columns(2, APART, Stream.of(lifts(loads, sheet), barrows(loads, sheet))
+                .filter(table -> !table.isEmpty()).map(table -> Flow.Block.of(table.blocks(half))).toList());
+    }
+
+    private static String longest(Load load, OptionalDouble roundTurn, BenchSheet sheet) {
+        return "Longest: " + load.name() + ", " + load.label()
+                + (roundTurn.isPresent() ? ". Round the turn goes up to " + sheet.written(roundTurn.getAsDouble()) + ", carried level." : ".");
+    }
+
+    private static String bags(LoadIn loads, BenchSheet sheet) {
+        return "Bulk bags and heaps take " + Measure.counted(loads.bags(), "place") + " and are emptied where they stand"
+                + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free" : ", as numbered in the sketch: " + putDown(loads) + ". Middles at "
+                        + places.stream()
+                                .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
+                                .collect(Collectors.joining(", "))
+                        + " (across / away from the house)").orElse("") + ".";
+    }
+
+    private static BenchTable lifts(LoadIn loads, BenchSheet sheet) {
         BenchTable lifts = new BenchTable(sheet, "Lifts over the limit for one person",
                 new Column("people", 0.25, true), new Column(Measure.KG.unit(sheet.imperial), 0.11, true), new Column("count", 0.1, false), new Column("of", 0.54, false));
         for (LoadIn.Lift lift : loads.lifts()) {
             lifts.row(lift.people() + (lift.beyondCrew() ? ", wheels" : lift.overGuide() ? ", over guide" : ""), Measure.KG.number(lift.massKg(), 1, sheet.imperial), String.valueOf(lift.load().count()),
                     lift.load().name() + ", " + lift.load().label());
         }
+        return lifts;
+    }
+
+    private static BenchTable barrows(LoadIn loads, BenchSheet sheet) {
         BenchTable barrows = new BenchTable(sheet, "Barrow",
                 new Column("runs", 0.12, true), new Column("hours", 0.12, false), new Column(Measure.CUBIC_METRES.unit(sheet.imperial), 0.16, false), new Column("of", 0.6, false));
         long runs = 0;
         double hours = 0;
         for (LoadIn.Barrows one : loads.barrows()) {
-            barrows.row(String.valueOf(one.runs()), rounded(one.hours(), 1), Measure.CUBIC_METRES.number(one.volumeM3(), 3, sheet.imperial), one.label());
+            barrows.row(String.valueOf(one.runs()), Measure.of(one.hours(), "", 1, false), Measure.CUBIC_METRES.number(one.volumeM3(), 3, sheet.imperial), one.label());
             runs += one.runs();
             hours += one.hours();
         }
-        double half = flow.columnWidth(2, APART);
-        List<Flow.Block> tables = new ArrayList<>();
-        if (!lifts.isEmpty()) tables.add(Flow.Block.of(lifts.blocks(half)));
-        if (!barrows.isEmpty()) {
-            barrows.row(String.valueOf(runs), rounded(hours, 1), "", "all");
-            tables.add(Flow.Block.of(barrows.blocks(half)));
-        }
-        flow.columns(2, APART, tables);
+        if (!barrows.isEmpty()) barrows.row(String.valueOf(runs), Measure.of(hours, "", 1, false), "", "all");
+        return barrows;
     }
 
     /** What stands at which of the numbered places. */
@@ -191,9 +194,5 @@ public final class LoadInSheets {
 
     private static String m3(double m3, BenchSheet sheet) {
         return Measure.CUBIC_METRES.written(m3, 2, sheet.imperial);
-    }
-
-    private static String rounded(double amount, int decimals) {
-        return BigDecimal.valueOf(amount).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     }
 }

@@ -152,8 +152,7 @@ public final class SlipSheets {
 
     /** An amount that is needed, with its unit. */
     public static String need(double need, String unit, boolean imperial) {
-        String amount = BigDecimal.valueOf(need).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-        return imperial && Measure.of(unit).isPresent() ? Measure.of(need, unit, 2, true) : (amount + " " + Measure.sign(unit)).strip();
+        return imperial && Measure.of(unit).isPresent() ? Measure.of(need, unit, 2, true) : (Measure.plain(need, 2) + " " + Measure.sign(unit)).strip();
     }
 
     private static String cost(Optional<BigDecimal> cost) {

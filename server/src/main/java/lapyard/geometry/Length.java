@@ -29,8 +29,7 @@ public final class Length {
 
     /** To a tenth, half up, without the unit: {@code 2400}, {@code 3354.1}. */
     public static String millimetres(double mm) {
-        BigDecimal tenths = new BigDecimal(mm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-        return (tenths.signum() == 0 ? BigDecimal.ZERO : tenths).toPlainString();
+        return new BigDecimal(mm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
     /** To the nearest sixteenth of an inch, the fraction reduced: {@code 7' 10 1/2"}, {@code 3'}, {@code 4 3/16"}. */

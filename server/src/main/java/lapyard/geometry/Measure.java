@@ -62,8 +62,12 @@ public enum Measure {
 
     /** As {@link #written}, without zeros at the end: {@code 25 kg}, {@code 45.1 kg}. */
     public String plain(double value, int decimals, boolean imperial) {
-        BigDecimal number = rounded(value, decimals, imperial);
-        return (number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros()).toPlainString() + " " + unit(imperial);
+        return rounded(value, decimals, imperial).stripTrailingZeros().toPlainString() + " " + unit(imperial);
+    }
+
+    /** A bare number, half up, without zeros at the end: {@code 25}, {@code 45.1}. */
+    public static String plain(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
     private BigDecimal rounded(double value, int decimals, boolean imperial) {

@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -133,7 +134,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
                 "outline of all paths together, this path's part of it, less open ends and sides against beds and walls", Working.GEOMETRY,
                 runs));
         quantities.add(Quantity.of(QuantityKind.EDGING_PEGS, pegs, "pegs",
-                "sum over straight runs of ceil(run / " + PlainMm.mm(PEG_EVERY_MM) + ") + 1", Working.COMMON_PRACTICE,
+                "sum over straight runs of ceil(run / " + Measure.plain(PEG_EVERY_MM, 1) + ") + 1", Working.COMMON_PRACTICE,
                 runs, Working.Input.of("length", lengthMm, "mm")));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -74,8 +75,8 @@ public record Pegs(
     public static Pegs of(Bed bed, Point start, Point towards, double standOffMm, Optional<Fall> fall) {
         double length = start.distanceMm(towards);
         if (length == 0) {
-            throw new IllegalArgumentException("a baseline needs two different points, both were (" + PlainMm.mm(start.x())
-                    + ", " + PlainMm.mm(start.y()) + ")");
+            throw new IllegalArgumentException("a baseline needs two different points, both were (" + Measure.plain(start.x(), 1)
+                    + ", " + Measure.plain(start.y(), 1) + ")");
         }
         double x = (towards.x() - start.x()) / length;
         double y = (towards.y() - start.y()) / length;
@@ -150,7 +151,7 @@ public record Pegs(
         Peg from = pegs.get(diagonal.from() - 1);
         Peg to = pegs.get(diagonal.to() - 1);
         return Quantity.of(QuantityKind.DIAGONAL.of(diagonal.from() + "-" + diagonal.to()), diagonal.lengthMm(), "mm",
-                "sqrt(dx^2 + dy^2), within " + PlainMm.mm(TOLERANCE_MM), Working.GEOMETRY,
+                "sqrt(dx^2 + dy^2), within " + Measure.plain(TOLERANCE_MM, 1), Working.GEOMETRY,
                 Working.Input.of("dx", to.alongMm() - from.alongMm(), "mm"), Working.Input.of("dy", to.offMm() - from.offMm(), "mm"));
     }
 }

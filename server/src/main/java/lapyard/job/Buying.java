@@ -2,8 +2,6 @@ package lapyard.job;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -219,11 +217,6 @@ public record Buying(List<Row> rows, int drops) {
                 .way(WayKind.ORDER_BY).way(WayKind.BEGIN_LATER_BY, Fact.count(days, "days")).way(WayKind.QUICKER_SUPPLIER));
     }
 
-    private static String plain(double amount) {
-        BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-    }
-
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */
     public String csv(Optional<LocalDate> start, boolean imperial) {
         StringBuilder text = new StringBuilder();
@@ -232,7 +225,7 @@ public record Buying(List<Row> rows, int drops) {
             for (Row row : rows) {
                 printer.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
                         start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
-                        plain(Measure.in(row.amount(), row.unit(), imperial)), Measure.unit(row.unit(), imperial),
+                        Measure.plain(Measure.in(row.amount(), row.unit(), imperial), 3), Measure.unit(row.unit(), imperial),
                         SlipCsv.safe(row.boards().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(PackCode.board(one.getKey()), imperial))
                                 .collect(Collectors.joining(" + "))), SlipCsv.safe(counted(row.packs(), imperial)));
             }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +18,7 @@ import lapyard.exchange.SiteDrawing.Layer;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.exchange.SiteReader;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.plan.Finding;
 import lapyard.plan.KeepClearKind;
@@ -244,7 +244,6 @@ public final class SiteFileJson {
     }
 
     private static BigDecimal rounded(double value) {
-        BigDecimal tenths = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-        return tenths.scale() < 0 ? tenths.setScale(0) : tenths;
+        return new BigDecimal(Measure.plain(value, 1));
     }
 }

@@ -136,7 +136,6 @@ public final class SlipCsv {
     }
 
     private static String amount(double value, SlipLine line, boolean imperial) {
-        BigDecimal rounded = BigDecimal.valueOf(Measure.in(value, line.unit(), imperial)).setScale(NEED_DECIMALS, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Measure.plain(Measure.in(value, line.unit(), imperial), NEED_DECIMALS);
     }
 }

@@ -1,7 +1,6 @@
 package lapyard.prints;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,12 +51,7 @@ public final class BuyingTables {
     }
 
     private static Cell amount(double value) {
-        return Cell.of(plain(value));
-    }
-
-    private static BigDecimal plain(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
-        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+        return Cell.of(new BigDecimal(Measure.plain(value, 3)));
     }
 
     /** Its headings are those by which a merchant's list is read, so that it comes back filled in. */

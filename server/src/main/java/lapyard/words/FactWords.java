@@ -1,7 +1,5 @@
 package lapyard.words;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -37,16 +35,16 @@ record FactWords(boolean imperial) {
         } else if (fact instanceof Fact.Money money) {
             return money.currency() + " " + money.amountOf().toPlainString();
         } else if (fact instanceof Fact.PersonHours hours) {
-            return plain(hours.hours(), 1) + " person-hours";
+            return Measure.plain(hours.hours(), 1) + " person-hours";
         } else if (fact instanceof Fact.Count count) {
             return (count.count() == 0 ? "no" : count.count()) + " " + (count.count() == 1 ? one(count.noun()) : count.noun());
         } else if (fact instanceof Fact.Percent percent) {
             boolean nearlyAll = Math.abs(percent.share() - 1) < 0.005 && percent.share() != 1;
-            return plain(percent.share() * 100, nearlyAll ? 1 : 0) + " %";
+            return Measure.plain(percent.share() * 100, nearlyAll ? 1 : 0) + " %";
         } else if (fact instanceof Fact.Angle angle) {
-            return plain(angle.degrees(), 1) + " degrees";
+            return Measure.plain(angle.degrees(), 1) + " degrees";
         } else if (fact instanceof Fact.Slope slope) {
-            return Double.isInfinite(slope.run()) ? "level" : "1:" + plain(slope.run(), 1);
+            return Double.isInfinite(slope.run()) ? "level" : "1:" + Measure.plain(slope.run(), 1);
         } else if (fact instanceof Fact.Day day) {
             return DAY.format(day.date());
         } else if (fact instanceof Fact.Name name) {
@@ -58,7 +56,7 @@ record FactWords(boolean imperial) {
             return last == 0 ? choice.words().get(0) : String.join(", ", choice.words().subList(0, last)) + " or " + choice.words().get(last);
         } else if (fact instanceof Fact.Plain plain) {
             return Measure.of(plain.unit()).map(measure -> measure.plain(plain.value(), 3, imperial))
-                    .orElseGet(() -> plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + Measure.sign(plain.unit())));
+                    .orElseGet(() -> Measure.plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + Measure.sign(plain.unit())));
         }
         throw new IllegalArgumentException("no words for a figure such as " + fact);
     }
@@ -87,10 +85,5 @@ record FactWords(boolean imperial) {
 
     private String unit() {
         return imperial ? "" : " mm";
-    }
-
-    private static String plain(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
-        return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
     }
 }
