@@ -139,7 +139,7 @@ public record CrossTies(
 
         private void post(int side, double ownMm) {
             rests.get(side).add(ownMm);
-            posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), on(inner, side, ownMm)));
+            posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), inner.at(side, ownMm, 0).steady()));
         }
 
         /** @return false where nothing stands square opposite */
@@ -187,27 +187,24 @@ public record CrossTies(
     /** What a line square off the inner face meets first; empty where that is no wall facing this one. */
     private static Optional<Hit> opposite(Outline inner, int side, double placeMm) {
         Point along = inner.direction(side);
-        Point start = new Point(inner.corner(side).x() + along.x() * placeMm, inner.corner(side).y() + along.y() * placeMm);
-        double inX = -along.y();
-        double inY = along.x();
+        Point start = inner.at(side, placeMm, 0);
+        Point in = new Point(-along.y(), along.x());
         Hit nearest = null;
         double nearestMm = Double.POSITIVE_INFINITY;
         for (int other = 0; other < inner.sides(); other++) {
             Point way = inner.direction(other);
-            double cross = inX * way.y() - inY * way.x();
+            double cross = in.cross(way);
             if (other == side || Math.abs(cross) < 1e-9) continue;
-            double dx = inner.corner(other).x() - start.x();
-            double dy = inner.corner(other).y() - start.y();
-            double far = (dx * way.y() - dy * way.x()) / cross;
-            double at = (dx * inY - dy * inX) / cross;
+            Point off = inner.corner(other).minus(start);
+            double far = off.cross(way) / cross;
+            double at = off.cross(in) / cross;
             if (far > 1e-6 && far < nearestMm && at > -1e-6 && at < inner.sideMm(other) + 1e-6) {
                 nearestMm = far;
-                nearest = new Hit(other, new Point(start.x() + inX * far, start.y() + inY * far), at);
+                nearest = new Hit(other, start.moved(in, far, 0), at);
             }
         }
         if (nearest == null) return Optional.empty();
-        Point way = inner.direction(nearest.side());
-        boolean facing = along.x() * way.x() + along.y() * way.y() < FACING;
+        boolean facing = along.dot(inner.direction(nearest.side())) < FACING;
         boolean clear = nearest.alongMm() > FROM_CORNER_MM
                 && nearest.alongMm() < inner.sideMm(nearest.side()) - FROM_CORNER_MM;
         return facing && clear ? Optional.of(nearest) : Optional.empty();
@@ -216,8 +213,8 @@ public record CrossTies(
     private static CrossTie tie(Bed bed, Outline inner, int side, double placeMm, Hit hit) {
         return new CrossTie(
                 Bed.wallLetter(side), Lengths.toTenth(placeMm + startMm(bed, inner, side)),
-                        Bed.wallLetter(hit.side()), on(inner, side, placeMm),
-                new Point(Lengths.steady(hit.at().x()), Lengths.steady(hit.at().y())), heightMm(bed));
+                        Bed.wallLetter(hit.side()), inner.at(side, placeMm, 0).steady(),
+                hit.at().steady(), heightMm(bed));
     }
 
     /** Through the middle of the course nearest 0.4 of the height: between the push's third and mid-height. */
@@ -225,12 +222,5 @@ public record CrossTies(
         double course = bed.section().heightMm();
         int lower = (int) Math.floor(0.4 * bed.heightMm() / course);
         return Math.min(lower, bed.courses() - 1) * course + course / 2;
-    }
-
-    private static Point on(Outline inner, int side, double placeMm) {
-        Point along = inner.direction(side);
-        Point corner = inner.corner(side);
-        return new Point(Lengths.steady(corner.x() + along.x() * placeMm),
-                Lengths.steady(corner.y() + along.y() * placeMm));
     }
 }

@@ -1,7 +1,6 @@
 package lapyard.construction;
 
 import java.util.List;
-import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -41,9 +40,7 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
 
     /** Walls that run along wall A, more or less, are the long walls. */
     private static boolean withWallA(Outline outline, int side) {
-        Point a = outline.direction(0);
-        Point b = outline.direction(side);
-        return Math.abs(a.x() * b.x() + a.y() * b.y()) >= COS_45 - 1e-9;
+        return Math.abs(outline.direction(0).dot(outline.direction(side))) >= COS_45 - 1e-9;
     }
 
     /** Where the timber begins, its longest face: along the wall from its outer start corner. */
@@ -75,10 +72,6 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
 
     /** A place along a side from its start corner, and inwards, which is to the left of the way round. */
     private static Point place(Outline outline, int side, double alongMm, double inwardsMm) {
-        Point corner = outline.corner(side);
-        Point along = outline.direction(side);
-        return new Point(
-                Lengths.steady(corner.x() + along.x() * alongMm - along.y() * inwardsMm),
-                Lengths.steady(corner.y() + along.y() * alongMm + along.x() * inwardsMm));
+        return outline.at(side, alongMm, inwardsMm).steady();
     }
 }

@@ -150,16 +150,13 @@ final class BedShapes {
         double radius = smallest < 14 ? 1.25 : 1.6;
         Point a = outer.get(0);
         Point b = outer.get(1);
-        double length = a.distanceMm(b);
         // Into the bed, which lies to the left of wall A, or to its right where it is mirrored.
         double side = bed.placement().mirror() ? -1 : 1;
-        double inX = side * (b.y() - a.y()) / length;
-        double inY = side * (a.x() - b.x()) / length;
+        Point way = a.way(b);
         List<Plate> plates = new ArrayList<>();
         for (double in : new double[] {0, radius + 0.5}) {
             for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
-                Point at = new Point(a.x() + (b.x() - a.x()) * t + inX * in, a.y() + (b.y() - a.y()) * t + inY * in);
-                plates.add(new Plate(at, 2 * radius, 2 * radius, 0));
+                plates.add(new Plate(a.towards(b, t).moved(way, 0, -side * in), 2 * radius, 2 * radius, 0));
             }
         }
         return labels.first(plates, plate -> true)

@@ -64,7 +64,7 @@ final class Dimensions {
         boolean rectangle = outline.sides() == 4
                 && Math.abs(outline.sideMm(0) - outline.sideMm(2)) < SAME_MM
                 && Math.abs(outline.sideMm(1) - outline.sideMm(3)) < SAME_MM;
-        double side = turnsLeftOnPaper(ring) ? 1 : -1;
+        double side = new Outline(ring).signedAreaMm2() < 0 ? 1 : -1;
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < (rectangle ? 2 : outline.sides()); i++) {
             if (chains.tells(bed.id(), true) && spans(outline, i, true) || chains.tells(bed.id(), false) && spans(outline, i, false)) continue;
@@ -100,16 +100,6 @@ final class Dimensions {
         return leftOut;
     }
 
-    private static boolean turnsLeftOnPaper(List<Point> ring) {
-        double twice = 0;
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.get(i);
-            Point b = ring.get((i + 1) % ring.size());
-            twice += a.x() * b.y() - b.x() * a.y();
-        }
-        return twice < 0;
-    }
-
     private Optional<List<Shape>> wall(List<Point> ring, int i, double side, double lengthMm) {
         int n = ring.size();
         Point a = ring.get(i % n);
@@ -117,15 +107,14 @@ final class Dimensions {
         double length = a.distanceMm(b);
         Words words = Words.of(Length.written(lengthMm, imperial), TEXT, false);
         if (length < words.widthMm() + 4 * STROKE) return Optional.empty();
-        double x = (b.x() - a.x()) / length;
-        double y = (b.y() - a.y()) / length;
-        Point out = new Point(-side * y, side * x);
+        Point way = a.way(b);
+        Point out = new Point(-side * way.y(), side * way.x());
         Witness first = new Witness(a, along(a, ring.get((i + n - 1) % n), out));
         Witness second = new Witness(b, along(b, ring.get((i + 2) % n), out));
         double beyond = Math.max(first.wall, second.wall);
         for (double base : beyond > 0 ? new double[] {0, beyond} : new double[] {0}) {
             for (double off : OFF) {
-                Optional<List<Shape>> drawn = at(base + off, first, second, out, words, new Point(x, y));
+                Optional<List<Shape>> drawn = at(base + off, first, second, out, words, way);
                 if (drawn.isPresent()) return drawn;
             }
         }
@@ -136,24 +125,24 @@ final class Dimensions {
     private record Witness(Point corner, double wall) {
         /** The extension line to a dimension line, none where the next wall reaches it. */
         Optional<List<Point>> line(double off, Point out) {
-            return wall > off ? Optional.empty() : Optional.of(List.of(moved(corner, out, wall + GAP), moved(corner, out, off + PAST)));
+            return wall > off ? Optional.empty() : Optional.of(List.of(corner.moved(out, wall + GAP, 0), corner.moved(out, off + PAST, 0)));
         }
     }
 
     /** How far the wall from a corner to the next runs straight out, 0 where it does not. */
     private static double along(Point corner, Point next, Point out) {
         double length = corner.distanceMm(next);
-        double outwards = (next.x() - corner.x()) * out.x() + (next.y() - corner.y()) * out.y();
+        double outwards = next.minus(corner).dot(out);
         return outwards > length * (1 - 1e-6) ? length : 0;
     }
 
     private Optional<List<Shape>> at(double off, Witness first, Witness second, Point out, Words words, Point way) {
-        Point from = moved(first.corner, out, off);
-        Point to = moved(second.corner, out, off);
+        Point from = first.corner.moved(out, off, 0);
+        Point to = second.corner.moved(out, off, 0);
         double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-way.y(), way.x())));
         Plate plate = words.at(from.middle(to), turn);
         List<List<Point>> lines = new ArrayList<>(List.of(List.of(from, to)));
-        List<Plate> room = new ArrayList<>(List.of(plate, thin(moved(from, way, END), moved(to, way, -END))));
+        List<Plate> room = new ArrayList<>(List.of(plate, thin(from.moved(way, END, 0), to.moved(way, -END, 0))));
         for (Witness witness : List.of(first, second)) {
             witness.line(off, out).filter(line -> !witnessed.contains(place(line))).ifPresent(line -> {
                 lines.add(line);
@@ -166,7 +155,7 @@ final class Dimensions {
         List<List<Point>> all = new ArrayList<>(lines);
         for (Point end : List.of(from, to)) {
             Point slant = way.plus(out.x(), out.y());
-            all.add(List.of(moved(end, slant, -STROKE), moved(end, slant, STROKE)));
+            all.add(List.of(end.moved(slant, -STROKE, 0), end.moved(slant, STROKE, 0)));
         }
         return Optional.of(drawn(all, words.on(plate, inks), inks));
     }
@@ -180,10 +169,6 @@ final class Dimensions {
 
     private static String place(List<Point> line) {
         return line.stream().map(at -> Math.round(at.x() * 1000) + " " + Math.round(at.y() * 1000)).collect(Collectors.joining(", "));
-    }
-
-    private static Point moved(Point at, Point way, double by) {
-        return at.plus(way.x() * by, way.y() * by);
     }
 
     /** The room of a line. */

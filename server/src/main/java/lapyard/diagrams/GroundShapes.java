@@ -89,13 +89,11 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         if (length < words.widthMm() * 0.8) {
             return List.of();
         }
-        double x = (b.x() - a.x()) / length;
-        double y = (b.y() - a.y()) / length;
+        Point way = a.way(b);
         double out = band + 0.9 + words.heightMm() / 2;
         List<Plate> plates = new ArrayList<>();
         for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
-            Point centre = new Point(a.x() + (b.x() - a.x()) * t - y * out, a.y() + (b.y() - a.y()) * t + x * out);
-            plates.add(words.at(centre, readable(Math.toDegrees(Math.atan2(-y, x)))));
+            plates.add(words.at(a.towards(b, t).moved(way, 0, out), readable(a, b)));
         }
         return labels.first(plates, plate -> true)
                 .map(plate -> words.on(plate, inks.ink(), Optional.empty()))

@@ -64,15 +64,11 @@ final class PegShapes {
         Point b = view.on(line.to());
         List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(pen(inks), a, b), sign(a, inks), sign(b, inks)));
         Words words = Words.of("baseline " + Length.written(line.from().distanceMm(line.to()), imperial), TEXT, false);
-        double length = a.distanceMm(b);
-        double x = (b.x() - a.x()) / length;
-        double y = (b.y() - a.y()) / length;
-        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-y, x)));
+        Point way = a.way(b);
         List<Plate> plates = new ArrayList<>();
         for (double off : new double[] {0, 2.4, -2.4, 4.8, -4.8}) {
             for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9}) {
-                plates.add(words.at(new Point(a.x() + (b.x() - a.x()) * t + y * off,
-                        a.y() + (b.y() - a.y()) * t - x * off), turn));
+                plates.add(words.at(a.towards(b, t).moved(way, 0, -off), GroundShapes.readable(a, b)));
             }
         }
         labels.first(plates, labels::clearOfSolids)

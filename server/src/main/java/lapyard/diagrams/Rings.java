@@ -7,22 +7,10 @@ import lapyard.geometry.Point;
 final class Rings {
     private Rings() {}
 
-    static boolean contains(List<Point> ring, Point p) {
-        boolean inside = false;
-        for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-            Point a = ring.get(i);
-            Point b = ring.get(j);
-            if (a.y() > p.y() != b.y() > p.y() && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
-                inside = !inside;
-            }
-        }
-        return inside;
-    }
-
     /** Whether a ring lies wholly in another. */
     static boolean within(List<Point> inner, List<Point> ring) {
         for (Point p : inner) {
-            if (!contains(ring, p)) {
+            if (!p.within(ring)) {
                 return false;
             }
         }
@@ -31,12 +19,12 @@ final class Rings {
 
     /** Whether two rings share ground. */
     static boolean meet(List<Point> one, List<Point> other) {
-        return cross(one, other) || contains(other, one.get(0)) || contains(one, other.get(0));
+        return cross(one, other) || one.get(0).within(other) || other.get(0).within(one);
     }
 
     /** Whether a line from a to b meets the inside or the edge of a ring. */
     static boolean meets(Point a, Point b, List<Point> ring) {
-        if (contains(ring, a) || contains(ring, b)) {
+        if (a.within(ring) || b.within(ring)) {
             return true;
         }
         for (int i = 0; i < ring.size(); i++) {

@@ -195,13 +195,11 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         Point at = ring.get(i);
         Point before = ring.get((i + n - 1) % n);
         Point after = ring.get((i + 1) % n);
-        double bx = (at.x() - before.x()) / at.distanceMm(before) + (at.x() - after.x()) / at.distanceMm(after);
-        double by = (at.y() - before.y()) / at.distanceMm(before) + (at.y() - after.y()) / at.distanceMm(after);
-        double cross = (at.x() - before.x()) * (after.y() - at.y()) - (at.y() - before.y()) * (after.x() - at.x());
+        Point away = before.way(at).minus(at.way(after));
         // Paper y runs down, so a corner that points outwards turns the other way there.
-        double side = cross * outwards < 0 ? 1 : -1;
-        double length = Math.max(1e-9, Math.hypot(bx, by));
-        double turn = Math.atan2(side * by / length, side * bx / length);
+        double side = at.minus(before).cross(after.minus(at)) * outwards < 0 ? 1 : -1;
+        double length = Math.max(1e-9, Math.hypot(away.x(), away.y()));
+        double turn = Math.atan2(side * away.y() / length, side * away.x() / length);
         List<Shape> shapes = new ArrayList<>(List.of(Shape.Circle.dot(at, 1, sheet.inks.ink())));
         for (double size : new double[] {3.8, 3.2, TypeSize.LEAST}) {
             Words words = Words.of("P" + (i + 1), size, true);
@@ -235,13 +233,10 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         if (TextMeasure.widthMm(words, size, false) > length) {
             return List.of();
         }
-        double x = (b.x() - a.x()) / length;
-        double y = (b.y() - a.y()) / length;
         double out = 1.2 + size * 0.5;
-        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-y, x)));
-        Point middle = a.middle(b).plus(-y * out * outwards, x * out * outwards);
+        Point middle = a.middle(b).moved(a.way(b), 0, out * outwards);
         Words label = Words.of(words, size, false);
-        return labels.first(List.of(label.at(middle, turn)), place -> true)
+        return labels.first(List.of(label.at(middle, GroundShapes.readable(a, b))), place -> true)
                 .map(place -> label.on(place, sheet.inks.ink(), Optional.empty())).orElse(List.of());
     }
 }

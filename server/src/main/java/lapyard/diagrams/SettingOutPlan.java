@@ -102,21 +102,17 @@ final class SettingOutPlan {
     private void baseline(View view, Labels labels) {
         Point a = view.on(line.from());
         Point b = view.on(line.to());
-        double length = a.distanceMm(b);
-        // On the paper y runs down: to the left of the baseline as one walks it, and so away from the numbers.
-        double ux = (b.x() - a.x()) / length;
-        double uy = (b.y() - a.y()) / length;
-        double rx = -uy;
-        double ry = ux;
+        // On the paper y runs down: left of this on the paper is right of the baseline as one walks it, away from the numbers
+        Point way = a.way(b);
         Stroke pen = Stroke.of(sheet.inks.water(), Inks.BROAD);
         shapes.add(Shape.Lines.of(pen, a, b));
         for (Point end : List.of(a, b)) {
-            shapes.add(Shape.Lines.of(pen, end.plus(-rx * 2, -ry * 2), new Point(end.x() + rx * 2, end.y() + ry * 2)));
+            shapes.add(Shape.Lines.of(pen, end.moved(way, 0, -2), end.moved(way, 0, 2)));
         }
         if (out.beds().size() <= MOST_OFFSETS) {
             offsets(view, labels);
         }
-        double turn = Math.toDegrees(Math.atan2(-ry, rx));
+        double turn = Math.toDegrees(Math.atan2(-way.x(), -way.y()));
         double last = Double.NEGATIVE_INFINITY;
         List<Double> marks = new ArrayList<>(SettingOutSheets.running(out));
         marks.add(0.0);
@@ -125,8 +121,8 @@ final class SettingOutPlan {
             double place = view.scale().paperMm(mark);
             double beside = Math.max(place, last + PITCH);
             last = beside;
-            Point tick = a.plus(ux * place, uy * place);
-            Point foot = new Point(a.x() + ux * beside + rx * 3.5, a.y() + uy * beside + ry * 3.5);
+            Point tick = a.moved(way, place, 0);
+            Point foot = a.moved(way, beside, 3.5);
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW), tick, foot));
             String words = sheet.written(mark);
             double readable = GroundShapes.readable(turn);
@@ -134,7 +130,7 @@ final class SettingOutPlan {
             double base = NUMBER * Shape.Text.CAPITALS / 2;
             // The base line lies beside the leader by half a capital.
             double side = flipped ? -base : base;
-            Point at = new Point(foot.x() + rx * 0.8 + ux * side, foot.y() + ry * 0.8 + uy * side);
+            Point at = foot.moved(way, 0, 0.8).moved(way, side, 0);
             shapes.add(new Shape.Text(
                     at, words, NUMBER, flipped ? Shape.Anchor.END : Shape.Anchor.START, readable, false, sheet.inks.ink()));
         }
@@ -143,16 +139,14 @@ final class SettingOutPlan {
     /** From the baseline square off to each bed's first peg. */
     private void offsets(View view, Labels labels) {
         Point from = line.from();
-        double length = from.distanceMm(line.to());
-        double x = (line.to().x() - from.x()) / length;
-        double y = (line.to().y() - from.y()) / length;
+        Point way = from.way(line.to());
         List<Shape> numbers = new ArrayList<>();
         for (SettingOut.BedPegs bed : out.beds()) {
             Pegs.Peg first = bed.pegs().pegs().get(0);
             if (Math.abs(first.offMm()) < 1) {
                 continue;
             }
-            Point foot = view.on(from.plus(x * first.alongMm(), y * first.alongMm()));
+            Point foot = view.on(from.moved(way, first.alongMm(), 0));
             Point peg = view.on(bed.bed().inYard().corner(0));
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW).dashed(1.6, 1.1), foot, peg));
             Words words = Words.of(sheet.written(first.offMm()), NUMBER, false);

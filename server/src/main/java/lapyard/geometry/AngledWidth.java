@@ -3,6 +3,7 @@ package lapyard.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** The clear width between the inner faces of an outline with angled corners. */
 final class AngledWidth {
@@ -27,9 +28,7 @@ final class AngledWidth {
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
                 boolean neighbours = j == i + 1 || i == 0 && j == n - 1;
-                Point a = round.direction(i);
-                Point b = round.direction(j);
-                boolean facing = a.x() * b.x() + a.y() * b.y() < FACING;
+                boolean facing = round.direction(i).dot(round.direction(j)) < FACING;
                 boolean corners = round.insideCorner(i) || round.insideCorner(i + 1)
                         || round.insideCorner(j) || round.insideCorner(j + 1);
                 if (!neighbours && (facing || corners)) nearest(round, inner, i, j, facing, gaps);
@@ -50,8 +49,7 @@ final class AngledWidth {
                 Point to = from.nearestOn(inner.corner(across), inner.corner(across + 1));
                 Point outerTo = outer.nearestOn(round.corner(across), round.corner(across + 1));
                 if (!within(round, outer, outerTo)) continue;
-                double along = (to.x() - from.x()) * (outerTo.x() - outer.x()) + (to.y() - from.y()) * (outerTo.y() - outer.y());
-                double width = Math.copySign(from.distanceMm(to), along);
+                double width = Math.copySign(from.distanceMm(to), to.minus(from).dot(outerTo.minus(outer)));
                 gaps.add(new ClearWidth(width, i, j, from.middle(to)));
             }
         }
@@ -59,19 +57,6 @@ final class AngledWidth {
 
     /** Whether the straight line between two places of the outline's edge runs inside it. */
     private static boolean within(Outline outline, Point from, Point to) {
-        for (double share : new double[] {0.02, 0.25, 0.5, 0.75, 0.98}) {
-            if (!contains(outline, from.towards(to, share))) return false;
-        }
-        return true;
-    }
-
-    private static boolean contains(Outline outline, Point p) {
-        boolean in = false;
-        for (int i = 0; i < outline.sides(); i++) {
-            Point a = outline.corner(i);
-            Point b = outline.corner(i + 1);
-            if (a.y() > p.y() != b.y() > p.y() && p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) in = !in;
-        }
-        return in;
+        return DoubleStream.of(0.02, 0.25, 0.5, 0.75, 0.98).allMatch(share -> from.towards(to, share).within(outline.corners()));
     }
 }

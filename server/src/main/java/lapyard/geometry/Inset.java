@@ -33,9 +33,7 @@ public final class Inset {
             Point corner = outline.corner(i);
             double own = byMm.applyAsDouble(Math.floorMod(i - 1, outline.sides()));
             double along = innerCornerMm(outline.turnDeg(i), own, byMm.applyAsDouble(i));
-            inner.add(new Point(
-                    Lengths.steady(corner.x() + before.x() * along - before.y() * own),
-                    Lengths.steady(corner.y() + before.y() * along + before.x() * own)));
+            inner.add(corner.moved(before, along, own).steady());
         }
         return new Outline(inner);
     }

@@ -33,6 +33,16 @@ public record Outline(List<Point> corners) {
         return corner(i).distanceMm(corner(i + 1));
     }
 
+    /** From corner {@code i} to the next. */
+    public Point leg(int i) {
+        return corner(i + 1).minus(corner(i));
+    }
+
+    /** A place along side {@code i} from its start corner, and so far to its left. */
+    public Point at(int i, double alongMm, double leftMm) {
+        return corner(i).moved(direction(i), alongMm, leftMm);
+    }
+
     public double perimeterMm() {
         double sum = 0;
         for (int i = 0; i < sides(); i++) sum += sideMm(i);
@@ -77,10 +87,7 @@ public record Outline(List<Point> corners) {
 
     /** Whether corner {@code i} points into the outline; the corners must run counter-clockwise. */
     public boolean insideCorner(int i) {
-        Point a = corner(i - 1);
-        Point b = corner(i);
-        Point c = corner(i + 1);
-        return (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()) < 0;
+        return leg(i - 1).cross(leg(i)) < 0;
     }
 
     public int insideCorners() {
@@ -96,18 +103,15 @@ public record Outline(List<Point> corners) {
      * The direction of side {@code i} in an outline whose sides run along the axes: one of (1,0) (0,1) (-1,0) (0,-1).
      */
     public Point uprightDirection(int i) {
-        double dx = corner(i + 1).x() - corner(i).x();
-        double dy = corner(i + 1).y() - corner(i).y();
-        return Math.abs(dx) > Math.abs(dy) ? new Point(Math.signum(dx), 0) : new Point(0, Math.signum(dy));
+        Point leg = leg(i);
+        return Math.abs(leg.x()) > Math.abs(leg.y()) ? new Point(Math.signum(leg.x()), 0) : new Point(0, Math.signum(leg.y()));
     }
 
     /** The direction of side {@code i}, length 1; exact where the side runs along an axis but for a hair. */
     public Point direction(int i) {
-        double dx = corner(i + 1).x() - corner(i).x();
-        double dy = corner(i + 1).y() - corner(i).y();
-        if (Math.min(Math.abs(dx), Math.abs(dy)) <= STRAY_MM) return uprightDirection(i);
-        double length = Math.hypot(dx, dy);
-        return new Point(dx / length, dy / length);
+        Point leg = leg(i);
+        if (Math.min(Math.abs(leg.x()), Math.abs(leg.y())) <= STRAY_MM) return uprightDirection(i);
+        return corner(i).way(corner(i + 1));
     }
 
     /**
@@ -117,8 +121,8 @@ public record Outline(List<Point> corners) {
     public double turnDeg(int i) {
         Point before = direction(i - 1);
         Point after = direction(i);
-        double across = before.x() * after.y() - before.y() * after.x();
-        double along = before.x() * after.x() + before.y() * after.y();
+        double across = before.cross(after);
+        double along = before.dot(after);
         if (Math.abs(along) * Math.min(sideMm(i - 1), sideMm(i)) <= STRAY_MM) return Math.copySign(90, across);
         return Math.toDegrees(Math.atan2(across, along));
     }

@@ -165,14 +165,9 @@ public final class OutlineCheck {
 
     /** Turn at corner {@code i}, degrees, above 0 to the left; 0 goes straight on, 180 turns back. */
     private static double turnDeg(Outline outline, int i) {
-        Point a = outline.corner(i - 1);
-        Point b = outline.corner(i);
-        Point c = outline.corner(i + 1);
-        double ux = b.x() - a.x();
-        double uy = b.y() - a.y();
-        double vx = c.x() - b.x();
-        double vy = c.y() - b.y();
-        return Math.toDegrees(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
+        Point before = outline.leg(i - 1);
+        Point after = outline.leg(i);
+        return Math.toDegrees(Math.atan2(before.cross(after), before.dot(after)));
     }
 
     private static void meetings(Outline outline, List<OutlineFault> faults) {
@@ -242,10 +237,10 @@ public final class OutlineCheck {
     }
 
     private static double offLine(Point a, Point b, double ab, Point p) {
-        return ((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x())) / ab;
+        return b.minus(a).cross(p.minus(a)) / ab;
     }
 
     private static double along(Point a, Point b, double ab, Point p) {
-        return ((b.x() - a.x()) * (p.x() - a.x()) + (b.y() - a.y()) * (p.y() - a.y())) / ab;
+        return b.minus(a).dot(p.minus(a)) / ab;
     }
 }

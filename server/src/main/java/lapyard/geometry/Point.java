@@ -1,5 +1,7 @@
 package lapyard.geometry;
 
+import java.util.List;
+
 /** A place in millimetres, x to the right, y away from the house. */
 public record Point(double x, double y) {
     public Point {
@@ -16,6 +18,31 @@ public record Point(double x, double y) {
         return new Point(x + dx, y + dy);
     }
 
+    public Point minus(Point other) {
+        return new Point(x - other.x, y - other.y);
+    }
+
+    /** Gone so far in a direction of length 1, and so far to the left of it. */
+    public Point moved(Point way, double along, double left) {
+        return new Point(x + way.x * along - way.y * left, y + way.y * along + way.x * left);
+    }
+
+    /** The direction to the other, length 1. */
+    public Point way(Point to) {
+        double length = distanceMm(to);
+        return new Point((to.x - x) / length, (to.y - y) / length);
+    }
+
+    /** Of two directions: 0 where they are square to each other. */
+    public double dot(Point other) {
+        return x * other.x + y * other.y;
+    }
+
+    /** Of two directions: above 0 where the other turns to the left, 0 where they run along each other. */
+    public double cross(Point other) {
+        return x * other.y - y * other.x;
+    }
+
     public Point middle(Point other) {
         return new Point((x + other.x) / 2, (y + other.y) / 2);
     }
@@ -23,6 +50,22 @@ public record Point(double x, double y) {
     /** A part of the way to the other: this place at 0, the other at 1. */
     public Point towards(Point other, double share) {
         return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
+    }
+
+    /** Without what calculating adds to whole numbers. */
+    public Point steady() {
+        return new Point(Lengths.steady(x), Lengths.steady(y));
+    }
+
+    /** Whether it lies in a ring of corners. */
+    public boolean within(List<Point> ring) {
+        boolean in = false;
+        for (int i = 0; i < ring.size(); i++) {
+            Point a = ring.get(i);
+            Point b = ring.get(i + 1 < ring.size() ? i + 1 : 0);
+            if (a.y > y != b.y > y && x < a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y)) in = !in;
+        }
+        return in;
     }
 
     /** The place on the straight line from {@code a} to {@code b} that lies nearest to this one. */

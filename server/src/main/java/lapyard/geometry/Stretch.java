@@ -50,13 +50,13 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
             Point along = turned ? new Point(-direction.x(), -direction.y()) : direction;
             if (Math.abs(along.x()) >= Math.abs(along.y()) != acrossX) continue;
             TreeSet<Double> levels = new TreeSet<>();
-            outline.corners().forEach(corner -> levels.add(Math.rint(dot(corner, along) * 10) / 10));
+            outline.corners().forEach(corner -> levels.add(Math.rint(corner.dot(along) * 10) / 10));
             List<Double> at = new ArrayList<>(levels);
             for (int i = 0; i + 1 < at.size(); i++) {
                 double middle = (at.get(i) + at.get(i + 1)) / 2;
                 if (at.get(i + 1) - at.get(i) < 1 || !onlyAlong(outline, along, middle)) continue;
                 Stretch one = new Stretch(acrossX, true, outline.corners().stream()
-                        .map(corner -> dot(corner, along) > middle ? along : new Point(0, 0)).toList());
+                        .map(corner -> corner.dot(along) > middle ? along : new Point(0, 0)).toList());
                 // opposite sides name the same direction
                 if (all.stream().noneMatch(other -> other.near(one))) all.add(one);
             }
@@ -68,8 +68,8 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
         return IntStream.range(0, outline.sides()).allMatch(i -> {
             Point from = outline.corner(i);
             Point to = outline.corner(i + 1);
-            boolean cut = dot(from, along) > middle != dot(to, along) > middle;
-            double off = (to.x() - from.x()) * along.y() - (to.y() - from.y()) * along.x();
+            boolean cut = from.dot(along) > middle != to.dot(along) > middle;
+            double off = to.minus(from).cross(along);
             return !cut || Math.abs(off) <= 2 * Outline.STRAY_MM;
         });
     }
@@ -97,11 +97,11 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
         Point out = new Point(turn * along.y(), -turn * along.x());
         Point before = outline.direction((facing + n - 1) % n);
         Point after = outline.direction((facing + 1) % n);
-        if (Math.abs(dot(before, out)) < LEAST_SINE || Math.abs(dot(after, out)) < LEAST_SINE) return List.of();
+        if (Math.abs(before.dot(out)) < LEAST_SINE || Math.abs(after.dot(out)) < LEAST_SINE) return List.of();
         List<Point> moves = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             Point way = i == facing ? before : i == (facing + 1) % n ? after : null;
-            moves.add(way == null ? new Point(0, 0) : new Point(way.x() / dot(way, out), way.y() / dot(way, out)));
+            moves.add(way == null ? new Point(0, 0) : new Point(way.x() / way.dot(out), way.y() / way.dot(out)));
         }
         return List.of(new Stretch(acrossX, false, moves));
     }
@@ -127,9 +127,5 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
 
     private static Point less(Point one, Point other) {
         return new Point(Math.rint(one.x() - other.x()), Math.rint(one.y() - other.y()));
-    }
-
-    private static double dot(Point a, Point b) {
-        return a.x() * b.x() + a.y() * b.y();
     }
 }

@@ -66,11 +66,7 @@ final class Cut {
     /** Whether all four corners of a four-sided outline are right angles. */
     static boolean square(Outline outline) {
         for (int i = 0; i < 4; i++) {
-            Point a = outline.corner(i);
-            Point b = outline.corner(i + 1);
-            Point c = outline.corner(i + 2);
-            double dot = (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y());
-            if (Math.abs(dot) > 1e-6 * outline.sideMm(i) * outline.sideMm(i + 1)) return false;
+            if (Math.abs(outline.leg(i).dot(outline.leg(i + 1))) > 1e-6 * outline.sideMm(i) * outline.sideMm(i + 1)) return false;
         }
         return true;
     }

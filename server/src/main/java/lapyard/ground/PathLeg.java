@@ -23,10 +23,9 @@ record PathLeg(Point from, double x, double y, double length, double half, doubl
         for (int i = 0; i + 1 < line.size(); i++) {
             Point from = line.get(i);
             Point to = line.get(i + 1);
-            double length = from.distanceMm(to);
-            legs.add(new PathLeg(from, (to.x() - from.x()) / length, (to.y() - from.y()) / length, length,
-                    path.widthMm() / 2, before));
-            before += length;
+            Point way = from.way(to);
+            legs.add(new PathLeg(from, way.x(), way.y(), from.distanceMm(to), path.widthMm() / 2, before));
+            before += from.distanceMm(to);
         }
         return legs;
     }

@@ -73,32 +73,30 @@ public record Pegs(
      * @throws IllegalArgumentException if the baseline has no direction
      */
     public static Pegs of(Bed bed, Point start, Point towards, double standOffMm, Optional<Fall> fall) {
-        double length = start.distanceMm(towards);
-        if (length == 0) {
+        if (start.distanceMm(towards) == 0) {
             throw new IllegalArgumentException("a baseline needs two different points, both were (" + Measure.plain(start.x(), 1)
                     + ", " + Measure.plain(start.y(), 1) + ")");
         }
-        double x = (towards.x() - start.x()) / length;
-        double y = (towards.y() - start.y()) / length;
+        Point way = start.way(towards);
         Outline outline = bed.inYard();
         List<Peg> pegs = new ArrayList<>();
         List<LinePeg> linePegs = new ArrayList<>();
         List<Quantity> quantities = new ArrayList<>();
         for (int i = 0; i < outline.sides(); i++) {
             Point corner = outline.corner(i);
-            Point placed = onBaseline(corner, start, x, y);
+            Point placed = onBaseline(corner, start, way);
             pegs.add(new Peg(
                     i + 1,
                     placed.x(),
                     placed.y(),
                     fall.map(plane -> OptionalDouble.of(plane.dropMm(corner))).orElse(OptionalDouble.empty())));
-            quantities.add(position(QuantityKind.PEG_ALONG.of(i + 1), placed.x(), "dx x u + dy x v", corner, start, x, y));
-            quantities.add(position(QuantityKind.PEG_OFF.of(i + 1), placed.y(), "dy x u - dx x v", corner, start, x, y));
+            quantities.add(position(QuantityKind.PEG_ALONG.of(i + 1), placed.x(), "dx x u + dy x v", corner, start, way));
+            quantities.add(position(QuantityKind.PEG_OFF.of(i + 1), placed.y(), "dy x u - dx x v", corner, start, way));
             if (standOffMm > 0) {
                 Point next = outline.corner(i + 1);
                 String wall = Bed.wallLetter(i);
-                linePegs.add(beyond(wall, i + 1, next, corner, standOffMm, start, x, y));
-                linePegs.add(beyond(wall, (i + 1) % outline.sides() + 1, corner, next, standOffMm, start, x, y));
+                linePegs.add(beyond(wall, i + 1, next, corner, standOffMm, start, way));
+                linePegs.add(beyond(wall, (i + 1) % outline.sides() + 1, corner, next, standOffMm, start, way));
             }
         }
         List<Diagonal> diagonals = diagonals(outline);
@@ -106,16 +104,13 @@ public record Pegs(
         return new Pegs(bed.id(), pegs, linePegs, marks(pegs, Peg::alongMm), marks(pegs, Peg::offMm), diagonals, quantities);
     }
 
-    private static Point onBaseline(Point place, Point start, double x, double y) {
-        double dx = place.x() - start.x();
-        double dy = place.y() - start.y();
-        return new Point(dx * x + dy * y, dy * x - dx * y);
+    private static Point onBaseline(Point place, Point start, Point way) {
+        Point off = place.minus(start);
+        return new Point(off.dot(way), way.cross(off));
     }
 
-    private static LinePeg beyond(String wall, int number, Point from, Point corner, double standOffMm, Point start, double x, double y) {
-        double share = 1 + standOffMm / from.distanceMm(corner);
-        Point place = from.towards(corner, share);
-        Point placed = onBaseline(place, start, x, y);
+    private static LinePeg beyond(String wall, int number, Point from, Point corner, double standOffMm, Point start, Point way) {
+        Point placed = onBaseline(from.towards(corner, 1 + standOffMm / from.distanceMm(corner)), start, way);
         return new LinePeg(wall, number, placed.x(), placed.y());
     }
 
@@ -140,11 +135,11 @@ public record Pegs(
         return marks;
     }
 
-    private static Quantity position(QuantityKey key, double value, String formula, Point corner, Point start, double x, double y) {
+    private static Quantity position(QuantityKey key, double value, String formula, Point corner, Point start, Point way) {
         return Quantity.of(key, value, "mm",
                 formula + ", with (u, v) the direction of the baseline", Working.GEOMETRY,
                 Working.Input.of("dx", corner.x() - start.x(), "mm"), Working.Input.of("dy", corner.y() - start.y(), "mm"),
-                Working.Input.of("u", x, ""), Working.Input.of("v", y, ""));
+                Working.Input.of("u", way.x(), ""), Working.Input.of("v", way.y(), ""));
     }
 
     private static Quantity quantity(Diagonal diagonal, List<Peg> pegs) {

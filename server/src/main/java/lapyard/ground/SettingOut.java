@@ -132,15 +132,9 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
         Optional<Triangle> largest = Optional.empty();
         double turn = Math.signum(outline.signedAreaMm2());
         for (int i = 0; i < outline.sides(); i++) {
-            Point before = outline.corner(i - 1);
-            Point at = outline.corner(i);
-            Point after = outline.corner(i + 1);
-            double ax = at.x() - before.x();
-            double ay = at.y() - before.y();
-            double bx = after.x() - at.x();
-            double by = after.y() - at.y();
-            double lengths = Math.hypot(ax, ay) * Math.hypot(bx, by);
-            if (Math.abs(ax * bx + ay * by) <= SQUARE * lengths && (ax * by - ay * bx) * turn > 0) {
+            Point before = outline.leg(i - 1);
+            Point after = outline.leg(i);
+            if (Math.abs(before.dot(after)) <= SQUARE * (outline.sideMm(i - 1) * outline.sideMm(i)) && before.cross(after) * turn > 0) {
                 Optional<Triangle> own = triangle(i + 1, outline.sideMm(i), outline.sideMm(i - 1));
                 if (own.isPresent() && (largest.isEmpty() || own.get().acrossMm() > largest.get().acrossMm())) largest = own;
             }

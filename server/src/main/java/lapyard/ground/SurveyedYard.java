@@ -75,9 +75,7 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
     }
 
     private static Point inYard(Point own, YardSurvey survey, double base) {
-        double u = (survey.to().x() - survey.from().x()) / base;
-        double v = (survey.to().y() - survey.from().y()) / base;
-        return new Point(survey.from().x() + own.x() * u - own.y() * v, survey.from().y() + own.x() * v + own.y() * u);
+        return survey.from().moved(survey.from().way(survey.to()), own.x(), own.y());
     }
 
     private static void adjustment(Survey.Walk walk, List<Survey.Side> sides, List<Quantity> quantities) {

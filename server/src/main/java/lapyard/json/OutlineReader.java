@@ -94,12 +94,9 @@ final class OutlineReader {
         Outline given = new Outline(corners);
         List<Point> kept = new ArrayList<>();
         for (int i = 0; i < given.sides(); i++) {
-            Point before = given.corner(i - 1);
-            Point here = given.corner(i);
-            Point after = given.corner(i + 1);
-            double cross = (here.x() - before.x()) * (after.y() - here.y()) - (here.y() - before.y()) * (after.x() - here.x());
-            double along = (here.x() - before.x()) * (after.x() - here.x()) + (here.y() - before.y()) * (after.y() - here.y());
-            if (cross != 0 || along < 0 || here.equals(after)) kept.add(here);
+            Point before = given.leg(i - 1);
+            Point after = given.leg(i);
+            if (before.cross(after) != 0 || before.dot(after) < 0 || given.corner(i).equals(given.corner(i + 1))) kept.add(given.corner(i));
         }
         Outline clean = kept.size() >= 3 ? new Outline(kept) : given;
         return clean.counterClockwise().fromFrontLeft();
