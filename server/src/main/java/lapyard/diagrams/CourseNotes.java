@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTies;
@@ -93,17 +94,10 @@ final class CourseNotes {
         Map<String, String> words = new LinkedHashMap<>();
         for (String wall : work.bed().wallLetters()) {
             List<String> said = new ArrayList<>();
-            String notches = work.frame().notches().stream()
-                    .filter(notch -> notch.wall().equals(wall))
-                    .map(notch -> sheet.written(notch.atMm()))
-                    .collect(Collectors.joining(", "));
-            if (!notches.isEmpty()) said.add("notch " + notches);
+            say("notch", work.frame().notches().stream().filter(notch -> notch.wall().equals(wall)).map(notch -> sheet.written(notch.atMm())), said);
             CrossTies across = across();
-            String ties = across.ties().stream().filter(tie -> tie.wall().equals(wall)).map(tie -> sheet.written(tie.atMm()) + " to " + tie.toWall())
-                    .collect(Collectors.joining(", "));
-            if (!ties.isEmpty()) said.add("tie " + ties);
-            String posts = across.posts().stream().filter(post -> post.wall().equals(wall)).map(post -> sheet.written(post.atMm())).collect(Collectors.joining(", "));
-            if (!posts.isEmpty()) said.add("post " + posts);
+            say("tie", across.ties().stream().filter(tie -> tie.wall().equals(wall)).map(tie -> sheet.written(tie.atMm()) + " to " + tie.toWall()), said);
+            say("post", across.posts().stream().filter(post -> post.wall().equals(wall)).map(post -> sheet.written(post.atMm())), said);
             if (scribed()) {
                 said.add("scribe " + sheet.written(Math.round(value(QuantityKind.SCRIBE_START.of(wall)))) + " to "
                         + sheet.written(Math.round(value(QuantityKind.SCRIBE_END.of(wall)))));
@@ -111,6 +105,11 @@ final class CourseNotes {
             if (!said.isEmpty()) words.put(wall, String.join("; ", said));
         }
         return words;
+    }
+
+    private static void say(String what, Stream<String> places, List<String> said) {
+        String all = places.collect(Collectors.joining(", "));
+        if (!all.isEmpty()) said.add(what + " " + all);
     }
 
     private boolean scribed() {

@@ -160,8 +160,7 @@ public final class DaySheets {
     private List<String> waits(List<Weekends.Day> days) {
         Weekends.Day last = days.get(days.size() - 1);
         Map<String, List<String>> places = new LinkedHashMap<>();
-        for (Weekends.Wait wait : weekends.waits()) {
-            if (wait.fromDay() > last.number() || last.number() >= wait.toDay()) continue;
+        for (Weekends.Wait wait : weekends.waits(last)) {
             GardenTask work = tasks.get(wait.task()).work();
             int left = wait.toDay() - last.number();
             places.computeIfAbsent(work.label() + ": " + wait.why() + ", " + left + (left == 1 ? " day to go" : " days to go"), why -> new ArrayList<>())

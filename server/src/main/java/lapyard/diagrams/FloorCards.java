@@ -16,6 +16,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Placement;

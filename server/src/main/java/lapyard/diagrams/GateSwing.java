@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Ground.KeepClear;

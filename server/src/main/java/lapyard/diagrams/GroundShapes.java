@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Length;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.drawing.Shape;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.SunHours;

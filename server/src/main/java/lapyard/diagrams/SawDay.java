@@ -18,7 +18,6 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
-import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Lifting;
 
@@ -87,7 +86,7 @@ public final class SawDay {
             BenchOptions options) {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
                 + Measure.KG.plain(lifting.limitKg(), 1, imperial) + ": two people or more, or wheels. Treated timber: gloves, burn none of it."
-                + sealed(beds);
+                + BedNames.sealed("Seal the cut ends of", beds.stream().map(BedWork::bed));
         return BenchSheet.pages(garden, caution, imperial, options, sheet -> {
             Signs signs = new Signs(beds, works, lifting);
             List<BenchSheet.Draft> drafts = new ArrayList<>();
@@ -114,12 +113,6 @@ public final class SawDay {
             }
             return drafts;
         });
-    }
-
-    /** Whose cut ends are sealed: the sealer is bought for these beds. */
-    private static String sealed(List<BedWork> beds) {
-        List<String> ids = beds.stream().map(BedWork::bed).filter(bed -> bed.making().seal().wanted()).map(Bed::id).toList();
-        return ids.isEmpty() ? "" : " Seal the cut ends of " + BedNames.where(ids) + ".";
     }
 
     /** What is to be written on a piece beside its mark, and what it weighs. */

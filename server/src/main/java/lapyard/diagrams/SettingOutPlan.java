@@ -42,9 +42,8 @@ final class SettingOutPlan {
     BenchSheet.Draft draft() {
         Box space = sheet.space();
         Box field = new Box(space.left(), space.low(), space.right(), space.high() - FOOT);
-        Box extent = extent();
-        Scale scale = Scale.usual(SheetLayout.needs(extent, field, RIM) - 1e-9, garden.imperial());
-        View view = View.centred(scale, extent, field);
+        View view = View.usual(extent(), field, RIM, garden.imperial());
+        Scale scale = view.scale();
         Labels labels = new Labels(field);
         yard(view);
         beds(view, labels);

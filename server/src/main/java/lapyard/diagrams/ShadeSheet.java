@@ -44,9 +44,7 @@ public final class ShadeSheet {
     private BenchSheet.Draft draft() {
         Box space = sheet.space();
         Box field = new Box(space.left(), space.low(), space.right() - PANEL - 4, space.high());
-        Box extent = extent();
-        Scale scale = Scale.usual(SheetLayout.needs(extent, field, RIM) - 1e-9, garden.imperial());
-        View view = View.centred(scale, extent, field);
+        View view = View.usual(extent(), field, RIM, garden.imperial());
         shapes.addAll(LightShapes.cells(garden, sun, view, sheet.inks));
         garden.ground().outline().forEach(yard ->
                 shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.WIDE))));
@@ -55,7 +53,7 @@ public final class ShadeSheet {
         for (int i = 0; i < garden.beds().size(); i++) {
             bed(garden.beds().get(i), sun.beds().get(i), view, labels);
         }
-        panel(new Box(space.right() - PANEL, space.low(), space.right(), space.high()), scale);
+        panel(new Box(space.right() - PANEL, space.low(), space.right(), space.high()), view.scale());
         String day = sun.day().day().toString();
         return new BenchSheet.Draft(
                 "Sun and shade",

@@ -16,6 +16,11 @@ record View(Scale scale, Point origin, boolean turned) {
         this(scale, origin, false);
     }
 
+    /** As large as a usual scale allows in the middle of a field with a rim. */
+    static View usual(Box extent, Box field, double rim, boolean imperial) {
+        return centred(Scale.usual(SheetLayout.needs(extent, field, rim) - 1e-9, imperial), extent, field);
+    }
+
     /** What has this extent in the middle of a field. */
     static View centred(Scale scale, Box extent, Box field) {
         return new View(scale, field.centre().plus(-scale.paperMm(extent.centre().x()),

@@ -150,6 +150,15 @@ public record Outline(List<Point> corners) {
         return sum;
     }
 
+    /** The least upright rectangle round it, from its front left corner. */
+    public Outline box() {
+        double left = corners.stream().mapToDouble(Point::x).min().orElseThrow();
+        double right = corners.stream().mapToDouble(Point::x).max().orElseThrow();
+        double low = corners.stream().mapToDouble(Point::y).min().orElseThrow();
+        double high = corners.stream().mapToDouble(Point::y).max().orElseThrow();
+        return new Outline(List.of(new Point(left, low), new Point(right, low), new Point(right, high), new Point(left, high)));
+    }
+
     public Outline placed(Placement placement) {
         return new Outline(corners.stream().map(placement::toYard).toList());
     }

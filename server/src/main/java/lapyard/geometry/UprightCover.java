@@ -33,7 +33,7 @@ public final class UprightCover {
             Outline cover = new Outline(corners);
             if (cover.signedAreaMm2() > 0 && OutlineCheck.faults(cover, OutlineCheck.Rules.ANY).isEmpty()) return cover.fromFrontLeft();
         }
-        return box(outline);
+        return outline.box();
     }
 
     /** Places that arithmetic left a hair apart become one, so that no sliver lies between them. */
@@ -73,13 +73,5 @@ public final class UprightCover {
             }
         }
         return kept;
-    }
-
-    private static Outline box(Outline outline) {
-        double left = outline.corners().stream().mapToDouble(Point::x).min().orElseThrow();
-        double right = outline.corners().stream().mapToDouble(Point::x).max().orElseThrow();
-        double low = outline.corners().stream().mapToDouble(Point::y).min().orElseThrow();
-        double high = outline.corners().stream().mapToDouble(Point::y).max().orElseThrow();
-        return new Outline(List.of(new Point(left, low), new Point(right, low), new Point(right, high), new Point(left, high)));
     }
 }

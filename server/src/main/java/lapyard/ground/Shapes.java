@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.GardenPath;
@@ -53,7 +54,7 @@ final class Shapes {
 
     /** As drawn, valid or not. */
     static Polygon drawn(Outline outline) {
-        return FACTORY.createPolygon(ring(outline.corners()));
+        return Jts.area(outline.corners());
     }
 
     static LineString line(List<Point> points) {
@@ -151,15 +152,6 @@ final class Shapes {
     }
 
     private static Outline outline(Polygon polygon) {
-        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
-        List<Point> corners = new ArrayList<>();
-        for (int i = 0; i < ring.length - 1; i++) corners.add(new Point(ring[i].x, ring[i].y));
-        return new Outline(corners).counterClockwise().fromFrontLeft();
-    }
-
-    private static Coordinate[] ring(List<Point> corners) {
-        Coordinate[] ring = new Coordinate[corners.size() + 1];
-        for (int i = 0; i < ring.length; i++) ring[i] = coordinate(corners.get(i % corners.size()));
-        return ring;
+        return new Outline(Jts.points(polygon.getExteriorRing())).counterClockwise().fromFrontLeft();
     }
 }

@@ -1,7 +1,6 @@
 package lapyard.job;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -38,8 +37,7 @@ public record AsBuilt(List<Bed> beds, List<Timber> timber, Payments money, int t
         Garden garden = sheet.garden();
         Tally tally = garden.people().tally();
         JobSheet planned = tally.isEmpty() ? sheet : Job.prepare(garden.withTally(Tally.NONE));
-        Map<String, Integer> doneOn = new LinkedHashMap<>();
-        tally.done().forEach(one -> doneOn.put(one.task(), one.day()));
+        Map<String, Integer> doneOn = tally.doneOn();
         List<Bed> beds = new ArrayList<>();
         List<Weekends.Task> all = planned.weekends().tasks();
         for (lapyard.plan.Bed bed : garden.beds()) {
@@ -48,7 +46,7 @@ public record AsBuilt(List<Bed> beds, List<Timber> timber, Payments money, int t
         }
         List<Timber> timber = new ArrayList<>();
         for (JobSheet.SectionCutting cutting : planned.cutting()) {
-            List<Tally.Board> boards = tally.boards().stream().filter(board -> board.section().equals(cutting.section())).toList();
+            List<Tally.Board> boards = tally.boards(cutting.section());
             timber.add(new Timber(
                     cutting.section(), cutting.saw().boards().stream().mapToInt(board -> board.cuts().size()).sum(), boards.stream().mapToInt(board -> board.cut().size()).sum(),
                     boards.stream().mapToInt(board -> board.spoiled().size()).sum(), cutting.saw().boards().size(), (int) boards.stream().filter(Tally.Board::opened).count(),

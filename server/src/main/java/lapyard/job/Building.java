@@ -41,13 +41,7 @@ final class Building {
         Map<String, List<Double>> slants = slants(beds, timber);
         return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(), garden.imperial(),
                 loads, pathLoads, saw(garden, timber, slants), fixed(garden),
-                done(garden), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved, result -> true));
-    }
-
-    private static Map<String, Integer> done(Garden garden) {
-        Map<String, Integer> done = new LinkedHashMap<>();
-        garden.people().tally().done().forEach(task -> done.put(task.task(), task.day()));
-        return done;
+                garden.people().tally().doneOn(), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved, result -> true));
     }
 
     /** Beds whose weekend the document names; one that it leaves at the default is free. */

@@ -4,10 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import lapyard.plan.Crew;
 import lapyard.weekends.CareIcs;
 import lapyard.weekends.WeekendsIcs;
@@ -24,10 +21,8 @@ public final class BuildingCalendar {
     public static String ics(JobSheet sheet, String id, Instant made, int revision) {
         Crew crew = sheet.garden().people().crew();
         LocalDate assumed = assumed(sheet, made);
-        Map<String, Buying.Row> first = new LinkedHashMap<>();
-        Buying.of(sheet).rows().forEach(row -> first.merge(row.item(), row, (a, b) -> a.orderDay() <= b.orderDay() ? a : b));
-        List<WeekendsIcs.BuyBy> orders = new ArrayList<>();
-        first.forEach((item, row) -> orders.add(new WeekendsIcs.BuyBy(item.replaceAll("[^A-Za-z0-9]+", "-"), row.label(), row.orderDay())));
+        List<WeekendsIcs.BuyBy> orders = Buying.first(Buying.of(sheet).rows(), Buying.Row::orderDay).values().stream()
+                .map(row -> new WeekendsIcs.BuyBy(row.item().replaceAll("[^A-Za-z0-9]+", "-"), row.label(), row.orderDay())).toList();
         return WeekendsIcs.write(sheet.weekends(), crew, orders, new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, assumed));
     }
 

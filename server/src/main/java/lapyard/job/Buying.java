@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import lapyard.catalogue.Goods;
 import lapyard.catalogue.PackCode;
@@ -116,6 +117,12 @@ public record Buying(List<Row> rows, int drops) {
         rows.sort(Comparator.comparingInt(Row::weekend).thenComparingInt(Row::needDay));
         List<Row> brought = Drops.of(sheet, rows);
         return new Buying(brought, (int) rows.stream().mapToInt(Row::weekend).distinct().count());
+    }
+
+    /** The row of each item that comes first by a day; of several the one that stands first. */
+    static Map<String, Row> first(List<Row> rows, ToIntFunction<Row> day) {
+        return rows.stream().collect(Collectors.toMap(
+                Row::item, row -> row, (a, b) -> day.applyAsInt(a) <= day.applyAsInt(b) ? a : b, LinkedHashMap::new));
     }
 
     /** The longest lead among the suppliers of each line that name themselves. */

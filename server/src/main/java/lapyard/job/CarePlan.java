@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
-import lapyard.plan.Tally;
 import lapyard.weekends.Step;
 
 /**
@@ -103,8 +102,7 @@ public record CarePlan(List<Task> tasks, List<String> unknown) {
 
     /** The day on which the last task of a step was done, as tallied, else as planned. */
     private static OptionalInt lastOf(JobSheet sheet, Bed bed, Step step) {
-        Map<String, Integer> done = new LinkedHashMap<>();
-        for (Tally.Done one : sheet.garden().people().tally().done()) done.put(one.task(), one.day());
+        Map<String, Integer> done = sheet.garden().people().tally().doneOn();
         return sheet.weekends().tasks().stream()
                 .filter(task -> task.work().step() == step && task.work().bed().equals(bed.id()))
                 .mapToInt(task -> Optional.ofNullable(done.get(task.work().id())).orElse(task.lastDay()))

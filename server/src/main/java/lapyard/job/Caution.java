@@ -7,7 +7,6 @@ import lapyard.construction.BedWork;
 import lapyard.ground.Underfoot;
 import lapyard.geometry.Measure;
 import lapyard.plan.BedNames;
-import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Preparation;
 import lapyard.plan.SurfaceKind;
@@ -36,7 +35,8 @@ public record Caution(String sheet, String text) {
             cautions.add(new Caution("saw", "Old boards: look for nails, grit and bolts before each cut; never saw, sand or burn"
                     + " timber treated with creosote or CCA."));
         }
-        cautions.add(new Caution("saw", "Treated timber: gloves, factory ends down, burn none of it." + sealed(works)));
+        cautions.add(new Caution("saw", "Treated timber: gloves, factory ends down, burn none of it."
+                + BedNames.sealed("Coat every cut end of", works.stream().map(BedWork::bed))));
         cautions.add(new Caution("load-in", "Over " + limit(garden) + " is not for one person; rollers or a sack truck for"
                 + " long boards, gloves and toe caps, bags not where a bed goes."));
         if (Set.of(Preparation.Soft.STRIP, Preparation.Soft.PADS).contains(garden.ground().preparation().soft())) {
@@ -59,11 +59,6 @@ public record Caution(String sheet, String text) {
         cautions.add(new Caution("fill", "Barrows: clear, level runs; never beside a wall that is not yet tied. A lined bed must drain:"
                 + " standing water drowns small children."));
         return cautions;
-    }
-
-    private static String sealed(List<BedWork> works) {
-        List<String> ids = works.stream().map(BedWork::bed).filter(bed -> bed.making().seal().wanted()).map(Bed::id).toList();
-        return ids.isEmpty() ? "" : " Coat every cut end of " + BedNames.where(ids) + ".";
     }
 
     /** What one person lifts. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
@@ -105,6 +106,11 @@ public record JobSheet(
     /** The cautions that stand on the sheets beside work that can hurt someone. */
     public List<Caution> cautions() {
         return Caution.of(garden, works());
+    }
+
+    /** Inside the walls, by {@code bed M}. */
+    public Map<String, Double> areasM2() {
+        return works().stream().collect(Collectors.toMap(work -> "bed " + work.bed().id(), work -> work.frame().inner().areaMm2() / 1e6));
     }
 
     /** As the beds are built, in their order. */

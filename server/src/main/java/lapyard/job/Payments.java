@@ -94,8 +94,7 @@ public record Payments(
 
     /** An order is paid where its first goods are needed: what is brought later comes on the same bill. */
     private static List<Due> dues(JobSheet sheet) {
-        Map<String, Buying.Row> first = new HashMap<>();
-        Buying.of(sheet).rows().forEach(row -> first.merge(row.item(), row, (a, b) -> a.orderDay() <= b.orderDay() ? a : b));
+        Map<String, Buying.Row> first = Buying.first(Buying.of(sheet).rows(), Buying.Row::orderDay);
         List<Due> dues = new ArrayList<>();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
         for (Slip.Order order : sheet.slip().orders()) {

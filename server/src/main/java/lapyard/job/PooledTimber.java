@@ -188,7 +188,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     }
 
     private static List<Tally.Board> told(Garden garden, Section section) {
-        return garden.people().tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
+        return garden.people().tally().boards(section.id());
     }
 
     private static List<Finding> findings(

@@ -3,7 +3,6 @@ package lapyard.job;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -59,9 +58,8 @@ public record PriceRequest(List<Row> rows, Optional<LocalDate> answerBy) {
     public static PriceRequest of(JobSheet sheet) {
         Catalogue catalogue = sheet.garden().goods().catalogue();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
-        Map<String, Buying.Row> first = new LinkedHashMap<>();
         List<Buying.Row> needs = Buying.of(sheet).rows();
-        needs.forEach(row -> first.merge(row.item(), row, (a, b) -> a.needDay() <= b.needDay() ? a : b));
+        Map<String, Buying.Row> first = Buying.first(needs, Buying.Row::needDay);
         List<Row> rows = new ArrayList<>();
         for (SlipLine line : sheet.slip().lines()) {
             if (line.packs().isEmpty() && line.cost().isPresent()) continue; // all of it is on hand

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 
 /**
  * Boards on hand shared out over buyers who each buy for themselves, so that all together pay little. Every board goes to one
@@ -161,14 +162,10 @@ final class RackSharing {
     }
 
     private static int[] less(int[] from, int[] taken) {
-        int[] left = from.clone();
-        for (int i = 0; i < left.length; i++) left[i] -= taken[i];
-        return left;
+        return IntStream.range(0, from.length).map(i -> from[i] - taken[i]).toArray();
     }
 
     private static int[] plus(int[] some, int[] more) {
-        int[] all = some.clone();
-        for (int i = 0; i < all.length; i++) all[i] += more[i];
-        return all;
+        return IntStream.range(0, some.length).map(i -> some[i] + more[i]).toArray();
     }
 }

@@ -59,7 +59,7 @@ public record SectionReplan(
         List<SectionReplan> sections = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(unknown(sheet));
         for (SectionCutting cutting : sheet.cutting()) {
-            List<Tally.Board> boards = tally.boards().stream().filter(board -> board.section().equals(cutting.section())).toList();
+            List<Tally.Board> boards = tally.boards(cutting.section());
             if (!boards.isEmpty()) section(cutting, boards, sheet.garden().imperial(), sections, findings);
         }
         return new All(sections, findings);

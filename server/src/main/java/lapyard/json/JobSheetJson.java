@@ -9,10 +9,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
@@ -177,9 +175,7 @@ public final class JobSheetJson {
     }
 
     public static ObjectNode slip(JobSheet sheet) {
-        Map<String, Double> areasM2 = new HashMap<>();
-        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
-        ObjectNode slip = SlipJson.of(sheet.slip(), areasM2, sheet.garden().imperial());
+        ObjectNode slip = SlipJson.of(sheet.slip(), sheet.areasM2(), sheet.garden().imperial());
         slip.put("examplePrices", sheet.garden().goods().catalogue().examplePrices());
         return slip;
     }

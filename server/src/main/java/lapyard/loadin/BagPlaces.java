@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground.KeepClear;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -37,10 +37,10 @@ final class BagPlaces {
     static Optional<List<Point>> of(Garden garden, double bagMm, Optional<Point> dropSpot, int wanted) {
         if (garden.ground().outline().isEmpty()) return Optional.empty();
         Outline yard = garden.ground().outline().get(0);
-        PreparedGeometry inside = PreparedGeometryFactory.prepare(area(yard.corners()).buffer(0));
+        PreparedGeometry inside = PreparedGeometryFactory.prepare(Jts.area(yard.corners()).buffer(0));
         List<Geometry> taken = new ArrayList<>();
-        garden.beds().forEach(bed -> taken.add(area(bed.inYard().corners()).buffer(BESIDE_BED_MM)));
-        for (GardenPath path : garden.paths()) taken.add(line(path.line()).buffer(path.widthMm() / 2));
+        garden.beds().forEach(bed -> taken.add(Jts.area(bed.inYard().corners()).buffer(BESIDE_BED_MM)));
+        for (GardenPath path : garden.paths()) taken.add(Jts.line(path.line()).buffer(path.widthMm() / 2));
         for (KeepClear kept : garden.ground().keepClear()) keptClear(kept).ifPresent(taken::add);
         Geometry all = taken.isEmpty() ? FACTORY.createPolygon() : CascadedPolygonUnion.union(taken);
         PreparedGeometry closed = PreparedGeometryFactory.prepare(all == null ? FACTORY.createPolygon() : all);
@@ -61,7 +61,7 @@ final class BagPlaces {
     }
 
     private static List<Point> grid(Outline yard, double bagMm) {
-        Envelope bounds = area(yard.corners()).getEnvelopeInternal();
+        Envelope bounds = Jts.area(yard.corners()).getEnvelopeInternal();
         double step = GRID_MM;
         while ((bounds.getWidth() / step + 1) * (bounds.getHeight() / step + 1) > MOST_TRIED) step *= 2;
         List<Point> middles = new ArrayList<>();
@@ -73,26 +73,10 @@ final class BagPlaces {
 
     private static Optional<Geometry> keptClear(KeepClear kept) {
         if (kept.shape().isEmpty()) return Optional.empty();
-        Geometry shape = kept.shape().size() > 2 ? area(kept.shape()).buffer(0) : line(kept.shape());
-        if (kept.leafMm() > 0) shape = FACTORY.createPoint(coordinate(kept.shape().get(0)));
+        Geometry shape = Jts.thing(kept.leafMm() > 0 ? kept.shape().subList(0, 1) : kept.shape());
+        if (kept.leafMm() == 0 && kept.shape().size() > 2) shape = shape.buffer(0);
         // a bag on a cover or in a gate's way is in the way whatever the clearance
         return Optional.of(shape.buffer(Math.max(100, kept.clearanceMm() + kept.leafMm())));
-    }
-
-    private static Geometry area(List<Point> corners) {
-        Coordinate[] ring = new Coordinate[corners.size() + 1];
-        for (int i = 0; i < ring.length; i++) ring[i] = coordinate(corners.get(i % corners.size()));
-        return FACTORY.createPolygon(ring);
-    }
-
-    private static Geometry line(List<Point> points) {
-        return points.size() == 1
-                ? FACTORY.createPoint(coordinate(points.get(0)))
-                : FACTORY.createLineString(points.stream().map(BagPlaces::coordinate).toArray(Coordinate[]::new));
-    }
-
-    private static Coordinate coordinate(Point point) {
-        return new Coordinate(point.x(), point.y());
     }
 
     private static Geometry square(Point middle, double side) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Many beds in few words. */
 public final class BedNames {
@@ -17,6 +18,12 @@ public final class BedNames {
     /** Where a finding about these beds stands: {@code bed M}, {@code beds 01-40, X}. */
     public static String where(List<String> ids) {
         return (ids.size() == 1 ? "bed " : "beds ") + compact(inOrder(ids));
+    }
+
+    /** Said of the beds whose cut ends are sealed, with their names after it; empty where there is none. */
+    public static String sealed(String said, Stream<Bed> beds) {
+        List<String> ids = beds.filter(bed -> bed.making().seal().wanted()).map(Bed::id).toList();
+        return ids.isEmpty() ? "" : " " + said + " " + where(ids) + ".";
     }
 
     /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */

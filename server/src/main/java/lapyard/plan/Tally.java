@@ -1,9 +1,12 @@
 package lapyard.plan;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * What has really been done, cut and bought so far. It is never moved by a new plan: the rest is planned round it.
@@ -47,6 +50,16 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
      * @param paid    for all of them, delivery left out; empty where it was not tallied
      */
     public record Bought(String item, String pack, int count, int arrived, Optional<BigDecimal> paid) {}
+
+    /** The boards of a section that are told of. */
+    public List<Board> boards(String section) {
+        return boards.stream().filter(board -> board.section().equals(section)).toList();
+    }
+
+    /** The day on which each task was done, by its id. */
+    public Map<String, Integer> doneOn() {
+        return done.stream().collect(Collectors.toMap(Done::task, Done::day, (first, last) -> last, LinkedHashMap::new));
+    }
 
     public boolean isEmpty() {
         return day == 0 && done.isEmpty() && boards.isEmpty() && bought.isEmpty();

@@ -15,7 +15,7 @@ import lapyard.exchange.Table.Column;
 import lapyard.exchange.Table.Form;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
-import lapyard.geometry.Point;
+import lapyard.geometry.Outline;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
@@ -143,11 +143,9 @@ public final class GardenTables {
                 new Column("Timber " + Measure.METRES.unit(imperial), Form.THREE_DECIMALS, 11), new Column("Mass " + Measure.KG.unit(imperial), Form.ONE_DECIMAL, 11), new Column("Loose soil " + Measure.CUBIC_METRES.unit(imperial), Form.THREE_DECIMALS, 11)));
         for (JobSheet.BedSheet each : sheet.beds()) {
             Bed bed = each.work().bed();
-            List<Point> corners = bed.outline().corners();
-            double wide = corners.stream().mapToDouble(Point::x).max().orElse(0) - corners.stream().mapToDouble(Point::x).min().orElse(0);
-            double deep = corners.stream().mapToDouble(Point::y).max().orElse(0) - corners.stream().mapToDouble(Point::y).min().orElse(0);
+            Outline box = bed.outline().box();
             table.row(Cell.of(bed.id()), Cell.of(bed.name().equals(bed.id()) ? "" : bed.name()), Cell.of(bed.type()), length(bed.placement().at().x()),
-                    length(bed.placement().at().y()), Cell.of(BigDecimal.valueOf(bed.placement().turnDeg())), length(wide), length(deep), length(bed.heightMm()),
+                    length(bed.placement().at().y()), Cell.of(BigDecimal.valueOf(bed.placement().turnDeg())), length(box.sideMm(0)), length(box.sideMm(1)), length(bed.heightMm()),
                     Cell.of(bed.courses()), Cell.of(bed.stage()), amount(each, QuantityKind.TIMBER_LENGTH, "m"), amount(each, QuantityKind.TIMBER_MASS, "kg"),
                     amount(each, QuantityKind.SOIL_LOOSE, "m3"));
         }

@@ -122,8 +122,7 @@ final class JobPrint {
 
     private static String waits(Weekends weekends, Map<String, Weekends.Task> tasks, Weekends.Day last) {
         Map<String, Set<String>> why = new LinkedHashMap<>();
-        for (Weekends.Wait wait : weekends.waits()) {
-            if (wait.fromDay() > last.number() || last.number() >= wait.toDay()) continue;
+        for (Weekends.Wait wait : weekends.waits(last)) {
             GardenTask task = tasks.get(wait.task()).work();
             why.computeIfAbsent(wait.why().split(",")[0], key -> new TreeSet<>()).add(task.bed().isEmpty() ? task.place() : task.bed());
         }

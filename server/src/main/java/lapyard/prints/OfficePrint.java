@@ -31,7 +31,7 @@ final class OfficePrint {
             }
         }
         return OfficeSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), OrderPrint.areasM2(sheet), boards, ask.bench(sheet.garden().imperial()));
+                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), sheet.areasM2(), boards, ask.bench(sheet.garden().imperial()));
     }
 
     private static OfficeSheets.Boards boards(String name, SectionCutting cutting, Optional<SawAdvice> advice, CurrencyUnit currency) {

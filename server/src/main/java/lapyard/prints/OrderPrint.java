@@ -2,7 +2,6 @@ package lapyard.prints;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,13 +29,6 @@ public final class OrderPrint {
         return SlipSheets.pages(
                 sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), sheet.garden().goods().catalogue().examplePrices(), today(ask),
                 ask.bench(sheet.garden().imperial()));
-    }
-
-    /** Inside the walls, by {@code bed M}. */
-    static Map<String, Double> areasM2(JobSheet sheet) {
-        Map<String, Double> areasM2 = new HashMap<>();
-        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
-        return areasM2;
     }
 
     static List<Page> loadIn(JobSheet sheet, PrintAsk ask) {
@@ -93,7 +85,7 @@ public final class OrderPrint {
     }
 
     private static String planted(JobSheet sheet, boolean imperial) {
-        return Measure.SQUARE_METRES.written(areasM2(sheet).values().stream().mapToDouble(Double::doubleValue).sum(), 1, imperial);
+        return Measure.SQUARE_METRES.written(sheet.areasM2().values().stream().mapToDouble(Double::doubleValue).sum(), 1, imperial);
     }
 
     private static String weekends(JobSheet sheet) {

@@ -10,6 +10,7 @@ import lapyard.diagrams.BedRegister.Row;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
+import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.BedSheet;
@@ -54,11 +55,8 @@ final class RegisterPrint {
     }
 
     static String size(Bed bed, boolean imperial) {
-        double left = bed.outline().corners().stream().mapToDouble(Point::x).min().orElse(0);
-        double right = bed.outline().corners().stream().mapToDouble(Point::x).max().orElse(0);
-        double front = bed.outline().corners().stream().mapToDouble(Point::y).min().orElse(0);
-        double back = bed.outline().corners().stream().mapToDouble(Point::y).max().orElse(0);
-        return Length.written(right - left, imperial) + " × " + Length.written(back - front, imperial) + " × "
+        Outline box = bed.outline().box();
+        return Length.written(box.sideMm(0), imperial) + " × " + Length.written(box.sideMm(1), imperial) + " × "
                 + Length.written(bed.heightMm(), imperial);
     }
 

@@ -84,6 +84,11 @@ public record Weekends(
     /** From the day on which {@code after} is done to the first on which {@code task} may begin. */
     public record Wait(String task, String after, String why, int fromDay, int toDay) {}
 
+    /** What is still waited for when a day is over. */
+    public List<Wait> waits(Day after) {
+        return waits.stream().filter(wait -> wait.fromDay() <= after.number() && after.number() < wait.toDay()).toList();
+    }
+
     /** First day of each task by its id. */
     public Map<String, Task> byId() {
         Map<String, Task> tasks = new java.util.LinkedHashMap<>();

@@ -16,6 +16,7 @@ import lapyard.construction.SlatCut;
 import lapyard.construction.Strip;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;

@@ -1,9 +1,8 @@
-package lapyard.diagrams;
+package lapyard.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lapyard.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -14,24 +13,25 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Between our points and the geometry library's. */
-final class Jts {
+public final class Jts {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private Jts() {}
 
-    static Geometry area(List<Point> ring) {
+    public static Polygon area(List<Point> ring) {
         List<Point> closed = new ArrayList<>(ring);
         closed.add(ring.get(0));
         return FACTORY.createPolygon(coordinates(closed));
     }
 
     /** A point, a line or an area, by the number of points. */
-    static Geometry thing(List<Point> points) {
-        return switch (points.size()) {
-            case 1 -> FACTORY.createPoint(coordinates(points)[0]);
-            case 2 -> FACTORY.createLineString(coordinates(points));
-            default -> area(points);
-        };
+    public static Geometry thing(List<Point> points) {
+        return points.size() > 2 ? area(points) : line(points);
+    }
+
+    /** A line, or the place of a single point. */
+    public static Geometry line(List<Point> points) {
+        return points.size() == 1 ? FACTORY.createPoint(coordinates(points)[0]) : FACTORY.createLineString(coordinates(points));
     }
 
     private static Coordinate[] coordinates(List<Point> points) {
@@ -39,7 +39,7 @@ final class Jts {
     }
 
     /** The outer ring of the largest area in it; empty where it has none. */
-    static Optional<List<Point>> largestRing(Geometry geometry) {
+    public static Optional<List<Point>> largestRing(Geometry geometry) {
         Polygon largest = null;
         for (int i = 0; i < geometry.getNumGeometries(); i++) {
             if (geometry.getGeometryN(i) instanceof Polygon part
@@ -55,12 +55,12 @@ final class Jts {
     }
 
     /** What two shapes share, found where plain overlay would lose its way too. */
-    static Geometry common(Geometry one, Geometry other) {
+    public static Geometry common(Geometry one, Geometry other) {
         return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
     }
 
     /** The rings of each polygon of a shape, the outer one first. */
-    static List<List<List<Point>>> areas(Geometry shape) {
+    public static List<List<List<Point>>> areas(Geometry shape) {
         List<List<List<Point>>> areas = new ArrayList<>();
         for (Object one : PolygonExtracter.getPolygons(shape)) {
             Polygon polygon = (Polygon) one;
@@ -74,7 +74,8 @@ final class Jts {
         return areas;
     }
 
-    private static List<Point> points(LineString ring) {
+    /** The corners of a closed ring, each once. */
+    public static List<Point> points(LineString ring) {
         List<Point> points = new ArrayList<>();
         Coordinate[] corners = ring.getCoordinates();
         for (int i = 0; i + 1 < corners.length; i++) {
