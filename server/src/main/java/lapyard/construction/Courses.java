@@ -2,7 +2,6 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Lengths;
@@ -132,7 +131,7 @@ final class Courses {
         int parts = wall.seamsMm().size() + 1;
         for (int i = 0; i < parts; i++) {
             PieceEnd end = i < parts - 1 ? PieceEnd.seam(wall.seamsMm().get(i)) : run.end();
-            String part = parts == 1 ? "" : partLetter(i);
+            String part = parts == 1 ? "" : Bed.smallLetter(i);
             double from = Math.min(start.outerMm(), start.innerMm());
             pieces.add(new Piece(
                     bed.id() + "-" + course + letter + part,
@@ -148,11 +147,6 @@ final class Courses {
             if (i < parts - 1) seams.add(new Seam(course, letter, end.outerMm()));
             start = end;
         }
-    }
-
-    /** a, b ... z, aa, ab ... */
-    static String partLetter(int i) {
-        return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
     }
 
     private static void seamNotes(Bed bed, List<Seam> seams, List<Finding> findings) {

@@ -117,7 +117,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
         int parts = parts(lengthMm, usableMm);
         for (int i = 0; i < parts; i++) {
-            String part = parts == 1 ? "" : Courses.partLetter(i);
+            String part = parts == 1 ? "" : Bed.smallLetter(i);
             strips.add(new Strip(id + part, use, part(lengthMm, parts)));
         }
     }

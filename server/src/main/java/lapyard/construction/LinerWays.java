@@ -119,7 +119,7 @@ public final class LinerWays {
         List<LinerPiece> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             parts.add(new LinerPiece(
-                    whole.id() + Courses.partLetter(i), whole.wall(),
+                    whole.id() + Bed.smallLetter(i), whole.wall(),
                     new Rectangle(0, 0, each - lap, whole.floor().depthMm()), each, whole.heightMm(), whole.layingOrder()));
         }
         return List.of(parts);
@@ -151,7 +151,7 @@ public final class LinerWays {
             double length = to - at;
             if (length < Math.max(lap, 1) - 1e-6 || to > end + 1e-6) return List.of();
             double size = Lengths.toTenth(length + low + high);
-            cut.add(new LinerPiece(whole.id() + Courses.partLetter(i), "", across
+            cut.add(new LinerPiece(whole.id() + Bed.smallLetter(i), "", across
                             ? new Rectangle(at, floor.y(), length, floor.depthMm())
                             : new Rectangle(floor.x(), at, floor.widthMm(), length), across ? size : whole.widthMm(), across ? whole.heightMm() : size, whole.layingOrder()));
             at = to;

@@ -128,7 +128,7 @@ final class BenchSheet {
             shapes.addAll(stamp());
             shapes.addAll(draft.shapes());
             shapes.add(line(frame.left(), frame.high() - FOOT, frame.right(), frame.high() - FOOT, Inks.NARROW));
-            shapes.add(fitted(frame.left() + GAP, frame.high() - 1.9, caution, 2.7, TypeSize.LEAST, false,
+            shapes.add(fitted(frame.left() + GAP, frame.high() - 1.9, caution, 2.7, false,
                     frame.width() - 2 * GAP));
             pages.add(new Page(
                     draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes, draft.kinds()));
@@ -150,7 +150,7 @@ final class BenchSheet {
         String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(text(left, first, kind, large, true));
-        shapes.add(fitted(left, second, draft.about(), 3.6, TypeSize.LEAST, false, room * 0.68));
+        shapes.add(fitted(left, second, draft.about(), 3.6, false, room * 0.68));
         shapes.add(end(right, first, sheet, 5, true));
         String named = garden.isBlank() ? "Garden" : garden;
         double small = fitting(named, 4, TypeSize.LEAST, true, wide);
@@ -185,9 +185,9 @@ final class BenchSheet {
         return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
     }
 
-    /** As large as fits the width, from {@code most} down to {@code least}; there its end is cut off. */
-    Shape fitted(double x, double y, String words, double most, double least, boolean bold, double widthMm) {
-        double size = fitting(words, most, least, bold, widthMm);
+    /** As large as fits the width, from {@code most} down to the least size of type; there its end is cut off. */
+    Shape fitted(double x, double y, String words, double most, boolean bold, double widthMm) {
+        double size = fitting(words, most, TypeSize.LEAST, bold, widthMm);
         return text(x, y, TextMeasure.cut(words, size, bold, widthMm), size, bold);
     }
 

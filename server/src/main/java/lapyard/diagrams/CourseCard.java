@@ -227,7 +227,7 @@ final class CourseCard {
         String words = (group.size() == 1 ? "Course " : "Courses ") + numbers
                 + (ground ? group.size() == 1 ? ", on the ground" : ": 1 on the ground" : "")
                 + (rim ? group.size() == 1 && !ground ? ", the rim" : ", " + work.bed().courses() + " the rim" : "");
-        shapes.add(sheet.fitted(room.left(), room.low() - 2.2, words, TypeSize.ARMS_LENGTH, TypeSize.LEAST, true,
+        shapes.add(sheet.fitted(room.left(), room.low() - 2.2, words, TypeSize.ARMS_LENGTH, true,
                 room.width()));
         View view = View.centred(scale, extent(), room);
         CourseRing ring = new CourseRing(work, group.get(0), frame(), view, sheet.inks, sheet.imperial, lifting);
@@ -289,7 +289,7 @@ final class CourseCard {
     }
 
     private void cell(List<Shape> shapes, double x, double base, String words, double size, boolean bold, double width) {
-        shapes.add(sheet.fitted(x, base, words, size, TypeSize.LEAST, bold, width - 0.8));
+        shapes.add(sheet.fitted(x, base, words, size, bold, width - 0.8));
     }
 
     private static String words(PieceEnd end) {

@@ -107,7 +107,7 @@ public final class JobPage {
             for (int i = 0; i < weekends.size(); i++) {
                 double x = left + NAMES + i * wide + 0.8;
                 shapes.add(sheet.text(x, top + 5.4, weekends.get(i).number(), 6, true));
-                shapes.add(sheet.fitted(x, top + 10, weekends.get(i).dates(), 3.2, TypeSize.LEAST, false, wide - 1.4));
+                shapes.add(sheet.fitted(x, top + 10, weekends.get(i).dates(), 3.2, false, wide - 1.4));
             }
             shapes.add(sheet.line(left, top + HEAD + 4.6, left + NAMES + wide * weekends.size(), top + HEAD + 4.6, Inks.WIDE));
             return shapes;

@@ -301,7 +301,7 @@ public final class PlanDrawing {
         }
         List<Panel.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < snags.count(); i++) {
-            pieces.add(panel.snag(PlanSnags.letter(i), snags.words(i)));
+            pieces.add(panel.snag(Bed.smallLetter(i), snags.words(i)));
         }
         Panel.Piece heading = panel.heading("Snags");
         Panel.Piece rest = panel.words(snags.count() + " more in the list of snags", 1);

@@ -2,7 +2,6 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.drawing.Shape;
@@ -31,11 +30,6 @@ final class PlanSnags {
         return snags.size();
     }
 
-    /** a, b ... z, aa, ab ... */
-    static String letter(int i) {
-        return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
-    }
-
     String words(int i) {
         Finding snag = snags.get(i);
         return (snag.where().isBlank() ? "" : snag.place().words() + ": ") + words.text(snag);
@@ -48,7 +42,7 @@ final class PlanSnags {
             Place where = FindingList.singles(List.of(snags.get(i))).get(0).place();
             Optional<Bed> bed = where.ids(What.BED).stream().findFirst().map(beds::get);
             if (bed.isPresent()) {
-                String letter = letter(i);
+                String letter = Bed.smallLetter(i);
                 Point at = place(bed.get(), where.only(What.WALL), view);
                 labels.first(near(at), plate -> true)
                         .ifPresent(plate -> shapes.addAll(sign(letter, plate.centre(), inks)));

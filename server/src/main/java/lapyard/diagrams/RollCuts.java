@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
 
@@ -72,12 +73,7 @@ record RollCuts(List<Cut> cuts, List<Box> remnants) {
     private static Optional<Double> place(Box part, List<Placed> pieces, boolean across) {
         double low = across ? part.low() : part.left();
         double high = across ? part.high() : part.right();
-        List<Double> places = new ArrayList<>();
-        for (Placed piece : pieces) {
-            places.add(start(piece, across));
-            places.add(end(piece, across));
-        }
-        return places.stream()
+        return pieces.stream().flatMap(piece -> Stream.of(start(piece, across), end(piece, across)))
                 .sorted()
                 .filter(at -> at > low + SAME && at < high - SAME)
                 .filter(at -> pieces.stream().noneMatch(piece -> start(piece, across) < at - SAME && end(piece, across) > at + SAME))

@@ -250,7 +250,7 @@ final class SawBars {
         // the place of the first trim stands over the bar's start and reaches back over the label's column
         double fromWide = LABEL - 6;
         if (TextMeasure.widthMm(from, TypeSize.LEAST, false) > fromWide) from = from.replaceFirst("^rack ", "");
-        shapes.add(sheet.fitted(x, top - 1.4, from, 3.2, TypeSize.LEAST, false, fromWide));
+        shapes.add(sheet.fitted(x, top - 1.4, from, 3.2, false, fromWide));
     }
 
     /** A stock length bought is called by its length, which stands there already. */

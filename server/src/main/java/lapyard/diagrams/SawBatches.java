@@ -117,7 +117,7 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
                 } else {
                     shapes.add(sheet.tick(x, y + 2.5, TypeSize.TICK));
                     double room = chip.width() - TypeSize.TICK - 2.5;
-                    shapes.add(sheet.fitted(x + TypeSize.TICK + 1, y, chip.mark(), MARK, TypeSize.LEAST, true, room));
+                    shapes.add(sheet.fitted(x + TypeSize.TICK + 1, y, chip.mark(), MARK, true, room));
                 }
                 x += chip.width();
             }

@@ -63,9 +63,7 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
         double a = (xd * yy - yd * xy) / det;
         double b = (yd * xx - xd * xy) / det;
         double c = drop - a * x - b * y;
-        List<Double> residuals = new ArrayList<>();
-        for (Ground.Level level : levels) residuals.add(level.dropMm() - (a * level.at().x() + b * level.at().y() + c));
-        return Optional.of(new Fall(a, b, c, residuals));
+        return Optional.of(new Fall(a, b, c, levels.stream().map(level -> level.dropMm() - (a * level.at().x() + b * level.at().y() + c)).toList()));
     }
 
     /** What is wrong with the readings: too few, all in a line, or one off the plane. None for no readings at all. */

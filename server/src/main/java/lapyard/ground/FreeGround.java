@@ -16,7 +16,6 @@ import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * The ground of a yard on which beds may stand and people may walk, before any bed is laid out.
@@ -85,8 +84,7 @@ public record FreeGround(
             ring.add(ring.get(0));
             lines.add(ring);
         }
-        List<Outline> within = new ArrayList<>();
-        for (Polygon part : Shapes.polygons(Shapes.offset(yard, -marginMm))) within.addAll(Shapes.outlines(part));
+        List<Outline> within = Shapes.outlines(Shapes.offset(yard, -marginMm));
         return new FreeGround(garden.ground().outline().get(0), within, kept, lines, standing, gate.isPresent() ? gate : door, leaf, tap);
     }
 

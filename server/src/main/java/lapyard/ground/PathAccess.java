@@ -17,7 +17,6 @@ import lapyard.plan.WayOut;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** Paths against a standard: width, narrowest place, gradients, turning and passing places. */
@@ -151,11 +150,8 @@ final class PathAccess {
         if (site.yard().isPresent()) ground = Shapes.common(ground, site.yard().get());
         List<Geometry> standing = site.standingNear(ground);
         if (!standing.isEmpty()) ground = Shapes.less(ground, Shapes.union(standing));
-        double widest = 0;
-        for (Polygon part : Shapes.polygons(ground)) {
-            widest = Math.max(widest, 2 * new MaximumInscribedCircle(part, CIRCLE_TO_MM).getRadiusLine().getLength());
-        }
-        return widest;
+        return Shapes.polygons(ground).stream()
+                .mapToDouble(part -> 2 * new MaximumInscribedCircle(part, CIRCLE_TO_MM).getRadiusLine().getLength()).max().orElse(0);
     }
 
     /** Ends and meetings with other paths are where two can pass. */

@@ -90,9 +90,7 @@ final class Reach {
     }
 
     private static double distance(Coordinate place, List<LineSegment> segments) {
-        double least = Double.POSITIVE_INFINITY;
-        for (LineSegment segment : segments) least = Math.min(least, segment.distance(place));
-        return least;
+        return segments.stream().mapToDouble(segment -> segment.distance(place)).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     private static double toRing(Coordinate place, Coordinate[] ring) {

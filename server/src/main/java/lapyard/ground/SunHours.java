@@ -90,8 +90,7 @@ public record SunHours(
     private static SunHours of(Garden garden, SunDay day, Optional<Fall> fall) {
         List<SunPath.Look> looks = SunPath.looks(day, garden.ground().northDeg(), STEP_MINUTES);
         Shade shade = new Shade(garden.ground().tall(), fall);
-        List<BedSun> beds = new ArrayList<>();
-        for (Bed bed : garden.beds()) beds.add(bed(bed, looks, shade, fall));
+        List<BedSun> beds = garden.beds().stream().map(bed -> bed(bed, looks, shade, fall)).toList();
         List<Cell> cells = new ArrayList<>();
         double cell = LEAST_CELL_MM;
         if (!garden.ground().outline().isEmpty()) {

@@ -1,7 +1,9 @@
 package lapyard.ground;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
@@ -74,18 +76,15 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
 
     /** How deep the shape reaches into the bed: the furthest of its corners from the bed's edge. */
     private double overlapMm(Lot lot) {
-        double deepest = 0;
-        for (Coordinate corner : Shapes.common(lot.area(), shape).getCoordinates()) {
-            deepest = Math.max(deepest, lot.area().getBoundary().distance(Shapes.FACTORY.createPoint(corner)));
-        }
-        return deepest;
+        Geometry edge = lot.area().getBoundary();
+        return Arrays.stream(Shapes.common(lot.area(), shape).getCoordinates())
+                .mapToDouble(corner -> edge.distance(Shapes.FACTORY.createPoint(corner))).max().orElse(0);
     }
 
     private static Geometry shape(KeepClear kept) {
         return switch (kept.shape().size()) {
             case 0 -> Shapes.FACTORY.createPoint();
-            case 1 -> Shapes.FACTORY.createPoint(Shapes.coordinate(kept.shape().get(0)));
-            case 2 -> Shapes.line(kept.shape());
+            case 1, 2 -> Jts.line(kept.shape());
             default -> Shapes.area(new Outline(kept.shape()));
         };
     }

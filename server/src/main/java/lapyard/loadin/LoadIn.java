@@ -99,8 +99,7 @@ public record LoadIn(
     public static LoadIn of(Garden garden, Lifting lifting, List<Coming> coming, List<Wheeled> wheeled) {
         WayIn way = garden.terms().wayIn();
         List<Finding> findings = new ArrayList<>();
-        List<Drop> drops = new ArrayList<>();
-        for (Coming one : coming) drops.add(drop(one, way, findings));
+        List<Drop> drops = coming.stream().map(one -> drop(one, way, findings)).toList();
         List<Load> all = drops.stream().flatMap(drop -> drop.loads().stream()).toList();
         List<Lift> lifts = lifts(all, lifting);
         Optional<Load> longest = all.stream()

@@ -101,9 +101,7 @@ public record Apart(
 
     /** What the choice depends on; whose it is makes no difference. */
     private static List<Object> alike(List<Wanted> wanted) {
-        List<Object> alike = new ArrayList<>();
-        for (Wanted one : wanted) alike.add(one.ways().stream().map(way -> List.of(way.item(), way.cost(), way.packs())).toList());
-        return alike;
+        return wanted.stream().map(one -> (Object) one.ways().stream().map(way -> List.of(way.item(), way.cost(), way.packs())).toList()).toList();
     }
 
     private static BigDecimal goodsAtLeast(List<Wanted> wanted) {

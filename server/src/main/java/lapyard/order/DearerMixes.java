@@ -3,7 +3,6 @@ package lapyard.order;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,9 +44,7 @@ final class DearerMixes {
     static List<List<BigInteger>> of(List<Pack> packs, BigDecimal need, BigDecimal limit) {
         DearerMixes search = new DearerMixes(packs, need, limit);
         if (need.signum() > 0) search.from(0, need, BigDecimal.ZERO);
-        List<List<BigInteger>> mixes = new ArrayList<>();
-        for (int[] mix : search.found.values()) mixes.add(Arrays.stream(mix).mapToObj(BigInteger::valueOf).toList());
-        return mixes;
+        return search.found.values().stream().map(mix -> Arrays.stream(mix).mapToObj(BigInteger::valueOf).toList()).toList();
     }
 
     private void from(int k, BigDecimal left, BigDecimal cost) {

@@ -290,9 +290,8 @@ final class SupplierChoice {
                 reduced[k] = ways.stream().mapToLong(way -> reduced(way, share)).toArray();
                 restLeast[k] = restLeast[k + 1] + reduced[k][0];
                 for (int s = 0; s < charging.size(); s++) {
-                    long most = 0;
-                    for (Way way : ways) most = Math.max(most, way.spend()[s]);
-                    restMost[k][s] = restMost[k + 1][s] + most;
+                    int supplier = s;
+                    restMost[k][s] = restMost[k + 1][s] + ways.stream().mapToLong(way -> way.spend()[supplier]).max().orElse(0);
                 }
             }
         }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import lapyard.catalogue.Section;
@@ -146,6 +147,11 @@ public record Bed(
     /** A, B... Z, AA, AB... for side 0, 1, ... */
     public static String wallLetter(int side) {
         return side < 26 ? String.valueOf((char) ('A' + side)) : wallLetter(side / 26 - 1) + wallLetter(side % 26);
+    }
+
+    /** a, b ... z, aa, ab ... */
+    public static String smallLetter(int i) {
+        return wallLetter(i).toLowerCase(Locale.ROOT);
     }
 
     /** Letters of all walls, in order. */

@@ -90,8 +90,8 @@ final class MerchantPrint {
 
     private static List<String> row(MerchantOffers offers, String what, Function<MerchantOffers.Merchant, Optional<BigDecimal>> cost, Optional<BigDecimal> best, String from) {
         List<String> row = new ArrayList<>(List.of(what));
-        offers.merchants().forEach(one -> row.add(cost.apply(one).map(BigDecimal::toPlainString).orElse("no price")));
-        row.add(best.map(BigDecimal::toPlainString).orElse("no price"));
+        offers.merchants().forEach(one -> row.add(SlipSheets.cost(cost.apply(one))));
+        row.add(SlipSheets.cost(best));
         row.add(from);
         return row;
     }

@@ -1,10 +1,9 @@
 package lapyard.prints;
 
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.ListSheets;
+import lapyard.diagrams.SlipSheets;
 import lapyard.drawing.Page;
 import lapyard.job.JobSheet;
 import lapyard.job.Payments;
@@ -45,13 +44,9 @@ final class MoneyPrint {
     static ListSheets bought(ListSheets sheets, Payments payments) {
         return sheets.table("Bought against planned, in " + payments.currency().getCode(), List.of(new Column("goods", 0.25, true), new Column("planned", 0.24, false),
                 new Column("cost", 0.09, false), new Column("bought", 0.22, false), new Column("paid", 0.12, true), new Column("over", 0.08, true)), payments.bought().stream()
-                .map(line -> List.of(line.label(), line.packs().isEmpty() ? "not planned" : line.packs(), plain(line.planned()), line.bought(),
-                        line.bought().isEmpty() ? "" : plain(line.paid()) + (line.told() || line.paid().isEmpty() ? "" : ", as listed"),
+                .map(line -> List.of(line.label(), line.packs().isEmpty() ? "not planned" : line.packs(), SlipSheets.cost(line.planned()), line.bought(),
+                        line.bought().isEmpty() ? "" : SlipSheets.cost(line.paid()) + (line.told() || line.paid().isEmpty() ? "" : ", as listed"),
                         line.bought().isEmpty() ? "" : line.over().map(over -> (over.signum() > 0 ? "+" : "") + over.toPlainString()).orElse("")))
                 .toList());
-    }
-
-    private static String plain(Optional<BigDecimal> amount) {
-        return amount.map(BigDecimal::toPlainString).orElse("no price");
     }
 }

@@ -191,9 +191,7 @@ public final class WorkList {
         int strips = load.work().bottom().strips().size();
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
         if (!bed.inside().base().slatted() || slats + strips == 0) return last;
-        boolean coated = last.step() == Step.COAT;
-        List<After> after = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
-                coated ? "finish dries, and is hidden by the base" : "walls stand")));
+        List<After> after = dried(last, crew.waits().coatGapHours(), "base");
         if (load.stripMinutes() > 0) {
             GardenTask cut = new GardenTask(Step.STRIPS.task(bed.id()), "saw", bed.id(), Step.STRIPS, 0, Step.STRIPS.label,
                     List.of(Share.alone(load.stripMinutes())), false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
@@ -207,12 +205,17 @@ public final class WorkList {
                 List.of("drain gaps are hidden by the liner: look at them now"));
     }
 
+    /** Once the walls stand, and their finish is dry where they have one; what comes next hides it. */
+    private static List<After> dried(GardenTask walls, double hours, String next) {
+        boolean coated = walls.step() == Step.COAT;
+        return new ArrayList<>(List.of(new After(walls.id(), coated ? wholeDays(hours) : 0,
+                coated ? "finish dries, and is hidden by the " + next : "walls stand")));
+    }
+
     private GardenTask lined(BedLoad load, GardenTask finish, GardenTask last) {
         double liner = load.amount(QuantityKind.LINER_AREA);
         if (liner <= 0) return last;
-        boolean coated = finish.step() == Step.COAT;
-        List<After> after = new ArrayList<>(List.of(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
-                coated ? "finish dries, and is hidden by the liner" : "walls stand")));
+        List<After> after = dried(finish, crew.waits().beforeLinerHours(), "liner");
         if (last != finish) after.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
         return add(load, Step.LINER, Step.LINER.label, liner * crew.minutes(Rate.LINER), after, List.of(Measure.SQUARE_METRES.written(liner, 1, imperial)), List.of());
     }
