@@ -2,6 +2,8 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -10,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
@@ -21,20 +24,30 @@ import lapyard.cutting.CuttingResult;
 import lapyard.order.Ordering;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.plan.SearchLength;
 import org.joda.money.CurrencyUnit;
 
 /**
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
  * with which all beds' timber of a section, their ties, plates, screws and seal cost least together, with no more joints that
- * nothing stands behind than the usual ways have; the usual way where that is no dearer. Walls alike are joined alike. Each kind of wall in turn is tried every way until a round changes nothing; the
- * number of tries is bounded.
+ * nothing stands behind than the usual ways have; the usual way where that is no dearer. Walls alike are joined alike. Each kind of
+ * wall in turn is tried every way until a round changes nothing, in a long search two kinds together after that; the number of
+ * tries is bounded, and the order in which the garden names its beds changes nothing.
  */
 final class Joining {
-    /** Cuttings tried for one section; one whose bound rules it out takes well under a millisecond. */
-    private static final int MOST_TRIES = 48;
+    /** Timbers in all cuttings tried for one section; one cutting whose bound rules it out takes well under a millisecond. */
+    private static final int MOST_TIMBERS = 40_000;
+
+    private static final int LEAST_TRIES = 48;
+    private static final int MOST_TRIES = 200;
 
     /** Walls that can be joined the same ways. */
     private record Kind(List<SeamSplit> ways, int courses) {}
+
+    /** Those of the fewest timbers first. */
+    private static final Comparator<Map.Entry<Kind, List<At>>> IN_TURN = Comparator
+            .<Map.Entry<Kind, List<At>>>comparingInt(kind -> kind.getValue().size() * kind.getKey().courses())
+            .thenComparing(kind -> kind.getKey().toString());
 
     private record At(Bed bed, int side) {}
 
@@ -44,7 +57,7 @@ final class Joining {
     private final CuttingProblem saw;
     private final boolean graded;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
-    private final Map<Kind, Integer> chosen = new HashMap<>();
+    private final Map<Kind, Integer> chosen = new LinkedHashMap<>();
     /** Keeps the last result of each bed only: a try changes the walls of one kind, and all tries would not fit in memory. */
     private final Map<String, Built> built = new HashMap<>();
     private final Map<List<Object>, BigDecimal> prices = new HashMap<>();
@@ -72,9 +85,9 @@ final class Joining {
             for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boards)) {
                 Kind kind = new Kind(liftable(bed, wall), bed.courses());
                 walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall.side()));
-                chosen.put(kind, 0);
             }
         }
+        walls.entrySet().stream().sorted(IN_TURN).forEach(kind -> chosen.put(kind.getKey(), 0));
     }
 
     /** Without ways that make a part which two people may not lift, unless the usual way does so too. */
@@ -104,7 +117,7 @@ final class Joining {
         Map<String, Map<Integer, SeamSplit>> joined = new HashMap<>();
         bySection.forEach((section, beds) -> {
             Joining joining = new Joining(garden, section, beds);
-            if (joining.walls.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
+            if (joining.chosen.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
                 joining.settle(looking);
                 joined.putAll(joining.choice());
             }
@@ -124,57 +137,93 @@ final class Joining {
     static Ways alone(Garden garden, Bed bed, int most, SearchOptions looking) {
         Joining joining = new Joining(garden.withBeds(List.of(bed)), bed.section(), List.of(bed));
         long count = 1;
-        for (Kind kind : joining.walls.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
+        for (Kind kind : joining.chosen.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
         if (count > most) {
             joining.settle(looking);
             return new Ways(Stream.of(Map.<Integer, SeamSplit>of(), joining.choice().getOrDefault(bed.id(), Map.of())).distinct().toList(), false);
         }
         List<Map<Integer, SeamSplit>> joined = new ArrayList<>();
         for (int way = 0; way < count; way++) {
-            int rest = way;
-            for (Kind kind : joining.walls.keySet()) {
-                joining.chosen.put(kind, rest % kind.ways().size());
-                rest /= kind.ways().size();
-            }
+            joining.choose(joining.chosen.keySet(), way);
             joined.add(joining.choice().getOrDefault(bed.id(), Map.of()));
         }
         return new Ways(joined, true);
     }
 
     private void settle(SearchOptions looking) {
-        Trial usual = trial();
-        CuttingResult cut = looking.boardsShortly(usual.boards());
-        int unplaced = cut.unplaced().size();
-        BigDecimal best = cut.cost().add(usual.held());
-        Set<List<Integer>> tried = new HashSet<>(Set.of(choices()));
-        boolean changed = true;
-        while (changed && tried.size() < MOST_TRIES) {
-            changed = false;
-            for (Kind kind : walls.keySet()) {
-                int kept = chosen.get(kind);
-                for (int way = 0; way < kind.ways().size() && tried.size() < MOST_TRIES; way++) {
-                    chosen.put(kind, way);
-                    // What was tried before was no better than what is best by now.
-                    if (!tried.add(choices())) continue;
-                    Trial trial = trial();
-                    // A tie that cannot stand costs nothing and holds nothing.
-                    if (trial.hinges() > usual.hinges()) continue;
-                    Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced);
-                    if (better.isPresent()) {
-                        best = better.get().cost().add(trial.held());
-                        unplaced = better.get().unplaced().size();
-                        kept = way;
-                        changed = true;
-                    }
+        Tries tries = new Tries(looking);
+        List<Kind> kinds = List.copyOf(chosen.keySet());
+        while (tries.anyBetter(kinds.stream().map(List::of)) && kinds.size() > 1
+                || looking.search() == SearchLength.LONG && tries.anyBetter(pairs(kinds))) {}
+    }
+
+    private static Stream<List<Kind>> pairs(List<Kind> kinds) {
+        return IntStream.range(0, kinds.size()).boxed()
+                .flatMap(one -> kinds.stream().skip(one + 1L).map(other -> List.of(kinds.get(one), other)));
+    }
+
+    /** What was tried, and the cheapest of it, which is what is chosen between tries. */
+    private final class Tries {
+        private final SearchOptions looking;
+        private final int usualHinges;
+        private final int most;
+        private BigDecimal best;
+        private int unplaced;
+        private final Set<List<Integer>> tried = new HashSet<>(Set.of(List.copyOf(chosen.values())));
+
+        Tries(SearchOptions looking) {
+            this.looking = looking;
+            Trial usual = trial();
+            usualHinges = usual.hinges();
+            int timbers = usual.boards().pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
+            most = Math.max(LEAST_TRIES, Math.min(MOST_TRIES, MOST_TIMBERS / Math.max(1, timbers)));
+            CuttingResult cut = looking.boardsShortly(usual.boards());
+            unplaced = cut.unplaced().size();
+            best = cut.cost().add(usual.held());
+        }
+
+        /** @param together kinds that change at once, each of these in turn */
+        boolean anyBetter(Stream<List<Kind>> together) {
+            return together.map(this::better).reduce(false, Boolean::logicalOr);
+        }
+
+        /** Whether other ways for these kinds are better; those are chosen then. */
+        private boolean better(List<Kind> kinds) {
+            Map<Kind, Integer> kept = new LinkedHashMap<>(chosen);
+            boolean changed = false;
+            int ways = kinds.stream().mapToInt(kind -> kind.ways().size()).reduce(1, Math::multiplyExact);
+            for (int way = 0; way < ways && tried.size() < most; way++) {
+                choose(kinds, way);
+                // What was tried before was no better than what is best by now.
+                if (tried.add(List.copyOf(chosen.values())) && isBest()) {
+                    kept.putAll(chosen);
+                    changed = true;
                 }
-                chosen.put(kind, kept);
             }
-            changed &= walls.size() > 1;
+            chosen.putAll(kept);
+            return changed;
+        }
+
+        private boolean isBest() {
+            Trial trial = trial();
+            // A tie that cannot stand costs nothing and holds nothing.
+            if (trial.hinges() > usualHinges) return false;
+            Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced);
+            better.ifPresent(cut -> {
+                best = cut.cost().add(trial.held());
+                unplaced = cut.unplaced().size();
+            });
+            return better.isPresent();
         }
     }
 
-    private List<Integer> choices() {
-        return walls.keySet().stream().map(chosen::get).toList();
+    /** @param way number of one of all combinations of these kinds' ways */
+    private void choose(Collection<Kind> kinds, int way) {
+        int rest = way;
+        for (Kind kind : kinds) {
+            chosen.put(kind, rest % kind.ways().size());
+            rest /= kind.ways().size();
+        }
     }
 
     private Trial trial() {

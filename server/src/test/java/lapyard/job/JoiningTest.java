@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -99,6 +100,33 @@ class JoiningTest {
                 assertTrue(ordered.compareTo(money) <= 0, ordered + " was chosen, " + money + " is to be had by " + joined);
             }
         }
+    }
+
+    /** Nor does a long look cost more than a short one; it finds less in some of these gardens. */
+    @Test
+    void theOrderOfTheBedsChangesNothingAndLongerLooksCostNoMore() {
+        int less = 0;
+        for (long seed = 9; seed <= 16; seed++) {
+            Random random = new Random(seed);
+            List<String> beds = new ArrayList<>();
+            for (int bed = 0; bed < 6; bed++) {
+                int width = 1200 + 10 * random.nextInt(350);
+                int depth = 700 + 10 * random.nextInt(140);
+                beds.add((bed < 2 ? "{\"outline\":[[0,0],[%1$d,0],[%1$d,%2$d],[900,%2$d],[900,%3$d],[0,%3$d]]" : "{\"width\":%1$d,\"depth\":%2$d")
+                        .formatted(width + 900, depth, depth + 900) + ",\"courses\":%d,\"at\":[0,%d]}".formatted(1 + random.nextInt(4), bed * 5000));
+            }
+            BigDecimal total = total(beds, "short");
+            BigDecimal longer = total(beds, "long");
+            Collections.shuffle(beds, random);
+            assertEquals(total, total(beds, "short"), "seed " + seed);
+            assertTrue(longer.compareTo(total) <= 0, longer + " after a long look, " + total + " after a short one, seed " + seed);
+            less += longer.compareTo(total) < 0 ? 1 : 0;
+        }
+        assertTrue(less > 0, "no long look finds anything");
+    }
+
+    private static BigDecimal total(List<String> beds, String search) {
+        return Job.prepare(Gardens.garden("{\"search\":\"" + search + "\",\"beds\":" + beds + "}")).slip().total();
     }
 
     /** Across the notch of a U a tie finds no wall: a joint there is cheaper by a tie, and is not chosen for that. */
