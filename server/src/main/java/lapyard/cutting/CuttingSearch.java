@@ -23,6 +23,12 @@ final class CuttingSearch {
     /** What may go into fewer boards once the money is proved, on top of as much as was spent before. */
     private static final long BOARDS_STEPS = 1000;
 
+    /** What may go into boards filled one by one before any prices are sought. */
+    private static final long FULL_STEPS = 200_000;
+
+    /** The part of what a dive takes that they get after it. */
+    private static final int FULL_SHARE = 4;
+
     /** Lengths and boards up to which patterns are priced; beyond, the first filling and the material bound stand. */
     private static final int MOST_ROWS = 1500;
 
@@ -37,6 +43,8 @@ final class CuttingSearch {
     private Solution best;
     private boolean moneyProved;
     private boolean finished;
+    /** Of boards filled one by one; null where more may be wasted. */
+    private FullBoards full;
     /** Null where sets of boards tell nothing: where all boards cost the same, or nothing. */
     private BoardSets sets;
     /** Steps spent on them. */
@@ -89,6 +97,7 @@ final class CuttingSearch {
         if (best == null || first.cost() < best.cost()) best = first;
         bound = MaterialBound.cost(problem);
         moneyBound = problem.moneyAtLeast(bound);
+        fullBoards(Math.min(effort.patience(), FULL_STEPS));
         tell();
         if (settled() || problem.items() + problem.stocks() > MOST_ROWS) return best;
         Relaxation relaxation = known == null ? new Relaxation(problem, budget) : known;
@@ -122,6 +131,7 @@ final class CuttingSearch {
             random = new Random(SEED + turn);
             from = budget.spent();
             while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
+            fullBoards(1 + dived / CuttingBudget.turns(FULL_SHARE));
             if (sets != null && best.uncut() == 0 && !settled()) {
                 long steps = budget.steps();
                 boolean open = !moneyProved;
@@ -165,6 +175,18 @@ final class CuttingSearch {
             sets.pass(best.cost(), new Patience(budget, BOARDS_STEPS));
         }
         if (moneyProved) bound = Math.max(bound, sets.atLeast(best.cost()));
+    }
+
+    /** Where next to nothing may be wasted, boards filled one by one refuse the least number or reach it. */
+    private void fullBoards(long steps) {
+        while (!settled() && FullBoards.suits(problem, bound)) {
+            if (full == null) full = new FullBoards(problem, budget);
+            Solution found = full.on(Math.toIntExact(bound), steps);
+            if (found != null) best = found;
+            if (found != null || !full.complete()) return;
+            bound++;
+            full = null;
+        }
     }
 
     private void finish(Relaxation relaxation) {

@@ -29,7 +29,7 @@ final class ExactFinish {
     private Solution best;
     private boolean complete;
 
-    private record State(int[] demand, int[] supply) {
+    record State(int[] demand, int[] supply) {
         @Override
         public boolean equals(Object other) {
             return other instanceof State s && Arrays.equals(demand, s.demand) && Arrays.equals(supply, s.supply);

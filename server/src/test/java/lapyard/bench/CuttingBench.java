@@ -131,6 +131,8 @@ public final class CuttingBench {
                         seed)));
         classes.put("fine-200", cases(1, 4, Shapes::fine));
         classes.put("hard-160-200", cases(1, 6, seed -> Shapes.hard(160 + 20 * (int) (seed % 3), seed)));
+        classes.put("augmented-201", cases(101, 110, seed -> Shapes.augmented(false, seed)));
+        classes.put("augmented-202-split", cases(101, 110, seed -> Shapes.augmented(true, seed)));
         classes.put("planted-kerf", cases(1, 6, seed -> Shapes.planted(6 * (int) seed, 4800, 4, 10, seed)));
         classes.put(
                 "trade-20-60",

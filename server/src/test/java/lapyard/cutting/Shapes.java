@@ -1,8 +1,10 @@
 package lapyard.cutting;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -66,6 +68,96 @@ public final class Shapes {
         Random random = new Random(seed);
         int[] lengths = random.ints(n, 10, 801).map(l -> l > 400 && random.nextInt(3) == 0 ? l / 2 : l).toArray();
         return new Case(single("hard-" + n + "-" + seed, 1000, lengths), -1);
+    }
+
+    /**
+     * Fifteen pieces of three boards' length that need four, though fractions of boards do with three: a piece is an edge of the Petersen
+     * graph and as long as two numbers at its ends together, so its perfect matchings fill boards, and no other three sets do; found by
+     * a search of our own. After Caprara, Dell'Amico, Diaz-Diaz, Iori and Rizzi, Mathematical Programming 150 (2015) 5-17.
+     */
+    static final int[][] THREE_BOARDS_IN_FOUR = {
+        {42, 44, 45, 54, 61, 61, 62, 71, 71, 71, 71, 79, 82, 99, 101}, {23, 28, 43, 49, 56, 56, 58, 59, 59, 59, 60, 60, 60, 82, 94},
+        {24, 25, 53, 55, 60, 62, 62, 62, 62, 64, 68, 70, 80, 88, 89}, {30, 37, 37, 38, 48, 48, 48, 50, 50, 53, 54, 57, 57, 58, 58},
+        {16, 29, 31, 42, 42, 43, 44, 47, 47, 51, 51, 51, 58, 61, 71}, {8, 12, 14, 14, 18, 34, 34, 41, 41, 41, 58, 59, 59, 69, 71},
+        {24, 26, 26, 27, 27, 30, 30, 30, 34, 34, 37, 39, 39, 39, 53}, {16, 27, 33, 34, 38, 39, 39, 45, 46, 46, 46, 47, 49, 49, 49},
+        {19, 21, 21, 22, 25, 34, 34, 34, 34, 34, 44, 45, 45, 48, 50}, {19, 19, 21, 21, 21, 24, 24, 24, 24, 25, 25, 25, 25, 32, 34},
+        {14, 14, 18, 18, 18, 20, 20, 21, 21, 21, 21, 21, 26, 30, 32}, {10, 15, 19, 19, 23, 23, 28, 29, 29, 29, 29, 31, 31, 31, 32}
+    };
+
+    /**
+     * Such fifteen pieces with 62 boards more, each cut into three, of which two together are as long as no pieces before them are: so some
+     * best plan has the three on one board, and 66 boards are needed. Where no such three are left, all lengths are doubled, up to a board
+     * of 2500. Three that add few sums of lengths are preferred. With {@code split} one of the fifteen is cut in two so that 65 boards do.
+     *
+     * @see "Delorme, Iori and Martello, EJOR 255 (2016) 1-20, section 7.1: augmented non-IRUP and augmented IRUP instances, in outline"
+     */
+    public static Case augmented(boolean split, long seed) {
+        for (int attempt = 0; ; attempt++) {
+            Random random = new Random(seed * 1000 + attempt);
+            List<Integer> lengths = new ArrayList<>();
+            for (int each : THREE_BOARDS_IN_FOUR[random.nextInt(THREE_BOARDS_IN_FOUR.length)]) lengths.add(each);
+            int board = lengths.stream().mapToInt(each -> each).sum() / 3;
+            while (lengths.size() < 201 && board <= 2500) {
+                int[] three = threeOf(board, lengths, random);
+                for (int each : three) lengths.add(each);
+                if (three.length > 0) continue;
+                board *= 2;
+                lengths.replaceAll(each -> 2 * each);
+            }
+            if (board > 2500 || split && !split(lengths, board, random)) continue;
+            int[] all = lengths.stream().mapToInt(each -> each).toArray();
+            return new Case(single("augmented-" + (split ? "split-" : "") + seed, board, all), split ? 65 : 66);
+        }
+    }
+
+    private static int[] threeOf(int board, List<Integer> lengths, Random random) {
+        BigInteger all = BigInteger.ONE.shiftLeft(board + 1).subtract(BigInteger.ONE);
+        BigInteger sums = BigInteger.ONE;
+        for (int each : lengths) sums = sums.or(sums.shiftLeft(each)).and(all);
+        int[] best = {};
+        int fewest = Integer.MAX_VALUE;
+        for (int look = 0, seen = 0; look < 20_000 && seen < 30; look++) {
+            int one = 1 + random.nextInt(board - 2);
+            int two = 1 + random.nextInt(board - 1 - one);
+            if (board - one - two < 1 || sums.testBit(one + two)) continue;
+            seen++;
+            int[] three = {board - one - two, one, two};
+            BigInteger with = sums;
+            for (int each : three) with = with.or(with.shiftLeft(each)).and(all);
+            if (with.bitCount() >= fewest) continue;
+            fewest = with.bitCount();
+            best = three;
+        }
+        return best;
+    }
+
+    private static boolean split(List<Integer> lengths, int board, Random random) {
+        for (int look = 0; look < 200; look++) {
+            int piece = random.nextInt(15);
+            int part = 1 + random.nextInt(lengths.get(piece) - 1);
+            int[] few = Arrays.copyOf(lengths.stream().limit(15).mapToInt(each -> each).toArray(), 16);
+            few[piece] -= part;
+            few[15] = part;
+            if (!fillThree(few, board)) continue;
+            lengths.set(piece, few[piece]);
+            lengths.add(part);
+            return true;
+        }
+        return false;
+    }
+
+    /** Whether the pieces fill three boards to the end; every set of them is looked at. */
+    static boolean fillThree(int[] lengths, int board) {
+        int all = (1 << lengths.length) - 1;
+        int[] sum = new int[all + 1];
+        BitSet full = new BitSet();
+        for (int set = 1; set <= all; set++) {
+            sum[set] = sum[set & set - 1] + lengths[Integer.numberOfTrailingZeros(set)];
+            if (sum[set] == board) full.set(set);
+        }
+        int[] sets = full.stream().toArray();
+        for (int one : sets) for (int two : sets) if ((one & two) == 0 && full.get(all ^ one ^ two)) return true;
+        return false;
     }
 
     /** Boards cut without waste into random pieces with kerf, so that the boards taken are the least there can be. */

@@ -1,0 +1,96 @@
+package lapyard.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import java.util.stream.IntStream;
+import lapyard.working.Effort;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FullBoardsTest {
+    @Test
+    void noneOfTheFifteensFillsThreeBoards() {
+        for (int[] lengths : Shapes.THREE_BOARDS_IN_FOUR) {
+            assertEquals(15, lengths.length);
+            assertEquals(0, IntStream.of(lengths).sum() % 3);
+            assertFalse(Shapes.fillThree(lengths, IntStream.of(lengths).sum() / 3));
+        }
+    }
+
+    /** Delorme, Iori and Martello, EJOR 255 (2016) 1-20: 201 pieces need one board more than fractions of boards say, 202 do not. */
+    @ParameterizedTest
+    @ValueSource(longs = {51, 57, 61})
+    void augmentedJobsAreProved(long seed) {
+        for (boolean split : new boolean[] {false, true}) {
+            Shapes.Case job = Shapes.augmented(split, seed);
+            CuttingResult result = PlanChecker.check(job.problem(), CuttingSolver.solve(job.problem(), Effort.ofSteps(2_000_000)));
+            assertEquals(job.optimum(), result.boards(), job.problem().name());
+            assertTrue(result.proven(), job.problem().name());
+        }
+    }
+
+    /** Against all ways to lay each piece on some board. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void fillsBoardsExactlyWhereThatCanBeDone(long seed) {
+        Random random = new Random(seed);
+        int held = 0;
+        int refused = 0;
+        for (int job = 0; job < 400; job++) {
+            int boards = 2 + random.nextInt(3);
+            int board = 10 + random.nextInt(30);
+            int spare = random.nextInt(3) == 0 ? 0 : random.nextInt(5);
+            int[] lengths = cutUp(boards, board, spare, random);
+            WholeProblem problem = new Intake(Shapes.single("small", board, lengths)).whole();
+            int unit = (int) (problem.micronsAUnit / 1000);
+            FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
+            Solution plan = full.on(boards, 100_000);
+            boolean can = canHold(lengths, 0, new int[boards], board);
+            assertEquals(can, plan != null, "seed " + seed + ", job " + job);
+            assertTrue(can || full.complete(), "seed " + seed + ", job " + job);
+            if (plan == null) {
+                refused++;
+                continue;
+            }
+            held++;
+            assertEquals(boards, plan.boards());
+            int[] left = problem.demand.clone();
+            plan.patterns().forEach((pattern, count) -> {
+                assertTrue(pattern.weight(problem) * unit <= board);
+                for (int i = 0; i < pattern.items().length; i++) left[pattern.items()[i]] -= count * pattern.counts()[i];
+            });
+            assertEquals(0, IntStream.of(left).map(Math::abs).sum());
+        }
+        assertTrue(held > 50 && refused > 50, held + " held, " + refused + " refused");
+    }
+
+    /** Pieces of all but {@code spare} of the boards' length, one of them not always on a board of its own cutting. */
+    private static int[] cutUp(int boards, int board, int spare, Random random) {
+        int left = boards * board - spare;
+        int count = 2 * boards + random.nextInt(4);
+        int[] lengths = new int[count];
+        for (int i = 0; i < count - 1; i++) {
+            lengths[i] = 1 + random.nextInt(Math.max(1, Math.min(board, 2 * left / (count - i)) - 1));
+            left -= lengths[i];
+        }
+        lengths[count - 1] = left;
+        return left > 0 && left <= board ? lengths : cutUp(boards, board, spare, random);
+    }
+
+    private static boolean canHold(int[] lengths, int at, int[] used, int board) {
+        if (at == lengths.length) return true;
+        for (int b = 0; b < used.length; b++) {
+            if (used[b] + lengths[at] > board) continue;
+            used[b] += lengths[at];
+            boolean can = canHold(lengths, at + 1, used, board);
+            used[b] -= lengths[at];
+            if (can) return true;
+            if (used[b] == 0) break;
+        }
+        return false;
+    }
+}
