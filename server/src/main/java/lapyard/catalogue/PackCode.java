@@ -11,7 +11,7 @@ import lapyard.geometry.Measure;
  * code; boards and lengths off a roll, which are named here, are written in the garden's measures.
  */
 public final class PackCode {
-    private static final Pattern BOARD = Pattern.compile("board of ([\\d.]+)");
+    private static final Pattern BOARD = Pattern.compile("board of ([\\d.]+)( m)?");
     private static final Pattern ROLL = Pattern.compile("([\\d.]+) m of ([\\d.]+) wide roll");
 
     private PackCode() {}
@@ -33,7 +33,7 @@ public final class PackCode {
     public static String words(String code, boolean imperial) {
         Matcher board = BOARD.matcher(code);
         if (board.matches()) {
-            return "board of " + Length.withUnit(Double.parseDouble(board.group(1)), imperial);
+            return "board of " + Length.withUnit(Double.parseDouble(board.group(1)) * (board.group(2) == null ? 1 : 1000), imperial);
         }
         Matcher roll = ROLL.matcher(code);
         return roll.matches()

@@ -18,16 +18,16 @@ import picocli.CommandLine.Option;
 final class GardensCommand extends StoreReadCommand {
     private static final int PAGE = 200;
 
-    @Option(names = "--find", paramLabel = "WORD", split = ",", description = "words that stand in the name or the client, with commas between")
+    @Option(names = "--find", paramLabel = "WORD", split = ",", description = "words in the name or the client, with commas between")
     private List<String> words = List.of();
 
-    @Option(names = "--state", paramLabel = "pencilled|quoted|ordered|building|done", description = "gardens of this state alone")
+    @Option(names = "--state", paramLabel = "pencilled|quoted|ordered|building|done", description = "only gardens of this state")
     private GardenState state;
 
     @Option(names = "--order", defaultValue = "name", paramLabel = "name|changed|client|state", description = "how they are ordered (default: ${DEFAULT-VALUE})")
     private GardenList.Order order;
 
-    @Option(names = "--place", defaultValue = "standing", paramLabel = "standing|archived|deleted", description = "which are meant (default: ${DEFAULT-VALUE})")
+    @Option(names = "--place", defaultValue = "standing", paramLabel = "standing|archived|deleted", description = "which to list (default: ${DEFAULT-VALUE})")
     private GardenList.Place place;
 
     @Override
@@ -42,7 +42,7 @@ final class GardensCommand extends StoreReadCommand {
             listed += page.rows().size();
             after = page.next();
         } while (after.isPresent());
-        if (listed == 0) err().println("No garden is like that. Leave out --find, --state or --place to list more.");
+        if (listed == 0) err().println("No garden matches. Leave out --find, --state or --place to list more.");
         return listed == 0 ? 1 : 0;
     }
 }

@@ -96,7 +96,7 @@ public final class Lapyard {
         if (e instanceof CommandLine.MissingParameterException missing) {
             return name + " needs " + missing.getMissing().stream().map(Lapyard::written).collect(Collectors.joining(" and ")) + ".";
         }
-        if (e instanceof CommandLine.OverwrittenOptionException twice) return written(twice.getOverwritten()) + " stands twice: give it once.";
+        if (e instanceof CommandLine.OverwrittenOptionException twice) return written(twice.getOverwritten()) + " is given twice: give it once.";
         ArgSpec of = e.getArgSpec();
         if (of == null) return name + " cannot be understood as it stands.";
         String taken = of.type().isEnum()

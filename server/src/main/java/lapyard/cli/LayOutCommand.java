@@ -14,7 +14,7 @@ final class LayOutCommand extends PrintedCommand {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "30", description = "what it may be worth: fewer for many beds leave orders out (default 30)")
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "30", description = "how long to look, roughly, in seconds; with few of them many beds get no order (default 30)")
     private double seconds;
 
     @Option(names = "--out", paramLabel = "DIR", description = "write lay-out.json and each proposal's garden here")

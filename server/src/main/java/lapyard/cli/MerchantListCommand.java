@@ -40,7 +40,7 @@ final class MerchantListCommand extends IntoGardenCommand {
         }
         ObjectNode preview = MerchantListJson.preview(Input.table(file), supplier, columns, document);
         show(preview);
-        if (preview.get("garden").isNull()) return refuse("Nothing is taken while a line is bad.");
+        if (preview.get("garden").isNull()) return refuse("Nothing was taken: correct the bad lines first.");
         if (out != null) write(preview.get("garden"), preview.get("lines").size() + " lines taken");
         return 0;
     }

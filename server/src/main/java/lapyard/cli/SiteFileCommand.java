@@ -47,7 +47,7 @@ final class SiteFileCommand extends IntoGardenCommand {
         }
         show(preview);
         if (!preview.get("bad").isEmpty() || !preview.get("findings").isEmpty()) {
-            return refuse("Nothing is taken while something is wrong.");
+            return refuse("Nothing was taken: correct what is wrong first.");
         }
         if (out != null) {
             if (preview.get("garden").isNull())

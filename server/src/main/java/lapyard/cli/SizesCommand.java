@@ -14,7 +14,7 @@ final class SizesCommand extends PrintedCommand {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "5", description = "what a look is worth (default 5)")
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "5", description = "how long to look, roughly, in seconds (default 5)")
     private double seconds;
 
     @Option(names = "--out", paramLabel = "DIR", description = "write sizes.json and each answer's garden here")

@@ -29,13 +29,13 @@ final class SolveCommand extends PrintedCommand {
         STAGING
     }
 
-    @Parameters(index = "0", paramLabel = "cutting|rolls|staging")
+    @Parameters(index = "0", paramLabel = "cutting|rolls|staging", description = "what to solve: cuts in boards, cuts in rolls, or tasks by their resources")
     private Kind kind;
 
     @Parameters(index = "1", paramLabel = "FILE", description = "one problem a line, or - for standard input")
     private String file;
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "10", description = "at most so long for each problem (default 10)")
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "10", description = "at most so many seconds for each problem (default 10)")
     private double seconds;
 
     @Option(names = "--out", paramLabel = "FILE", description = "where results go (default standard output)")

@@ -36,7 +36,7 @@ final class TakeOffCommand extends PrintedCommand {
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "folder, made where it is not there")
     private String out;
 
-    @Option(names = "--only", paramLabel = "NAME", split = ",", description = "write these alone, with commas between: plan, slip, sheets, data, saw-day, course-cards and so on")
+    @Option(names = "--only", paramLabel = "NAME", split = ",", description = "write only these, with commas between: plan, slip, sheets, data, saw-day, course-cards and so on")
     private List<String> only = List.of();
 
     @Option(names = "--all", description = "write everything, each kind of sheet by itself too")

@@ -40,8 +40,8 @@ final class UnusableInput extends Exception {
     static String why(Exception failed) {
         if (failed instanceof AccessDeniedException) return "permission is missing";
         if (failed instanceof NoSuchFileException) return "there is no such folder";
-        if (failed instanceof FileAlreadyExistsException || failed instanceof NotDirectoryException) return "a file stands where a folder should be";
-        if (failed instanceof InvalidPathException) return "the name holds a sign that no file may have";
+        if (failed instanceof FileAlreadyExistsException || failed instanceof NotDirectoryException) return "there is a file where a folder should be";
+        if (failed instanceof InvalidPathException) return "the name holds a character that no file name may have";
         if (failed instanceof FileSystemException file && file.getReason() != null) return file.getReason().toLowerCase(Locale.ROOT);
         return failed.getMessage();
     }

@@ -113,7 +113,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             bad.add(new Bad(number, "a quoted cell is not closed or goes on after its quotes",
                     "write each quote inside a cell twice, and close each cell that begins with one"));
         }
-        if (lines.isEmpty() && bad.isEmpty()) bad.add(new Bad(1, "the list is empty", "send a heading and a line a pack"));
+        if (lines.isEmpty() && bad.isEmpty()) bad.add(new Bad(1, "the list is empty", "send a heading, and a line for each pack"));
         return new MerchantList(columns, ignored, lines, bad);
     }
 

@@ -42,7 +42,7 @@ final class BodyReader implements MessageBodyReader<Record> {
             throw new ProblemException(415, "the body has no Content-Type: send application/json");
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
-            throw new ProblemException(415, "the body is said to be in " + printable(charset) + ": send UTF-8");
+            throw new ProblemException(415, "the Content-Type says that the body is in " + printable(charset) + ": send UTF-8");
         boolean isLong = (Class<?>) type == LongBody.class;
         int limit = isLong ? LONG_LIMIT : LIMIT;
         byte[] bytes = read(stream, limit);

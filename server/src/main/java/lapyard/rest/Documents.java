@@ -63,8 +63,8 @@ final class Documents {
         String text = String.valueOf(bad.getOriginalMessage());
         if (bad instanceof JsonEOFException) return "it ends too early";
         if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object"))
-            return "a name stands twice in one object";
-        if (text.startsWith("Trailing token")) return "something stands behind its end";
+            return "a name is given twice in one object";
+        if (text.startsWith("Trailing token")) return "there is text after its end";
         if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
         if (text.contains("nesting depth")) return "it is nested deeper than " + Json.DEPTH;
         return "a number or name is too long";

@@ -104,7 +104,7 @@ final class FrontHandler extends HttpHandler {
             if (refusal.get().status() == 401) response.setHeader("WWW-Authenticate", "Bearer realm=\"lapyard\"");
             send(response, refusal.get());
         } else if (WholeBodies.hadNoRoom(request.getRequest())) {
-            send(response, Problem.later(503, "bodies of other requests take all the memory that is set aside for them: nothing was changed, ask again", 10));
+            send(response, Problem.later(503, "the memory for request bodies is full: nothing was changed, ask again", 10));
         } else if (!path.startsWith("/api/") && page.get().has(path)) {
             page.get().serve(path, request, response);
         } else if (Live.has(path)) {
@@ -120,7 +120,7 @@ final class FrontHandler extends HttpHandler {
             api.get().service(request, response);
         } catch (IllegalArgumentException unreadable) {
             if (!(unreadable.getCause() instanceof URISyntaxException)) throw unreadable;
-            send(response, Problem.of(400, "the address holds a sign that must be encoded: write it as %20 and the like"));
+            send(response, Problem.of(400, "the address holds a character that must be encoded: write it as %20 and the like"));
         }
     }
 

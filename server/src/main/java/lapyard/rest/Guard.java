@@ -57,14 +57,14 @@ record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
         if (written.isPresent()) return Verdict.no(Problem.of(400, written.get()));
         String host = Optional.ofNullable(request.getHeader("Host")).orElse("").toLowerCase(Locale.ROOT);
         if (binding.keys().isEmpty() && !ours(nameOf(host)))
-            return Verdict.no(Problem.of(421, "this server answers to localhost and its own address only"));
+            return Verdict.no(Problem.of(421, "this server answers to localhost and its own address only: use one of them"));
         if (!SAFE.contains(request.getMethod()) && fromElsewhere(request, host))
-            return Verdict.no(Problem.of(403, "another site's page may not change anything here"));
+            return Verdict.no(Problem.of(403, "another site's page may not change anything here: use this server's own page"));
         if (path.startsWith("/api") && fromElsewhere(request, host))
-            return Verdict.no(Problem.of(403, "another site's page may not ask for anything here"));
+            return Verdict.no(Problem.of(403, "another site's page may not ask for anything here: use this server's own page"));
         Verdict caller = needsToken(path) ? caller(request, path) : Verdict.yes("anyone");
         if (caller.refusal().isEmpty() && hasEncodedBody(request))
-            return Verdict.no(Problem.of(415, "the body is said to be compressed: send it as it is, without Content-Encoding"));
+            return Verdict.no(Problem.of(415, "the Content-Encoding says that the body is compressed: send it as it is, without that header"));
         if (caller.refusal().isEmpty() && request.getContentLength() > BodyReader.limit(path))
             return Verdict.no(BodyReader.tooLarge(BodyReader.limit(path)).problem());
         return caller;
@@ -118,7 +118,7 @@ record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
             return Verdict.no(Problem.of(401, "send a token as Authorization: Bearer TOKEN"));
         String from = binding.addressOf(request);
         long wait = attempts.waitSeconds(from);
-        if (wait > 0) return Verdict.no(Problem.later(429, "too many wrong tokens came from your address", wait));
+        if (wait > 0) return Verdict.no(Problem.later(429, "too many wrong tokens came from your address: wait, then send the right one", wait));
         String offered = header.substring(7).strip();
         boolean reads = SAFE.contains(request.getMethod());
         if (Keys.any(binding.keys().editors(), offered)) return Verdict.yes("editor");
@@ -133,7 +133,7 @@ record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
             return Verdict.no(Problems.ofFault(fault));
         }
         attempts.wrong(from);
-        return Verdict.no(Problem.of(401, "this server does not know that token"));
+        return Verdict.no(Problem.of(401, "this server does not know that token: ask who runs it for one"));
     }
 
     /** The store finds it by its hash: how long that takes says nothing of the token. */
@@ -151,6 +151,6 @@ record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
         boolean older = query.contains("revision") || query.contains("%") || isOddlyWritten(path);
         String part = own && address.group(2) != null ? address.group(2) : "";
         if (reads && own && !older && !NOT_SHARED.matcher(part).matches()) return yes;
-        return Verdict.no(Problem.of(403, "this token reads one garden as it stands, and nothing else"));
+        return Verdict.no(Problem.of(403, "this token reads one garden as it stands, and nothing else: use a reader's or an editor's"));
     }
 }

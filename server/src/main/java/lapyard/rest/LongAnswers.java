@@ -93,7 +93,7 @@ final class LongAnswers {
     }
 
     private static void tooMany(Response response) throws java.io.IOException {
-        FrontHandler.send(response, Problem.later(503, "so many wait for job sheets, prints and searches that no more can: nothing was changed, ask again", 10));
+        FrontHandler.send(response, Problem.later(503, "too many requests wait for job sheets, prints and searches: nothing was changed, ask again", 10));
     }
 
     private static void run(Answering answering, Requester asking, Caller caller, Request request, Runnable ended) {

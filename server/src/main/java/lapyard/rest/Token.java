@@ -21,7 +21,7 @@ public final class Token {
             throw new IllegalArgumentException(
                     "the token has " + secret.length() + " characters and needs " + LEAST_CHARACTERS + " or more");
         if (!secret.chars().allMatch(character -> character > ' ' && character < 127))
-            throw new IllegalArgumentException("the token may hold letters, digits and signs of ASCII, no spaces");
+            throw new IllegalArgumentException("the token may hold ASCII letters, digits and punctuation, but no spaces");
         return new Token(hash(secret));
     }
 

@@ -150,12 +150,12 @@ final class DataFolder implements Database {
     static String inOurWords(SQLException failed) {
         if (!(failed instanceof SQLiteException sqlite)) return "it failed for a reason that is not known";
         return switch (SQLiteErrorCode.getErrorCode(sqlite.getResultCode().code & 0xff)) {
-            case SQLITE_BUSY, SQLITE_LOCKED -> "it is locked by another program: end that one";
+            case SQLITE_BUSY, SQLITE_LOCKED -> "it is locked by another program: close that program";
             case SQLITE_NOTADB -> "it is no database";
             case SQLITE_CORRUPT -> "it is damaged";
             case SQLITE_FULL -> "the disk is full";
-            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN, SQLITE_AUTH -> "it may not be opened or written: look at the rights of the folder and of the file";
-            case SQLITE_IOERR -> "the disk does not give or take it";
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN, SQLITE_AUTH -> "it may not be opened or written: check the permissions of the folder and the file";
+            case SQLITE_IOERR -> "the disk cannot be read or written: check the disk";
             default -> "it failed with code " + sqlite.getResultCode().code;
         };
     }

@@ -56,7 +56,7 @@ public record GardenList(List<Row> rows, long total, Optional<String> next) {
         public Ask {
             if (limit < 1) throw new IllegalArgumentException("a page has 1 row or more, was " + limit);
             if (order == Order.CHANGED && after.isPresent() && !after.get().matches(TIME_AND_ID))
-                throw new IllegalArgumentException("after is no end of a page in this order: take the next of the page before");
+                throw new IllegalArgumentException("after does not end a page in this order: take next from the page before");
             if (words.size() > MOST_WORDS) throw new IllegalArgumentException("at most " + MOST_WORDS + " words are looked for, were " + words.size());
             words = List.copyOf(words);
         }
