@@ -57,6 +57,21 @@ class ImportTest {
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");
 
+    /** The same garden has the same answers on any machine: below what people see only the budgets of the three searches read a clock, for their time limits. */
+    @Test
+    void onlyBudgetsOfSearchesReadAClock() throws IOException {
+        Pattern clock = Pattern.compile("nanoTime|currentTimeMillis|(Instant|Date|Time)\\.now|java\\.time\\.Clock|new Random\\(\\)|Math\\.random");
+        Set<String> readers = new TreeSet<>();
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                String below = SOURCES.relativize(file).toString().replace('\\', '/');
+                boolean shown = List.of("answers/", "cli/", "rest/", "store/").stream().anyMatch(below::startsWith);
+                if (!shown && clock.matcher(Files.readString(file)).find()) readers.add(below);
+            }
+        }
+        assertEquals(Set.of("cutting/CuttingBudget.java", "sheets/RollBudget.java", "stages/StagingBudget.java"), readers);
+    }
+
     @Test
     void everyPackageImportsOnlyWhatTheTableAllows() throws IOException {
         Map<String, Set<String>> allowed = table();

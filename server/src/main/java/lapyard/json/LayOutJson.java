@@ -56,7 +56,8 @@ public final class LayOutJson {
     private static String summary(LaidOut laid, int best) {
         if (laid.proposals().isEmpty() && !laid.complete()) return "It ended before the first order was laid out. Give it longer.";
         if (laid.proposals().isEmpty()) {
-            return "No order of these beds was found that passes every check. Ask for fewer beds, a narrower path or a smaller margin.";
+            return "No order of these beds was found that passes every check" + (laid.mostBeds() == 0 ? ", and none fits" : "; more than " + laid.mostBeds() + " cannot fit")
+                    + ". Ask for fewer beds, a narrower path or a smaller margin.";
         }
         String found = best + (best == 1 ? " bed fits" : " beds fit") + (best == laid.mostBeds() ? "; more cannot, which is proved."
                 : "; more than " + laid.mostBeds() + " cannot.");

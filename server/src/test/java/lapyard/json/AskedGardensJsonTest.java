@@ -137,6 +137,9 @@ class AskedGardensJsonTest {
         assertEquals(orders.path("tried").asInt(), proposals + orders.path("without").asInt() + orders.path("alike").asInt() + orders.path("worse").asInt());
         assertEquals("1 bed fits; more cannot, which is proved. Only 2 proposals of 6 orders tried: 4 left no bed that passes every check.",
                 json.path("text").asText());
+        Garden none = Gardens.garden(document.toString().replace("2100", "1100"));
+        assertEquals("No order of these beds was found that passes every check, and none fits. Ask for fewer beds, a narrower path or a smaller margin.",
+                LayOutJson.of(document, none, LayOut.of(none, none.asking().wishes(), 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000))).path("text").asText());
     }
 
     @Test

@@ -293,6 +293,33 @@ class SizesThatGiveTest {
                 "B is A's type and stays, so only D gives");
     }
 
+    /** What changes together gives no more than the one of them that gives least; of steps of 5 and 20 the coarser counts. */
+    @Test
+    void bedsThatChangeTogetherGiveWhatEachOfThemMay() {
+        Garden garden = Gardens.garden("""
+                {"beds":[{"id":"A","width":2400,"depth":1200},{"id":"B","width":2000,"depth":1100,"at":[4000,50]}]}""");
+        for (List<String> order : List.of(List.of("A", "B"), List.of("B", "A"))) {
+            Map<String, Give> byBed = Map.of(order.get(0), new Give(-50, 100, 0, 0, 5), order.get(1), new Give(-90, 70, -40, 40, 20));
+            Side width = Sides.of(garden, new Giving(byBed, List.of(List.of("A", "B")), false, false)).get(0);
+            assertEquals(List.of(-40.0, 60.0, 20.0), List.of(width.leastMm(), width.mostMm(), width.stepMm()));
+            assertEquals(1, Sides.of(garden, new Giving(byBed, List.of(List.of("A", "B")), false, false)).size(), "one depth stays");
+        }
+    }
+
+    /** By hand: what another beats in changes, millimetres and money is left out, and of two alike the first stays. */
+    @Test
+    void theFrontLeavesOutWhatAnotherBeats() {
+        Side side = new Side(List.of(), -100, 0, 5);
+        List<SizeAnswer> all = new ArrayList<>();
+        double[][] told = {{1, 50, 10}, {1, 60, 10}, {1, 60, 12}, {2, 50, 9}, {2, 55, 12}, {2, 80, 20}, {3, 80, 20}, {2, 80, 20}, {1, 5, 0}, {1, 5, -3}};
+        for (double[] one : told) {
+            List<Resize> changes = new ArrayList<>();
+            for (int i = 0; i < one[0]; i++) changes.add(new Resize(side, -one[1] / one[0]));
+            all.add(new SizeAnswer(changes, one[1], BigDecimal.valueOf(100 - one[2]), BigDecimal.valueOf(one[2]), 0));
+        }
+        assertEquals(List.of(all.get(0), all.get(2), all.get(4), all.get(5)), SizeAnswer.front(all));
+    }
+
     @Test
     void bedsThatAreNamedAlikeChangeTogether() {
         Garden garden = Gardens.garden("""
