@@ -83,6 +83,11 @@ public final class AnswerService {
         return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));
     }
 
+    /** Makes a job sheet that is not large before anybody asks for it. */
+    public void makeAhead(GivenDocument document) {
+        if (kind(document) == WorkKind.SHEET) jobSheet(document);
+    }
+
     /** The key under which {@link #jobSheet} is kept. */
     public String jobSheetKey(GivenDocument document) {
         return "job-sheet " + document.hash();

@@ -185,6 +185,7 @@ public final class ServeCommand extends PrintedCommand {
             if (!(failed.getCause() instanceof StoreFault fault)) throw failed;
             return refuse(place() + " cannot be used: " + fault.getMessage());
         }
+        if (!once) server.workAhead();
         server.awaitReady();
         err().println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
         err().flush();

@@ -66,6 +66,7 @@ public final class Server implements AutoCloseable {
             ServerProperties.LOCATION_HEADER_RELATIVE_URI_RESOLUTION_DISABLED);
 
     private static final System.Logger LOG = System.getLogger("lapyard.rest");
+    private static final Executor STARTING = task -> new Thread(task, "lapyard-start").start();
 
     private final HttpServer http = new HttpServer();
     private final NetworkListener listener;
@@ -75,6 +76,7 @@ public final class Server implements AutoCloseable {
     private final BodyBudget bodies = new BodyBudget(Runtime.getRuntime().maxMemory() / BODIES_SHARE, System::nanoTime);
     private final UntakenAnswers untaken;
     private final ScheduledExecutorService sweeper;
+    private final StandingAnswers standing;
     private final CompletableFuture<HttpHandler> api;
 
     private Server(Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log, int writeSeconds) {
@@ -84,10 +86,9 @@ public final class Server implements AutoCloseable {
         this.sweeper = sweeper();
         Metrics metrics = new Metrics();
         AnswerService answers = new AnswerService(desk);
-        StandingAnswers standing = new StandingAnswers(store, answers);
-        Executor threads = task -> new Thread(task, "lapyard-start").start();
-        this.api = CompletableFuture.supplyAsync(() -> container(store, answers, new Samples(files), metrics, live, standing), threads);
-        CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
+        this.standing = new StandingAnswers(store, answers);
+        this.api = CompletableFuture.supplyAsync(() -> container(store, answers, new Samples(files), metrics, live, standing), STARTING);
+        CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), STARTING);
         Guard guard = new Guard(binding, store, new Attempts(System::nanoTime));
         this.listener = listener(guard, writeSeconds);
         ServerConfiguration configuration = http.getServerConfiguration();
@@ -218,6 +219,15 @@ public final class Server implements AutoCloseable {
     /** Waits until every resource answers. */
     public void awaitReady() {
         api.join();
+    }
+
+    /**
+     * Begins with what is likely to be asked for first.
+     *
+     * @return done once that is made or cannot be
+     */
+    public CompletableFuture<Void> workAhead() {
+        return CompletableFuture.runAsync(standing::makeAhead, STARTING);
     }
 
     /** Where it listens, with the port it really has. */

@@ -2,12 +2,15 @@ package lapyard.rest;
 
 import java.io.IOException;
 import java.net.URI;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.AnswerService.Standing;
+import lapyard.answers.GivenDocument;
+import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
@@ -22,6 +25,8 @@ import org.glassfish.grizzly.http.server.Response;
  * newest revision first.
  */
 record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
+    private static final System.Logger LOG = System.getLogger("lapyard.rest");
+
     /**
      * @param moment      of the store from before the garden was looked up; empty where it tells none
      * @param tag         the entity tag, in quotes
@@ -41,6 +46,21 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
     void keep(URI uri, OptionalLong moment, Stored stored, String key, Answer answer, String type, String tag, Optional<String> disposition) {
         if (uri.getRawQuery() != null) return;
         answers.stands(uri.getRawPath(), new Standing(stored.id(), stored.revision(), key, new Head(moment, type, tag, disposition)), answer);
+    }
+
+    /**
+     * Makes the job sheet of the garden that was changed last: it is the likeliest to be asked for first after a start, and
+     * every other is made sooner once the program has made one.
+     */
+    void makeAhead() {
+        try {
+            GardenList.Ask last = new GardenList.Ask(1, Optional.empty(), GardenList.Place.STANDING, Optional.empty(), List.of(), GardenList.Order.CHANGED);
+            store.get().list(last).rows().stream()
+                    .flatMap(row -> store.get().find(row.id()).stream())
+                    .forEach(stored -> answers.makeAhead(GivenDocument.of(stored.document(), stored.id())));
+        } catch (RuntimeException cannot) {
+            LOG.log(System.Logger.Level.DEBUG, "no job sheet was made ahead", cannot); // whoever asks for it hears why
+        }
     }
 
     /** @return whether it answered; where not, nothing was touched */

@@ -63,6 +63,11 @@ final class Served implements AutoCloseable {
         return new Served(assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store(), Keys.NONE, Served.class.getClassLoader(), new SizesDesk(), writeSeconds);
     }
 
+    /** As a server does that was just started. */
+    void workAhead() {
+        server.workAhead().join();
+    }
+
     int port() {
         return server.address().getPort();
     }

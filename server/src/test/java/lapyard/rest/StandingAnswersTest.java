@@ -57,6 +57,27 @@ class StandingAnswersTest {
     }
 
     @Test
+    void theGardenThatWasChangedLastIsMadeAhead() throws Exception {
+        try (Served served = new Served(folder)) {
+            served.workAhead(); // there is none yet
+            String first = served.created(BED);
+            String last = served.created(BED.replace("2400", "3000"));
+            served.workAhead();
+            assertEquals(List.of("1", "0"), made(served));
+            served.get(last + "/job-sheet");
+            assertEquals(List.of("1", "1"), made(served));
+            served.get(first + "/job-sheet");
+            assertEquals(List.of("2", "1"), made(served));
+        }
+    }
+
+    /** How many answers were made, and how many were found ready. */
+    private static List<String> made(Served served) throws Exception {
+        String metrics = served.get("/metrics").body();
+        return List.of(metrics.replaceAll("(?s).*\nlapyard_output_misses_total ([0-9]+).*", "$1"), metrics.replaceAll("(?s).*\nlapyard_output_hits_total ([0-9]+).*", "$1"));
+    }
+
+    @Test
     void whatWasSavedIsSeenAtOnceByEveryReader() throws Exception {
         ExecutorService readers = Executors.newFixedThreadPool(3);
         try (Served served = new Served(folder)) {
