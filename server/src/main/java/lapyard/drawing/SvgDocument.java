@@ -6,25 +6,24 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import lapyard.geometry.Point;
-import org.apache.batik.anim.dom.SVGDOMImplementation;
-import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/**
- * A page as an SVG 1.1 document; one user unit is one millimetre of paper.
- */
-record SvgDocument(SVGOMDocument document) {
+/** A page as an SVG 1.1 document of plain elements, as nobody asks them for more; one user unit is one millimetre of paper. */
+record SvgDocument(Document document) {
     private static final String XLINK = "http://www.w3.org/1999/xlink";
-    private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
+    private static final String SVG = "http://www.w3.org/2000/svg";
 
-    static SVGOMDocument of(Page page) {
-        var made = (SVGOMDocument) SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+    static Document of(Page page) {
+        Document made = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
         new SvgDocument(made).fill(page);
         return made;
     }
 
     private void fill(Page page) {
         Element root = document.getDocumentElement();
+        root.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns", SVG);
         root.setAttribute("version", "1.1");
         root.setAttribute("width", number(page.widthMm()) + "mm");
         root.setAttribute("height", number(page.heightMm()) + "mm");

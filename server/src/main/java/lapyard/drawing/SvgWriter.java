@@ -1,51 +1,56 @@
 package lapyard.drawing;
 
-import java.io.StringWriter;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
-import org.apache.batik.anim.dom.SVGOMDocument;
-import org.w3c.dom.ls.DOMImplementationLS;
-import org.w3c.dom.ls.LSOutput;
-import org.w3c.dom.ls.LSSerializer;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
 
 /** Writes a page as SVG 1.1. */
 public final class SvgWriter {
     private SvgWriter() {}
-
-    private static final class Serializing {
-        /** The JDK's own, whatever else stands on the class path. */
-        private static final DOMImplementationLS LS;
-
-        static {
-            try {
-                LS = (DOMImplementationLS) DocumentBuilderFactory.newDefaultInstance()
-                        .newDocumentBuilder()
-                        .getDOMImplementation()
-                        .getFeature("LS", "3.0");
-            } catch (ParserConfigurationException e) {
-                throw new IllegalStateException("no XML serializer in this Java", e);
-            }
-        }
-    }
 
     /**
      * The page in real millimetres: width and height are those of the sheet and one user unit is 1 mm. It holds no
      * script and refers to nothing outside itself; the same page always gives the same characters.
      */
     public static String write(Page page) {
-        SVGOMDocument document = SvgDocument.of(page);
-        StringWriter out = new StringWriter();
-        out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        LSSerializer serializer = Serializing.LS.createLSSerializer();
-        // Leaves out the attributes that SVG itself gives as defaults.
-        serializer.getDomConfig().setParameter("discard-default-content", true);
-        serializer.getDomConfig().setParameter("xml-declaration", false);
-        // Names are ours and texts are PlainText: looking at each attribute again takes a fifth of the time.
-        serializer.getDomConfig().setParameter("well-formed", false);
-        LSOutput to = Serializing.LS.createLSOutput();
-        to.setEncoding("UTF-8");
-        to.setCharacterStream(out);
-        if (!serializer.write(document, to)) throw new IllegalStateException("the drawing could not be written as SVG");
+        StringBuilder out = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+        write(SvgDocument.of(page).getDocumentElement(), out);
         return out.append('\n').toString();
+    }
+
+    private static void write(Node node, StringBuilder out) {
+        if (!(node instanceof Element)) {
+            escaped(node.getNodeValue(), "\"", out);
+            return;
+        }
+        out.append('<').append(node.getNodeName());
+        NamedNodeMap attributes = node.getAttributes();
+        for (int i = 0; i < attributes.getLength(); i++) {
+            Node attribute = attributes.item(i);
+            out.append(' ').append(attribute.getNodeName()).append("=\"");
+            escaped(attribute.getNodeValue(), "&quot;", out);
+            out.append('"');
+        }
+        if (node.getFirstChild() == null) {
+            out.append("/>");
+            return;
+        }
+        out.append('>');
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) write(child, out);
+        out.append("</").append(node.getNodeName()).append('>');
+    }
+
+    /** XML 1.0, sections 2.4 and 3.3.3: what would end a text or an attribute. Texts are PlainText, with nothing else to look after. */
+    private static void escaped(String text, String quote, StringBuilder out) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append(quote);
+                default -> out.append(c);
+            }
+        }
     }
 }
