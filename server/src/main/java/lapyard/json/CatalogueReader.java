@@ -71,11 +71,16 @@ final class CatalogueReader {
         List<Roll> allRolls = replaced(under.rolls(), rolls, Roll::id, cursor, "rolls");
         List<PackGoods> allPacks = replaced(under.packs(), packs, PackGoods::item, cursor, "packs");
         boolean examplesLeft = under.examplePrices()
-                && (allSections.stream().anyMatch(under.sections()::contains)
-                        || allRolls.stream().anyMatch(under.rolls()::contains)
-                        || allPacks.stream().anyMatch(under.packs()::contains)
+                && (left(under.sections(), allSections)
+                        || left(under.rolls(), allRolls)
+                        || left(under.packs(), allPacks)
                         || under.sections().isEmpty());
         return new Catalogue(suppliers.all(), allSections, allRolls, allPacks, examplesLeft);
+    }
+
+    /** Whether a line stands as it stood; the very same ones are looked for first, as a record's first comparison takes longer than all. */
+    private static <T> boolean left(List<T> under, List<T> all) {
+        return all.stream().anyMatch(one -> under.stream().anyMatch(other -> other == one)) || all.stream().anyMatch(under::contains);
     }
 
     private static <T> List<T> replaced(List<T> under, List<T> over, Function<T, String> id, Cursor cursor, String field) {
