@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -73,7 +74,12 @@ public final class SizesJson {
         }
         BigDecimal found = given.front().stream().map(SizeAnswer::saved).max(BigDecimal::compareTo).orElseThrow();
         return given.proven() ? "No sizes within what may give save more than " + currency + " " + found + "; that is proved."
-                : currency + " " + found + " less was found. At most " + currency + " " + most + " could be saved.";
+                : currency + " " + found + " less was found. At most " + currency + " " + most + " could be saved." + longer(given);
+    }
+
+    private static String longer(SizesThatGive given) {
+        BigDecimal times = BigDecimal.valueOf(given.longer()).setScale(1, RoundingMode.DOWN).stripTrailingZeros();
+        return times.compareTo(BigDecimal.ONE) <= 0 ? "" : " Looking " + times.toPlainString() + " times as long found nothing cheaper.";
     }
 
     /** That the list of growths was cut, if it was. */

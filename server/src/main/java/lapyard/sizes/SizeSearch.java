@@ -88,17 +88,22 @@ final class SizeSearch {
     SizesThatGive run() {
         try (SecondThread<Beside> second = new SecondThread<>(this::beside)) {
             boolean ended = false;
+            double looked = 0;
+            double needed = 0;
             for (SizeLook next : looks) {
                 if (trials.stopped()) break;
+                BigDecimal before = best;
                 look = next;
                 trials.begin(next);
                 ended = looked();
+                looked += next.estimates();
+                if (needed == 0 || best.compareTo(before) < 0) needed = looked;
             }
             Beside beside = second.result();
             progress.reached(best, bound);
             List<SizeAnswer> front = SizeAnswer.front(trials.answers());
             return new SizesThatGive(now, sides, front, beside.byChanges(), beside.bound(), best.compareTo(beside.bound()) == 0,
-                    beside.growth().found(), beside.growth().open(), ended && beside.growth().open().isEmpty(), trials.stopped() || beside.stopped());
+                    beside.growth().found(), beside.growth().open(), ended && beside.growth().open().isEmpty(), needed == 0 ? 1 : looked / needed, trials.stopped() || beside.stopped());
         }
     }
 

@@ -21,6 +21,7 @@ import lapyard.working.Progress;
  * @param growthOpen sides of which it is not known how far they could grow at no cost, as the counts or a stop ended the look;
  *                 what stands for them in {@code growth} may be less than they could
  * @param complete whether the look came to its end before its counts did
+ * @param longer   how many times as long was looked as the cheapest took to be found, in whole looks; 1 where the last one found it
  * @param early    whether a stop ended the look, so that the same look may find other sizes another time
  */
 public record SizesThatGive(
@@ -33,6 +34,7 @@ public record SizesThatGive(
         List<Growth> growth,
         List<Side> growthOpen,
         boolean complete,
+        double longer,
         boolean early) {
     public SizesThatGive {
         sides = List.copyOf(sides);

@@ -63,7 +63,9 @@ class AskedGardensJsonTest {
         SizesThatGive given = SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(1, 3), Progress.UNHEARD, new SearchMemory(20_000_000));
         List<Resize> all = given.sides().stream().map(side -> new Resize(side, side.leastMm())).toList();
         SizesThatGive every = new SizesThatGive(given.now(), given.sides(), List.of(new SizeAnswer(all, 160, BigDecimal.ONE, BigDecimal.TEN, 2)), given.bounds(), given.bound(),
-                false, List.of(), List.of(), true, false);
+                false, List.of(), List.of(), true, 4, false);
+        String text = SizesJson.of(document, garden, every).path("text").asText();
+        assertTrue(text.endsWith(" could be saved. Looking 4 times as long found nothing cheaper."), text);
         assertEquals("Beds A, B 20 mm narrower; beds A, B 20 mm shallower; walls A with E, A with C, B with F and D with F of bed C each 20 mm shorter: "
                 + "2 boards fewer, GBP 10 less in all", SizesJson.of(document, garden, every).path("front").path(0).path("text").asText());
     }

@@ -198,9 +198,16 @@ class SizesThatGiveTest {
         Giving giving = all(garden, new Give(-60, 0, -60, 0, 5), false);
         SizesThatGive was = SizesThatGive.of(garden, giving, List.of(one), Progress.UNHEARD, new SearchMemory(20_000_000));
         SizesThatGive is = SizesThatGive.of(garden, giving, List.of(one, new SizeLook(200, false, 10, 2)), Progress.UNHEARD, new SearchMemory(20_000_000));
+        boolean cheaper = best(is).compareTo(best(was)) < 0;
+        assertEquals(1, was.longer());
+        assertEquals(cheaper ? 1 : 260 / 60.0, is.longer(), 1e-9);
         for (SizeAnswer answer : was.front()) {
             assertTrue(is.front().stream().anyMatch(other -> other.beatsOrEquals(answer)), answer + " is lost in " + is.front());
         }
+    }
+
+    private static BigDecimal best(SizesThatGive given) {
+        return given.front().stream().map(SizeAnswer::total).min(BigDecimal::compareTo).orElse(given.now().slip().total());
     }
 
     @ParameterizedTest

@@ -55,8 +55,7 @@ export class LapSizes extends GardenElement {
     const { front, growth, growthOpen, text } = look.result;
     const longer = !trying && look.asked < LONGER_SECONDS && !look.result.proven;
     return [
-      begin,
-      longer ? h('button', { type: 'button', 'data-key': 'sizes longer', onclick: () => this.#begin(LONGER_SECONDS) }, 'Look longer') : null,
+      h('div.verbs', {}, begin, longer ? h('button', { type: 'button', 'data-key': 'sizes longer', onclick: () => this.#begin(LONGER_SECONDS) }, 'Look longer') : null),
       h('p', {}, text),
       front.length ? h('p.hint', {}, 'Press one to try it in the whole garden.') : null,
       h('ol.answers', {}, front.map((one, i) => h('li', {},
