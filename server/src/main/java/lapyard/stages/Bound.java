@@ -69,7 +69,8 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
 
     private boolean refusedByTrying(int horizon) {
         Windows windows = new Windows(net, priority, horizon);
-        return refuted(windows) || noPlaceLeft(windows) || tooMuchWorkShifted(windows, horizon);
+        return refuted(windows) || noPlaceLeft(windows) || tooMuchWorkShifted(windows, horizon)
+                || new StartSearch(net, budget, share()).refuses(windows);
     }
 
     /**

@@ -51,8 +51,15 @@ final class Windows {
         else start[task] = hours.clock(hours.rank(end[task]) - net.duration[task] - places + 1);
     }
 
+    int firstEnd(int task) {
+        return firstEnd[task];
+    }
+
+    /** Since they were last asked for. */
     long turns() {
-        return turns;
+        long since = turns;
+        turns = 0;
+        return since;
     }
 
     /** Narrows by waits alone; false where some task has no room. */

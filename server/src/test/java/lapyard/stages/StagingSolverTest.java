@@ -1,6 +1,7 @@
 package lapyard.stages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -20,6 +21,7 @@ import lapyard.stages.StagingProblem.Calendar;
 import lapyard.stages.StagingProblem.Task;
 import lapyard.stages.StagingProblem.Wait;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -77,9 +79,18 @@ class StagingSolverTest {
     void setsOfTasksThatFitAtOnceRefuseMoreThanAmountsDo() {
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < 5; i++) tasks.add(task("t" + i, 2, 2));
-        StagingResult ours = solved(new StagingProblem("pairs", List.of(5), tasks, Optional.empty(), 1));
-        assertEquals(6, ours.makespan());
-        assertEquals(5, ours.lowerBound());
+        StagingProblem pairs = new StagingProblem("pairs", List.of(5), tasks, Optional.empty(), 1);
+        assertEquals(6, solved(pairs).makespan());
+        assertTrue(setsRefuse(pairs, 4));
+        assertFalse(setsRefuse(pairs, 5));
+        assertTrue(solved(pairs).proven(), "by trying all schedules");
+    }
+
+    private static boolean setsRefuse(StagingProblem problem, int end) {
+        Net net = new Net(problem);
+        Windows windows = new Windows(net, new Priority(net), end);
+        assertFalse(windows.refuted());
+        return new SetBound(net, new StagingBudget(SHORT, Progress.UNHEARD)).refuses(windows, end, 1);
     }
 
     /** Without sets of tasks the bound of such nets stood 15 % below their ends, without places tried and left out 5 %. */
