@@ -3,7 +3,9 @@ package lapyard.construction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import lapyard.construction.CornerScrew;
 import lapyard.construction.CornerScrew.Face;
+import lapyard.construction.CrossTies;
 import lapyard.construction.Piece.RunsPast;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
@@ -118,6 +120,6 @@ final class CornerJoints {
         quantities.add(Quantity.of(kind, count * each, "screws",
                 what + " x screws each; at most thickness - " + (int) Ties.BEHIND_MM + " long", Working.COMMON_PRACTICE,
                 Input.of(what, count, ""), Input.of("screws each", each, ""),
-                Input.of("screw length", bed.making().ties().fixingMm(), "mm"), Input.of("thickness", bed.section().thicknessMm(), "mm")));
+                Input.of("screw length", bed.making().ties().fixingLengthMm(), "mm"), Input.of("thickness", bed.section().thicknessMm(), "mm")));
     }
 }

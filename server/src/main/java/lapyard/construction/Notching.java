@@ -54,7 +54,7 @@ final class Notching {
         double from = takenMm(outline.turnDeg(side), t);
         double to = outline.sideMm(side) - takenMm(outline.turnDeg(side + 1), t);
         // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
-        double keep = Math.max(wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
+        double keep = Math.max(wanted.fromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
         double free = to - from - 2 * keep;
         if (free < -1e-6) {
             findings.add(Finding.of(FindingKind.NOTCH_WALL_SHORT, Place.wall(bed.id(), letter))

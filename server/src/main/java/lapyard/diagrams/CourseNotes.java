@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
-import lapyard.construction.CrossTies;
 import lapyard.construction.Course;
+import lapyard.construction.CrossTies;
 import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.geometry.Lengths;
@@ -197,7 +197,7 @@ final class CourseNotes {
         if (ties.courseTies() && courses.get(courses.size() - 1).number() > 1) {
             double height = bed.section().heightMm();
             notes.add(new Note("Course 2 up", (ties.strapped(height)
-                    ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingMm())
+                    ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingLengthMm())
                     : "screws of " + sheet.written(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches")
                     + ", at both ends and at most " + sheet.written(ties.courseEveryMm()) + " apart."));
         }

@@ -106,7 +106,7 @@ final class PackNeeds {
     }
 
     private static String fixings(Bed bed) {
-        return bed.making().ties().fixingMm() == Ties.USUAL.fixingMm() ? Goods.FIXINGS.item() : Goods.FIXINGS.item(Lengths.text(bed.making().ties().fixingMm()));
+        return bed.making().ties().fixingLengthMm() == Ties.USUAL.fixingLengthMm() ? Goods.FIXINGS.item() : Goods.FIXINGS.item(Lengths.text(bed.making().ties().fixingLengthMm()));
     }
 
     private void take(String owner, Map<QuantityKey, String> items, List<Quantity> quantities) {

@@ -1,12 +1,15 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Give;
@@ -29,9 +32,7 @@ final class AskingReader {
             }
             return Give.NOTHING;
         }
-        Cursor give = cursor.object("give");
-        Give read = sides(give, usual);
-        give.refuseUnknown();
+        Give read = cursor.read("give", give -> sides(give, usual));
         return cursor.has("give") ? read : usual;
     }
 
@@ -59,79 +60,56 @@ final class AskingReader {
      * @param gives what each bed says itself or takes from its type, by its id; the others take the garden's
      */
     static Giving giving(Cursor garden, List<Bed> beds, Map<String, Give> gives) {
-        Cursor give = garden.object("give");
-        Give all = sides(give, Give.NOTHING);
-        Set<String> ids = new HashSet<>();
-        Map<String, Give> byBed = new HashMap<>();
-        for (Bed bed : beds) {
-            ids.add(bed.id());
-            Give own = gives.getOrDefault(bed.id(), all);
-            if (!own.nothing()) byBed.put(bed.id(), own);
-        }
-        List<List<String>> alike = new ArrayList<>();
-        for (JsonNode list : give.list("alike")) {
-            List<String> named = ids(give, "alike", list, ids);
-            if (!named.isEmpty()) alike.add(named);
-        }
-        boolean inLine = give.flag("inLine");
-        boolean equalGaps = give.flag("equalGaps");
-        give.refuseUnknown();
-        return new Giving(byBed, alike, inLine, equalGaps);
+        return garden.read("give", give -> {
+            Give all = sides(give, Give.NOTHING);
+            Set<String> ids = ids(beds);
+            Map<String, Give> byBed = new HashMap<>();
+            for (String id : ids) if (!gives.getOrDefault(id, all).nothing()) byBed.put(id, gives.getOrDefault(id, all));
+            List<List<String>> alike = new ArrayList<>();
+            for (JsonNode list : give.list("alike")) {
+                List<String> named = named(give, "alike", list, ids);
+                if (!named.isEmpty()) alike.add(named);
+            }
+            return new Giving(byBed, alike, give.flag("inLine"), give.flag("equalGaps"));
+        });
     }
 
-    private static List<String> ids(Cursor cursor, String field, JsonNode list, Set<String> there) {
+    private static Set<String> ids(List<Bed> beds) {
+        return beds.stream().map(Bed::id).collect(Collectors.toSet());
+    }
+
+    private static List<String> named(Cursor cursor, String field, JsonNode list, Set<String> there) {
+        if (!list.isArray()) cursor.misshapen(field, "lists of bed codes", list, "[[\"C\", \"D\"]]");
         List<String> named = new ArrayList<>();
-        if (!list.isArray()) {
-            cursor.misshapen(field, "lists of bed codes", list, "[[\"C\", \"D\"]]");
-            return named;
-        }
-        for (JsonNode id : list) {
-            if (there.contains(id.asText())) {
-                named.add(id.asText());
-            } else {
-                cursor.add(cursor.noSuch(field, "bed", id.asText(), List.of()).way(WayKind.BED_BY_CODE));
-            }
+        for (JsonNode id : list.isArray() ? list : MissingNode.getInstance()) {
+            if (there.contains(id.asText())) named.add(id.asText());
+            else cursor.add(cursor.noSuch(field, "bed", id.asText(), List.of()).way(WayKind.BED_BY_CODE));
         }
         return named;
     }
 
     static LayoutWishes wishes(Cursor garden, List<Bed> beds, Map<String, Bed> types) {
-        Cursor asked = garden.object("layOut");
-        List<Wish> wanted = new ArrayList<>();
-        for (Cursor one : asked.objects("beds", "wish")) {
-            String type = one.text("type");
-            int least = one.count("least");
-            int most = one.count("most", Wish.AS_MANY_AS_FIT);
-            one.refuseUnknown();
-            if (!types.containsKey(type)) {
-                one.add(one.noSuch("type", "type", type, types.keySet().stream().sorted().toList()).way(WayKind.ADD_TO, Fact.name("\"types\"")));
-            } else if (most < least) {
-                one.against("least", Fact.count(least, "beds"), "most", Fact.count(most, "beds"));
-            } else {
-                wanted.add(new Wish(types.get(type), least, most));
-            }
+        return garden.read("layOut", asked -> {
+            List<Wish> wanted = asked.each("beds", "wish", one -> wish(one, types)).stream().flatMap(Optional::stream).toList();
+            Set<String> pinned = new HashSet<>(named(asked, "pinned", DocumentText.MAPPER.createArrayNode().addAll(asked.list("pinned")), ids(beds)));
+            List<String> ranking = new ArrayList<>();
+            asked.words("rank", word -> LayoutWishes.COUNTS.contains(word) && !ranking.contains(word) && ranking.add(word), other -> asked.misshapen(
+                    "rank", "different words of " + String.join(", ", LayoutWishes.COUNTS), other, "[\"" + String.join("\", \"", LayoutWishes.COUNTS) + "\"]"));
+            return new LayoutWishes(wanted, pinned, asked.number("path"), asked.number("margin"), ranking.isEmpty() ? LayoutWishes.NONE.ranking() : ranking);
+        });
+    }
+
+    private static Optional<Wish> wish(Cursor one, Map<String, Bed> types) {
+        String type = one.text("type");
+        int least = one.count("least");
+        int most = one.count("most", Wish.AS_MANY_AS_FIT);
+        if (!types.containsKey(type)) {
+            one.add(one.noSuch("type", "type", type, types.keySet().stream().sorted().toList()).way(WayKind.ADD_TO, Fact.name("\"types\"")));
+        } else if (most < least) {
+            one.against("least", Fact.count(least, "beds"), "most", Fact.count(most, "beds"));
+        } else {
+            return Optional.of(new Wish(types.get(type), least, most));
         }
-        Set<String> there = new HashSet<>();
-        beds.forEach(bed -> there.add(bed.id()));
-        Set<String> pinned = new HashSet<>();
-        for (JsonNode id : asked.list("pinned")) {
-            if (there.contains(id.asText())) {
-                pinned.add(id.asText());
-            } else {
-                asked.add(asked.noSuch("pinned", "bed", id.asText(), List.of()).way(WayKind.BED_BY_CODE));
-            }
-        }
-        List<String> ranking = new ArrayList<>();
-        for (JsonNode word : asked.list("rank")) {
-            if (LayoutWishes.COUNTS.contains(word.asText()) && !ranking.contains(word.asText())) {
-                ranking.add(word.asText());
-            } else {
-                asked.misshapen("rank", "different words of " + String.join(", ", LayoutWishes.COUNTS), word, "[\"" + String.join("\", \"", LayoutWishes.COUNTS) + "\"]");
-            }
-        }
-        LayoutWishes read = new LayoutWishes(wanted, pinned, asked.number("path"), asked.number("margin"),
-                ranking.isEmpty() ? LayoutWishes.NONE.ranking() : ranking);
-        asked.refuseUnknown();
-        return read;
+        return Optional.empty();
     }
 }

@@ -1,22 +1,18 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
-import lapyard.geometry.Point;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
@@ -42,7 +38,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
             Fill fill, Finish finish, Ties ties, Seal seal) {
         static final Usual OURS = new Usual("100x200", 3, "turning",
                 new Screws(BY_TIMBER, Screws.USUAL.perJoint(), Screws.USUAL.diameterMm()),
-                new Notches(Notches.USUAL.widthMm(), BY_TIMBER, Notches.USUAL.maxGapMm(), Notches.USUAL.keepFromCornersMm()),
+                new Notches(Notches.USUAL.widthMm(), BY_TIMBER, Notches.USUAL.maxGapMm(), Notches.USUAL.fromCornersMm()),
                 Base.USUAL, Liner.USUAL, Fill.USUAL,
                 new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
     }
@@ -50,20 +46,18 @@ record BedReader(Catalogue catalogue, Usual usual) {
     /** The garden's own defaults, ours where it gives none. */
     static Usual usual(Cursor defaults) {
         Usual ours = Usual.OURS;
-        Usual read = new Usual(
+        return new Usual(
                 defaults.text("section", ours.section()),
                 defaults.count("courses", ours.courses()),
-                lap(defaults, ours.lap()),
-                screws(defaults, ours.screws()),
-                notches(defaults, ours.notches()),
+                defaults.choice("lap", ours.lap()),
+                defaults.like("screws", ours.screws()),
+                defaults.like("notches", ours.notches()),
                 base(defaults, ours.base()),
-                liner(defaults, ours.liner()),
-                fill(defaults, ours.fill()),
-                finish(defaults, ours.finish()),
+                defaults.like("liner", ours.liner()),
+                defaults.read("fill", fill -> fill(fill, ours.fill())),
+                defaults.like("finish", ours.finish()),
                 FixingReader.ties(defaults, ours.ties(), Optional.empty()),
                 seal(defaults, ours.seal()));
-        defaults.refuseUnknown();
-        return read;
     }
 
     /** Empty where a STOP was noted. */
@@ -73,18 +67,18 @@ record BedReader(Catalogue catalogue, Usual usual) {
         Optional<Outline> outline = OutlineReader.read(cursor);
         int courses = cursor.count("courses", usual.courses());
         Optional<Section> section = section(cursor);
-        Lap lap = lap(cursor, usual.lap()).equals("turning") ? Lap.TURNING : Lap.LONG_WALL;
+        Lap lap = cursor.choice("lap", usual.lap()).equals("turning") ? Lap.TURNING : Lap.LONG_WALL;
         Set<String> seen = walls(cursor, "seen", outline);
         boolean seenGiven = cursor.has("seen");
         Set<String> low = walls(cursor, "low", outline);
         Map<Integer, Joint> joints = joints(cursor, outline);
         boolean seams = cursor.flag("seams");
-        Screws screws = screws(cursor, usual.screws());
-        Notches notches = notches(cursor, usual.notches());
+        Screws screws = cursor.like("screws", usual.screws());
+        Notches notches = cursor.like("notches", usual.notches());
         Base base = base(cursor, usual.base());
-        Liner liner = liner(cursor, usual.liner());
-        Fill fill = fill(cursor, usual.fill());
-        Finish finish = finish(cursor, usual.finish());
+        Liner liner = cursor.like("liner", usual.liner());
+        Fill fill = cursor.read("fill", filled -> fill(filled, usual.fill()));
+        Finish finish = cursor.like("finish", usual.finish());
         Ties ties = FixingReader.ties(cursor, usual.ties(), outline);
         Set<String> near = FixingReader.near(cursor);
         Seal seal = seal(cursor, usual.seal());
@@ -95,7 +89,8 @@ record BedReader(Catalogue catalogue, Usual usual) {
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) return Optional.empty();
-        Set<String> hidden = seenGiven ? without(outline.get(), seen) : Set.of();
+        Set<String> hidden = seenGiven ? new LinkedHashSet<>(letters(outline.get())) : Set.of();
+        if (seenGiven) hidden.removeAll(seen);
         Section timber = section.get();
         Bed bed = new Bed(
                 id,
@@ -111,13 +106,13 @@ record BedReader(Catalogue catalogue, Usual usual) {
                 new Screws(Construction.usualScrewMm(bed), screws.perJoint(), screws.diameterMm()))));
     }
 
-    private static Set<String> without(Outline outline, Set<String> seen) {
-        return IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).filter(wall -> !seen.contains(wall)).collect(Collectors.toSet());
+    static List<String> letters(Outline outline) {
+        return IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).toList();
     }
 
     private static Notches of(Section timber, Notches given) {
         return given.depthMm() != BY_TIMBER ? given
-                : new Notches(given.widthMm(), Notches.usualDepthMm(timber.heightMm()), given.maxGapMm(), given.keepFromCornersMm());
+                : new Notches(given.widthMm(), Notches.usualDepthMm(timber.heightMm()), given.maxGapMm(), given.fromCornersMm());
     }
 
     private static Finish of(Section timber, Finish given) {
@@ -125,10 +120,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
     }
 
     static Placement placement(Cursor cursor) {
-        return new Placement(
-                cursor.point("at", new Point(0, 0)),
-                cursor.number("turn", 0),
-                cursor.flag("mirror"));
+        return new Placement(cursor.point("at"), cursor.number("turn", 0), cursor.flag("mirror"));
     }
 
     private Optional<Section> section(Cursor cursor) {
@@ -145,8 +137,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
         Set<String> letters = new LinkedHashSet<>();
         for (JsonNode element : cursor.list(field)) letters.add(element.asText());
         if (outline.isPresent()) {
-            Set<String> there = new LinkedHashSet<>();
-            for (int side = 0; side < outline.get().sides(); side++) there.add(Bed.wallLetter(side));
+            List<String> there = letters(outline.get());
             for (String letter : letters) if (!there.contains(letter)) cursor.add(cursor.noSuch(field, "wall", letter, there));
         }
         return letters;
@@ -160,7 +151,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
             Joint kind = joint.choice("joint").equals("mitre") ? Joint.MITRE : Joint.LAP;
             joint.refuseUnknown();
             if (outline.isEmpty()) continue;
-            List<String> there = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
+            List<String> there = letters(outline.get());
             if (!there.contains(letter)) {
                 joint.add(joint.noSuch("startOf", "wall", letter, there));
             } else if (joints.put(there.indexOf(letter), kind) != null) {
@@ -170,136 +161,38 @@ record BedReader(Catalogue catalogue, Usual usual) {
         return joints;
     }
 
-    private static String lap(Cursor cursor, String usual) {
-        return cursor.choice("lap", usual);
-    }
-
-    private static Screws screws(Cursor bed, Screws usual) {
-        Cursor cursor = bed.object("screws");
-        Screws read = new Screws(
-                cursor.number("length", usual.lengthMm()), cursor.count("perJoint", usual.perJoint()),
-                cursor.number("diameter", usual.diameterMm()));
-        cursor.refuseUnknown();
-        return read;
-    }
-
-    private static Notches notches(Cursor bed, Notches usual) {
-        Cursor cursor = bed.object("notches");
-        Notches read = new Notches(
-                cursor.number("width", usual.widthMm()),
-                cursor.number("depth", usual.depthMm()),
-                cursor.number("maxGap", usual.maxGapMm()),
-                cursor.number("fromCorners", usual.keepFromCornersMm()));
-        cursor.refuseUnknown();
-        return read;
-    }
-
     private static Base base(Cursor bed, Base usual) {
         if (bed.raw("base").isTextual()) return kind(usual, bed.choice("base", "by-surface"));
-        Cursor cursor = bed.object("base");
-        String kind = cursor.choice("kind", usual.bySurface() ? "by-surface" : usual.slatted() ? "slatted" : "open");
-        Base read = new Base(
-                !kind.equals("open"),
-                cursor.text("bearerSection", usual.bearerSection()),
-                cursor.number("bearerLift", usual.bearerLiftMm()),
-                cursor.number("bearerEvery", usual.bearerEveryMm()),
-                cursor.number("drainGap", usual.drainGapMm()),
-                cursor.number("slatWidth", usual.slatWidthMm()),
-                cursor.number("slatThickness", usual.slatThicknessMm()),
-                cursor.number("slatLength", usual.slatLengthMm()),
-                cursor.number("slatMaxGap", usual.slatMaxGapMm()),
-                cursor.number("slatClearance", usual.slatClearanceMm()),
-                cursor.number("slatLeast", usual.slatLeastMm()),
-                cursor.number("bearerSpan", usual.bearerSpanMm()),
-                kind.equals("by-surface"));
-        cursor.refuseUnknown();
-        return read;
+        return bed.read("base", base -> {
+            String kind = base.choice("kind", usual.bySurface() ? "by-surface" : usual.slatted() ? "slatted" : "open");
+            return base.like(kind(usual, kind));
+        });
     }
 
     private static Base kind(Base usual, String kind) {
         return kind.equals("by-surface") ? usual.bySurface(true) : usual.slatted(kind.equals("slatted"));
     }
 
-    private static Liner liner(Cursor bed, Liner usual) {
-        if (bed.raw("liner").isBoolean()) return of(usual, bed.flag("liner", true));
-        Cursor cursor = bed.object("liner");
-        Liner read = new Liner(
-                cursor.flag("wanted", usual.wanted()),
-                cursor.text("material", usual.material()),
-                cursor.number("lap", usual.lapMm()),
-                cursor.number("trim", usual.trimMm()),
-                cursor.number("belowRim", usual.belowRimMm()),
-                cursor.number("slitsPerM2", usual.slitsPerM2()),
-                cursor.number("stapleEvery", usual.stapleEveryMm()),
-                cursor.count("staplesPerFold", usual.staplesPerFold()),
-                cursor.count("staplesPerPatch", usual.staplesPerPatch()),
-                cursor.number("stapleLength", usual.stapleMm()),
-                Liner.Over.valueOf(cursor.choice("over", word(usual.over()))
-                        .replace('-', '_').toUpperCase(Locale.ROOT)),
-                cursor.number("turnIn", usual.turnInMm()));
-        cursor.refuseUnknown();
-        return read;
-    }
-
-    private static Liner of(Liner usual, boolean wanted) {
-        return new Liner(wanted, usual.material(), usual.lapMm(), usual.trimMm(), usual.belowRimMm(),
-                usual.slitsPerM2(), usual.stapleEveryMm(), usual.staplesPerFold(), usual.staplesPerPatch(),
-                usual.stapleMm(), usual.over(), usual.turnInMm());
-    }
-
-    private static String word(Liner.Over over) {
-        return over.name().replace('_', '-').toLowerCase(Locale.ROOT);
-    }
-
-    private static Fill fill(Cursor bed, Fill usual) {
-        Cursor cursor = bed.object("fill");
-        List<Fill.Layer> layers = new ArrayList<>();
-        double shares = 0;
-        for (Cursor layer : cursor.objects("layers", "layer")) {
+    private static Fill fill(Cursor fill, Fill usual) {
+        List<Fill.Layer> layers = fill.each("layers", "layer", layer -> {
             double share = layer.number("share");
-            shares += share;
-            layers.add(new Fill.Layer(layer.text("material"), share / 100));
-            layer.refuseUnknown();
-        }
+            return new Fill.Layer(layer.text("material"), share / 100);
+        });
+        double shares = layers.stream().mapToDouble(layer -> layer.share() * 100).sum();
         if (!layers.isEmpty() && Math.abs(shares - 100) > 1e-6) {
             double off = Math.round((100 - shares) * 10) / 10.0;
-            cursor.add(cursor.fault(FindingKind.SHARES_SUM, "layers").with("sum", new Fact.Plain(100 - off, "%")).by(new Fact.Plain(Math.abs(off), "%"))
+            fill.add(fill.fault(FindingKind.SHARES_SUM, "layers").with("sum", new Fact.Plain(100 - off, "%")).by(new Fact.Plain(Math.abs(off), "%"))
                     .way(off > 0 ? WayKind.GIVE_MORE : WayKind.GIVE_LESS, new Fact.Plain(Math.abs(off), "%")));
         }
-        Fill read = new Fill(
-                cursor.number("freeboard", usual.freeboardMm()),
-                cursor.number("mulch", usual.mulchMm()),
-                cursor.number("settlement", usual.settlement() * 100) / 100,
+        return new Fill(
+                fill.number("freeboard", usual.freeboardMm()),
+                fill.number("mulch", usual.mulchMm()),
+                fill.number("settlement", usual.settlement() * 100) / 100,
                 layers.isEmpty() ? usual.layers() : layers);
-        cursor.refuseUnknown();
-        return read;
-    }
-
-    private static Finish finish(Cursor bed, Finish usual) {
-        if (bed.raw("finish").isBoolean()) {
-            return new Finish(bed.flag("finish", true), usual.coats(), usual.coverM2PerLitre(), usual.rough());
-        }
-        Cursor cursor = bed.object("finish");
-        Finish read = new Finish(
-                cursor.flag("wanted", usual.wanted()),
-                cursor.count("coats", usual.coats()),
-                cursor.number("cover", usual.coverM2PerLitre()),
-                cursor.number("rough", usual.rough()));
-        cursor.refuseUnknown();
-        return read;
     }
 
     /** Whoever writes more than true or false has chosen one. */
     private static Seal seal(Cursor bed, Seal usual) {
-        if (bed.raw("seal").isBoolean()) return new Seal(bed.flag("seal", true), usual.item(), usual.coats(), usual.coverM2PerLitre());
-        boolean wanted = bed.has("seal") || usual.wanted();
-        Cursor cursor = bed.object("seal");
-        Seal read = new Seal(
-                cursor.flag("wanted", wanted),
-                cursor.text("item", usual.item()),
-                cursor.count("coats", usual.coats()),
-                cursor.number("cover", usual.coverM2PerLitre()));
-        cursor.refuseUnknown();
-        return read;
+        return bed.like("seal", new Seal(bed.has("seal") || usual.wanted(), usual.item(), usual.coats(), usual.coverM2PerLitre()));
     }
 }

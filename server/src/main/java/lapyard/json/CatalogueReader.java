@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Goods;
@@ -60,13 +61,9 @@ final class CatalogueReader {
         cursor.raw("examples");
         cursor.raw("pins");
         Suppliers suppliers = Suppliers.read(cursor);
-        List<Section> sections = new ArrayList<>();
-        for (Cursor line : cursor.objects("sections", "section")) sections.add(section(line, suppliers));
-        List<Roll> rolls = new ArrayList<>();
-        for (Cursor line : cursor.objects("rolls", "roll")) rolls.add(roll(line, suppliers));
-        List<PackGoods> packs = new ArrayList<>();
-        for (Cursor line : cursor.objects("packs", "goods")) packs.add(goods(line, suppliers, imperial));
-        cursor.refuseUnknown();
+        List<Section> sections = lines(cursor, "sections", "section", "id", "100x200", (line, id) -> section(line, id, suppliers));
+        List<Roll> rolls = lines(cursor, "rolls", "roll", "id", "liner-4000", (line, id) -> roll(line, id, suppliers));
+        List<PackGoods> packs = lines(cursor, "packs", "goods", "item", "soil.topsoil", (line, item) -> goods(line, item, suppliers, imperial));
         List<Section> allSections = replaced(under.sections(), sections, Section::id, cursor, "sections");
         List<Roll> allRolls = replaced(under.rolls(), rolls, Roll::id, cursor, "rolls");
         List<PackGoods> allPacks = replaced(under.packs(), packs, PackGoods::item, cursor, "packs");
@@ -94,11 +91,20 @@ final class CatalogueReader {
         return List.copyOf(all.values());
     }
 
-    private static Section section(Cursor line, Suppliers suppliers) {
-        String id = line.text("id");
-        Cursor named = id.isEmpty() ? line : line.named("section " + id);
-        named.raw("id");
-        if (id.isEmpty()) named.missing("id", "\"id\": \"100x200\"");
+    /** The lines of a list, each named by the text in {@code key}, which it cannot do without. */
+    private static <T> List<T> lines(Cursor catalogue, String field, String what, String key, String example, BiFunction<Cursor, String, T> reader) {
+        List<T> lines = new ArrayList<>();
+        for (Cursor line : catalogue.objects(field, what)) {
+            String name = line.text(key);
+            Cursor named = name.isEmpty() ? line : line.named(what + " " + name);
+            if (name.isEmpty()) named.missing(key, "\"" + key + "\": \"" + example + "\"");
+            lines.add(reader.apply(named, name));
+            named.refuseUnknown();
+        }
+        return lines;
+    }
+
+    private static Section section(Cursor named, String id, Suppliers suppliers) {
         double thickness = named.neededLength("thickness");
         double height = named.neededLength("height");
         double density = named.number("density", 600);
@@ -122,40 +128,29 @@ final class CatalogueReader {
             stock.add(one);
         }
         stock.sort(Comparator.comparingDouble(StockLength::lengthMm));
-        named.refuseUnknown();
         return new Section(id, thickness, height, density, stock, StrengthClass.named(graded), treated, goodFaces, planed);
     }
 
-    private static Roll roll(Cursor line, Suppliers suppliers) {
-        String id = line.text("id");
-        Cursor named = id.isEmpty() ? line : line.named("roll " + id);
-        named.raw("id");
-        if (id.isEmpty()) named.missing("id", "\"id\": \"liner-4000\"");
+    private static Roll roll(Cursor named, String id, Suppliers suppliers) {
         String seller = suppliers.of(named);
-        Roll roll = new Roll(
+        return new Roll(
                 id,
                 named.text("material"),
                 named.neededLength("width"),
                 suppliers.paid(seller, named.price("price")),
                 named.number("step"),
-                named.has("maxLength") ? OptionalDouble.of(named.number("maxLength")) : OptionalDouble.empty(),
+                named.numberIfAny("maxLength"),
                 seller,
-                optional(named, "weight"),
+                named.numberIfAny("weight"),
                 !named.flag("oneWay"));
-        named.refuseUnknown();
-        return roll;
     }
 
-    private static PackGoods goods(Cursor line, Suppliers suppliers, boolean imperial) {
-        String item = line.text("item");
-        Cursor named = item.isEmpty() ? line : line.named("goods " + item);
-        named.raw("item");
-        if (item.isEmpty()) named.missing("item", "\"item\": \"soil.topsoil\"");
+    private static PackGoods goods(Cursor named, String item, Suppliers suppliers, boolean imperial) {
         String label = named.text("label", Goods.label(item, imperial));
         String unit = named.text("unit");
         double spare = named.number("spare", PackGoods.usualSpare(item) * 100) / 100;
         double loosening = named.number("loosening", PackGoods.usualLoosening(item));
-        OptionalDouble density = optional(named, "density");
+        OptionalDouble density = named.numberIfAny("density");
         List<Pack> packs = new ArrayList<>();
         for (Cursor size : named.objects("packs", "pack")) {
             String seller = suppliers.of(size);
@@ -167,14 +162,13 @@ final class CatalogueReader {
                     seller,
                     size.count("bundle"),
                     size.count("least"),
-                    optional(size, "mass"));
+                    size.numberIfAny("mass"));
             size.refuseUnknown();
             if (packs.stream().anyMatch(other -> other.name().equals(pack.name()) && other.supplier().equals(seller))) {
                 size.twice("name", "pack", Fact.name(Cursor.cut(pack.name())), WayKind.KEEP_ONE);
             }
             packs.add(pack);
         }
-        named.refuseUnknown();
         return new PackGoods(item, label, unit, spare, loosening, packs, density);
     }
 
@@ -190,10 +184,6 @@ final class CatalogueReader {
             return Math.max(0.001, Math.floor(tonnes * 1e6 / density.getAsDouble() + 1e-9) / 1e3);
         }
         return 1;
-    }
-
-    private static OptionalDouble optional(Cursor line, String field) {
-        return line.has(field) ? OptionalDouble.of(line.number(field)) : OptionalDouble.empty();
     }
 
     private static String packName(double content, String unit) {

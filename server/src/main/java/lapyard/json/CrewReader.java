@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -18,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import lapyard.plan.Crew;
 import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
@@ -34,30 +34,24 @@ final class CrewReader {
     /** @param barrowMinutes what an older document says elsewhere of a barrow */
     static Crew read(Cursor crew, OptionalDouble barrowMinutes) {
         Crew.Dates usual = Crew.USUAL.dates();
-        Crew.Waits usualWaits = Crew.Waits.USUAL;
         boolean described = false;
         for (String field : List.of("start", "days", "hours", "people")) described |= crew.has(field);
         Optional<LocalDate> start = date(crew, "start");
-        String zone = zone(crew);
+        String zone = zone(crew, "");
         Set<DayOfWeek> days = days(crew, "days", usual.days());
         LocalTime from = time(crew, "from", usual.from());
         double hours = crew.number("hours", usual.hours());
         List<Crew.Person> people = people(crew, days, hours, start);
         Set<LocalDate> holidays = dates(crew, "holidays", start);
         Set<LocalDate> wet = dates(crew, "wet", start);
-        int leadDays = crew.count("leadDays", usualWaits.leadDays());
-        Cursor waits = crew.object("waits");
-        int cure = waits.count("cureDays", usualWaits.cureDays());
-        double coatGap = waits.number("coatGapHours", usualWaits.coatGapHours());
-        double beforeLiner = waits.number("beforeLinerHours", usualWaits.beforeLinerHours());
-        int settle = waits.count("settleDays", usualWaits.settleDays());
-        waits.refuseUnknown();
+        int leadDays = crew.count("leadDays");
+        Crew.Waits waits = crew.like("waits", Crew.Waits.USUAL.withLead(leadDays));
         return new Crew(
                 described,
                 new Crew.Dates(start, zone, days, from, hours, holidays, wet),
                 people,
-                rates(crew.object("rates"), barrowMinutes),
-                new Crew.Waits(leadDays, cure, coatGap, beforeLiner, settle));
+                crew.read("rates", rates -> rates(rates, barrowMinutes)),
+                waits);
     }
 
     private static Map<Rate, Double> rates(Cursor cursor, OptionalDouble barrowMinutes) {
@@ -66,20 +60,19 @@ final class CrewReader {
             double usual = rate == Rate.BARROW ? barrowMinutes.orElse(rate.usualMinutes) : rate.usualMinutes;
             rates.put(rate, cursor.number(rate.field, usual));
         }
-        cursor.refuseUnknown();
         return rates;
     }
 
     private static List<Crew.Person> people(Cursor crew, Set<DayOfWeek> days, double hours, Optional<LocalDate> start) {
-        List<Crew.Person> people = new ArrayList<>();
-        for (Cursor person : crew.objects("people", "person")) {
-            String name = person.text("name", people.isEmpty() ? "You" : "Helper " + people.size());
+        AtomicInteger number = new AtomicInteger();
+        List<Crew.Person> people = crew.each("people", "person", person -> {
+            int before = number.getAndIncrement();
+            String name = person.text("name", before == 0 ? "You" : "Helper " + before);
             Set<DayOfWeek> own = days(person, "days", days);
             double stays = person.number("hours", hours);
             boolean lifts = person.flag("lifts");
-            people.add(new Crew.Person(name, own, Math.min(stays, hours), lifts, dates(person, "away", start), dates(person, "comes", start)));
-            person.refuseUnknown();
-        }
+            return new Crew.Person(name, own, Math.min(stays, hours), lifts, dates(person, "away", start), dates(person, "comes", start));
+        });
         if (people.isEmpty()) {
             for (Crew.Person usual : Crew.USUAL.people()) {
                 people.add(new Crew.Person(usual.name(), days, hours, usual.lifts(), Set.of(), Set.of()));
@@ -95,21 +88,15 @@ final class CrewReader {
     private static Set<DayOfWeek> days(Cursor cursor, String field, Set<DayOfWeek> usual) {
         List<JsonNode> given = cursor.list(field);
         if (given.isEmpty()) {
-            if (cursor.has(field)) {
-                cursor.few(field, 0, 1, "days");
-            } else {
-                cursor.defaulted(field);
-            }
+            if (cursor.has(field)) cursor.few(field, 0, 1, "days");
+            else cursor.defaulted(field);
             return usual;
         }
         Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
         for (JsonNode one : given) {
             int at = one.isTextual() ? DAYS.indexOf(one.textValue()) : -1;
-            if (at < 0) {
-                cursor.misshapen(field, "days of the week", one, "[\"sat\", \"sun\"]");
-            } else {
-                days.add(DayOfWeek.of(at + 1));
-            }
+            if (at < 0) cursor.misshapen(field, "days of the week", one, "[\"sat\", \"sun\"]");
+            else days.add(DayOfWeek.of(at + 1));
         }
         return days.isEmpty() ? usual : days;
     }
@@ -121,14 +108,14 @@ final class CrewReader {
                 .orElse("none");
     }
 
-    private static String zone(Cursor crew) {
-        String zone = crew.text("zone");
-        if (zone.isEmpty()) return "";
+    /** An IANA name, or {@code otherwise}, which the field may say too. */
+    static String zone(Cursor cursor, String otherwise) {
+        String zone = cursor.text("zone");
         try {
-            return ZoneId.of(zone).getId();
+            return zone.equals(otherwise) ? zone : ZoneId.of(zone).getId();
         } catch (DateTimeException e) {
-            crew.misshapen("zone", "a time zone by its IANA name", crew.raw("zone"), "\"Europe/London\"");
-            return "";
+            cursor.misshapen("zone", "a time zone by its IANA name", cursor.raw("zone"), "\"Europe/London\"");
+            return otherwise;
         }
     }
 
@@ -140,15 +127,12 @@ final class CrewReader {
     private static Optional<LocalDate> date(Cursor cursor, String field, String text) {
         try {
             LocalDate date = LocalDate.parse(text);
-            if (date.getYear() < 1970 || date.getYear() > 2200) {
-                misdated(cursor, field, text);
-                return Optional.empty();
-            }
-            return Optional.of(date);
+            if (date.getYear() >= 1970 && date.getYear() <= 2200) return Optional.of(date);
         } catch (DateTimeException e) {
-            misdated(cursor, field, text);
-            return Optional.empty();
+            // told below, as a date out of reach is
         }
+        misdated(cursor, field, text);
+        return Optional.empty();
     }
 
     static void misdated(Cursor cursor, String field, String text) {

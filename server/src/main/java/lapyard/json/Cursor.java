@@ -5,13 +5,20 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -28,26 +35,31 @@ final class Cursor extends FieldFaults {
     private final FieldTable table;
     private final String pointer;
     private final Set<String> askedHere;
-    private final Set<String> known = new LinkedHashSet<>();
+    private final Set<String> known;
 
     /** @param table the fields that the object may have */
     Cursor(JsonNode node, FieldTable table, String pointer, String place, Notes notes) {
+        this(node, table, pointer, place, notes, new LinkedHashSet<>());
+        if (!node.isObject() && !node.isMissingNode()) shape("", "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
+    }
+
+    private Cursor(JsonNode node, FieldTable table, String pointer, String place, Notes notes, Set<String> known) {
         super(place, notes);
         this.table = table;
         this.pointer = pointer;
         this.askedHere = notes.askedOf(table);
+        this.known = known;
         this.node = node.isObject() ? node : MissingNode.getInstance();
-        if (!node.isObject() && !node.isMissingNode()) shape("", "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
     }
 
-    /** The same fields, findings under another name, for example the bed's own code once that is known. */
+    /** The same object, findings under another name, for example the bed's own code once that is known. */
     Cursor named(String newPlace) {
-        return new Cursor(node, table, pointer, newPlace, notes);
+        return new Cursor(node, table, pointer, newPlace, notes, known);
     }
 
     /** The same place in the document, other fields: a type's with a bed's exceptions laid over them. */
     Cursor over(JsonNode merged) {
-        return new Cursor(merged, table, pointer, place, notes);
+        return new Cursor(merged, table, pointer, place, notes, known);
     }
 
     /** The same fields, with what older documents call {@code old} under its name of today; both with different values are a STOP. */
@@ -95,6 +107,62 @@ final class Cursor extends FieldFaults {
         return found;
     }
 
+    /** The object of this field, read to its end: what the reader does not ask for is refused by name. */
+    <T> T read(String field, Function<Cursor, T> reader) {
+        return object(field).whole(reader);
+    }
+
+    /** As above where the field is given. */
+    <T> Optional<T> readIfAny(String field, Function<Cursor, T> reader) {
+        return has(field) ? Optional.of(read(field, reader)) : Optional.empty();
+    }
+
+    /** Each object of a list as above. */
+    <T> List<T> each(String field, String what, Function<Cursor, T> reader) {
+        return objects(field, what).stream().map(one -> one.whole(reader)).collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    /** Each object of a list with its code, by which findings name it; without one it is {@code letter} and its number. */
+    <T> List<T> coded(String field, String what, String letter, String one, BiFunction<Cursor, String, Optional<T>> reader) {
+        List<T> all = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor each : objects(field, what)) {
+            String id = each.ownCode(letter + (all.size() + 1), taken, one);
+            each.named(what + " " + id).whole(named -> reader.apply(named, id)).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    private <T> T whole(Function<Cursor, T> reader) {
+        T read = reader.apply(this);
+        refuseUnknown();
+        return read;
+    }
+
+    /**
+     * A record as the object of this field changes it. A part of the record that the schema has under its name, without the
+     * unit, is read as its type says, with the part of {@code usual} where it is not given; the others and lists stay as in
+     * {@code usual}. Where a part is {@code wanted}, true or false may stand in place of the object.
+     */
+    <T extends Record> T like(String field, T usual) {
+        if (!raw(field).isBoolean() || !table.inner(field).has("wanted")) return read(field, cursor -> cursor.like(usual));
+        boolean wanted = flag(field, true);
+        return RecordParts.with(usual, (name, part) -> name.equals("wanted") ? wanted : part);
+    }
+
+    /** As above, of this object. */
+    <T extends Record> T like(T usual) {
+        return RecordParts.with(usual, (name, part) -> {
+            String field = RecordParts.field(name);
+            if (!table.has(field)) return part;
+            if (part instanceof Double number) return number(field, number);
+            if (part instanceof Integer count) return count(field, count);
+            if (part instanceof Boolean flag) return flag(field, flag);
+            if (part instanceof String text) return text(field, text);
+            return part instanceof Enum<?> word ? choice(field, word) : part;
+        });
+    }
+
     List<JsonNode> list(String field) {
         int most = table.field(field).entries();
         JsonNode value = raw(field);
@@ -133,6 +201,10 @@ final class Cursor extends FieldFaults {
             return usual;
         }
         return checked(field, value, usual, bounds);
+    }
+
+    OptionalDouble numberIfAny(String field) {
+        return has(field) ? OptionalDouble.of(number(field)) : OptionalDouble.empty();
     }
 
     int count(String field, int usual) {
@@ -266,6 +338,33 @@ final class Cursor extends FieldFaults {
             return usual;
         }
         return word;
+    }
+
+    /** A constant by its word. */
+    <E extends Enum<E>> E choice(String field, Enum<E> usual) {
+        return Enum.valueOf(usual.getDeclaringClass(), constant(choice(field, word(usual))));
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().replace('_', '-').toLowerCase(Locale.ROOT);
+    }
+
+    static String constant(String word) {
+        return word.replace('-', '_').toUpperCase(Locale.ROOT);
+    }
+
+    /** The texts of a list that are {@code fit}; of every other {@code unfit} tells. */
+    List<String> words(String field, Predicate<String> fit, Consumer<JsonNode> unfit) {
+        List<String> words = new ArrayList<>();
+        for (JsonNode one : list(field)) {
+            if (one.isTextual() && fit.test(one.textValue())) words.add(one.textValue());
+            else unfit.accept(one);
+        }
+        return words;
+    }
+
+    Point point(String field) {
+        return point(field, new Point(0, 0));
     }
 
     Point point(String field, Point usual) {

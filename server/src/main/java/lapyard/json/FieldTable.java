@@ -99,11 +99,12 @@ final class FieldTable {
         return inner.computeIfAbsent(name, field -> new FieldTable(path(field), property(field)));
     }
 
+    boolean has(String name) {
+        return forms.stream().anyMatch(form -> form.path("properties").has(name));
+    }
+
     private JsonNode property(String name) {
-        for (JsonNode form : forms) {
-            JsonNode property = form.path("properties").path(name);
-            if (!property.isMissingNode()) return property;
-        }
+        for (JsonNode form : forms) if (form.path("properties").has(name)) return form.path("properties").get(name);
         throw new IllegalStateException("the schema has no field " + path(name));
     }
 

@@ -1,14 +1,10 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
@@ -16,7 +12,6 @@ import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Liner;
 import lapyard.plan.Ties;
-import lapyard.plan.Ties.CourseTie;
 import lapyard.plan.Ties.Support;
 import lapyard.plan.WayKind;
 
@@ -26,78 +21,51 @@ final class FixingReader {
     private FixingReader() {}
 
     static Ties ties(Cursor bed, Ties usual, Optional<Outline> outline) {
-        Cursor cursor = bed.object("ties");
-        Ties read = new Ties(
-                cursor.flag("brackets", usual.brackets()),
-                cursor.count("bracketFixings", usual.bracketFixings()),
-                cursor.flag("courseTies", usual.courseTies()),
-                cursor.number("courseEvery", usual.courseEveryMm()),
-                CourseTie.valueOf(cursor.choice("courseTie", word(usual.courseTie()))
-                        .replace('-', '_').toUpperCase(Locale.ROOT)),
-                cursor.count("courseFixings", usual.courseFixings()),
-                cursor.number("fixingLength", usual.fixingMm()),
-                cursor.flag("crossTies", usual.crossTies()),
-                cursor.number("crossEvery", usual.crossEveryMm()),
-                cursor.number("crossOver", usual.crossOverMm()),
-                cursor.number("crossFrom", usual.crossFromMm()),
-                cursor.has("supports") ? supports(cursor, outline) : usual.supports());
-        cursor.refuseUnknown();
-        return read;
-    }
-
-    private static String word(CourseTie tie) {
-        return tie.name().replace('_', '-').toLowerCase(Locale.ROOT);
+        return bed.read("ties", cursor -> {
+            Ties read = cursor.like(usual);
+            return cursor.has("supports") ? read.withSupports(supports(cursor, outline)) : read;
+        });
     }
 
     /** @param outline empty where the outline is not known or the walls are those of many beds: then no wall is refused */
     private static List<Support> supports(Cursor ties, Optional<Outline> outline) {
-        List<Support> supports = new ArrayList<>();
-        for (Cursor support : ties.objects("supports", "support")) {
-            String wall = support.text("wall");
-            boolean post = support.choice("by").equals("post");
-            OptionalDouble at = support.has("at")
-                    ? OptionalDouble.of(support.number("at", 0))
-                    : OptionalDouble.empty();
-            support.refuseUnknown();
-            if (outline.isPresent()) {
-                List<String> walls = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
-                int side = walls.indexOf(wall);
-                if (side < 0) {
-                    support.add(support.noSuch("wall", "wall", wall, walls));
-                    continue;
-                }
-                double over = at.orElse(0) - outline.get().sideMm(side);
-                if (over > 0) {
-                    Fact end = Fact.mm(outline.get().sideMm(side));
-                    support.add(support.fault(FindingKind.FIELD_HIGH, "at").with("value", Fact.mm(at.getAsDouble())).with("most", end)
-                            .by(Fact.mm(over)).way(WayKind.GIVE_BETWEEN, Fact.mm(0), end));
-                    continue;
-                }
+        return ties.each("supports", "support", support -> support(support, outline)).stream().flatMap(Optional::stream).toList();
+    }
+
+    private static Optional<Support> support(Cursor support, Optional<Outline> outline) {
+        String wall = support.text("wall");
+        boolean post = support.choice("by").equals("post");
+        OptionalDouble at = support.has("at") ? OptionalDouble.of(support.number("at", 0)) : OptionalDouble.empty();
+        if (outline.isPresent()) {
+            List<String> walls = BedReader.letters(outline.get());
+            int side = walls.indexOf(wall);
+            if (side < 0) {
+                support.add(support.noSuch("wall", "wall", wall, walls));
+                return Optional.empty();
             }
-            supports.add(new Support(wall, at, post));
+            double over = at.orElse(0) - outline.get().sideMm(side);
+            if (over > 0) {
+                Fact end = Fact.mm(outline.get().sideMm(side));
+                support.add(support.fault(FindingKind.FIELD_HIGH, "at").with("value", Fact.mm(at.getAsDouble())).with("most", end)
+                        .by(Fact.mm(over)).way(WayKind.GIVE_BETWEEN, Fact.mm(0), end));
+                return Optional.empty();
+            }
         }
-        return supports;
+        return Optional.of(new Support(wall, at, post));
     }
 
     static Set<String> near(Cursor bed) {
-        Set<String> near = new LinkedHashSet<>();
-        for (JsonNode word : bed.list("near")) {
-            if (Bed.NEAR.containsKey(word.asText())) {
-                near.add(word.asText());
-            } else {
-                bed.add(bed.noSuch("near", "neighbour", word.asText(), Bed.NEAR.keySet()));
-            }
-        }
-        return near;
+        return new LinkedHashSet<>(bed.words("near", Bed.NEAR::containsKey,
+                other -> bed.add(bed.noSuch("near", "neighbour", other.asText(), Bed.NEAR.keySet()))));
     }
 
     /** A fixing that comes out of the other face of the timber can never be meant. */
     static void tooLong(Cursor bed, Section timber, Ties ties, Liner liner) {
         if (ties.brackets() || ties.courseTies() && ties.strapped(timber.heightMm())) {
-            check(bed, "ties/fixingLength", "fixings", ties.fixingMm(), timber, Ties.BEHIND_MM);
+            check(bed, "ties/fixingLength", "fixings", ties.fixingLengthMm(), timber, Ties.BEHIND_MM);
         }
-        if (liner.wanted() && liner.stapleMm() != Liner.USUAL.stapleMm()) {
-            check(bed, "liner/stapleLength", "staples", liner.stapleMm(), timber, Liner.BEHIND_MM);
+        if (liner.wanted() && liner.stapleLengthMm() != Liner.USUAL.stapleLengthMm()) {
+            check(bed, "liner/stapleLength", "staples", liner.stapleLengthMm(), timber, Liner.BEHIND_MM);
         }
     }
 

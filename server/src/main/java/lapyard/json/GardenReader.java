@@ -2,14 +2,12 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -71,8 +69,8 @@ public final class GardenReader {
         String name = cursor.text("name");
         String currency = currency(cursor);
         boolean imperial = cursor.choice("units").equals("imperial");
-        Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"), imperial);
-        BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
+        Catalogue catalogue = cursor.read("catalogue", lines -> CatalogueReader.read(lines, imperial));
+        BedReader.Usual usual = cursor.read("defaults", BedReader::usual);
         Map<String, Bed> types = new HashMap<>();
         Map<String, Give> gives = new HashMap<>();
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual), types, gives);
@@ -81,19 +79,19 @@ public final class GardenReader {
         Garden garden = new Garden(
                 name,
                 imperial,
-                GroundReader.read(cursor.object("ground")),
+                cursor.read("ground", GroundReader::read),
                 beds,
                 paths(cursor),
                 new Garden.Goods(
                         catalogue,
                         rack(cursor, catalogue),
                         slatBoards(cursor),
-                        saw(cursor.object("saw")),
-                        SearchLength.valueOf(cursor.choice("search").toUpperCase(Locale.ROOT))),
+                        cursor.like("saw", Saw.USUAL),
+                        SearchLength.valueOf(Cursor.constant(cursor.choice("search")))),
                 new Garden.People(
-                        read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start()), HandOverReader.read(cursor.object("handOver"), beds)),
+                        read, crew.number("liftLimit"), cursor.read("tally", tally -> TallyReader.read(tally, read.dates().start())), cursor.read("handOver", handOver -> HandOverReader.read(handOver, beds))),
                 new Garden.Terms(
-                        currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads")),
+                        currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), cursor.like("loads", StandingRules.USUAL),
                         GardenState.of(cursor.choice("state", GardenState.PENCILLED.code())).orElse(GardenState.PENCILLED)),
                 accepted(cursor),
                 notes.defaulted,
@@ -105,19 +103,16 @@ public final class GardenReader {
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);
     }
 
-    private static final String CURRENCY = "the ISO 4217 code of money that goods are paid in";
-
     private static String currency(Cursor cursor) {
         String code = cursor.text("currency");
         try {
             CurrencyUnit unit = CurrencyUnit.of(code);
             if (!unit.isPseudoCurrency()) return unit.getCode();
-            cursor.misshapen("currency", CURRENCY, cursor.raw("currency"), "\"GBP\"");
-            return "GBP";
         } catch (RuntimeException e) {
-            cursor.misshapen("currency", CURRENCY, cursor.raw("currency"), "\"GBP\"");
-            return "GBP";
+            // told below, as what is no money
         }
+        cursor.misshapen("currency", "the ISO 4217 code of money that goods are paid in", cursor.raw("currency"), "\"GBP\"");
+        return "GBP";
     }
 
     /** @param types and {@code gives}, by bed, are filled in */
@@ -134,7 +129,6 @@ public final class GardenReader {
                 type.twice("id", "type code", Fact.name(id), WayKind.ANOTHER_CODE);
             } else {
                 Cursor named = type.named("type " + id);
-                named.raw("id");
                 if (named.has("give")) typeGives.put(id, AskingReader.give(named, Give.NOTHING));
                 reader.read(named, id, id).ifPresent(bed -> types.put(id, bed));
                 typeNodes.put(id, (ObjectNode) type.node());
@@ -159,7 +153,6 @@ public final class GardenReader {
                 if (taken.add(candidate)) id = candidate;
             }
             Cursor bed = placed.get(i).named("bed " + id);
-            bed.raw("id");
             Give give = AskingReader.give(bed, typeGives.getOrDefault(bed.raw("type").asText(""), Give.NOTHING));
             if (bed.has("give") || typeGives.containsKey(bed.raw("type").asText(""))) gives.put(id, give);
             bed(bed, id, typeCursors, types, typeNodes, reader).ifPresent(beds::add);
@@ -201,74 +194,51 @@ public final class GardenReader {
             if (!sized) merged.remove(List.of("width", "depth"));
         }
         merged.setAll(own);
-        Cursor exception = bed.over(merged);
-        exception.raw("id");
-        exception.raw("type");
-        return reader.read(exception, id, type);
+        return reader.read(bed.over(merged), id, type);
     }
 
     private static List<GardenPath> paths(Cursor garden) {
-        List<GardenPath> paths = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
-        for (Cursor path : garden.objects("paths", "path")) {
-            String id = path.ownCode("P" + (paths.size() + 1), taken, "path");
-            Cursor named = path.named("path " + id);
-            named.raw("id");
-            String name = named.text("name");
-            var line = named.points("line");
-            for (int i = 1; i < line.size(); i++) {
-                if (line.get(i).equals(line.get(i - 1))) {
-                    named.add(named.fault(FindingKind.POINTS_SAME, "line").with("first", Fact.name(String.valueOf(i))).with("second", Fact.name(String.valueOf(i + 1))).way(WayKind.TAKE_ONE_OUT));
-                }
+        return garden.coded("paths", "path", "P", "path", GardenReader::path);
+    }
+
+    private static Optional<GardenPath> path(Cursor path, String id) {
+        String name = path.text("name");
+        var line = path.points("line");
+        for (int i = 1; i < line.size(); i++) {
+            if (line.get(i).equals(line.get(i - 1))) {
+                path.add(path.fault(FindingKind.POINTS_SAME, "line").with("first", Fact.name(String.valueOf(i)))
+                        .with("second", Fact.name(String.valueOf(i + 1))).way(WayKind.TAKE_ONE_OUT));
             }
-            if (line.size() < 2) named.few("line", line.size(), 2, "points");
-            double width = named.number("width");
-            List<GardenPath.Layer> layers = new ArrayList<>();
-            for (Cursor layer : named.objects("layers", "layer")) {
-                layers.add(new GardenPath.Layer(layer.text("material"), layer.number("depth")));
-                layer.refuseUnknown();
-            }
-            String edging = named.text("edging");
-            String membrane = named.text("membrane");
-            double lap = named.number("membraneLap", GardenPath.USUAL_LAP_MM);
-            named.refuseUnknown();
-            if (line.size() >= 2) paths.add(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
         }
-        return paths;
+        if (line.size() < 2) path.few("line", line.size(), 2, "points");
+        double width = path.number("width");
+        List<GardenPath.Layer> layers = path.each("layers", "layer", layer -> new GardenPath.Layer(layer.text("material"), layer.number("depth")));
+        String edging = path.text("edging");
+        String membrane = path.text("membrane");
+        double lap = path.number("membraneLap", GardenPath.USUAL_LAP_MM);
+        return line.size() < 2 ? Optional.empty() : Optional.of(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
     }
 
     private static List<RackBoard> rack(Cursor garden, Catalogue catalogue) {
-        List<RackBoard> boards = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
-        for (Cursor board : garden.objects("rack", "board")) {
-            String id = board.ownCode("R" + (boards.size() + 1), taken, "board");
-            Cursor named = board.named("board " + id);
-            named.raw("id");
-            String section = named.text("section", BedReader.Usual.OURS.section());
-            if (catalogue.section(section).isEmpty()) {
-                named.add(named.noSuch("section", "section", section, List.of()).way(WayKind.ADD_TO, Fact.name("\"sections\" of the catalogue")));
-            }
-            double length = named.neededLength("length");
-            List<RackBoard.Span> bad = new ArrayList<>();
-            for (JsonNode span : named.list("bad")) {
-                Optional<RackBoard.Span> read = span(named, span, length);
-                read.ifPresent(bad::add);
-            }
-            int count = named.count("count");
-            int goodFaces = named.count("goodFaces");
-            String origin = named.text("origin");
-            boolean coated = named.flag("coated");
-            double weight = named.number("weight");
-            double thickness = named.number("thickness");
-            double height = named.number("height");
-            Treatment treatment = treatment(named);
-            String checkedBy = named.text("checkedBy");
-            Optional<BigDecimal> salvage = named.price("salvage");
-            named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
-                    thickness, height, salvage));
+        return garden.coded("rack", "board", "R", "board", (board, id) -> Optional.of(board(board, id, catalogue)));
+    }
+
+    private static RackBoard board(Cursor board, String id, Catalogue catalogue) {
+        String section = board.text("section", BedReader.Usual.OURS.section());
+        if (catalogue.section(section).isEmpty()) {
+            board.add(board.noSuch("section", "section", section, List.of()).way(WayKind.ADD_TO, Fact.name("\"sections\" of the catalogue")));
         }
-        return boards;
+        double length = board.neededLength("length");
+        List<RackBoard.Span> bad = board.list("bad").stream().flatMap(span -> span(board, span, length).stream()).toList();
+        int count = board.count("count");
+        int goodFaces = board.count("goodFaces");
+        String origin = board.text("origin");
+        boolean coated = board.flag("coated");
+        double weight = board.number("weight");
+        double thickness = board.number("thickness");
+        double height = board.number("height");
+        return new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment(board), board.text("checkedBy"), weight,
+                thickness, height, board.price("salvage"));
     }
 
     private static Optional<RackBoard.Span> span(Cursor board, JsonNode span, double length) {
@@ -286,73 +256,26 @@ public final class GardenReader {
         return Optional.of(new RackBoard.Span(from, to));
     }
 
-    private static Saw saw(Cursor saw) {
-        Saw usual = Saw.USUAL;
-        Saw read = new Saw(
-                saw.number("kerf", usual.kerfMm()),
-                saw.number("endTrim", usual.endTrimMm()),
-                saw.number("keepOffcut", usual.keepOffcutMm()),
-                saw.number("leastPiece", usual.leastPieceMm()),
-                saw.number("leastPart", usual.leastPartMm()),
-                saw.number("seamStagger", usual.seamStaggerMm()),
-                saw.number("seamFromCorner", usual.seamFromCornerMm()),
-                saw.number("salvage", usual.salvagePercent()),
-                saw.number("retrim", usual.retrimMm()));
-        saw.refuseUnknown();
-        return read;
-    }
-
     private static List<SlatBoards> slatBoards(Cursor garden) {
-        List<SlatBoards> all = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
-        for (Cursor boards : garden.objects("slatBoards", "slat boards")) {
-            String id = boards.ownCode("S" + (all.size() + 1), taken, "slat board");
-            Cursor named = boards.named("slat boards " + id);
-            named.raw("id");
-            all.add(new SlatBoards(
-                    id,
-                    named.neededLength("width"),
-                    named.neededLength("thickness"),
-                    named.neededLength("length"),
-                    named.count("count"),
-                    treatment(named)));
-            named.refuseUnknown();
-        }
-        return all;
+        return garden.coded("slatBoards", "slat boards", "S", "slat board", (boards, id) -> Optional.of(new SlatBoards(
+                id, boards.neededLength("width"), boards.neededLength("thickness"), boards.neededLength("length"), boards.count("count"), treatment(boards))));
     }
 
     private static Treatment treatment(Cursor board) {
         Treatment old = OLD_TREATMENTS.get(board.raw("treatment").asText());
-        return old != null ? old : Treatment.valueOf(board.choice("treatment").replace('-', '_').toUpperCase(Locale.ROOT));
-    }
-
-    private static StandingRules loads(Cursor loads) {
-        StandingRules usual = StandingRules.USUAL;
-        StandingRules read = new StandingRules(
-                loads.number("soil", usual.soilKnM3()),
-                loads.number("friction", usual.frictionDeg()),
-                loads.number("beside", usual.besideKpa()),
-                loads.number("bow", usual.bowPart()),
-                loads.number("sag", usual.sagPart()));
-        loads.refuseUnknown();
-        return read;
-    }
-
-    private static double liftLimitKg(Cursor crew) {
-        return crew.number("liftLimit");
+        return old != null ? old : Treatment.valueOf(Cursor.constant(board.choice("treatment")));
     }
 
     private static Map<String, String> accepted(Cursor garden) {
         Map<String, String> accepted = new LinkedHashMap<>();
-        for (Cursor one : garden.objects("accepted", "accepted snag")) {
+        garden.each("accepted", "accepted snag", one -> {
             String where = one.text("where");
             String reason = one.text("reason");
             if (where.isEmpty() || reason.isEmpty()) {
                 one.needed("{\"where\": \"bed M, wall D\", \"reason\": \"a fence is behind it\"}", "\"where\"", "\"reason\"");
             }
-            accepted.put(where, reason);
-            one.refuseUnknown();
-        }
+            return accepted.put(where, reason);
+        });
         return accepted;
     }
 

@@ -2,7 +2,7 @@ package lapyard.json;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Ground;
@@ -11,61 +11,53 @@ import lapyard.plan.SurfaceKind;
 
 /** The yard: outline, surfaces, keep-clear, levels, north. */
 final class GroundReader {
-    /** Characters of a picture: a megabyte of it, a document being 5 at most. */
-
-    /** Clearance in mm that each kind of keep-clear usually asks for: common practice, no source. */
     private GroundReader() {}
 
     static Ground read(Cursor ground) {
         SurveyReader.Surveyed surveyed = SurveyReader.read(ground);
         List<Outline> outline = GardenReader.outline(ground, "outline").map(List::of).orElse(surveyed.outline());
-        List<Ground.Surface> surfaces = new ArrayList<>();
-        for (Cursor surface : ground.objects("surfaces", "surface")) {
-            SurfaceKind kind = SurfaceKind.of(surface.choice("kind"));
-            if (!surface.has("outline")) surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
-            GardenReader.outline(surface, "outline").ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
-            surface.refuseUnknown();
-        }
-        List<Ground.KeepClear> keepClear = new ArrayList<>();
-        for (Cursor one : ground.objects("keepClear", "keep-clear")) keepClear.addAll(keepClear(one));
-        List<Ground.Level> levels = new ArrayList<>();
-        for (Cursor level : ground.objects("levels", "level")) {
+        List<Ground.Surface> surfaces = ground.each("surfaces", "surface", GroundReader::surface).stream().flatMap(Optional::stream).toList();
+        List<Ground.KeepClear> keepClear = ground.each("keepClear", "keep-clear", GroundReader::keepClear).stream().flatMap(List::stream).toList();
+        List<Ground.Level> levels = ground.each("levels", "level", level -> {
             if (!level.has("at") || !level.has("drop")) level.needed("{\"at\": [0, 0], \"drop\": 412}", "\"at\"", "\"drop\"");
-            levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.number("drop", 0)));
-            level.refuseUnknown();
-        }
-        if (ground.has("picture")) picture(ground.object("picture"));
+            return new Ground.Level(level.point("at"), level.number("drop", 0));
+        });
+        ground.readIfAny("picture", GroundReader::picture);
         double north = ground.number("north");
-        Ground read = new Ground(
+        return new Ground(
                 outline,
                 surfaces,
                 keepClear,
                 levels,
                 north,
                 surveyed.survey(),
-                YardWorkReader.baseline(ground),
-                YardWorkReader.preparation(ground.object("preparation")),
+                ground.readIfAny("baseline", YardWorkReader::baseline),
+                ground.read("preparation", YardWorkReader::preparation),
                 YardWorkReader.rims(ground),
                 YardWorkReader.access(ground),
                 YardWorkReader.tall(ground),
-                YardWorkReader.sun(ground));
-        ground.refuseUnknown();
-        return read;
+                ground.readIfAny("sun", YardWorkReader::sun).flatMap(sun -> sun));
+    }
+
+    private static Optional<Ground.Surface> surface(Cursor surface) {
+        SurfaceKind kind = SurfaceKind.of(surface.choice("kind"));
+        if (!surface.has("outline")) surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
+        return GardenReader.outline(surface, "outline").map(outline -> new Ground.Surface(kind, outline));
     }
 
     /** A picture of the site that lies under the yard on the page: looked at, and never reckoned with. */
-    private static void picture(Cursor picture) {
+    private static String picture(Cursor picture) {
         String data = picture.text("data");
         if (!data.matches("data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]+")) {
             picture.misshapen("data", "a PNG or JPEG picture", picture.raw("data"), "\"data:image/png;base64,...\"");
         }
-        picture.point("at", new Point(0, 0));
+        picture.point("at");
         picture.number("width");
         picture.number("height");
         picture.number("turn", 0);
         picture.number("faint");
         picture.flag("hidden");
-        picture.refuseUnknown();
+        return data;
     }
 
     /** A line of several places is kept clear leg by leg. */
@@ -76,16 +68,13 @@ final class GroundReader {
         double leaf = 0;
         boolean swingsIn = true;
         if (kind == KeepClearKind.GATE) {
-            Point hinge = one.point("hinge", new Point(0, 0));
+            Point hinge = one.point("hinge");
             leaf = one.number("leaf");
             swingsIn = one.choice("swing").equals("in");
             // without a direction the closed leaf lies along the side of the yard that the hinge hangs in
-            if (one.has("closed")) {
-                double closed = Math.toRadians(one.number("closed", 0));
-                shapes.add(List.of(hinge, new Point(hinge.x() + leaf * Math.cos(closed), hinge.y() + leaf * Math.sin(closed))));
-            } else {
-                shapes.add(List.of(hinge));
-            }
+            double closed = one.has("closed") ? Math.toRadians(one.number("closed", 0)) : 0;
+            Point end = new Point(hinge.x() + leaf * Math.cos(closed), hinge.y() + leaf * Math.sin(closed));
+            shapes.add(one.has("closed") ? List.of(hinge, end) : List.of(hinge));
         } else if (one.has("outline")) {
             GardenReader.outline(one, "outline").ifPresent(outline -> shapes.add(outline.corners()));
         } else if (one.has("line")) {
@@ -94,10 +83,9 @@ final class GroundReader {
             for (int i = 1; i < line.size(); i++) shapes.add(line.subList(i - 1, i + 1));
         } else {
             if (!one.has("at")) one.missing("at", "\"at\": [x, y], or a line or an outline");
-            shapes.add(List.of(one.point("at", new Point(0, 0))));
+            shapes.add(List.of(one.point("at")));
         }
         double dampCourse = one.number("dampCourse");
-        one.refuseUnknown();
         List<Ground.KeepClear> kept = new ArrayList<>();
         for (List<Point> shape : shapes) kept.add(new Ground.KeepClear(kind, shape, clearance, leaf, swingsIn, dampCourse));
         return kept;

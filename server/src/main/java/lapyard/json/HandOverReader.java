@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,22 +19,16 @@ final class HandOverReader {
         Set<String> known = beds.stream().map(Bed::id).collect(Collectors.toSet());
         OptionalInt years = handOver.has("finishYears") ? OptionalInt.of(handOver.count("finishYears")) : OptionalInt.empty();
         Map<String, String> tenders = new LinkedHashMap<>();
-        for (Cursor one : handOver.objects("tenders", "tender")) {
+        handOver.each("tenders", "tender", one -> {
             String bed = bed(one, known);
             if (tenders.put(bed, one.text("who")) != null) one.twice("bed", "bed", Fact.name(bed), WayKind.KEEP_ONE);
-            one.refuseUnknown();
-        }
-        List<HandOver.Snag> snags = new ArrayList<>();
-        for (Cursor one : handOver.objects("snags", "snag")) {
-            List<String> photos = new ArrayList<>();
-            for (JsonNode photo : one.list("photos")) {
-                if (photo.isTextual() && photo.textValue().matches("[0-9a-f]{64}")) photos.add(photo.textValue());
-                else one.misshapen("photos", "ids of photos kept with the garden", photo, "64 letters and digits, as the garden's photos answer");
-            }
-            snags.add(new HandOver.Snag(bed(one, known), one.text("text"), CrewReader.date(one, "found"), CrewReader.date(one, "mended"), photos));
-            one.refuseUnknown();
-        }
-        handOver.refuseUnknown();
+            return bed;
+        });
+        List<HandOver.Snag> snags = handOver.each("snags", "snag", one -> {
+            List<String> photos = one.words("photos", photo -> photo.matches("[0-9a-f]{64}"),
+                    other -> one.misshapen("photos", "ids of photos kept with the garden", other, "64 letters and digits, as the garden's photos answer"));
+            return new HandOver.Snag(bed(one, known), one.text("text"), CrewReader.date(one, "found"), CrewReader.date(one, "mended"), photos);
+        });
         return new HandOver(years, tenders, snags);
     }
 

@@ -12,8 +12,6 @@ import lapyard.plan.WayKind;
 
 /** Who sells, as the catalogue lists them; every amount is turned into what is paid, tax included. */
 final class Suppliers {
-    /** Each set of them is weighed against the others. */
-
     private final Map<String, Supplier> byId = new LinkedHashMap<>();
     private final Map<String, BigDecimal> taxToAdd = new LinkedHashMap<>();
 
@@ -28,7 +26,6 @@ final class Suppliers {
     private void add(Cursor line) {
         String id = line.code("id", "");
         Cursor named = id.isEmpty() ? line : line.named("supplier " + id);
-        named.raw("id");
         if (id.isEmpty()) {
             named.missing("id", "\"id\": \"sawmill\"");
         } else if (byId.containsKey(id)) {
@@ -43,7 +40,7 @@ final class Suppliers {
         if (!included && !named.has("tax")) named.missing("tax", "\"tax\": 20 for 20 %, as the prices are without it");
         BigDecimal toAdd = included ? BigDecimal.ZERO : rate;
         String validUntil = date(named);
-        Optional<Vehicle> lorry = named.has("vehicle") ? Optional.of(vehicle(named.object("vehicle"))) : Optional.empty();
+        Optional<Vehicle> lorry = named.readIfAny("vehicle", Suppliers::vehicle);
         BigDecimal deposit = exact(named, "deposit");
         int payDays = named.count("payDays");
         named.refuseUnknown();
@@ -62,19 +59,12 @@ final class Suppliers {
     }
 
     static Vehicle vehicle(Cursor vehicle) {
-        Vehicle read = new Vehicle(
-                vehicle.text("name"),
-                vehicle.number("payload"),
-                vehicle.number("bedLength"),
-                vehicle.number("volume"));
-        vehicle.refuseUnknown();
-        return read;
+        return new Vehicle(vehicle.text("name"), vehicle.number("payload"), vehicle.number("bedLength"), vehicle.number("volume"));
     }
 
     private static BigDecimal exact(Cursor line, String field) {
-        double checked = line.number(field, 0);
-        return BigDecimal.valueOf(checked).stripTrailingZeros().setScale(
-                Math.max(0, BigDecimal.valueOf(checked).stripTrailingZeros().scale()));
+        BigDecimal checked = BigDecimal.valueOf(line.number(field, 0)).stripTrailingZeros();
+        return checked.setScale(Math.max(0, checked.scale()));
     }
 
     static String date(Cursor line) {

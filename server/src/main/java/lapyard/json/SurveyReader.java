@@ -25,17 +25,17 @@ final class SurveyReader {
         Cursor survey = ground.object("survey");
         int before = survey.notes.findings.size();
         Cursor base = survey.object("base");
-        Point from = base.point("from", new Point(0, 0));
+        Point from = base.point("from");
         Point to = base.point("to", new Point(from.x() + 1000, from.y()));
         base.refuseUnknown();
         if (from.distanceMm(to) < Baseline.LEAST_MM) YardWorkReader.marksNear(survey, "base", from.distanceMm(to));
-        List<YardSurvey.Corner> corners = survey.objects("corners", "corner").stream().map(corner -> corner(corner, base.has("to"))).toList();
-        List<YardSurvey.Leg> walk = survey.objects("walk", "side").stream().map(SurveyReader::leg).toList();
+        List<YardSurvey.Corner> corners = survey.each("corners", "corner", corner -> corner(corner, base.has("to")));
+        List<YardSurvey.Leg> walk = survey.each("walk", "side", SurveyReader::leg);
         int known = corners.size() + walk.size();
         if (known == 0) survey.needed("\"corners\": [...] taped from the marks, or \"walk\": [...] with the sides walked round", "\"corners\" or \"walk\"");
         else if (!corners.isEmpty() && !walk.isEmpty()) survey.clash("corners", "walk");
         else if (known < 3) survey.few(walk.isEmpty() ? "corners" : "walk", known, 3, walk.isEmpty() ? "corners" : "sides");
-        List<YardSurvey.Check> checks = survey.objects("checks", "check tape").stream().map(check -> check(check, Math.max(1, known))).toList();
+        List<YardSurvey.Check> checks = survey.each("checks", "check tape", check -> check(check, Math.max(1, known)));
         survey.refuseUnknown();
         if (ground.has("outline")) ground.clash("survey", "outline");
         if (survey.notes.findings.size() > before) return new Surveyed(Optional.empty(), List.of());
@@ -50,9 +50,7 @@ final class SurveyReader {
         double length = leg.neededLength("length");
         double fall = leg.number("fall");
         if (fall > length) leg.against("fall", Fact.mm(fall), "length", Fact.mm(length));
-        YardSurvey.Leg read = new YardSurvey.Leg(length, leg.number("turn", 90), fall > length ? 0 : fall);
-        leg.refuseUnknown();
-        return read;
+        return new YardSurvey.Leg(length, leg.number("turn", 90), fall > length ? 0 : fall);
     }
 
     private static YardSurvey.Check check(Cursor check, int known) {
@@ -60,7 +58,6 @@ final class SurveyReader {
         int other = check.count("to", 1, known);
         YardSurvey.Check read = new YardSurvey.Check(one, other, check.neededLength("taped"));
         if (one == other) check.add(check.fault(FindingKind.CHECK_SAME_CORNER, "to").with("corner", Fact.name(String.valueOf(one))).way(WayKind.TWO_CORNERS));
-        check.refuseUnknown();
         return read;
     }
 
@@ -70,10 +67,8 @@ final class SurveyReader {
         if (taped && offset) corner.clash("first", "along");
         if (!taped && !offset) corner.needed("{\"first\": 4200, \"second\": 5100} from both marks, or {\"along\": 3000, \"off\": 4500}", "\"first\"", "\"second\"");
         if (taped && !marked) corner.add(corner.fault(FindingKind.TAPES_ONE_MARK, "").way(WayKind.GIVE_LIKE, Fact.name("\"base\": {\"from\": [0, 0], \"to\": [6000, 0]}")));
-        YardSurvey.Corner read = taped
+        return taped
                 ? new YardSurvey.Corner.Tapes(corner.neededLength("first"), corner.neededLength("second"), corner.choice("side").equals("left"))
                 : new YardSurvey.Corner.Offset(corner.number("along"), corner.number("off"));
-        corner.refuseUnknown();
-        return read;
     }
 }

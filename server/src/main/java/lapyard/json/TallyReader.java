@@ -1,6 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -23,27 +22,22 @@ final class TallyReader {
     /** @param start first day of work: dates of the tally are counted from it */
     static Tally read(Cursor tally, Optional<LocalDate> start) {
         int day = day(tally, "asOf", "day", start, 0);
-        List<Tally.Done> done = new ArrayList<>();
         Set<String> told = new HashSet<>();
-        for (Cursor one : tally.objects("done", "task done")) {
+        List<Tally.Done> done = tally.each("done", "task done", one -> {
             String task = one.text("task");
             if (task.isEmpty()) one.missing("task", "\"task\": \"M.course-1\"");
             if (!told.add(task)) one.twice("task", "task", Fact.name(Cursor.cut(task)), WayKind.KEEP_ONE);
-            done.add(new Tally.Done(task, day(one, "on", "day", start, day)));
-            one.refuseUnknown();
-        }
+            return new Tally.Done(task, day(one, "on", "day", start, day));
+        });
         List<Tally.Board> boards = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (Cursor one : tally.objects("boards", "board")) boards.addAll(board(one, boards.size(), names));
-        List<Tally.Bought> bought = new ArrayList<>();
-        for (Cursor one : tally.objects("bought", "thing bought")) {
+        List<Tally.Bought> bought = tally.each("bought", "thing bought", one -> {
             int count = one.count("count");
             int arrived = one.count("arrived");
             if (arrived > count) one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
-            bought.add(new Tally.Bought(one.text("item"), one.text("pack"), count, arrived, one.price("paid")));
-            one.refuseUnknown();
-        }
-        tally.refuseUnknown();
+            return new Tally.Bought(one.text("item"), one.text("pack"), count, arrived, one.price("paid"));
+        });
         return new Tally(day, done, boards, bought);
     }
 
@@ -79,7 +73,7 @@ final class TallyReader {
         List<String> spoiled = marks(one, "spoiled");
         boolean opened = one.flag("opened", !cut.isEmpty() || !spoiled.isEmpty());
         double lost = one.number("lost");
-        OptionalDouble left = one.has("left") ? OptionalDouble.of(one.number("left")) : OptionalDouble.empty();
+        OptionalDouble left = one.numberIfAny("left");
         one.refuseUnknown();
         if (count > 1 && (!cut.isEmpty() || !spoiled.isEmpty())) {
             one.add(one.fault(FindingKind.TALLY_SAME_PIECES, "count").with("boards", Fact.count(count, "boards")).way(WayKind.NAME_EACH_BOARD));
@@ -94,11 +88,6 @@ final class TallyReader {
     }
 
     private static List<String> marks(Cursor board, String field) {
-        List<String> marks = new ArrayList<>();
-        for (JsonNode one : board.list(field)) {
-            if (one.isTextual()) marks.add(one.textValue());
-            else board.misshapen(field, "marks in quotes", one, "[\"M-1A\"]");
-        }
-        return marks;
+        return board.words(field, mark -> true, other -> board.misshapen(field, "marks in quotes", other, "[\"M-1A\"]"));
     }
 }

@@ -2,7 +2,6 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,22 +19,20 @@ final class TermsReader {
 
     static WayIn wayIn(Cursor garden) {
         boolean given = garden.has("loadIn");
-        Cursor way = garden.object("loadIn");
-        Cursor passage = way.object("passage");
-        OptionalDouble width = way.has("passage") ? OptionalDouble.of(passage.neededLength("width")) : OptionalDouble.empty();
-        OptionalDouble turn = passage.has("turn") ? OptionalDouble.of(passage.number("turn", 900)) : OptionalDouble.empty();
-        passage.refuseUnknown();
-        WayIn read = new WayIn(
-                given,
-                way.has("vehicle") ? Optional.of(Suppliers.vehicle(way.object("vehicle"))) : Optional.empty(),
-                width,
-                turn,
-                way.has("dropSpot") ? Optional.of(way.point("dropSpot", new lapyard.geometry.Point(0, 0))) : Optional.empty(),
-                way.number("bag", WayIn.UNKNOWN.bagMm()),
-                way.number("barrow", WayIn.UNKNOWN.barrowLitres()));
-        barrowMinutes(way);
-        way.refuseUnknown();
-        return read;
+        return garden.read("loadIn", way -> {
+            boolean through = way.has("passage");
+            Cursor passage = way.object("passage");
+            OptionalDouble width = through ? OptionalDouble.of(passage.neededLength("width")) : OptionalDouble.empty();
+            OptionalDouble turn = passage.has("turn") ? OptionalDouble.of(passage.number("turn", 900)) : OptionalDouble.empty();
+            passage.refuseUnknown();
+            WayIn read = new WayIn(
+                    given, way.readIfAny("vehicle", Suppliers::vehicle), width, turn,
+                    way.has("dropSpot") ? Optional.of(way.point("dropSpot")) : Optional.empty(),
+                    way.number("bag", WayIn.UNKNOWN.bagMm()),
+                    way.number("barrow", WayIn.UNKNOWN.barrowLitres()));
+            barrowMinutes(way);
+            return read;
+        });
     }
 
     /** An older place for the rate of a barrow, which the crew has; empty where it is not used. */
@@ -46,16 +43,12 @@ final class TermsReader {
     }
 
     static QuoteTerms quote(Cursor garden) {
-        boolean given = garden.has("quote");
-        Cursor quote = garden.object("quote");
-        List<QuoteTerms.Labour> labour = new ArrayList<>();
-        for (Cursor line : quote.objects("labour", "labour")) {
-            labour.add(new QuoteTerms.Labour(
-                    line.text("what"),
-                    line.number("hours", 0),
-                    line.price("rate").orElse(BigDecimal.ZERO)));
-            line.refuseUnknown();
-        }
+        return garden.read("quote", quote -> quote(quote, garden.has("quote")));
+    }
+
+    private static QuoteTerms quote(Cursor quote, boolean given) {
+        List<QuoteTerms.Labour> labour = quote.each("labour", "labour", line ->
+                new QuoteTerms.Labour(line.text("what"), line.number("hours", 0), line.price("rate").orElse(BigDecimal.ZERO)));
         BigDecimal margin = BigDecimal.ZERO;
         JsonNode asked = quote.raw("margin");
         if (asked.isNumber() && asked.decimalValue().compareTo(BigDecimal.valueOf(100)) >= 0) {
@@ -63,19 +56,11 @@ final class TermsReader {
         } else {
             margin = BigDecimal.valueOf(quote.number("margin"));
         }
-        List<String> exclusions = new ArrayList<>();
-        for (JsonNode one : quote.list("exclusions")) {
-            if (one.isTextual() && one.textValue().length() <= 500) {
-                exclusions.add(one.textValue());
-            } else {
-                quote.misshapen("exclusions", "texts of at most 500 characters", one, "[\"Watering\", \"Plants\"]");
-            }
-        }
+        List<String> exclusions = quote.words("exclusions", text -> text.length() <= 500,
+                other -> quote.misshapen("exclusions", "texts of at most 500 characters", other, "[\"Watering\", \"Plants\"]"));
         Optional<BigDecimal> tax = quote.has("tax") ? Optional.of(BigDecimal.valueOf(quote.number("tax"))) : Optional.empty();
-        QuoteTerms read = new QuoteTerms(
+        return new QuoteTerms(
                 given, quote.text("number"), quote.text("client"), quote.text("builder"), tax, labour, margin, exclusions,
                 Suppliers.date(quote));
-        quote.refuseUnknown();
-        return read;
     }
 }

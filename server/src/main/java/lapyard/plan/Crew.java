@@ -56,6 +56,10 @@ public record Crew(boolean described, Dates dates, List<Person> people, Map<Rate
      */
     public record Waits(int leadDays, int cureDays, double coatGapHours, double beforeLinerHours, int settleDays) {
         public static final Waits USUAL = new Waits(7, 7, 24, 48, 28);
+
+        public Waits withLead(int days) {
+            return new Waits(days, cureDays, coatGapHours, beforeLinerHours, settleDays);
+        }
     }
 
     /**

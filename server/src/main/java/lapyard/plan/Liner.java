@@ -11,7 +11,7 @@ import lapyard.catalogue.Goods;
  * @param belowRimMm    how far below the rim it ends
  * @param slitsPerM2    drain slits in its floor
  * @param stapleEveryMm along the top edge
- * @param stapleMm      length of a staple's legs
+ * @param stapleLengthMm      length of a staple's legs
  * @param over          what of a bed it covers
  * @param turnInMm      of a liner on the walls alone, turned in at their foot under the soil
  */
@@ -25,7 +25,7 @@ public record Liner(
         double stapleEveryMm,
         int staplesPerFold,
         int staplesPerPatch,
-        double stapleMm,
+        double stapleLengthMm,
         Over over,
         double turnInMm) {
     /** What a liner covers. */

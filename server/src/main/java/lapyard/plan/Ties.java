@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param courseEveryMm   greatest distance between course ties along a piece
  * @param courseTie       what a course tie is
  * @param courseFixings   screws a strap
- * @param fixingMm        length of the screws of brackets and straps
+ * @param fixingLengthMm        length of the screws of brackets and straps
  * @param crossTies       ties from wall to wall across the bed: behind the joints of walls first, then in clear runs that are
  *     too long
  * @param crossEveryMm    greatest clear run of a wall where ties are put in
@@ -27,7 +27,7 @@ public record Ties(
         double courseEveryMm,
         CourseTie courseTie,
         int courseFixings,
-        double fixingMm,
+        double fixingLengthMm,
         boolean crossTies,
         double crossEveryMm,
         double crossOverMm,
@@ -70,6 +70,11 @@ public record Ties(
      * @param post true for a post in the ground inside the wall, false for a tie to the opposite wall
      */
     public record Support(String wall, OptionalDouble atMm, boolean post) {}
+
+    public Ties withSupports(List<Support> others) {
+        return new Ties(brackets, bracketFixings, courseTies, courseEveryMm, courseTie, courseFixings, fixingLengthMm, crossTies, crossEveryMm,
+                crossOverMm, crossFromMm, others);
+    }
 
     /** Whether the courses of timber of this height are strapped and not screwed. */
     public boolean strapped(double courseHeightMm) {

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import lapyard.plan.Saw;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StrengthClass;
 import lapyard.geometry.Outline;
@@ -21,6 +20,7 @@ import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
+import lapyard.plan.Saw;
 import lapyard.plan.Ties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,7 +112,7 @@ class TiesTest {
 
     private static Ties with(Ties ties, Ties.Support... supports) {
         return new Ties(ties.brackets(), ties.bracketFixings(), ties.courseTies(), ties.courseEveryMm(), ties.courseTie(),
-                ties.courseFixings(), ties.fixingMm(), ties.crossTies(), ties.crossEveryMm(), ties.crossOverMm(), ties.crossFromMm(),
+                ties.courseFixings(), ties.fixingLengthMm(), ties.crossTies(), ties.crossEveryMm(), ties.crossOverMm(), ties.crossFromMm(),
                 List.of(supports));
     }
 

@@ -36,7 +36,7 @@ class FixingReaderTest {
         assertEquals("bed K, ties/fixingLength", stop.where());
         assertEquals(new Amount(22, "mm"), stop.amount().orElseThrow());
         assertTrue(Told.ways(stop).contains("Use fixings of 28 mm or shorter"), stop.ways().toString());
-        assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").making().ties().fixingMm());
+        assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").making().ties().fixingLengthMm());
         assertEquals(Ties.USUAL, bed("\"food\":false").making().ties());
     }
 
@@ -46,7 +46,7 @@ class FixingReaderTest {
         Finding stop = stop("\"liner\":{\"stapleLength\":34}");
         assertEquals("bed K, liner/stapleLength", stop.where());
         assertEquals(new Amount(1, "mm"), stop.amount().orElseThrow());
-        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").inside().liner().stapleMm());
+        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").inside().liner().stapleLengthMm());
     }
 
     @Test
