@@ -44,15 +44,18 @@ public record Section(String id, double thicknessMm, double heightMm, double den
         return suppliers().size() <= 1 ? List.of(this) : suppliers().stream().map(this::from).toList();
     }
 
+    /** The same section in these stock lengths. */
+    public Section sold(List<StockLength> others) {
+        return new Section(id, thicknessMm, heightMm, densityKgM3, others, strengthClass, treated, goodFaces, planed);
+    }
+
     /** The same section with one supplier's stock only. */
     public Section from(String supplier) {
-        List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();
-        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated, goodFaces, planed);
+        return sold(stock.stream().filter(length -> length.supplier().equals(supplier)).toList());
     }
 
     /** The lengths that are sold, by nobody and for no price. */
     Section unpriced() {
-        List<StockLength> lengths = stock.stream().map(StockLength::lengthMm).distinct().map(length -> new StockLength(length, Optional.empty(), "", 1, 1)).toList();
-        return new Section(id, thicknessMm, heightMm, densityKgM3, lengths, strengthClass, treated, goodFaces, planed);
+        return sold(stock.stream().map(StockLength::lengthMm).distinct().map(length -> new StockLength(length, Optional.empty(), "", 1, 1)).toList());
     }
 }

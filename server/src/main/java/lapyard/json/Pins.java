@@ -48,28 +48,16 @@ final class Pins {
         List<Roll> rolls = new ArrayList<>(catalogue.rolls());
         List<PackGoods> packs = new ArrayList<>(catalogue.packs());
         for (Pin pin : pins) {
-            boolean known = false;
-            for (int i = 0; i < sections.size(); i++) {
-                Section section = sections.get(i);
-                if (section.id().equals(pin.item())) {
-                    known = true;
-                    List<StockLength> kept = kept(pin, section.stock(), StockLength::supplier, stock -> CatalogueReader.shownMm(stock.lengthMm()));
-                    sections.set(i, new Section(section.id(), section.thicknessMm(), section.heightMm(), section.densityKgM3(), kept, section.strengthClass(), section.treated(), section.goodFaces(), false));
-                }
-            }
+            boolean known = catalogue.section(pin.item()).isPresent() || rolls.stream().anyMatch(roll -> roll.material().equals(pin.item()))
+                    || packs.stream().anyMatch(goods -> goods.item().equals(pin.item()));
+            sections.replaceAll(section -> !section.id().equals(pin.item()) ? section
+                    : section.sold(kept(pin, section.stock(), StockLength::supplier, stock -> CatalogueReader.shownMm(stock.lengthMm()))));
             List<Roll> ofMaterial = rolls.stream().filter(roll -> roll.material().equals(pin.item())).toList();
             if (!ofMaterial.isEmpty()) {
-                known = true;
                 List<Roll> kept = kept(pin, ofMaterial, Roll::supplier, Roll::id);
                 rolls.removeIf(roll -> roll.material().equals(pin.item()) && !kept.contains(roll));
             }
-            for (int i = 0; i < packs.size(); i++) {
-                PackGoods goods = packs.get(i);
-                if (goods.item().equals(pin.item())) {
-                    known = true;
-                    packs.set(i, goods.only(kept(pin, goods.packs(), Pack::supplier, Pack::name)));
-                }
-            }
+            packs.replaceAll(goods -> goods.item().equals(pin.item()) ? goods.only(kept(pin, goods.packs(), Pack::supplier, Pack::name)) : goods);
             if (!known) {
                 pin.line().add(Finding.of(FindingKind.PIN_UNKNOWN, Place.of(What.PIN, pin.item()))
                         .with("item", Fact.name(Cursor.cut(pin.item()))).way(WayKind.NAME_CATALOGUE_GOODS).way(WayKind.TAKE_OUT_PIN));
