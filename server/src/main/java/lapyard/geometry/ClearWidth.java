@@ -21,7 +21,7 @@ record ClearWidth(double widthMm, int side, int other, Point at) {
                     int other = drawn.applyAsInt(width.other);
                     List<Integer> sides = List.of(Math.min(one, other), Math.max(one, other));
                     List<Integer> corners = sides.stream().map(side -> side + 1).toList();
-                    return new OutlineFault(OutlineFault.Kind.NARROW_INSIDE, corners, sides, leastMm - width.widthMm, "mm", width.at);
+                    return new OutlineFault(OutlineFault.Kind.INSIDE_NARROW, corners, sides, leastMm - width.widthMm, "mm", width.at);
                 });
     }
 }

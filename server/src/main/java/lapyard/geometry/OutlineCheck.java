@@ -52,7 +52,7 @@ public final class OutlineCheck {
     public static List<OutlineFault> faults(List<Point> corners, Rules rules) {
         if (corners.size() < 3) {
             Point at = corners.isEmpty() ? new Point(0, 0) : corners.get(0);
-            return List.of(new OutlineFault(OutlineFault.Kind.TOO_FEW_CORNERS, List.of(), List.of(), 3 - corners.size(), "corners", at));
+            return List.of(new OutlineFault(OutlineFault.Kind.CORNERS_FEW, List.of(), List.of(), 3 - corners.size(), "corners", at));
         }
         Outline outline = new Outline(corners);
         List<OutlineFault> faults = new ArrayList<>();
@@ -83,7 +83,7 @@ public final class OutlineCheck {
         for (int i = 0; i < outline.sides(); i++) {
             if (outline.sideMm(i) < NEAR) {
                 faults.add(new OutlineFault(
-                        OutlineFault.Kind.ZERO_SIDE,
+                        OutlineFault.Kind.CORNERS_SAME,
                         List.of(i + 1, (i + 1) % outline.sides() + 1),
                         List.of(i),
                         0,
@@ -99,7 +99,7 @@ public final class OutlineCheck {
 
     private static void shortSide(Outline outline, int i, double leastMm, List<OutlineFault> faults) {
         double lacking = leastMm - outline.sideMm(i);
-        if (lacking > NEAR) faults.add(new OutlineFault(OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
+        if (lacking > NEAR) faults.add(new OutlineFault(OutlineFault.Kind.SIDE_SHORT, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
     }
 
     /** A side needs its least length, and an inner face of one thickness between its two corners. */
@@ -130,8 +130,8 @@ public final class OutlineCheck {
                 worst = i;
                 worstDeg = off;
             }
-            if (turn < LEAST_SET_DEG) faults.add(corner(OutlineFault.Kind.FLAT_CORNER, outline, i, turn));
-            if (180 - turn < SHARPEST_DEG) faults.add(corner(OutlineFault.Kind.SHARP_CORNER, outline, i, SHARPEST_DEG - (180 - turn)));
+            if (turn < LEAST_SET_DEG) faults.add(corner(OutlineFault.Kind.CORNER_FLAT, outline, i, turn));
+            if (180 - turn < SHARPEST_DEG) faults.add(corner(OutlineFault.Kind.CORNER_SHARP, outline, i, SHARPEST_DEG - (180 - turn)));
             Point along = outline.direction(i);
             double tilt = Math.toDegrees(Math.atan2(
                     Math.min(Math.abs(along.x()), Math.abs(along.y())),
@@ -141,10 +141,10 @@ public final class OutlineCheck {
                 tiltedSide = i;
             }
         }
-        if (worst >= 0) faults.add(corner(OutlineFault.Kind.NOT_RIGHT_ANGLED, outline, worst, worstDeg));
+        if (worst >= 0) faults.add(corner(OutlineFault.Kind.CORNER_NOT_SQUARE, outline, worst, worstDeg));
         if (allSquare && tiltedSide >= 0) {
             faults.add(new OutlineFault(
-                    OutlineFault.Kind.TILTED,
+                    OutlineFault.Kind.OUTLINE_TILTED,
                     List.of(tiltedSide + 1),
                     List.of(tiltedSide),
                     mostTilted,
@@ -188,7 +188,7 @@ public final class OutlineCheck {
         int corner = j == i + 1 ? j : i;
         if (Math.abs(Math.abs(turnDeg(outline, corner)) - 180) < 1e-7) {
             double along = Math.min(outline.sideMm(i), outline.sideMm(j));
-            faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, along, outline.corner(corner)));
+            faults.add(fault(OutlineFault.Kind.SIDES_TOUCH, i, j, along, outline.corner(corner)));
         }
     }
 
@@ -214,7 +214,7 @@ public final class OutlineCheck {
                     - Math.max(Math.min(along(a, b, ab, c), along(a, b, ab, d)), 0);
             if (along >= -NEAR) {
                 double from = Math.max(Math.min(along(a, b, ab, c), along(a, b, ab, d)), 0);
-                faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, Math.max(along, 0), a.towards(b, from / ab)));
+                faults.add(fault(OutlineFault.Kind.SIDES_TOUCH, i, j, Math.max(along, 0), a.towards(b, from / ab)));
             }
             return;
         }
@@ -222,9 +222,9 @@ public final class OutlineCheck {
         Point at = a.towards(b, aOff / (aOff - bOff));
         if (side(cOff) * side(dOff) < 0 && side(aOff) * side(bOff) < 0) {
             double least = Math.min(Math.min(at.distanceMm(a), at.distanceMm(b)), Math.min(at.distanceMm(c), at.distanceMm(d)));
-            faults.add(fault(OutlineFault.Kind.CROSSING, i, j, least, at));
+            faults.add(fault(OutlineFault.Kind.SIDES_CROSS, i, j, least, at));
         } else {
-            faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, 0, at));
+            faults.add(fault(OutlineFault.Kind.SIDES_TOUCH, i, j, 0, at));
         }
     }
 

@@ -18,26 +18,27 @@ public record OutlineFault(Kind kind, List<Integer> corners, List<Integer> sides
         sides = List.copyOf(sides);
     }
 
+    /** Findings have kinds of the same names. */
     public enum Kind {
         /** Amount: corners missing. */
-        TOO_FEW_CORNERS,
+        CORNERS_FEW,
         /** Two corners on one spot. Amount 0. */
-        ZERO_SIDE,
+        CORNERS_SAME,
         /** Two sides cross. Amount: the least length by which one of them would have to end sooner. */
-        CROSSING,
+        SIDES_CROSS,
         /** Two sides touch, or run along each other for the amount. */
-        TOUCHING,
+        SIDES_TOUCH,
         /** The corner furthest from a right angle of those that are nearly square. Amount: degrees off it. */
-        NOT_RIGHT_ANGLED,
+        CORNER_NOT_SQUARE,
         /** A corner in a wall that goes all but straight on. Amount: its degrees of turn. */
-        FLAT_CORNER,
+        CORNER_FLAT,
         /** A corner too sharp for any joint. Amount: degrees that it lacks. */
-        SHARP_CORNER,
+        CORNER_SHARP,
         /** All corners right-angled but the sides not along the axes. Amount: degrees of turn. */
-        TILTED,
+        OUTLINE_TILTED,
         /** Amount: what the side lacks of the least length. */
-        SHORT_SIDE,
+        SIDE_SHORT,
         /** Amount: what the inside lacks of the least width. */
-        NARROW_INSIDE
+        INSIDE_NARROW
     }
 }

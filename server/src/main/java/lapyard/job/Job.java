@@ -13,7 +13,6 @@ import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Weight;
 import lapyard.plan.FindingKind;
 import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
@@ -35,7 +34,7 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        return Clashes.stops(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
+        return Clashes.stops(garden);
     }
 
     /** As below, unheard, with nothing searched for before. */

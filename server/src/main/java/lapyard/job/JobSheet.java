@@ -62,7 +62,7 @@ public record JobSheet(
 
     /** What the tally says that cannot be true: a sheet that holds any is refused. */
     public List<Finding> stops() {
-        return snags.stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
+        return FindingList.stops(snags);
     }
 
     JobSheet with(List<Finding> found) {

@@ -4,7 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -16,45 +19,77 @@ import lapyard.working.BrokenRule;
 /**
  * Reads what is asked in JSON, other than a garden: one fault ends the reading. Places are written as the way through the JSON,
  * {@code pieces[3].count}.
+ *
+ * @param at way through the JSON, empty for the whole of it
  */
-final class AskReader {
-    private AskReader() {}
-
-    /** An entry of a list, and its way through the JSON. */
-    record Entry(String at, JsonNode node) {}
-
-    /** @throws CannotAnswer where it is no object, or has a field other than these */
-    static void known(String at, JsonNode node, Set<String> fields) {
-        if (node == null || !node.isObject()) throw shape(at, "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
-        node.fieldNames().forEachRemaining(field -> {
-            if (!fields.contains(field)) throw new CannotAnswer(Cursor.unknown(at + ", " + FieldFaults.cut(field), field, fields));
-        });
+record AskReader(String at, JsonNode node) {
+    /** The whole, which findings call {@code name}. */
+    static AskReader of(String name, JsonNode node, String... fields) {
+        return new AskReader(name, node).known(fields).at("");
     }
 
-    static List<Entry> entries(JsonNode node, String field) {
-        List<Entry> entries = new ArrayList<>();
-        for (JsonNode entry : list(node, "", field)) entries.add(new Entry(field + "[" + entries.size() + "]", entry));
+    private AskReader at(String other) {
+        return new AskReader(other, node);
+    }
+
+    /** @throws CannotAnswer where it is no object, or has a field other than these */
+    AskReader known(String... fields) {
+        if (node == null || !node.isObject()) throw shape(at, "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
+        Set<String> known = Set.of(fields);
+        node.fieldNames().forEachRemaining(field -> {
+            if (!known.contains(field)) throw new CannotAnswer(Cursor.unknown(at + ", " + FieldFaults.cut(field), field, known));
+        });
+        return this;
+    }
+
+    <T> List<T> each(String field, Function<AskReader, T> reader) {
+        return entries(field).stream().map(reader).toList();
+    }
+
+    List<AskReader> entries(String field) {
+        List<AskReader> entries = new ArrayList<>();
+        for (JsonNode entry : list(field)) entries.add(new AskReader(path(field) + "[" + entries.size() + "]", entry));
         return entries;
     }
 
-    static JsonNode list(JsonNode node, String at, String field) {
+    JsonNode list(String field) {
         JsonNode list = node.get(field);
-        if (list == null || !list.isArray()) throw shape(path(at, field), "a list in square brackets", list, WayKind.SQUARE_BRACKETS);
+        if (list == null || !list.isArray()) throw shape(path(field), "a list in square brackets", list, WayKind.SQUARE_BRACKETS);
         return list;
     }
 
+    boolean has(String field) {
+        return node.has(field);
+    }
+
     /** A text; a field of an entry may not be blank. */
-    static String text(JsonNode node, String at, String field) {
+    String text(String field) {
         JsonNode value = node.get(field);
-        if (value == null || !value.isTextual() || (!at.isEmpty() && value.textValue().isBlank())) throw shape(path(at, field), "text in quotes", value, WayKind.IN_QUOTES);
+        if (value == null || !value.isTextual() || (!at.isEmpty() && value.textValue().isBlank())) throw shape(path(field), "text in quotes", value, WayKind.IN_QUOTES);
         return value.textValue();
     }
 
-    static double length(JsonNode node, String at, String field, Double otherwise, boolean mayBeZero) {
-        JsonNode value = node.get(field);
-        if (value == null && otherwise != null) return otherwise;
-        double mm = number(value, path(at, field), "a number of mm, " + (mayBeZero ? "0 or more" : "above 0"));
-        if (mayBeZero ? mm < 0 : mm <= 0) throw shape(path(at, field), "a number of mm, " + (mayBeZero ? "0 or more" : "above 0"), value, WayKind.WITHOUT_QUOTES);
+    String textIfAny(String field) {
+        return has(field) ? text(field) : "";
+    }
+
+    /** A length above 0. */
+    double length(String field) {
+        return length(field, false);
+    }
+
+    double length(String field, double otherwise, boolean mayBeZero) {
+        return has(field) ? length(field, mayBeZero) : otherwise;
+    }
+
+    OptionalDouble lengthIfAny(String field, boolean mayBeZero) {
+        return has(field) ? OptionalDouble.of(length(field, mayBeZero)) : OptionalDouble.empty();
+    }
+
+    private double length(String field, boolean mayBeZero) {
+        String wanted = "a number of mm, " + (mayBeZero ? "0 or more" : "above 0");
+        double mm = number(node.get(field), path(field), wanted);
+        if (mayBeZero ? mm < 0 : mm <= 0) throw shape(path(field), wanted, node.get(field), WayKind.WITHOUT_QUOTES);
         return mm;
     }
 
@@ -71,23 +106,29 @@ final class AskReader {
         return (int) number;
     }
 
-    static int whole(JsonNode node, String at, String field, int least) {
-        return whole(node.get(field), path(at, field), least);
+    int whole(String field, int least) {
+        return whole(node.get(field), path(field), least);
+    }
+
+    int whole(String field, int least, int otherwise) {
+        return has(field) ? whole(field, least) : otherwise;
+    }
+
+    OptionalInt wholeIfAny(String field) {
+        return has(field) ? OptionalInt.of(whole(field, 0)) : OptionalInt.empty();
     }
 
     /** Money of 0 or more. */
-    static BigDecimal money(JsonNode node, String at, String field, BigDecimal otherwise) {
-        JsonNode value = node.get(field);
-        if (value == null) return otherwise;
-        if (number(value, path(at, field), "a number of 0 or more") < 0) throw shape(path(at, field), "a number of 0 or more", value, WayKind.WITHOUT_QUOTES);
-        return value.decimalValue();
+    BigDecimal money(String field, BigDecimal otherwise) {
+        if (!has(field)) return otherwise;
+        if (number(node.get(field), path(field), "a number of 0 or more") < 0) throw shape(path(field), "a number of 0 or more", node.get(field), WayKind.WITHOUT_QUOTES);
+        return node.get(field).decimalValue();
     }
 
-    static boolean flag(JsonNode node, String at, String field, boolean otherwise) {
-        JsonNode value = node.get(field);
-        if (value == null) return otherwise;
-        if (!value.isBoolean()) throw shape(path(at, field), "true or false", value, WayKind.TRUE_OR_FALSE);
-        return value.booleanValue();
+    boolean flag(String field, boolean otherwise) {
+        if (!has(field)) return otherwise;
+        if (!node.get(field).isBoolean()) throw shape(path(field), "true or false", node.get(field), WayKind.TRUE_OR_FALSE);
+        return node.get(field).booleanValue();
     }
 
     /** A garden's document, an empty one where none is given. */
@@ -100,17 +141,17 @@ final class AskReader {
 
     /** A value of another sort than the field takes, or none. */
     static CannotAnswer shape(String path, String wanted, JsonNode has, WayKind way, Fact... values) {
-        if (has == null || has.isNull() || has.isMissingNode()) return new CannotAnswer(at(FindingKind.FIELD_MISSING, path).way(WayKind.GIVE_LIKE, Fact.name(wanted)));
+        if (has == null || has.isNull() || has.isMissingNode()) return new CannotAnswer(fault(FindingKind.FIELD_MISSING, path).way(WayKind.GIVE_LIKE, Fact.name(wanted)));
         String shown = has.isNumber() && !Double.isFinite(has.doubleValue()) ? "a number too large" : FieldFaults.shown(has);
-        return new CannotAnswer(at(FindingKind.FIELD_SHAPE, path).with("wanted", Fact.name(wanted)).with("has", Fact.name(shown)).way(way, values));
+        return new CannotAnswer(fault(FindingKind.FIELD_SHAPE, path).with("wanted", Fact.name(wanted)).with("has", Fact.name(shown)).way(way, values));
     }
 
     /** A word that is none of these. */
     static CannotAnswer choice(String path, String value, List<String> words) {
-        return new CannotAnswer(at(FindingKind.FIELD_CHOICE, path).with("value", Fact.name(FieldFaults.cut(value))).way(WayKind.USE_WORD, new Fact.Choice(words)));
+        return new CannotAnswer(fault(FindingKind.FIELD_CHOICE, path).with("value", Fact.name(FieldFaults.cut(value))).way(WayKind.USE_WORD, new Fact.Choice(words)));
     }
 
-    static Finding at(FindingKind kind, String path) {
+    static Finding fault(FindingKind kind, String path) {
         return Finding.of(kind, Place.field(path)).with("name", Fact.name(path));
     }
 
@@ -118,7 +159,7 @@ final class AskReader {
         BrokenRule.atMost(path, path, entries, most, "entries");
     }
 
-    static String path(String at, String field) {
+    String path(String field) {
         return at.isEmpty() ? field : at + "." + field;
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
@@ -89,7 +88,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) return Optional.empty();
-        Set<String> hidden = seenGiven ? new LinkedHashSet<>(letters(outline.get())) : Set.of();
+        Set<String> hidden = seenGiven ? new LinkedHashSet<>(Bed.wallLetters(outline.get())) : Set.of();
         if (seenGiven) hidden.removeAll(seen);
         Section timber = section.get();
         Bed bed = new Bed(
@@ -104,10 +103,6 @@ record BedReader(Catalogue catalogue, Usual usual) {
                 new Bed.Planting(fill, food));
         return Optional.of(screws.lengthMm() != BY_TIMBER ? bed : bed.withMaking(bed.making().withScrews(
                 new Screws(Construction.usualScrewMm(bed), screws.perJoint(), screws.diameterMm()))));
-    }
-
-    static List<String> letters(Outline outline) {
-        return IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).toList();
     }
 
     private static Notches of(Section timber, Notches given) {
@@ -137,7 +132,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
         Set<String> letters = new LinkedHashSet<>();
         for (JsonNode element : cursor.list(field)) letters.add(element.asText());
         if (outline.isPresent()) {
-            List<String> there = letters(outline.get());
+            List<String> there = Bed.wallLetters(outline.get());
             for (String letter : letters) if (!there.contains(letter)) cursor.add(cursor.noSuch(field, "wall", letter, there));
         }
         return letters;
@@ -151,7 +146,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
             Joint kind = joint.choice("joint").equals("mitre") ? Joint.MITRE : Joint.LAP;
             joint.refuseUnknown();
             if (outline.isEmpty()) continue;
-            List<String> there = letters(outline.get());
+            List<String> there = Bed.wallLetters(outline.get());
             if (!there.contains(letter)) {
                 joint.add(joint.noSuch("startOf", "wall", letter, there));
             } else if (joints.put(there.indexOf(letter), kind) != null) {

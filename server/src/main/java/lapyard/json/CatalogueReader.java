@@ -1,8 +1,6 @@
 package lapyard.json;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,14 +33,15 @@ final class CatalogueReader {
                 CATALOGUE.packs().stream().map(PackGoods::inFeet).toList(), CATALOGUE.examplePrices());
 
         private static Catalogue load() {
-            try (InputStream in = CatalogueReader.class.getResourceAsStream(EXAMPLES)) {
+            try {
                 Cursor.Notes notes = new Cursor.Notes();
                 Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), List.of(), true);
-                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes), false);
+                JsonNode lines = DocumentText.parse(DocumentText.ours(EXAMPLES));
+                Catalogue read = new Cursor(lines, FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes).whole(cursor -> over(empty, cursor, false));
                 if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
                 return read;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
+            } catch (UnreadableDocument damaged) {
+                throw new IllegalStateException("example catalogue", damaged);
             }
         }
     }

@@ -133,7 +133,7 @@ final class Cursor extends FieldFaults {
         return all;
     }
 
-    private <T> T whole(Function<Cursor, T> reader) {
+    <T> T whole(Function<Cursor, T> reader) {
         T read = reader.apply(this);
         refuseUnknown();
         return read;

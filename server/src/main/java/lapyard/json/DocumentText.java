@@ -11,6 +11,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -47,6 +50,15 @@ public final class DocumentText {
             .build();
 
     private DocumentText() {}
+
+    /** A text that comes with the program, by its place on the class path. */
+    public static String ours(String resource) {
+        try (InputStream in = DocumentText.class.getResourceAsStream(resource)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException damaged) {
+            throw new UncheckedIOException("the program's own " + resource + " cannot be read", damaged);
+        }
+    }
 
     /**
      * @return the text of a file: UTF-8, with or without a byte order mark

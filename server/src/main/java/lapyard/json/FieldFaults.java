@@ -13,6 +13,7 @@ import java.util.Set;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.FindingList;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 
@@ -50,7 +51,7 @@ abstract class FieldFaults {
         }
 
         boolean stopped() {
-            return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
+            return !FindingList.stops(findings).isEmpty();
         }
     }
 

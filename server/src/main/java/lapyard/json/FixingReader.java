@@ -37,7 +37,7 @@ final class FixingReader {
         boolean post = support.choice("by").equals("post");
         OptionalDouble at = support.has("at") ? OptionalDouble.of(support.number("at", 0)) : OptionalDouble.empty();
         if (outline.isPresent()) {
-            List<String> walls = BedReader.letters(outline.get());
+            List<String> walls = Bed.wallLetters(outline.get());
             int side = walls.indexOf(wall);
             if (side < 0) {
                 support.add(support.noSuch("wall", "wall", wall, walls));

@@ -14,6 +14,7 @@ import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
 import lapyard.plan.Fact;
@@ -119,7 +120,6 @@ public final class GardenReader {
     private static List<Bed> beds(Cursor garden, BedReader reader, Map<String, Bed> types, Map<String, Give> gives) {
         Map<String, Cursor> typeCursors = new LinkedHashMap<>();
         Map<String, Give> typeGives = new HashMap<>();
-        Map<String, ObjectNode> typeNodes = new HashMap<>();
         for (Cursor each : garden.objects("types", "type")) {
             Cursor type = each.renamed("weekend", "stage");
             String id = type.code("id", "");
@@ -131,7 +131,6 @@ public final class GardenReader {
                 Cursor named = type.named("type " + id);
                 if (named.has("give")) typeGives.put(id, AskingReader.give(named, Give.NOTHING));
                 reader.read(named, id, id).ifPresent(bed -> types.put(id, bed));
-                typeNodes.put(id, (ObjectNode) type.node());
             }
         }
         List<Cursor> placed = garden.objects("beds", "bed").stream()
@@ -155,7 +154,7 @@ public final class GardenReader {
             Cursor bed = placed.get(i).named("bed " + id);
             Give give = AskingReader.give(bed, typeGives.getOrDefault(bed.raw("type").asText(""), Give.NOTHING));
             if (bed.has("give") || typeGives.containsKey(bed.raw("type").asText(""))) gives.put(id, give);
-            bed(bed, id, typeCursors, types, typeNodes, reader).ifPresent(beds::add);
+            bed(bed, id, typeCursors, types, reader).ifPresent(beds::add);
         }
         return beds;
     }
@@ -165,7 +164,6 @@ public final class GardenReader {
             String id,
             Map<String, Cursor> typeCursors,
             Map<String, Bed> types,
-            Map<String, ObjectNode> typeNodes,
             BedReader reader) {
         String type = bed.text("type");
         if (type.isEmpty()) return reader.read(bed, id, "");
@@ -186,7 +184,7 @@ public final class GardenReader {
                     ? Optional.empty()
                     : Optional.of(types.get(type).placedAs(id, name, placement, stage));
         }
-        ObjectNode merged = typeNodes.get(type).deepCopy();
+        ObjectNode merged = (ObjectNode) typeCursors.get(type).node().deepCopy();
         merged.remove("id");
         if (own.has("width") || own.has("depth") || own.has("walls") || own.has("outline")) {
             boolean sized = own.has("width") || own.has("depth");
@@ -281,13 +279,15 @@ public final class GardenReader {
 
     /** An outline that fits no bed is also no yard: one reading serves both. */
     static Optional<Outline> outline(Cursor cursor, String field) {
-        var corners = cursor.points(field);
-        if (corners.isEmpty()) return Optional.empty();
-        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) corners = corners.subList(0, corners.size() - 1);
-        if (corners.size() < 3) {
-            cursor.few(field, corners.size(), 3, "corners");
-            return Optional.empty();
-        }
-        return Optional.of(new Outline(corners).counterClockwise());
+        return corners(cursor, field, true).map(corners -> new Outline(corners).counterClockwise());
+    }
+
+    /** Three or more; the first may stand again at the end. {@code empty} is whether nothing is said of an empty list. */
+    static Optional<List<Point>> corners(Cursor cursor, String field, boolean empty) {
+        List<Point> corners = cursor.points(field);
+        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) corners.remove(corners.size() - 1);
+        if (corners.size() >= 3) return Optional.of(corners);
+        if (!corners.isEmpty() || !empty) cursor.few(field, corners.size(), 3, "corners");
+        return Optional.empty();
     }
 }

@@ -25,6 +25,7 @@ import lapyard.ground.Pegs;
 import lapyard.ground.Rims;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
+import lapyard.ground.SurveyedYard;
 import lapyard.job.JobSheet;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
@@ -45,13 +46,11 @@ public final class GroundJson {
 
     private GroundJson() {}
 
-    private record Whole(List<Point> outline, Usual usual, @IfGiven Optional<Survey> survey,
+    private record Whole(List<Point> outline, Usual usual, @IfGiven Optional<SurveyedYard> survey,
             @IfGiven Optional<FallShape> fall, List<Quantity> quantities, List<BedShape> beds,
             List<Nearness> keepClear, List<Rims> rims, Access access) {}
 
-    private record Usual(@To(1) Map<String, Double> clearances, Map<String, Standard> standards) {}
-
-    private record Survey(List<Point> corners, double closingErrorMm, List<Quantity> quantities) {}
+    private record Usual(@To(1) Map<String, Double> clearances, Map<String, AccessStandard> standards) {}
 
     private record FallShape(@To(2) double oneIn, List<Double> downhill, List<Reading> readings) {}
 
@@ -61,11 +60,7 @@ public final class GroundJson {
 
     private record Scribe(String mark, double startMm, double endMm) {}
 
-    private record Standard(String name, String source, double pathMm, double pinchMm, double pinchLengthMm, double turningMm,
-            double passingMm, double passingEveryMm, @To(1) double gradient, @To(1) double crossGradient, double reachMm,
-            double standMm, double standAlongMm, double rimLeastMm, double rimMostMm) {}
-
-    private record Access(String standard, boolean named, Standard values, List<Row> rows) {}
+    private record Access(String standard, boolean named, AccessStandard values, List<Row> rows) {}
 
     private record Row(String where, String what, @To(1) double measured, @To(1) double limit, String unit, boolean pass,
             @To(1) double missing, @IfGiven Optional<Point> at) {}
@@ -75,14 +70,12 @@ public final class GroundJson {
 
     private record Baseline(Point from, Point to, double lengthMm, double standOffMm) {}
 
-    private record BedPegs(String bed, List<Double> runningMm, List<Double> offsetsMm, List<Peg> pegs, List<StringPeg> stringPegs,
+    private record BedPegs(String bed, List<Double> runningMm, List<Double> offsetsMm, List<Peg> pegs, List<Pegs.LinePeg> stringPegs,
             List<Pegs.Diagonal> diagonals, @IfGiven Optional<Square> square,
             @IfGiven @To(2) OptionalDouble pushForTen, List<Quantity> quantities) {}
 
     private record Peg(int peg, double alongMm, double offMm, double firstMm, double secondMm, boolean flat,
             @IfGiven OptionalDouble dropMm) {}
-
-    private record StringPeg(String wall, int past, double alongMm, double offMm) {}
 
     private record Square(int peg, @IfGiven Optional<String> wall, double alongMm, double otherMm,
             double acrossMm) {}
@@ -112,19 +105,12 @@ public final class GroundJson {
                 new Usual(
                         Stream.of(KeepClearKind.values()).collect(Collectors.toMap(KeepClearKind::code, kind -> kind.clearanceMm, (one, same) -> one, TreeMap::new)),
                         Stream.of(AccessStandard.USUAL, AccessStandard.ADA_2010)
-                                .collect(Collectors.toMap(AccessStandard::id, GroundJson::standard, (a, b) -> a, java.util.LinkedHashMap::new))),
-                ground.survey().map(one -> new Survey(one.corners(), one.closingErrorMm(), one.quantities())),
+                                .collect(Collectors.toMap(AccessStandard::id, one -> one, (a, b) -> a, java.util.LinkedHashMap::new))),
+                ground.survey(),
                 ground.fall().map(fall -> fall(fall, drawn.levels())),
                 ground.quantities(),
                 IntStream.range(0, ground.beds().size()).mapToObj(i -> bed(ground.beds().get(i), sheet.beds().get(i))).toList(),
                 ground.keepClear(), ground.rims(), access(ground.access())));
-    }
-
-    private static Standard standard(AccessStandard one) {
-        return new Standard(
-                one.name(), one.source(), one.pathMm(), one.pinchMm(), one.pinchLengthMm(), one.turningMm(), one.passingMm(),
-                one.passingEveryMm(), one.gradient(), one.crossGradient(), one.reachMm(), one.standMm(), one.standAlongMm(),
-                one.rimLeastMm(), one.rimMostMm());
     }
 
     private static FallShape fall(Fall fall, List<Ground.Level> levels) {
@@ -157,7 +143,7 @@ public final class GroundJson {
 
     private static Access access(AccessSheet access) {
         return new Access(
-                access.standard().id(), access.standard().named(), standard(access.standard()),
+                access.standard().id(), access.standard().named(), access.standard(),
                 access.rows().stream()
                         .map(row -> new Row(row.where(), row.what(), row.measured(), row.limit(), row.unit(), row.pass(), row.missing(), row.at()))
                         .toList());
@@ -175,7 +161,7 @@ public final class GroundJson {
         return new BedPegs(
                 bed.bed().id(), pegs.runningMm(), pegs.offsetsMm(),
                 IntStream.range(0, pegs.pegs().size()).mapToObj(i -> peg(pegs.pegs().get(i), bed.tapes().get(i))).toList(),
-                pegs.linePegs().stream().map(peg -> new StringPeg(peg.wall(), peg.beyond(), peg.alongMm(), peg.offMm())).toList(),
+                pegs.linePegs(),
                 pegs.diagonals(), bed.square().map(GroundJson::square),
                 bed.pushForTenMm().map(OptionalDouble::of).orElse(OptionalDouble.empty()), pegs.quantities());
     }

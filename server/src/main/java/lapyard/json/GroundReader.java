@@ -7,6 +7,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
+import lapyard.plan.Preparation;
 import lapyard.plan.SurfaceKind;
 
 /** The yard: outline, surfaces, keep-clear, levels, north. */
@@ -32,7 +33,7 @@ final class GroundReader {
                 north,
                 surveyed.survey(),
                 ground.readIfAny("baseline", YardWorkReader::baseline),
-                ground.read("preparation", YardWorkReader::preparation),
+                ground.like("preparation", Preparation.USUAL),
                 YardWorkReader.rims(ground),
                 YardWorkReader.access(ground),
                 YardWorkReader.tall(ground),

@@ -14,8 +14,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
+import lapyard.construction.CornerScrew;
+import lapyard.construction.CrossTie;
+import lapyard.construction.CrossTies;
 import lapyard.construction.Notch;
-import lapyard.construction.PieceEnd;
+import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.construction.SlatCut;
 import lapyard.construction.Strip;
@@ -31,6 +34,7 @@ import lapyard.json.Wire.To;
 import lapyard.json.Wire.Unwrapped;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
+import lapyard.plan.RackBoard;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
@@ -43,7 +47,7 @@ public final class JobSheetJson {
     private JobSheetJson() {}
 
     private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<Path> paths,
-            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<Board> rack,
+            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
             List<SafetyJson> provenance, List<Caution> cautions, List<String> defaults) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<Path> paths) {}
@@ -56,21 +60,13 @@ public final class JobSheetJson {
 
     private record Roll(String material, @To(3) double metresBedByBed, Optional<BigDecimal> costBedByBed, JsonNode result) {}
 
-    private record Board(String id, String section, double lengthMm, int count) {}
-
     private record BedShape(String id, String name, String type, int stage, String section, int courses, double heightMm,
             Outline outline, Outline inner, List<Wall> walls, List<Rectangle> floor, List<Piece> pieces, List<Seam> seams,
             List<Notch> notches, List<Strip> strips, List<SlatCut> slats, List<LinerPiece> liner, List<Quantity> quantities,
-            List<FixingsJson.Screw> screws, List<FixingsJson.Tie> crossTies, List<FixingsJson.Post> posts,
+            List<CornerScrew> screws, List<CrossTie> crossTies, List<CrossTies.Post> posts,
             List<FixingsJson.Bay> base, StandingJson standing) {}
 
     private record Wall(String wall, double lengthMm, boolean seen, Joint joint, double turnDeg) {}
-
-    private record Piece(String mark, int course, String wall, String part, double lengthMm, Enum<?> runsPast, double fromMm,
-            boolean seen, Outline lies, double shortMm, double outerFaceMm, double innerFaceMm, End start, End end) {}
-
-    /** Places of the end's outer and inner face along the wall from its outer start corner; {@code set} 0 is a square cut. */
-    private record End(PieceEnd.Kind cut, double outerMm, double innerMm, double setDeg) {}
 
     /** On the floor where {@code floor} is there, else on the wall. */
     private record LinerPiece(String id, double widthMm, double heightMm, int layingOrder,
@@ -118,9 +114,7 @@ public final class JobSheetJson {
                         .toList(),
                 new Later(() -> slip(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
                 new Later(() -> FindingsJson.of(sheet.snags(), words)), Wording.caution(sheet.snags()),
-                sheet.garden().goods().rack().stream()
-                        .map(board -> new Board(board.id(), board.section(), board.lengthMm(), board.count()))
-                        .toList(),
+                sheet.garden().goods().rack(),
                 sheet.provenance().stream().map(SafetyJson::of).toList(), sheet.cautions(), sheet.garden().defaulted());
     }
 
@@ -146,26 +140,15 @@ public final class JobSheetJson {
                         .mapToObj(side -> new Wall(Bed.wallLetter(side), bed.outline().sideMm(side),
                                 !bed.walls().hidden().contains(Bed.wallLetter(side)), bed.joint(side), bed.outline().turnDeg(side)))
                         .toList(),
-                work.bottom().floor(), work.pieces().stream().map(JobSheetJson::piece).toList(), work.frame().seams(),
+                work.bottom().floor(), work.pieces(), work.frame().seams(),
                 work.frame().notches(), work.bottom().strips(), work.bottom().slats(),
                 work.liner().stream()
                         .map(one -> new LinerPiece(one.id(), one.widthMm(), one.heightMm(), one.layingOrder(),
                                 Optional.of(one.floor()).filter(floor -> one.wall().isEmpty()),
                                 Optional.of(one.wall()).filter(wall -> !wall.isEmpty())))
                         .toList(),
-                sheet.quantities(), FixingsJson.screws(work), FixingsJson.ties(work), FixingsJson.posts(work), FixingsJson.bays(work),
+                sheet.quantities(), work.frame().screws(), work.frame().crossTies(), FixingsJson.posts(work), FixingsJson.bays(work),
                 StandingJson.of(sheet.standing(), words));
-    }
-
-    private static Piece piece(lapyard.construction.Piece piece) {
-        return new Piece(
-                piece.mark(), piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.runsPast(), piece.fromMm(),
-                piece.seen(), piece.lies(), piece.shortMm(), piece.outerFaceMm(), piece.innerFaceMm(), end(piece.start()),
-                end(piece.end()));
-    }
-
-    private static End end(PieceEnd end) {
-        return new End(end.kind(), end.outerMm(), end.innerMm(), end.setDeg());
     }
 
     private static List<Cutting> cuttings(List<JobSheet.SectionCutting> cuttings) {

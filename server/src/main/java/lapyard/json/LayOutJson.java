@@ -17,6 +17,7 @@ import lapyard.layout.Proposal;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.words.Wording;
 
 /** Proposals for a yard with their figures, each with the outlines to show it by and the whole document that it would make. */
 public final class LayOutJson {
@@ -78,7 +79,7 @@ public final class LayOutJson {
     }
 
     private static String text(Proposal one, Figures figures, String currency, boolean imperial) {
-        return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + Measure.counted(figures.beds(), "bed") + ", "
+        return Wording.capital(one.order()) + ": " + Measure.counted(figures.beds(), "bed") + ", "
                 + Measure.SQUARE_METRES.written(figures.plantingM2(), 1, imperial) + " to plant, "
                 + Measure.SQUARE_METRES.written(figures.pathM2(), 1, imperial) + " of paths, "
                 + figures.sunHours().map(hours -> hours + " h of sun, ").orElse("")

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.plan.Finding;
+import lapyard.words.Wording;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -33,10 +35,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     private static final int MOST_LINES = 2_000;
     private static final BigDecimal MOST_PRICE = new BigDecimal("10000000");
 
-    /** Headings as merchants write them, without case, spaces and signs; the first field that knows one takes it. */
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
     private static final String FOR = "for";
     private static final double FOOT_M = 0.3048;
+    /** Headings as merchants write them, without case, spaces and signs; the first field that knows one takes it. */
     private static final Map<String, List<String>> HEADINGS = new LinkedHashMap<>();
 
     static {
@@ -72,9 +74,9 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     }
 
     /** {@code kind} is {@code section}, {@code roll} or {@code goods}; {@code fields} have the names of {@link #columns}. */
-    public record Line(long number, String kind, Map<String, String> fields) {}
+    public record Line(long line, String kind, Map<String, String> fields) {}
 
-    public record Bad(long number, String text, String way) {}
+    public record Bad(long line, String text, String way) {}
 
     /**
      * @param supplier id for lines that name none; empty for the one merchant
@@ -321,24 +323,13 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     }
 
     /** How it was understood, and the garden with it where every line is good and the garden can be read. */
-    public ObjectNode preview(Optional<ObjectNode> garden, List<lapyard.plan.Finding> findings) {
-        ObjectNode json = NODES.objectNode();
-        ArrayNode matched = json.putArray("columns");
-        columns.forEach((heading, field) -> matched.addObject().put("heading", heading).put("field", field));
-        ArrayNode passedOver = json.putArray("ignored");
-        ignored.forEach(passedOver::add);
-        ArrayNode taken = json.putArray("lines");
-        for (Line line : lines) {
-            ObjectNode one = taken.addObject();
-            one.put("line", line.number());
-            one.put("kind", line.kind());
-            ObjectNode fields = one.putObject("fields");
-            line.fields().forEach(fields::put);
-        }
-        ArrayNode wrong = json.putArray("bad");
-        for (Bad one : bad) wrong.addObject().put("line", one.number()).put("text", one.text()).put("way", one.way());
-        json.set("findings", FindingsJson.of(findings, lapyard.words.Wording.METRIC));
-        garden.ifPresentOrElse(whole -> json.set("garden", whole), () -> json.putNull("garden"));
-        return json;
+    public ObjectNode preview(Optional<ObjectNode> garden, List<Finding> findings) {
+        return Wire.of(new Preview(
+                columns.entrySet().stream().map(column -> new Column(column.getKey(), column.getValue())).toList(), ignored, lines, bad,
+                FindingsJson.of(findings, Wording.METRIC), garden));
     }
+
+    private record Column(String heading, String field) {}
+
+    private record Preview(List<Column> columns, List<String> ignored, List<Line> lines, List<Bad> bad, ArrayNode findings, Optional<ObjectNode> garden) {}
 }

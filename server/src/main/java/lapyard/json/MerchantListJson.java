@@ -3,17 +3,13 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.exchange.XlsxReader;
 import lapyard.plan.Fact;
-import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.plan.WayKind;
 
 /** A merchant's list against a garden: the preview says how it is understood and holds the garden with it. */
@@ -22,11 +18,7 @@ public final class MerchantListJson {
 
     /** The catalogue that stands where a garden says nothing, as a document's catalogue is written. */
     public static String examples() {
-        try (InputStream in = MerchantListJson.class.getResourceAsStream(CatalogueReader.EXAMPLES)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return DocumentText.ours(CatalogueReader.EXAMPLES);
     }
 
     /**
@@ -43,7 +35,7 @@ public final class MerchantListJson {
             throw AskReader.shape("list", "the text of a CSV file", ask.path("list"), WayKind.WRITE_LIKE, Fact.name("{\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}"));
         }
         String list = workbook ? XlsxReader.firstSheetAsCsv(bytes(ask.get("workbook").textValue())) : ask.get("list").textValue();
-        String supplier = ask.has("supplier") ? AskReader.text(ask, "", "supplier") : "";
+        String supplier = new AskReader("", ask).textIfAny("supplier");
         ObjectNode preview = preview(list, supplier, Map.of(), (ObjectNode) AskReader.garden(ask));
         return workbook ? preview.put("list", list) : preview;
     }
@@ -67,8 +59,7 @@ public final class MerchantListJson {
             return list.preview(Optional.empty(), List.of());
         }
         ObjectNode with = list.over(garden);
-        Reading reading = GardenReader.read(with, new Cursor.Notes());
-        List<Finding> about = reading.findings().stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
-        return list.preview(reading instanceof Reading.Read ? Optional.of(with) : Optional.empty(), about);
+        Reading reading = GardenReader.read(with);
+        return list.preview(reading instanceof Reading.Read ? Optional.of(with) : Optional.empty(), FindingList.stops(reading.findings()));
     }
 }

@@ -3,21 +3,16 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import lapyard.job.MerchantOffers;
 
 /** The wire form of merchants' offers side by side. */
 public final class OffersJson {
     private OffersJson() {}
 
-    private record Whole(String currency, BigDecimal total, boolean atLeast, boolean proven, List<Merchant> merchants, List<Line> lines) {}
+    private record Whole(String currency, BigDecimal total, boolean atLeast, boolean proven, List<Merchant> merchants, List<MerchantOffers.Line> lines) {}
 
     private record Merchant(String id, String name, int leadDays, String validUntil, BigDecimal goods, BigDecimal delivery, BigDecimal total, boolean whole,
             List<String> missing) {}
-
-    private record Line(String item, String label, double need, String unit, Map<String, BigDecimal> costs, Set<String> from, Optional<BigDecimal> cost) {}
 
     public static ObjectNode of(MerchantOffers offers) {
         return Wire.of(new Whole(
@@ -26,8 +21,6 @@ public final class OffersJson {
                         .map(one -> new Merchant(one.supplier().id(), one.supplier().name(), one.supplier().leadDays(), one.supplier().validUntil(), one.goods(),
                                 one.charge(), one.total(), one.whole(), one.missing()))
                         .toList(),
-                offers.lines().stream()
-                        .map(line -> new Line(line.item(), line.label(), line.need(), line.unit(), line.costs(), line.chosen(), line.cost()))
-                        .toList()));
+                offers.lines()));
     }
 }

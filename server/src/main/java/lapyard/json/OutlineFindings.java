@@ -86,7 +86,7 @@ final class OutlineFindings {
             case "corners" -> Fact.count(Math.round(fault.amount()), "corners");
             default -> new Fact.Angle(fault.amount());
         };
-        Finding found = Finding.of(kind(fault.kind()), place).with("outline", Fact.name(called)).with("at", Fact.spot(fault.at().x(), fault.at().y()));
+        Finding found = Finding.of(FindingKind.valueOf(fault.kind().name()), place).with("outline", Fact.name(called)).with("at", Fact.spot(fault.at().x(), fault.at().y()));
         for (int i = 0; i < corners.size() && i < 2; i++) {
             found = found.with(i == 0 ? "first" : "second", Fact.name(String.valueOf(corners.get(i))));
         }
@@ -95,35 +95,20 @@ final class OutlineFindings {
         }
         found = found.by(by);
         return switch (fault.kind()) {
-            case TOO_FEW_CORNERS -> found.way(WayKind.ADD_CORNERS, by);
-            case ZERO_SIDE -> found.way(WayKind.LEAVE_OUT_CORNER, found.facts().get("second"));
-            case CROSSING -> found.way(WayKind.MOVE_CORNER_OR_ORDER, found.facts().get("first"));
-            case TOUCHING -> (fault.amount() > 0 ? found.with("along", by) : found).way(WayKind.MOVE_SIDE_AWAY, found.facts().get("other"));
-            case NOT_RIGHT_ANGLED -> found.way(WayKind.SQUARE_THE_CORNER, found.facts().get("first"));
-            case FLAT_CORNER -> found.way(WayKind.LEAVE_OUT_CORNER, found.facts().get("first"));
-            case SHARP_CORNER -> found.way(WayKind.OPEN_OR_CUT_OFF, found.facts().get("first"));
-            case TILTED -> found.way(WayKind.DRAW_ALONG_AXES);
-            case SHORT_SIDE -> {
+            case CORNERS_FEW -> found.way(WayKind.ADD_CORNERS, by);
+            case CORNERS_SAME -> found.way(WayKind.LEAVE_OUT_CORNER, found.facts().get("second"));
+            case SIDES_CROSS -> found.way(WayKind.MOVE_CORNER_OR_ORDER, found.facts().get("first"));
+            case SIDES_TOUCH -> (fault.amount() > 0 ? found.with("along", by) : found).way(WayKind.MOVE_SIDE_AWAY, found.facts().get("other"));
+            case CORNER_NOT_SQUARE -> found.way(WayKind.SQUARE_THE_CORNER, found.facts().get("first"));
+            case CORNER_FLAT -> found.way(WayKind.LEAVE_OUT_CORNER, found.facts().get("first"));
+            case CORNER_SHARP -> found.way(WayKind.OPEN_OR_CUT_OFF, found.facts().get("first"));
+            case OUTLINE_TILTED -> found.way(WayKind.DRAW_ALONG_AXES);
+            case SIDE_SHORT -> {
                 double length = outline.sideMm(fault.sides().get(0));
                 Fact least = Fact.mm(length + fault.amount());
                 yield found.with("length", Fact.mm(length)).with("least", least).way(WayKind.LENGTHEN_SIDE, found.facts().get("one"), least);
             }
-            case NARROW_INSIDE -> found.way(WayKind.MOVE_SIDE_OUT, found.facts().get("other"), by);
-        };
-    }
-
-    private static FindingKind kind(OutlineFault.Kind kind) {
-        return switch (kind) {
-            case TOO_FEW_CORNERS -> FindingKind.CORNERS_FEW;
-            case ZERO_SIDE -> FindingKind.CORNERS_SAME;
-            case CROSSING -> FindingKind.SIDES_CROSS;
-            case TOUCHING -> FindingKind.SIDES_TOUCH;
-            case NOT_RIGHT_ANGLED -> FindingKind.CORNER_NOT_SQUARE;
-            case FLAT_CORNER -> FindingKind.CORNER_FLAT;
-            case SHARP_CORNER -> FindingKind.CORNER_SHARP;
-            case TILTED -> FindingKind.OUTLINE_TILTED;
-            case SHORT_SIDE -> FindingKind.SIDE_SHORT;
-            case NARROW_INSIDE -> FindingKind.INSIDE_NARROW;
+            case INSIDE_NARROW -> found.way(WayKind.MOVE_SIDE_OUT, found.facts().get("other"), by);
         };
     }
 }

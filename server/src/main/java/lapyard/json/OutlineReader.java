@@ -25,7 +25,7 @@ final class OutlineReader {
             return Optional.empty();
         }
         int before = bed.notes.findings.size();
-        Optional<Outline> outline = sized ? sized(bed) : walled ? walled(bed) : cornered(bed);
+        Optional<Outline> outline = sized ? sized(bed) : walled ? walled(bed) : GardenReader.corners(bed, "outline", false).map(OutlineReader::normal);
         return bed.notes.findings.size() > before ? Optional.empty() : outline;
     }
 
@@ -77,16 +77,6 @@ final class OutlineReader {
             return tenths(from + lengthMm * cosines[((int) headingDeg + offDeg) % 360 / 90]);
         }
         return from + lengthMm * Math.cos(Math.toRadians(headingDeg + offDeg));
-    }
-
-    private static Optional<Outline> cornered(Cursor bed) {
-        List<Point> corners = bed.points("outline");
-        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) corners.remove(corners.size() - 1);
-        if (corners.size() < 3) {
-            bed.few("outline", corners.size(), 3, "corners");
-            return Optional.empty();
-        }
-        return Optional.of(normal(corners));
     }
 
     /** Counter-clockwise from the front left corner, corners in the middle of a straight wall left out. */

@@ -12,12 +12,9 @@ import lapyard.job.Payments;
 public final class PaymentsJson {
     private PaymentsJson() {}
 
-    private record Whole(String currency, BigDecimal total, boolean atLeast, BigDecimal paid, BigDecimal open, List<Due> dues, List<Line> bought) {}
+    private record Whole(String currency, BigDecimal total, boolean atLeast, BigDecimal paid, BigDecimal open, List<Due> dues, List<Payments.BoughtLine> bought) {}
 
     private record Due(OptionalInt day, Optional<LocalDate> date, String supplier, String name, String what, BigDecimal amount, BigDecimal sum) {}
-
-    private record Line(String item, String label, Optional<BigDecimal> planned, String packs, String bought, Optional<BigDecimal> paid, boolean told,
-            Optional<BigDecimal> open, Optional<BigDecimal> over) {}
 
     public static ObjectNode of(Payments payments) {
         return Wire.of(new Whole(
@@ -25,8 +22,6 @@ public final class PaymentsJson {
                 payments.dues().stream()
                         .map(due -> new Due(due.day(), due.date(), due.supplier().id(), due.supplier().name(), due.what().words, due.amount(), due.sum()))
                         .toList(),
-                payments.bought().stream()
-                        .map(line -> new Line(line.item(), line.label(), line.planned(), line.packs(), line.bought(), line.paid(), line.told(), line.open(), line.over()))
-                        .toList()));
+                payments.bought()));
     }
 }

@@ -18,9 +18,6 @@ public final class QuoteJson {
 
     private record Line(String what, Optional<BigDecimal> cost, Optional<BigDecimal> price) {}
 
-    private record Changed(String currency, BigDecimal before, BigDecimal after, BigDecimal difference, boolean atLeast,
-            List<Variation.Line> lines) {}
-
     public static ObjectNode of(Quote quote, QuoteTerms terms) {
         return Wire.of(new Whole(
                 terms.number(), terms.client(), terms.validUntil(), quote.currency().getCode(), quote.marginPercent(),
@@ -35,7 +32,6 @@ public final class QuoteJson {
     }
 
     public static ObjectNode of(Variation variation) {
-        return Wire.of(new Changed(variation.currency(), variation.before(), variation.after(), variation.difference(),
-                variation.atLeast(), variation.lines()));
+        return Wire.of(variation);
     }
 }

@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.Set;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.Replan;
 import lapyard.cutting.Sawn;
@@ -19,7 +17,6 @@ import lapyard.working.Effort;
 
 /** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
 final class ReplanJson {
-    private static final Set<String> SAWN = Set.of("board", "stock", "count", "opened", "cut", "spoiled", "lost", "left");
     private static final int MOST_BOARDS = 100_000;
 
     private ReplanJson() {}
@@ -34,43 +31,34 @@ final class ReplanJson {
         }
         Replan.Planned planned = (Replan.Planned) replan;
         ObjectNode json = write(planned);
-        if (AskReader.flag(node, "", "report", false)) CuttingReport.add(json, planned.rest(), planned.result());
+        if (new AskReader("", node).flag("report", false)) CuttingReport.add(json, planned.rest(), planned.result());
         return json;
     }
 
     /** Absent: count 1, nothing cut, spoiled or lost; opened where something was cut or spoiled. */
     static List<Sawn> sawn(JsonNode problem) {
         List<Sawn> all = new ArrayList<>();
-        for (AskReader.Entry entry : AskReader.entries(problem, "sawn")) {
-            JsonNode node = entry.node();
-            String at = entry.at();
-            AskReader.known(at, node, SAWN);
-            String board = AskReader.text(node, at, "board");
-            List<String> cut = ids(node, at, "cut");
-            List<String> spoiled = ids(node, at, "spoiled");
-            int count = node.has("count") ? AskReader.whole(node, at, "count", 1) : 1;
-            BrokenRule.atMost(at, "sawn", all.size() + (long) count, MOST_BOARDS, "boards");
+        for (AskReader entry : new AskReader("", problem).entries("sawn")) {
+            entry.known("board", "stock", "count", "opened", "cut", "spoiled", "lost", "left");
+            String board = entry.text("board");
+            List<String> cut = ids(entry, "cut");
+            List<String> spoiled = ids(entry, "spoiled");
+            int count = entry.whole("count", 1, 1);
+            BrokenRule.atMost(entry.at(), "sawn", all.size() + (long) count, MOST_BOARDS, "boards");
             for (int i = 1; i <= count; i++) {
                 all.add(new Sawn(
-                        count == 1 ? board : board + "." + i,
-                        AskReader.text(node, at, "stock"),
-                        AskReader.flag(node, at, "opened", !cut.isEmpty() || !spoiled.isEmpty()),
-                        cut,
-                        spoiled,
-                        AskReader.length(node, at, "lost", 0.0, true),
-                        node.has("left")
-                                ? OptionalDouble.of(AskReader.length(node, at, "left", null, true))
-                                : OptionalDouble.empty()));
+                        count == 1 ? board : board + "." + i, entry.text("stock"), entry.flag("opened", !cut.isEmpty() || !spoiled.isEmpty()), cut, spoiled,
+                        entry.length("lost", 0, true), entry.lengthIfAny("left", true)));
             }
         }
         return all;
     }
 
-    private static List<String> ids(JsonNode node, String at, String field) {
+    private static List<String> ids(AskReader entry, String field) {
         List<String> ids = new ArrayList<>();
-        if (!node.has(field)) return ids;
-        for (JsonNode id : AskReader.list(node, at, field)) {
-            if (!id.isTextual()) throw AskReader.shape(at + "." + field, "a list of pieces' ids in quotes", id, WayKind.IN_QUOTES);
+        if (!entry.has(field)) return ids;
+        for (JsonNode id : entry.list(field)) {
+            if (!id.isTextual()) throw AskReader.shape(entry.path(field), "a list of pieces' ids in quotes", id, WayKind.IN_QUOTES);
             ids.add(id.textValue());
         }
         return ids;

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Length;
+import lapyard.job.JobSheet.Ripping;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.Way;
 import lapyard.job.SawAdvice;
@@ -17,33 +17,19 @@ import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 
 /** What stands beside a section's cutting result: boards, batches, ledger and ways to buy. */
-record SawWorkJson(List<Board> boards, BatchesShape batches, LedgerShape ledger, List<Way> ways, List<Nest> nests,
+record SawWorkJson(List<SawBoard> boards, BatchesShape batches, Ledger ledger, List<Way> ways, List<Nest> nests,
         @IfGiven Optional<Ripping> ripping, List<OnHand> onHand) {
-    record Board(int number, String stock, double lengthMm, double trimMm, List<Cut> cuts, double restMm) {}
-
-    record Cut(String mark, int stage, double lengthMm, double fromMm, double toMm) {}
-
     record BatchesShape(@To(1) double minutesACut, @To(1) double minutesASetting, @To(1) double minutes, List<Stage> stages) {}
 
     record Stage(int stage, int boards, int pieces, int trims, int cuts, int handlings, @To(1) double minutes,
-            BoardByBoard boardByBoard, List<Setting> settings) {}
+            BoardByBoard boardByBoard, List<Batches.Setting> settings) {}
 
     record BoardByBoard(int settings, int handlings, @To(1) double minutes) {}
-
-    record Setting(double stopMm, int pieces, List<Draw> from) {}
-
-    record Draw(int board, List<String> pieces) {}
-
-    record LedgerShape(List<Ledger.Stage> stages, List<Offcut> offcuts) {}
-
-    record Offcut(String tag, int board, int madeIn, double lengthMm, Ledger.Fate fate, OptionalInt usedIn, List<String> pieces) {}
 
     /** A length that is parted by slanted cuts: places from its square end, on the board's face and on its back. */
     record Nest(String mark, double lengthMm, int goodFaces, List<Part> pieces, List<lapyard.construction.Nest.Cut> cuts) {}
 
     record Part(String mark, String outer, @To(1) List<Double> face, @To(1) List<Double> back) {}
-
-    record Ripping(int boards, double thicknessMm, int stripsPerBoard, int rips) {}
 
     /** A board on hand, what it is worth kept and how many of it the plan opens. */
     record OnHand(String stock, double lengthMm, int available, long opened, @Exact BigDecimal salvage) {}
@@ -56,9 +42,9 @@ record SawWorkJson(List<Board> boards, BatchesShape batches, LedgerShape ledger,
 
     static SawWorkJson of(SawWork work) {
         return new SawWorkJson(
-                boards(work.boards()), batches(work.batches()), ledger(work.ledger()), work.ways(),
+                work.boards(), batches(work.batches()), work.ledger(), work.ways(),
                 work.nests().stream().map(SawWorkJson::nest).toList(),
-                work.ripping().map(one -> new Ripping(one.boards(), one.thicknessMm(), one.stripsPerBoard(), one.rips())),
+                work.ripping(),
                 work.problem().stock().stream()
                         .filter(stock -> stock.available().isPresent())
                         .map(stock -> new OnHand(stock.id(), stock.lengthMm(), stock.available().orElse(0),
@@ -87,14 +73,6 @@ record SawWorkJson(List<Board> boards, BatchesShape batches, LedgerShape ledger,
                 .toList());
     }
 
-    static List<Board> boards(List<SawBoard> boards) {
-        return boards.stream()
-                .map(board -> new Board(board.number(), board.stock(), board.lengthMm(), board.trimMm(), board.cuts().stream()
-                        .map(cut -> new Cut(cut.mark(), cut.stage(), cut.lengthMm(), cut.fromMm(), cut.toMm()))
-                        .toList(), board.restMm()))
-                .toList();
-    }
-
     static BatchesShape batches(Batches batches) {
         Batches.Rates rates = batches.rates();
         return new BatchesShape(
@@ -104,18 +82,7 @@ record SawWorkJson(List<Board> boards, BatchesShape batches, LedgerShape ledger,
                                 stage.stage(), stage.boards(), stage.pieces(), stage.trims(), stage.cuts(), stage.handlings(),
                                 stage.minutes(rates),
                                 new BoardByBoard(stage.settingsBoardByBoard(), stage.boards(), stage.minutesBoardByBoard(rates)),
-                                stage.settings().stream().map(SawWorkJson::setting).toList()))
+                                stage.settings()))
                         .toList());
-    }
-
-    private static Setting setting(Batches.Setting setting) {
-        return new Setting(setting.stopMm(), setting.pieces(),
-                setting.draws().stream().map(draw -> new Draw(draw.board(), draw.marks())).toList());
-    }
-
-    static LedgerShape ledger(Ledger ledger) {
-        return new LedgerShape(ledger.stages(), ledger.offcuts().stream()
-                .map(one -> new Offcut(one.tag(), one.board(), one.madeIn(), one.lengthMm(), one.fate(), one.usedIn(), one.marks()))
-                .toList());
     }
 }

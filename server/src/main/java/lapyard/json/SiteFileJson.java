@@ -2,9 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,12 +16,14 @@ import lapyard.exchange.SiteDrawing.Layer;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.exchange.SiteReader;
-import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
+import lapyard.json.Wire.IfGiven;
+import lapyard.json.Wire.To;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.plan.KeepClearKind;
-import lapyard.plan.WayKind;
 import lapyard.plan.SurfaceKind;
+import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 
 /**
@@ -90,51 +90,45 @@ public final class SiteFileJson {
 
     /** {@code garden} in the answer is null where nothing was taken, because it was not asked, a unit is missing, or something is wrong. */
     private static ObjectNode preview(SiteDrawing drawing, Optional<LengthUnit> told, Map<String, String> take, ObjectNode garden) {
-        ObjectNode json = JsonNodeFactory.withExactBigDecimals(true).objectNode();
         Optional<LengthUnit> unit = drawing.unit().or(() -> told);
         List<SiteDrawing.Bad> bad = new ArrayList<>(drawing.bad());
-        json.put("format", drawing.format());
-        json.put("unit", unit.map(LengthUnit::code).orElse(null));
-        json.put("unitFromFile", drawing.unit().isPresent());
-        ArrayNode layers = json.putArray("layers");
-        if (bad.isEmpty()) drawing.layers().forEach(layer -> write(layers.addObject(), layer, unit));
-        ArrayNode passedOver = json.putArray("passedOver");
-        new TreeMap<>(drawing.passedOver()).forEach((what, count) -> passedOver.addObject().put("what", what).put("count", count));
+        List<Shown> layers = bad.isEmpty() ? drawing.layers().stream().map(layer -> shown(layer, unit)).toList() : List.of();
         List<Finding> findings = List.of();
         Optional<ObjectNode> with = Optional.empty();
         if (bad.isEmpty() && !take.isEmpty() && unit.isPresent()) {
             ObjectNode changed = garden.deepCopy();
             taken(drawing, unit.get(), take, changed, bad);
             if (bad.isEmpty()) {
-                Reading reading = GardenReader.read(changed, new Cursor.Notes());
-                findings = reading.findings().stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
+                Reading reading = GardenReader.read(changed);
+                findings = FindingList.stops(reading.findings());
                 with = Optional.of(changed).filter(whole -> reading instanceof Reading.Read);
             }
         }
-        ArrayNode wrong = json.putArray("bad");
-        for (SiteDrawing.Bad one : bad) {
-            ObjectNode each = wrong.addObject();
-            if (one.line() > 0) each.put("line", one.line());
-            each.put("text", one.text()).put("way", one.way());
-        }
-        json.set("findings", FindingsJson.of(findings, Wording.METRIC));
-        with.ifPresentOrElse(whole -> json.set("garden", whole), () -> json.putNull("garden"));
-        return json;
+        return Wire.of(new Preview(drawing.format(), unit.map(LengthUnit::code), drawing.unit().isPresent(), layers,
+                new TreeMap<>(drawing.passedOver()).entrySet().stream().map(passed -> new Passed(passed.getKey(), passed.getValue())).toList(),
+                bad.stream().map(one -> new Wrong(one.line() > 0 ? Optional.of(one.line()) : Optional.empty(), one.text(), one.way())).toList(),
+                FindingsJson.of(findings, Wording.METRIC), with));
     }
 
-    private static void write(ObjectNode json, Layer layer, Optional<LengthUnit> unit) {
+    private record Preview(String format, Optional<String> unit, boolean unitFromFile, List<Shown> layers, List<Passed> passedOver, List<Wrong> bad,
+            ArrayNode findings, Optional<ObjectNode> garden) {}
+
+    /** In the file's own unit where none is known, so that whoever is asked for it sees what it must be. */
+    private record Shown(String name, long closed, long open, int points, @To(1) double width, @To(1) double depth, String suggested) {}
+
+    private record Passed(String what, Object count) {}
+
+    private record Wrong(@IfGiven Optional<Long> line, String text, String way) {}
+
+    private static Shown shown(Layer layer, Optional<LengthUnit> unit) {
         List<Point> all = new ArrayList<>();
         layer.lines().forEach(line -> all.addAll(line.points()));
         layer.spots().forEach(spot -> all.add(spot.at()));
         Box box = Box.of(all);
-        json.put("name", layer.name());
-        json.put("closed", layer.lines().stream().filter(SiteDrawing.Line::closed).count());
-        json.put("open", layer.lines().stream().filter(line -> !line.closed()).count());
-        json.put("points", layer.spots().size());
-        // in the file's own unit where none is known, so that whoever is asked for it sees what it must be
+        long closed = layer.lines().stream().filter(SiteDrawing.Line::closed).count();
         double scale = unit.map(one -> one.mm).orElse(1.0);
-        json.put("width", rounded((box.right() - box.left()) * scale)).put("depth", rounded((box.back() - box.front()) * scale));
-        json.put("suggested", suggested(layer));
+        return new Shown(layer.name(), closed, layer.lines().size() - closed, layer.spots().size(), (box.right() - box.left()) * scale,
+                (box.back() - box.front()) * scale, suggested(layer));
     }
 
     /** What the layer's name says; empty where it says nothing. */
@@ -178,7 +172,7 @@ public final class SiteFileJson {
         // a second file of the same yard keeps its own origin only where the yard came with it
         Box from = hasYard && yards.isEmpty() ? new Box(0, 0, 0, 0) : box;
         if ((box.right() - box.left()) * unit.mm > LARGEST_MM || (box.back() - box.front()) * unit.mm > LARGEST_MM) {
-            bad.add(new SiteDrawing.Bad(0, "in " + unit.code() + " it is " + rounded((box.right() - box.left()) * unit.mm / 1000) + " m by " + rounded((box.back() - box.front()) * unit.mm / 1000)
+            bad.add(new SiteDrawing.Bad(0, "in " + unit.code() + " it is " + Wire.number((box.right() - box.left()) * unit.mm / 1000, 1) + " m by " + Wire.number((box.back() - box.front()) * unit.mm / 1000, 1)
                     + " m, larger than any yard", "give the unit of the file, or take fewer layers"));
             return;
         }
@@ -205,7 +199,7 @@ public final class SiteFileJson {
                 bad.add(new SiteDrawing.Bad(0, "a point of layer \"" + Cursor.cut(layer.name()) + "\" has no height", "give each point of the levels its height"));
                 return;
             }
-            levels.addObject().<ObjectNode>set("at", placing.point(spot.at())).put("drop", placing.mm(drop.getAsDouble()));
+            levels.addObject().<ObjectNode>set("at", placing.point(spot.at())).set("drop", placing.mm(drop.getAsDouble()));
         }
         if (layer.spots().isEmpty()) bad.add(new SiteDrawing.Bad(0, "layer \"" + Cursor.cut(layer.name()) + "\" has no points for levels", "take a layer of points with heights"));
     }
@@ -228,8 +222,8 @@ public final class SiteFileJson {
 
     /** From the file's place and unit to the garden's. */
     private record Placing(LengthUnit unit, Box from) {
-        BigDecimal mm(double length) {
-            return rounded(length * unit.mm);
+        JsonNode mm(double length) {
+            return Wire.number(length * unit.mm, 1);
         }
 
         ArrayNode point(Point point) {
@@ -241,9 +235,5 @@ public final class SiteFileJson {
             points.forEach(point -> line.add(point(point)));
             return line;
         }
-    }
-
-    private static BigDecimal rounded(double value) {
-        return new BigDecimal(Measure.plain(value, 1));
     }
 }

@@ -45,7 +45,7 @@ public final class SizesJson {
         BigDecimal now = given.now().slip().total();
         List<Growth> growth = given.growth().stream().map(one -> {
             Change change = change(garden, one.change(), words);
-            return new Growth(capital(change.text()) + " at no cost" + (one.most() ? ", which is all that it may give" : ""), change, one.most());
+            return new Growth(Wording.capital(change.text()) + " at no cost" + (one.most() ? ", which is all that it may give" : ""), change, one.most());
         }).toList();
         ObjectNode json = Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(), given.early(),
                 summary(given, currency) + (given.early() ? STOPPED : "") + open(given), given.bounds(), growth,
@@ -56,7 +56,7 @@ public final class SizesJson {
             int many = changes.size();
             boolean proven = many <= given.bounds().size() && one.total().compareTo(given.bounds().get(many - 1)) == 0
                     || one.total().compareTo(given.bound()) == 0;
-            String text = capital(together(garden, one.changes(), words)) + ": " + boards(one.boards()) + currency + " "
+            String text = Wording.capital(together(garden, one.changes(), words)) + ": " + boards(one.boards()) + currency + " "
                     + one.saved() + " less" + (many > 1 ? " in all" : "");
             ObjectNode answer = Wire.of(new Answer(text, changes, one.mm(), one.total(), one.saved(), one.boards(), proven));
             answer.set("garden", resized(document, garden, one.changes()));
@@ -138,10 +138,6 @@ public final class SizesJson {
                             + (many ? " each " : " ") + by + (less ? " shorter" : " longer"));
         });
         return String.join("; ", texts);
-    }
-
-    private static String capital(String name) {
-        return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
     }
 
     /** The document with other sizes: a type's where all its beds change, else the bed's own. */

@@ -29,7 +29,7 @@ public final class SolveLine {
         if (node.has("sawn")) return ReplanJson.solve(problem, node, effort);
         CuttingResult result = CuttingSolver.solve(problem, effort, progress);
         ObjectNode json = CuttingJson.write(result);
-        if (AskReader.flag(node, "", "report", false)) CuttingReport.add(json, problem, result);
+        if (new AskReader("", node).flag("report", false)) CuttingReport.add(json, problem, result);
         return json;
     }
 

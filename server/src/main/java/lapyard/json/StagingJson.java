@@ -8,17 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
 import lapyard.working.BrokenRule;
 
 /** The wire form of a staging problem and of its schedule. Times in units of one clock. */
 public final class StagingJson {
-    private static final Set<String> PROBLEM = Set.of("name", "resources", "tasks", "calendar");
-    private static final Set<String> TASK = Set.of("id", "duration", "uses", "after", "unbroken");
-    private static final Set<String> WAIT = Set.of("task", "lag");
-    private static final Set<String> CALENDAR = Set.of("cycle");
     private static final int MOST_TASKS = 20_000;
     private static final int MOST_RESOURCES = 100;
     private static final int LONGEST_CYCLE = 100_000;
@@ -31,51 +26,40 @@ public final class StagingJson {
      * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
     public static StagingProblem read(JsonNode node) {
-        AskReader.known("problem", node, PROBLEM);
-        List<Integer> resources = wholes(node, "", "resources", MOST_RESOURCES);
-        List<StagingProblem.Task> tasks = new ArrayList<>();
-        List<AskReader.Entry> entries = AskReader.entries(node, "tasks");
-        AskReader.atMost("tasks", entries.size(), MOST_TASKS);
-        for (AskReader.Entry entry : entries) tasks.add(task(entry, resources.size()));
-        return new StagingProblem(node.has("name") ? AskReader.text(node, "", "name") : "", resources, tasks, calendar(node.get("calendar")), 1);
+        AskReader ask = AskReader.of("problem", node, "name", "resources", "tasks", "calendar");
+        List<Integer> resources = wholes(ask, "resources", MOST_RESOURCES);
+        AskReader.atMost("tasks", ask.list("tasks").size(), MOST_TASKS);
+        List<StagingProblem.Task> tasks = ask.each("tasks", task -> task(task, resources.size()));
+        return new StagingProblem(ask.textIfAny("name"), resources, tasks, calendar(node.get("calendar")), 1);
     }
 
-    private static StagingProblem.Task task(AskReader.Entry entry, int resources) {
-        JsonNode node = entry.node();
-        String at = entry.at();
-        AskReader.known(at, node, TASK);
-        List<StagingProblem.Wait> after = new ArrayList<>();
-        JsonNode waits = node.get("after");
-        if (waits != null && !waits.isNull()) {
-            for (JsonNode wait : AskReader.list(node, at, "after")) {
-                String place = at + ".after[" + after.size() + "]";
-                AskReader.known(place, wait, WAIT);
-                after.add(new StagingProblem.Wait(id(wait, place, "task"), wait.has("lag") ? AskReader.whole(wait, place, "lag", 0) : 0));
-            }
-        }
-        return new StagingProblem.Task(id(node, at, "id"), AskReader.whole(node, at, "duration", 0), node.has("uses") ? wholes(node, at, "uses", MOST_RESOURCES) : Collections.nCopies(resources, 0), after, AskReader.flag(node, at, "unbroken", false), "", 0, OptionalInt.empty());
+    private static StagingProblem.Task task(AskReader task, int resources) {
+        task.known("id", "duration", "uses", "after", "unbroken");
+        List<StagingProblem.Wait> after = task.node().hasNonNull("after") ? task.each("after", wait -> {
+            wait.known("task", "lag");
+            return new StagingProblem.Wait(id(wait, "task"), wait.whole("lag", 0, 0));
+        }) : List.of();
+        return new StagingProblem.Task(id(task, "id"), task.whole("duration", 0), task.has("uses") ? wholes(task, "uses", MOST_RESOURCES) : Collections.nCopies(resources, 0), after, task.flag("unbroken", false), "", 0, OptionalInt.empty());
     }
 
     /** A text, or a whole number that stands for its digits. */
-    private static String id(JsonNode node, String at, String field) {
-        JsonNode value = node.get(field);
-        return value != null && value.isIntegralNumber() ? value.asText() : AskReader.text(node, at, field);
+    private static String id(AskReader entry, String field) {
+        JsonNode value = entry.node().path(field);
+        return value.isIntegralNumber() ? value.asText() : entry.text(field);
     }
 
-    private static List<Integer> wholes(JsonNode node, String at, String field, int most) {
-        JsonNode list = AskReader.list(node, at, field);
-        String path = AskReader.path(at, field);
-        AskReader.atMost(path, list.size(), most);
+    private static List<Integer> wholes(AskReader entry, String field, int most) {
+        JsonNode list = entry.list(field);
+        AskReader.atMost(entry.path(field), list.size(), most);
         List<Integer> numbers = new ArrayList<>();
-        for (JsonNode value : list) numbers.add(AskReader.whole(value, path + "[" + numbers.size() + "]", 0));
+        for (JsonNode value : list) numbers.add(AskReader.whole(value, entry.path(field) + "[" + numbers.size() + "]", 0));
         return numbers;
     }
 
     private static Optional<StagingProblem.Calendar> calendar(JsonNode node) {
         if (node == null || node.isNull()) return Optional.empty();
-        AskReader.known("calendar", node, CALENDAR);
         List<Boolean> cycle = new ArrayList<>();
-        for (int unit : wholes(node, "calendar", "cycle", LONGEST_CYCLE)) {
+        for (int unit : wholes(new AskReader("calendar", node).known("cycle"), "cycle", LONGEST_CYCLE)) {
             BrokenRule.between("calendar", "cycle[" + cycle.size() + "]", unit, 0, 1, "");
             cycle.add(unit == 1);
         }

@@ -9,6 +9,7 @@ import lapyard.plan.Baseline;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.FindingList;
 import lapyard.plan.WayKind;
 import lapyard.plan.YardSurvey;
 
@@ -41,7 +42,7 @@ final class SurveyReader {
         if (survey.notes.findings.size() > before) return new Surveyed(Optional.empty(), List.of());
         YardSurvey read = new YardSurvey(from, to, corners, walk, checks);
         SurveyedYard yard = SurveyedYard.of(read);
-        List<Finding> stops = yard.findings().stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
+        List<Finding> stops = FindingList.stops(yard.findings());
         stops.forEach(survey::add);
         return new Surveyed(Optional.of(read), stops.isEmpty() ? List.of(new Outline(yard.corners()).counterClockwise()) : List.of());
     }

@@ -4,10 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import java.util.Set;
 import lapyard.job.TryOut;
-import lapyard.json.Wire.To;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
@@ -17,8 +14,6 @@ import lapyard.words.Wording;
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
 public final class TryOutJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
-    private static final Set<String> ASK = Set.of("garden", "changes", "instead");
-    private static final Set<String> CHANGE = Set.of("bed", "set", "drop", "add");
     private static final int MOST_CHANGES = 1_000;
 
     private TryOutJson() {}
@@ -33,27 +28,24 @@ public final class TryOutJson {
      * @throws CannotAnswer for a change that cannot be read or names no bed, with its place
      */
     public static Asked read(String text) throws UnreadableDocument {
-        JsonNode asked = DocumentText.parse(text);
-        AskReader.known("try-out", asked, ASK);
-        JsonNode garden = asked.get("garden");
+        AskReader asked = AskReader.of("try-out", DocumentText.parse(text), "garden", "changes", "instead");
+        JsonNode garden = asked.node().get("garden");
         if (garden == null || !garden.isObject()) throw AskReader.shape("garden", "a garden document in curly brackets", garden, WayKind.CURLY_BRACKETS);
         if (asked.has("instead")) {
-            JsonNode instead = asked.get("instead");
+            JsonNode instead = asked.node().get("instead");
             if (!instead.isObject()) throw AskReader.shape("instead", "a garden document in curly brackets", instead, WayKind.CURLY_BRACKETS);
-            if (asked.has("changes")) throw new CannotAnswer(AskReader.at(FindingKind.FIELDS_CLASH, "changes").with("other", Fact.name("instead")).way(WayKind.TAKE_ONE_OUT));
+            if (asked.has("changes")) throw new CannotAnswer(AskReader.fault(FindingKind.FIELDS_CLASH, "changes").with("other", Fact.name("instead")).way(WayKind.TAKE_ONE_OUT));
             return new Asked(garden.toString(), instead.toString());
         }
         ObjectNode copy = garden.deepCopy();
-        var changes = AskReader.entries(asked, "changes");
-        AskReader.atMost("changes", changes.size(), MOST_CHANGES);
-        for (AskReader.Entry change : changes) change(copy, change);
+        AskReader.atMost("changes", asked.list("changes").size(), MOST_CHANGES);
+        asked.entries("changes").forEach(change -> change(copy, change));
         return new Asked(garden.toString(), copy.toString());
     }
 
-    private static void change(ObjectNode garden, AskReader.Entry entry) {
-        JsonNode change = entry.node();
+    private static void change(ObjectNode garden, AskReader entry) {
+        JsonNode change = entry.known("bed", "set", "drop", "add").node();
         String at = entry.at();
-        AskReader.known(at, change, CHANGE);
         ArrayNode beds = garden.get("beds") instanceof ArrayNode list ? list : garden.putArray("beds");
         if (change.has("add")) {
             if (change.size() != 1 || !change.get("add").isObject()) throw AskReader.shape(at + ".add", "one bed, with nothing beside it", change.get("add"), WayKind.CURLY_BRACKETS);
@@ -63,7 +55,7 @@ public final class TryOutJson {
         boolean drop = change.has("drop");
         if (drop ? change.size() != 1 : !change.has("bed") || !change.has("set"))
             throw AskReader.shape(at, "a change that drops a bed, adds one, or names a bed and what to set", change, WayKind.WRITE_LIKE, Fact.name("{\"bed\": \"M\", \"set\": {\"courses\": 2}}"));
-        int place = place(beds, AskReader.text(change, at, drop ? "drop" : "bed"), at);
+        int place = place(beds, entry.text(drop ? "drop" : "bed"), at);
         if (drop) {
             beds.remove(place);
             return;
@@ -79,13 +71,13 @@ public final class TryOutJson {
 
     private static int place(ArrayNode beds, String id, String at) {
         for (int i = 0; i < beds.size(); i++) if (beds.get(i).isObject() && beds.get(i).path("id").asText("").equals(id)) return i;
-        throw new CannotAnswer(AskReader.at(FindingKind.FIELD_NO_SUCH, at).with("what", Fact.name("bed")).with("value", Fact.name(FieldFaults.cut(id))).way(WayKind.BED_BY_CODE));
+        throw new CannotAnswer(AskReader.fault(FindingKind.FIELD_NO_SUCH, at).with("what", Fact.name("bed")).with("value", Fact.name(FieldFaults.cut(id))).way(WayKind.BED_BY_CODE));
     }
 
     public static ObjectNode write(TryOut tried, String after) throws UnreadableDocument {
         ObjectNode json = NODES.objectNode();
-        json.set("before", figures(tried.before()));
-        json.set("after", figures(tried.after()));
+        json.set("before", Wire.of(tried.before()));
+        json.set("after", Wire.of(tried.after()));
         json.set("moved", Wire.list(tried.moved()));
         JsonNode garden = DocumentText.parse(after);
         Wording words = Wording.of(garden.path("units").asText().equals("imperial"));
@@ -94,13 +86,5 @@ public final class TryOutJson {
         json.set("come", FindingsJson.of(tried.come(), words));
         json.set("garden", garden);
         return json;
-    }
-
-    private record Figures(BigDecimal money, boolean atLeast, int beds, int boards, @To(1) double mass, @To(3) double soil,
-            @To(1) double hours, int endDay, String end, int snags) {}
-
-    private static ObjectNode figures(TryOut.Figures figures) {
-        return Wire.of(new Figures(figures.money(), figures.atLeast(), figures.beds(), figures.boards(), figures.massKg(),
-                figures.soilM3(), figures.hours(), figures.endDay(), figures.end(), figures.snags()));
     }
 }

@@ -2,7 +2,6 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -29,9 +28,7 @@ final class WeekendsJson {
             List<Weekends.Wait> waits, int drops, List<Row> buying, List<Minutes> rates) {}
 
     private record Day(int number, int weekend, Optional<LocalDate> date, String day, String state, List<String> people,
-            @To(2) double there, @To(2) double used, @To(2) double left, List<Part> parts) {}
-
-    private record Part(String task, int from, int to, int people, int together, int part, int of) {}
+            @To(2) double there, @To(2) double used, @To(2) double left, List<Weekends.Part> parts) {}
 
     private record Task(String id, String place, String bed, String step, String label, @To(1) double minutes, int people,
             boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<GardenTask.After> after, List<String> marks,
@@ -42,9 +39,6 @@ final class WeekendsJson {
             String unit, Map<String, Integer> boards, Map<String, Integer> packs) {}
 
     private record Minutes(String rate, @To(2) double minutes, String per) {}
-
-    private record Way(String way, int boards, Optional<BigDecimal> boardsCost, int drops, BigDecimal delivery,
-            Optional<BigDecimal> sum, Optional<BigDecimal> more) {}
 
     static ObjectNode of(JobSheet sheet) {
         return Wire.of(shape(sheet));
@@ -68,9 +62,7 @@ final class WeekendsJson {
 
     /** What it costs to buy and cut in stages, beside all at once. */
     static ArrayNode cost(StagingCost cost) {
-        return Wire.list(cost.ways().stream()
-                .map(way -> new Way(way.way(), way.boards(), way.boardsCost(), way.drops(), way.delivery(), way.sum(), way.more()))
-                .toList());
+        return Wire.list(cost.ways());
     }
 
     private static Day day(Weekends.Day day) {
@@ -78,10 +70,7 @@ final class WeekendsJson {
                 day.number(), day.weekend(), day.date(), day.dayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT),
                 day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open", day.people(), day.hoursThere(), day.hoursUsed(),
                 day.hoursLeft(),
-                day.parts().stream()
-                        .map(part -> new Part(part.task(), part.fromMinute(), part.toMinute(), part.people(),
-                                part.togetherMinutes(), part.number(), part.of()))
-                        .toList());
+                day.parts());
     }
 
     private static Task task(Weekends.Task task) {

@@ -32,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -87,7 +88,7 @@ final class Wire {
             for (Field field : type.getDeclaredFields()) {
                 if (!Modifier.isStatic(field.getModifiers())) parts.add(Part.of(field));
             }
-            return parts;
+            return WireForms.changed(type, parts);
         }
     };
 
@@ -95,26 +96,49 @@ final class Wire {
 
     private record Box(@To(1) double x, @To(1) double y, double widthMm, double depthMm) {}
 
-    private record Form(int decimals, boolean exact) {}
+    record Form(int decimals, boolean exact) {}
 
-    /** A field of a record. */
-    private record Part(Field field, String name, Form form, boolean ifGiven, boolean unwrapped) {
-        static Part of(Field field) {
-            field.setAccessible(true);
-            String name = field.getName();
+    /**
+     * A part of a record as it is written.
+     *
+     * @param of   what it is called in the record
+     * @param name what it is called in the answer
+     */
+    record Part(String of, String name, Function<Object, Object> value, Form form, boolean ifGiven, boolean unwrapped) {
+        /** One that is called as its name says, without its unit. */
+        static Part of(String name, Function<Object, Object> value) {
             String bare = name.endsWith("Mm") ? name.substring(0, name.length() - 2) : name.endsWith("Deg") ? name.substring(0, name.length() - 3) : name;
-            To to = field.getAnnotation(To.class);
-            int decimals = to != null ? to.value() : bare.length() < name.length() ? 1 : PLAIN.decimals();
-            return new Part(field, bare, new Form(decimals, field.isAnnotationPresent(Exact.class)), field.isAnnotationPresent(IfGiven.class),
-                    field.isAnnotationPresent(Unwrapped.class));
+            return new Part(name, bare, value, new Form(bare.length() < name.length() ? 1 : PLAIN.decimals(), false), false, false);
         }
 
-        Object of(Object whole) {
-            try {
-                return field.get(whole);
-            } catch (IllegalAccessException e) {
-                throw new IllegalStateException(field + " was made readable", e);
-            }
+        static Part of(Field field) {
+            field.setAccessible(true);
+            Part part = of(field.getName(), whole -> {
+                try {
+                    return field.get(whole);
+                } catch (IllegalAccessException e) {
+                    throw new IllegalStateException(field + " was made readable", e);
+                }
+            });
+            To to = field.getAnnotation(To.class);
+            return new Part(part.of(), part.name(), part.value(), new Form(to != null ? to.value() : part.form().decimals(), field.isAnnotationPresent(Exact.class)),
+                    field.isAnnotationPresent(IfGiven.class), field.isAnnotationPresent(Unwrapped.class));
+        }
+
+        Part called(String other) {
+            return new Part(of, other, value, form, ifGiven, unwrapped);
+        }
+
+        Part as(Form other) {
+            return new Part(of, name, value, other, ifGiven, unwrapped);
+        }
+
+        Part amongOthers() {
+            return new Part(of, name, value, form, ifGiven, true);
+        }
+
+        Part whereGiven() {
+            return new Part(of, name, value, form, true, unwrapped);
         }
     }
 
@@ -231,7 +255,7 @@ final class Wire {
 
     private static void putParts(Record whole, JsonGenerator json) throws IOException {
         for (Part part : PARTS.get(whole.getClass())) {
-            Object value = part.of(whole);
+            Object value = part.value().apply(whole);
             if (part.unwrapped()) {
                 putParts((Record) value, json);
             } else if (!part.ifGiven() || !empty(value)) {

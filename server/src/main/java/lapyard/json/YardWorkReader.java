@@ -13,7 +13,6 @@ import lapyard.plan.AccessStandard;
 import lapyard.plan.Baseline;
 import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
-import lapyard.plan.Preparation;
 import lapyard.plan.RimGroup;
 import lapyard.plan.SunDay;
 import lapyard.plan.Tall;
@@ -28,18 +27,6 @@ final class YardWorkReader {
         Baseline read = new Baseline(baseline.point("from"), baseline.point("to", new Point(1000, 0)), baseline.number("standOff"));
         if (read.from().distanceMm(read.to()) < Baseline.LEAST_MM) marksNear(baseline, "to", read.from().distanceMm(read.to()));
         return read;
-    }
-
-    static Preparation preparation(Cursor preparation) {
-        Preparation usual = Preparation.USUAL;
-        return new Preparation(
-                Preparation.Soft.valueOf(Cursor.constant(preparation.choice("soft"))),
-                preparation.number("strip", usual.stripMm()),
-                preparation.number("depth", usual.depthMm()),
-                preparation.number("subBase", usual.subBaseMm()),
-                preparation.number("pad", usual.padMm()),
-                preparation.number("padEvery", usual.padEveryMm()),
-                preparation.number("bulking", usual.bulking() * 100) / 100);
     }
 
     static void marksNear(Cursor cursor, String field, double apartMm) {

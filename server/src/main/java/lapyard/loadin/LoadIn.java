@@ -156,7 +156,7 @@ public record LoadIn(
             return found.with("bed-length", Fact.mm(vehicle.bedLengthMm())).by(Fact.mm(longer))
                     .way(WayKind.FIRST_CUT_TO, Fact.mm(vehicle.bedLengthMm())).way(WayKind.HAVE_BROUGHT);
         }
-        return (heavier > 0 ? found.with("payload", Fact.kg(vehicle.payloadKg())).by(Fact.kg(heavier)) : found.by(new Fact.Volume(load.volumeM3() - vehicle.volumeM3())))
+        return (heavier > 0 ? found.with("payload", Fact.kg(vehicle.payloadKg())).by(Fact.kg(heavier)) : found.by(Fact.m3(load.volumeM3() - vehicle.volumeM3())))
                 .way(WayKind.HAVE_BROUGHT).way(WayKind.SMALLER_PACKS);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -156,7 +157,11 @@ public record Bed(
 
     /** Letters of all walls, in order. */
     public List<String> wallLetters() {
-        return java.util.stream.IntStream.range(0, outline().sides()).mapToObj(Bed::wallLetter).toList();
+        return wallLetters(outline());
+    }
+
+    public static List<String> wallLetters(Outline outline) {
+        return IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).toList();
     }
 
     /** The outline as it lies in the yard. */

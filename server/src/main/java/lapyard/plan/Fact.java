@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
+import lapyard.geometry.Measure;
 import lapyard.plan.Finding.Amount;
 
 /** One figure or name that a finding speaks of, with its unit in its type. The package {@code words} writes it out. */
@@ -38,39 +39,11 @@ public sealed interface Fact {
     /** A place in the yard, in mm from its origin. */
     record Spot(double xMm, double yMm) implements Fact {}
 
-    record Area(double m2) implements Fact {
+    /** An area, a volume, a mass, a force, a pressure on the ground: in the unit of its measure, {@code decimals} as JSON shows it. */
+    record Measured(double value, Measure measure, int decimals) implements Fact {
         @Override
         public Amount amount() {
-            return new Amount(round(m2, 4), "m2");
-        }
-    }
-
-    record Volume(double m3) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(m3, 3), "m3");
-        }
-    }
-
-    record Mass(double kg) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(kg, 1), "kg");
-        }
-    }
-
-    record Force(double kn) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(kn, 2), "kN");
-        }
-    }
-
-    /** Pressure on the ground or load on an area, in kN/m2. */
-    record Pressure(double knM2) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(knM2, 1), "kN/m2");
+            return new Amount(round(value, decimals), measure.unit(false));
         }
     }
 
@@ -155,11 +128,24 @@ public sealed interface Fact {
     }
 
     static Fact m2(double m2) {
-        return new Area(m2);
+        return new Measured(m2, Measure.SQUARE_METRES, 4);
+    }
+
+    static Fact m3(double m3) {
+        return new Measured(m3, Measure.CUBIC_METRES, 3);
     }
 
     static Fact kg(double kg) {
-        return new Mass(kg);
+        return new Measured(kg, Measure.KG, 1);
+    }
+
+    static Fact kn(double kn) {
+        return new Measured(kn, Measure.KILONEWTONS, 2);
+    }
+
+    /** On the ground or on an area, in kN/m2. */
+    static Fact kpa(double knM2) {
+        return new Measured(knM2, Measure.PRESSURE, 1);
     }
 
     static Fact money(BigDecimal amount, String currency) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 
 /** The findings of one garden as they are shown: alike ones merged, accepted ones lightened, the most important first. */
@@ -40,6 +41,11 @@ public final class FindingList {
 
     private static String reason(Finding one, Map<String, String> accepted) {
         return one.weight() == Weight.SNAG ? accepted.getOrDefault(one.where(), accepted.get(one.place().words())) : null;
+    }
+
+    /** Those for which a document cannot be kept. */
+    public static List<Finding> stops(List<Finding> found) {
+        return found.stream().filter(one -> one.weight() == Weight.STOP).toList();
     }
 
     /** Every single finding, those behind merged ones in place of them. */

@@ -9,7 +9,7 @@ package lapyard.plan;
  * @param subBaseMm   of stone under the concrete, compacted
  * @param padMm       side of a square pad
  * @param padEveryMm  greatest distance between pads along a wall
- * @param bulking     loose spoil over dug ground, 0.25 for a quarter more
+ * @param bulkingPercent loose spoil over dug ground, 25 for a quarter more
  */
 public record Preparation(
         Soft soft,
@@ -18,7 +18,7 @@ public record Preparation(
         double subBaseMm,
         double padMm,
         double padEveryMm,
-        double bulking) {
+        double bulkingPercent) {
     /** What is done on grass, soil and gravel; slabs and concrete are always scribed to. */
     public enum Soft {
         /** The bottom course is cut to the ground. */
@@ -32,5 +32,10 @@ public record Preparation(
     }
 
     /** Common practice, no source; what a bag of concrete makes and its spare stand in the catalogue. */
-    public static final Preparation USUAL = new Preparation(Soft.LEVEL, 200, 100, 100, 300, 1200, 0.25);
+    public static final Preparation USUAL = new Preparation(Soft.LEVEL, 200, 100, 100, 300, 1200, 25);
+
+    /** 0.25 for a quarter more. */
+    public double bulking() {
+        return bulkingPercent / 100;
+    }
 }

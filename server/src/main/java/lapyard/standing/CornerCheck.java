@@ -73,7 +73,7 @@ final class CornerCheck {
         if (work.frame().screws().isEmpty()) {
             if (!bed.making().ties().brackets()) {
                 verdicts.add(new Verdict("corners", Outcome.WEAK, Verdict.about(bed.id(), "corners", FindingKind.CORNER_NO_SCREWS)
-                        .by(new Fact.Force(worst.pullKn())).way(WayKind.FITTING_SCREWS).way(WayKind.BRACKETS)));
+                        .by(Fact.kn(worst.pullKn())).way(WayKind.FITTING_SCREWS).way(WayKind.BRACKETS)));
             }
             return;
         }
@@ -87,7 +87,7 @@ final class CornerCheck {
         Finding found = Verdict.about(bed.id(), "corners", pulls ? FindingKind.CORNER_PULLS
                         : bed.making().ties().brackets() ? FindingKind.CORNER_BRACKETS : FindingKind.CORNER_HOLDS)
                 .with("number", Fact.name(String.valueOf(worst.corner() + 1))).with("screws", Fact.count(worst.screws(), "screws"))
-                .with("hold", new Fact.Force(worst.holdKn())).with("use", Fact.share(worst.pullKn() / worst.holdKn())).by(new Fact.Force(worst.pullKn()));
+                .with("hold", Fact.kn(worst.holdKn())).with("use", Fact.share(worst.pullKn() / worst.holdKn())).by(Fact.kn(worst.pullKn()));
         if (pulls) {
             int need = (int) Math.ceil(worst.pullKn() / (worst.holdKn() / worst.screws()) / bed.courses());
             found = found.way(WayKind.BRACKETS);

@@ -135,9 +135,9 @@ final class FloorCheck {
         boolean paved = Double.isInfinite(bears);
         boolean sinks = under > bears;
         Finding found = Verdict.about(work.bed().id(), "ground", paved ? FindingKind.GROUND_PAVED : sinks ? FindingKind.GROUND_SOFT : FindingKind.GROUND_BEARS)
-                .by(new Fact.Pressure(under));
-        if (!paved) found = found.with("ground", Fact.names(kinds.stream().map(SurfaceKind::code).sorted().toList())).with("bears", new Fact.Pressure(bears));
-        if (!paved && turf) found = found.with("filled", new Fact.Pressure(FILLED_KPA));
+                .by(Fact.kpa(under));
+        if (!paved) found = found.with("ground", Fact.names(kinds.stream().map(SurfaceKind::code).sorted().toList())).with("bears", Fact.kpa(bears));
+        if (!paved && turf) found = found.with("filled", Fact.kpa(FILLED_KPA));
         verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS,
                 sinks ? found.way(WayKind.SLABS_UNDER_BEARERS).way(WayKind.BEARERS_CLOSER).way(WayKind.OPEN_BASE) : found));
     }

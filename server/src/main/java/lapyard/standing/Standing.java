@@ -64,8 +64,8 @@ public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verd
                     .way(WayKind.ASK_ENGINEER).way(WayKind.LESS_SOIL));
         }
         if (footing.surfaces().contains(SurfaceKind.DECK)) {
-            why.add(Finding.of(FindingKind.NOT_DESIGNED_DECK, place).with("wet", new Fact.Pressure(weights.wetKpa()))
-                    .with("least", new Fact.Pressure(Weights.DECK_LEAST_KPA)).with("most", new Fact.Pressure(Weights.DECK_MOST_KPA))
+            why.add(Finding.of(FindingKind.NOT_DESIGNED_DECK, place).with("wet", Fact.kpa(weights.wetKpa()))
+                    .with("least", Fact.kpa(Weights.DECK_LEAST_KPA)).with("most", Fact.kpa(Weights.DECK_MOST_KPA))
                     .way(WayKind.ASK_ENGINEER).way(WayKind.OFF_DECK));
         }
         Bed.NEAR.forEach((word, words) -> {

@@ -21,17 +21,10 @@ record FactWords(boolean imperial) {
             return BedNames.joined(all.mm().stream().map(this::length).toList()) + unit();
         } else if (fact instanceof Fact.Spot spot) {
             return "(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")" + unit();
-        } else if (fact instanceof Fact.Area area) {
-            boolean tiny = area.m2() != 0 && Math.abs(area.m2()) < 0.005;
-            return tiny && imperial ? "under 0.1 sq ft" : Measure.SQUARE_METRES.plain(area.m2(), tiny ? 4 : 2, imperial);
-        } else if (fact instanceof Fact.Volume volume) {
-            return Measure.CUBIC_METRES.plain(volume.m3(), 2, imperial);
-        } else if (fact instanceof Fact.Mass mass) {
-            return Measure.KG.plain(mass.kg(), 1, imperial);
-        } else if (fact instanceof Fact.Force force) {
-            return Measure.KILONEWTONS.plain(force.kn(), 2, imperial);
-        } else if (fact instanceof Fact.Pressure pressure) {
-            return Measure.PRESSURE.plain(pressure.knM2(), 1, imperial);
+        } else if (fact instanceof Fact.Measured measured) {
+            boolean area = measured.measure() == Measure.SQUARE_METRES;
+            boolean tiny = area && measured.value() != 0 && Math.abs(measured.value()) < 0.005;
+            return tiny && imperial ? "under 0.1 sq ft" : measured.measure().plain(measured.value(), tiny ? 4 : Math.min(2, measured.decimals()), imperial);
         } else if (fact instanceof Fact.Money money) {
             return money.currency() + " " + money.amountOf().toPlainString();
         } else if (fact instanceof Fact.PersonHours hours) {

@@ -111,7 +111,7 @@ public final class Wording {
         return begun.isEmpty() || ".!?".indexOf(begun.charAt(begun.length() - 1)) >= 0 ? begun : begun + ".";
     }
 
-    static String capital(String text) {
+    public static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 

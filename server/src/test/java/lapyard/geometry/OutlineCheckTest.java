@@ -36,7 +36,7 @@ class OutlineCheckTest {
     @Test
     void tellsHowManyCornersAreMissing() {
         OutlineFault fault = only(OutlineCheck.faults(List.of(new Point(0, 0)), OutlineCheck.Rules.ANY));
-        assertEquals(OutlineFault.Kind.TOO_FEW_CORNERS, fault.kind());
+        assertEquals(OutlineFault.Kind.CORNERS_FEW, fault.kind());
         assertEquals(2, fault.amount());
         assertEquals(
                 3, OutlineCheck.faults(List.of(), OutlineCheck.Rules.ANY).get(0).amount());
@@ -45,7 +45,7 @@ class OutlineCheckTest {
     @Test
     void namesTwoCornersOnOneSpot() {
         OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 0, 1000, 900, 0, 900), BED));
-        assertEquals(OutlineFault.Kind.ZERO_SIDE, fault.kind());
+        assertEquals(OutlineFault.Kind.CORNERS_SAME, fault.kind());
         assertEquals(List.of(2, 3), fault.corners());
         OutlineFault closing = only(OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 900, 0, 900, 0, 0), BED));
         assertEquals(List.of(5, 1), closing.corners());
@@ -56,7 +56,7 @@ class OutlineCheckTest {
     void tellsByHowMuchSidesCross() {
         OutlineFault fault = only(OutlineCheck.faults(
                 outline(0, 0, 1200, 0, 1200, 900, 1000, 900, 1000, -700, 0, -700), OutlineCheck.Rules.ANY));
-        assertEquals(OutlineFault.Kind.CROSSING, fault.kind());
+        assertEquals(OutlineFault.Kind.SIDES_CROSS, fault.kind());
         assertEquals(List.of(1, 4), fault.corners());
         assertEquals(200, fault.amount(), 1e-9);
         assertEquals(new Point(1000, 0), fault.at());
@@ -67,17 +67,17 @@ class OutlineCheckTest {
         OutlineFault point = OutlineCheck.faults(
                         outline(0, 0, 2000, 0, 2000, 2000, 1000, 0, 0, 2000), OutlineCheck.Rules.ANY)
                 .get(0);
-        assertEquals(OutlineFault.Kind.TOUCHING, point.kind());
+        assertEquals(OutlineFault.Kind.SIDES_TOUCH, point.kind());
         assertEquals(0, point.amount());
         assertEquals(new Point(1000, 0), point.at());
         OutlineFault along = OutlineCheck.faults(
                         outline(0, 0, 3000, 0, 3000, 1000, 2000, 1000, 2000, 0, 1500, 0, 1500, 1000, 0, 1000),
                         OutlineCheck.Rules.ANY)
                 .get(0);
-        assertEquals(OutlineFault.Kind.TOUCHING, along.kind());
+        assertEquals(OutlineFault.Kind.SIDES_TOUCH, along.kind());
         List<OutlineFault> spike =
                 OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 1000, 1000, 400, 0, 400), OutlineCheck.Rules.ANY);
-        assertEquals(OutlineFault.Kind.TOUCHING, spike.get(0).kind());
+        assertEquals(OutlineFault.Kind.SIDES_TOUCH, spike.get(0).kind());
         assertEquals(600, spike.get(0).amount(), 1e-9);
     }
 
@@ -85,7 +85,7 @@ class OutlineCheckTest {
     @Test
     void namesTheWorstCornerThatIsNearlySquare() {
         OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 0, 2010, 1000, 0, 1000), BED));
-        assertEquals(OutlineFault.Kind.NOT_RIGHT_ANGLED, fault.kind());
+        assertEquals(OutlineFault.Kind.CORNER_NOT_SQUARE, fault.kind());
         assertEquals(2, fault.corners().get(0));
         assertEquals(0.573, fault.amount(), 1e-4);
     }
@@ -101,7 +101,7 @@ class OutlineCheckTest {
     @Test
     void anAngledBedHasToBeWideEnoughInside() {
         OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 0, 2000, 1000, 0, 400), BED));
-        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(OutlineFault.Kind.INSIDE_NARROW, fault.kind());
         assertTrue(fault.amount() > 50 && fault.amount() < 110, fault.toString());
         assertEquals(List.of(0, 2), fault.sides());
         assertEquals(List.of(), OutlineCheck.faults(outline(0, 0, 2000, 0, 2000, 1000, 0, 700), BED));
@@ -110,7 +110,7 @@ class OutlineCheckTest {
     @Test
     void aSquareDrawnOnItsPointIsTiltedBy45() {
         OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 2000, 0, 4000, -2000, 2000), BED));
-        assertEquals(OutlineFault.Kind.TILTED, fault.kind());
+        assertEquals(OutlineFault.Kind.OUTLINE_TILTED, fault.kind());
         assertEquals(45, fault.amount(), 1e-9);
     }
 
@@ -120,7 +120,7 @@ class OutlineCheckTest {
         List<OutlineFault> faults =
                 OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 1740, 0, 1740), BED);
         OutlineFault fault = only(faults);
-        assertEquals(OutlineFault.Kind.SHORT_SIDE, fault.kind());
+        assertEquals(OutlineFault.Kind.SIDE_SHORT, fault.kind());
         assertEquals(List.of(3), fault.sides());
         assertEquals(60, fault.amount(), 1e-9);
     }
@@ -130,7 +130,7 @@ class OutlineCheckTest {
     void findsTheNarrowArmAndItsPlace() {
         OutlineFault fault =
                 only(OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 440, 1500, 440, 2700, 0, 2700), BED));
-        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(OutlineFault.Kind.INSIDE_NARROW, fault.kind());
         assertEquals(60, fault.amount(), 1e-9);
         assertEquals(new Point(220, 2100), fault.at());
         assertEquals(List.of(3, 5), fault.sides());
@@ -144,7 +144,7 @@ class OutlineCheckTest {
         // 350 x 350: 150 x 150 clear, 212.1 across: 87.9 short of 300.
         OutlineFault fault = only(OutlineCheck.faults(
                 outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 1650, 3400, 1650, 1850, 0, 1850), BED));
-        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(OutlineFault.Kind.INSIDE_NARROW, fault.kind());
         assertEquals(300 - 150 * Math.sqrt(2), fault.amount(), 1e-6);
         assertEquals(new Point(1825, 1675), fault.at());
         // 150 x 150: the walls of the two inside corners would meet, 50 too much both ways.
@@ -158,7 +158,7 @@ class OutlineCheckTest {
     void aClockwiseOutlineNamesItsOwnSides() {
         OutlineFault fault =
                 only(OutlineCheck.faults(outline(0, 2700, 440, 2700, 440, 1500, 3000, 1500, 3000, 0, 0, 0), BED));
-        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(OutlineFault.Kind.INSIDE_NARROW, fault.kind());
         assertEquals(List.of(1, 5), fault.sides());
         assertEquals(60, fault.amount(), 1e-9);
     }

@@ -40,7 +40,7 @@ class BedGroundTest {
                 List.of(YARD), surfaces, kept, REARWARDS, 0, Optional.empty(), Optional.empty(),
                 new Preparation(
                         soft, usual.stripMm(), usual.depthMm(), usual.subBaseMm(), usual.padMm(), usual.padEveryMm(),
-                        usual.bulking()),
+                        usual.bulkingPercent()),
                 rims, AccessStandard.USUAL, List.of(), Optional.empty());
     }
 

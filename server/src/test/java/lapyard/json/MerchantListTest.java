@@ -37,7 +37,7 @@ class MerchantListTest {
         assertEquals(List.of("Shelf"), list.ignored());
         assertEquals(List.of(), list.bad());
         assertEquals(List.of("section", "section", "goods", "roll", "goods"), list.lines().stream().map(MerchantList.Line::kind).toList());
-        assertEquals(List.of(2L, 3L, 4L, 5L, 6L), list.lines().stream().map(MerchantList.Line::number).toList());
+        assertEquals(List.of(2L, 3L, 4L, 5L, 6L), list.lines().stream().map(MerchantList.Line::line).toList());
         assertEquals("34.50", list.lines().get(0).fields().get("price"));
     }
 
@@ -72,7 +72,7 @@ class MerchantListTest {
             """)
     void aBadLineIsNamedByItsNumberAndNothingIsTaken(String text, long number, String words) {
         MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "", Map.of());
-        assertEquals(number, list.bad().get(0).number(), list.bad().toString());
+        assertEquals(number, list.bad().get(0).line(), list.bad().toString());
         assertTrue(list.bad().get(0).text().startsWith(words.strip()), list.bad().toString());
         assertThrows(IllegalStateException.class, () -> list.over(DocumentText.MAPPER.createObjectNode()));
         assertTrue(MerchantListJson.preview(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
