@@ -10,24 +10,17 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
 
-/** Bytes to hand out, in memory or, where they are many, in a file that is gone once nobody holds the answer. */
-public final class Answer {
+/**
+ * Bytes to hand out, in memory or, where they are many, in a file that is gone once nobody holds the answer.
+ *
+ * @param bytes all of it; empty where it is in a file
+ * @param tag   short form of the bytes' SHA-256: equal bytes, equal tags
+ */
+public record Answer(byte[] bytes, Optional<FileChannel> file, long length, String tag) {
     private static final int TAG_DIGITS = 24;
     private static final int PIECE_BYTES = 1 << 16;
     /** What an answer takes beside its bytes. */
     private static final long OVERHEAD_BYTES = 200;
-
-    private final byte[] bytes;
-    private final Optional<FileChannel> file;
-    private final long length;
-    private final String tag;
-
-    private Answer(byte[] bytes, Optional<FileChannel> file, long length, String tag) {
-        this.bytes = bytes;
-        this.file = file;
-        this.length = length;
-        this.tag = tag;
-    }
 
     public static Answer of(byte[] bytes) {
         return of(bytes, hash(bytes));
@@ -47,22 +40,8 @@ public final class Answer {
         return new Answer(new byte[0], Optional.of(file), length, hash.substring(0, TAG_DIGITS));
     }
 
-    /** Short form of the bytes' SHA-256: equal bytes, equal tags. */
-    public String tag() {
-        return tag;
-    }
-
-    public long length() {
-        return length;
-    }
-
     public boolean isInMemory() {
         return file.isEmpty();
-    }
-
-    /** All of it; empty where it is in a file. */
-    public byte[] bytes() {
-        return bytes;
     }
 
     /** What it takes in memory. */

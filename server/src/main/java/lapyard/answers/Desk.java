@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.function.Function;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.prints.PrintAsk;
 import lapyard.working.Progress;
 
@@ -24,7 +25,7 @@ public interface Desk {
         }
 
         public boolean holdsStop() {
-            return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
+            return !FindingList.stops(findings).isEmpty();
         }
     }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lapyard.drawing.PdfWriter;
@@ -17,9 +18,9 @@ import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
 import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
-import lapyard.json.SiteFileJson;
 import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
+import lapyard.json.SiteFileJson;
 import lapyard.json.SizesJson;
 import lapyard.json.SolveLine;
 import lapyard.json.TryOutJson;
@@ -98,11 +99,7 @@ public final class GardenDesk implements Desk {
             if (reading instanceof Reading.Read read) {
                 List<Finding> stops = new ArrayList<>(tooMany(read.garden()));
                 if (stops.isEmpty()) stops.addAll(Job.stops(read.garden()));
-                if (!stops.isEmpty()) {
-                    List<Finding> all = new ArrayList<>(read.findings());
-                    all.addAll(stops);
-                    return new Reading.Refused(all);
-                }
+                if (!stops.isEmpty()) return new Reading.Refused(Stream.concat(read.findings().stream(), stops.stream()).toList());
             }
             return reading;
         } catch (UnreadableDocument e) {
@@ -168,8 +165,10 @@ public final class GardenDesk implements Desk {
             case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
             case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
             case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
-            case "sizes" -> sizes(problem, seconds, progress.apply("Sizes"));
-            case "lay-out" -> layOut(problem, seconds, progress.apply("Beds"));
+            case "sizes" -> ofGarden(problem, (tree, garden) -> SizesJson.of(tree, garden, SizesThatGive.of(
+                    garden, garden.asking().giving(), SizeLook.ofSeconds(seconds, garden.beds().size()), progress.apply("Sizes"), memory)));
+            case "lay-out" -> ofGarden(problem, (tree, garden) -> LayOutJson.of(
+                    tree, garden, LayOut.of(garden, garden.asking().wishes(), seconds, progress.apply("Beds"), memory)));
             default -> throw new IllegalStateException("no problems of kind " + kind + " are solved here");
         }).toString());
     }
@@ -188,22 +187,10 @@ public final class GardenDesk implements Desk {
         }
     }
 
-    private ObjectNode sizes(String document, double seconds, Progress heard) throws UnreadableDocument {
-        JsonNode tree = DocumentText.parse(document);
-        Garden garden = garden(document, tree);
-        return SizesJson.of(tree, garden, SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(seconds, garden.beds().size()), heard, memory));
-    }
-
-    private ObjectNode layOut(String document, double seconds, Progress heard) throws UnreadableDocument {
-        JsonNode tree = DocumentText.parse(document);
-        Garden garden = garden(document, tree);
-        return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), seconds, heard, memory));
-    }
-
-    private Garden garden(String document, JsonNode tree) {
-        GivenDocument given = GivenDocument.of(document, tree);
+    private ObjectNode ofGarden(String document, BiFunction<JsonNode, Garden, ObjectNode> answer) throws UnreadableDocument {
+        GivenDocument given = GivenDocument.of(document, DocumentText.parse(document));
         Reading reading = reading(given);
-        if (reading instanceof Reading.Read read) return read.garden();
-        throw new Refused(reading.findings(), given.words());
+        if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings(), given.words());
+        return answer.apply(given.tree(), read.garden());
     }
 }

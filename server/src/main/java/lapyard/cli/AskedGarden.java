@@ -6,9 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import lapyard.answers.GardenDesk;
-import lapyard.answers.Refused;
 import lapyard.json.DocumentText;
-import lapyard.json.UnreadableDocument;
 import lapyard.working.Progress;
 
 /** A question about a whole garden file, and answers that are gardens themselves. */
@@ -27,11 +25,7 @@ final class AskedGarden {
         }
         String text = Input.text(file);
         try {
-            return DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> System.console() == null ? Progress.UNHEARD : heard(told)));
-        } catch (Refused refused) {
-            throw new UnusableInput(file + ": " + Input.line(refused.findings().get(0), refused.words()));
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file, e);
+            return Input.usable(file, () -> DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> System.console() == null ? Progress.UNHEARD : heard(told))));
         } finally {
             // what is written next is written whole
             Thread.interrupted();

@@ -28,29 +28,39 @@ final class Input {
 
     private Input() {}
 
+    /** Reads what a file or a line of it holds. */
+    interface Reading<T> {
+        T read() throws UnreadableDocument, UnusableInput;
+    }
+
+    /**
+     * What was read.
+     *
+     * @param where the file, and the place in it
+     * @throws UnusableInput with the first thing that is wrong with it, in a line
+     */
+    static <T> T usable(String where, Reading<T> reading) throws UnusableInput {
+        try {
+            return reading.read();
+        } catch (UnreadableDocument e) {
+            throw new UnusableInput(where, e);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput(where, e, Wording.METRIC);
+        } catch (Refused refused) {
+            throw new UnusableInput(where + ": " + line(refused.findings().get(0), refused.words()));
+        }
+    }
+
     /** @return the text, UTF-8 */
     static String text(String file) throws UnusableInput {
-        try {
-            return DocumentText.decode(bytes(file));
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file, e);
-        }
+        byte[] bytes = bytes(file, DocumentText.MOST_BYTES);
+        return usable(file, () -> DocumentText.decode(bytes));
     }
 
     /** @return CSV as it is, or the first sheet of a workbook as CSV */
     static String table(String file) throws UnusableInput {
-        byte[] bytes = bytes(file);
-        try {
-            return XlsxReader.isWorkbook(bytes) ? XlsxReader.firstSheetAsCsv(bytes) : DocumentText.decode(bytes);
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file, e);
-        } catch (IllegalArgumentException e) {
-            throw new UnusableInput(file, e, Wording.METRIC);
-        }
-    }
-
-    private static byte[] bytes(String file) throws UnusableInput {
-        return bytes(file, DocumentText.MOST_BYTES);
+        byte[] bytes = bytes(file, DocumentText.MOST_BYTES);
+        return usable(file, () -> XlsxReader.isWorkbook(bytes) ? XlsxReader.firstSheetAsCsv(bytes) : DocumentText.decode(bytes));
     }
 
     private static byte[] bytes(String file, int most) throws UnusableInput {
@@ -110,17 +120,13 @@ final class Input {
 
     /** @param text of that file */
     static JsonNode parsed(String file, String text) throws UnusableInput {
-        try {
-            return DocumentText.parse(text);
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file, e);
-        }
+        return usable(file, () -> DocumentText.parse(text));
     }
 
     /** One line of a finding: its weight, its place as {@code accepted} names it, what is wrong and the ways out. */
     static String line(Finding finding, Wording words) {
         String weight = Wording.weight(finding.weight());
-        return PrintedCommand.line(weight.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + weight.substring(1) + " (" + finding.place().words() + "): "
+        return PrintedCommand.line(Wording.capital(weight) + " (" + finding.place().words() + "): "
                 + words.paragraph(finding));
     }
 }

@@ -15,8 +15,6 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import javax.net.ssl.SSLContext;
 import lapyard.answers.Desk;
@@ -252,12 +250,7 @@ public final class ServeCommand extends PrintedCommand {
     }
 
     private static void thinDaily(GardenStore store, Retention rule) {
-        ScheduledExecutorService daily = Executors.newSingleThreadScheduledExecutor(work -> {
-            Thread thread = new Thread(work, "lapyard-thin");
-            thread.setDaemon(true);
-            return thread;
-        });
-        daily.scheduleWithFixedDelay(() -> thin(store, rule), 0, 1, TimeUnit.DAYS);
+        Server.timer("lapyard-thin").scheduleWithFixedDelay(() -> thin(store, rule), 0, 1, TimeUnit.DAYS);
     }
 
     private static void thin(GardenStore store, Retention rule) {

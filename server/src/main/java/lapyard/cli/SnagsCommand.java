@@ -5,6 +5,7 @@ import lapyard.answers.Refused;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
+import lapyard.plan.FindingList;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -32,7 +33,7 @@ final class SnagsCommand extends PrintedCommand {
         if (findings.isEmpty()) out().println("Nothing was found to be wrong.");
         for (Finding finding : findings) out().println(Input.line(finding, words));
         Wording.caution(findings).ifPresent(out()::println);
-        if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) return Lapyard.REFUSED;
+        if (!FindingList.stops(findings).isEmpty()) return Lapyard.REFUSED;
         return findings.stream().anyMatch(finding -> finding.weight() == Weight.SNAG) ? 1 : 0;
     }
 }

@@ -10,8 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import lapyard.json.SolveLine;
-import lapyard.json.UnreadableDocument;
-import lapyard.words.Wording;
 import lapyard.working.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -71,17 +69,11 @@ final class SolveCommand extends PrintedCommand {
     }
 
     private ObjectNode solve(String text, int number) throws UnusableInput {
-        try {
-            return switch (kind) {
-                case CUTTING -> SolveLine.cutting(text, seconds, Progress.UNHEARD);
-                case ROLLS -> SolveLine.rolls(text, seconds, Progress.UNHEARD);
-                case STAGING -> SolveLine.staging(text, seconds, Progress.UNHEARD);
-            };
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file + ", line " + number, e);
-        } catch (IllegalArgumentException e) {
-            throw new UnusableInput(file + ", line " + number, e, Wording.METRIC);
-        }
+        return Input.usable(file + ", line " + number, () -> switch (kind) {
+            case CUTTING -> SolveLine.cutting(text, seconds, Progress.UNHEARD);
+            case ROLLS -> SolveLine.rolls(text, seconds, Progress.UNHEARD);
+            case STAGING -> SolveLine.staging(text, seconds, Progress.UNHEARD);
+        });
     }
 
     private BufferedReader open() throws IOException, UnusableInput {

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
 import lapyard.store.StoreCopy;
@@ -32,7 +30,7 @@ abstract class StoreReadCommand extends PrintedCommand {
                 StoreCopy.putBack(copied.resolve("copy"), copied.resolve("data"));
                 return read(GardenStore.open(copied.resolve("data")));
             } finally {
-                remove(copied);
+                StoreCopy.remove(copied);
             }
         } catch (IllegalArgumentException refused) {
             throw new UnusableInput(refused.getMessage());
@@ -48,12 +46,6 @@ abstract class StoreReadCommand extends PrintedCommand {
             return read(store);
         } finally {
             out().flush();
-        }
-    }
-
-    private static void remove(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) Files.delete(file);
         }
     }
 }

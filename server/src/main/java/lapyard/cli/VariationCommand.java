@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import lapyard.answers.Refused;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.JobSheet;
 import lapyard.json.JobSheetJson;
@@ -57,10 +56,6 @@ final class VariationCommand extends PrintedCommand {
     }
 
     private static JobSheet sheet(String file) throws UnusableInput {
-        try {
-            return Input.sheet(file);
-        } catch (Refused refused) {
-            throw new UnusableInput(file + ": " + Input.line(refused.findings().get(0), refused.words()));
-        }
+        return Input.usable(file, () -> Input.sheet(file));
     }
 }

@@ -6,8 +6,12 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A sheet of a workbook: a title, a head, rows of cells. Columns and rows count from 0, rows without title and head. */
-public final class Table {
+/**
+ * A sheet of a workbook: a title, a head, rows of cells. Columns and rows count from 0, rows without title and head.
+ *
+ * @param name on the sheet's tab, at most 31 characters without {@code []:*?/\}
+ */
+public record Table(String name, String title, List<Column> columns, List<Row> rows) {
     /** What stands in a column; {@code width} in characters. */
     public record Column(String head, Form form, int width) {}
 
@@ -68,19 +72,16 @@ public final class Table {
         }
     }
 
-    record Row(List<Cell> cells, boolean bold) {}
+    public record Row(List<Cell> cells, boolean bold) {}
 
-    private final String name;
-    private final String title;
-    private final List<Column> columns;
-    private final List<Row> rows = new ArrayList<>();
-
-    /** @param name on the sheet's tab, at most 31 characters without {@code []:*?/\} */
-    public Table(String name, String title, List<Column> columns) {
+    public Table {
         if (!name.matches("[^\\[\\]:*?/\\\\]{1,31}")) throw new IllegalArgumentException("a sheet's name is 1 to 31 characters without []:*?/\\, was " + name);
-        this.name = name;
-        this.title = title;
-        this.columns = List.copyOf(columns);
+        columns = List.copyOf(columns);
+    }
+
+    /** One without rows. */
+    public Table(String name, String title, List<Column> columns) {
+        this(name, title, columns, new ArrayList<>());
     }
 
     /** @return the number of the row */
@@ -102,21 +103,5 @@ public final class Table {
     /** How many rows there are so far. */
     public int size() {
         return rows.size();
-    }
-
-    public String name() {
-        return name;
-    }
-
-    String title() {
-        return title;
-    }
-
-    List<Column> columns() {
-        return columns;
-    }
-
-    List<Row> rows() {
-        return rows;
     }
 }

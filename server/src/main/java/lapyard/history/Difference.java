@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** What changed between two texts of one garden, a line each: {@code bed C} {@code moved 200 right}. */
 public final class Difference {
@@ -64,19 +66,22 @@ public final class Difference {
     }
 
     private void members(String word, JsonNode before, JsonNode after) {
+        Map<String, JsonNode> now = Members.byCode(after);
+        boolean told = list(before, after, code -> word + " " + code, (code, what) -> say(word + " " + code, what + (what.equals("added") ? described(now.get(code)) : "")));
+        if (!told) say("garden", word.equals("board") ? "rack in another order" : word + "s in another order");
+    }
+
+    /** What was added to a list, changed in it or taken out, by code; false where that is nothing, so that only the order differs. */
+    private boolean list(JsonNode before, JsonNode after, UnaryOperator<String> where, BiConsumer<String, String> say) {
         Map<String, JsonNode> old = Members.byCode(before);
         Map<String, JsonNode> now = Members.byCode(after);
         int told = lines.size();
         now.forEach((code, member) -> {
-            JsonNode was = old.get(code);
-            String where = word + " " + code;
-            if (was == null) say(where, "added" + described(member));
-            else if (!was.equals(member)) object(where, was, member);
+            if (!old.containsKey(code)) say.accept(code, "added");
+            else if (!old.get(code).equals(member)) object(where.apply(code), old.get(code), member);
         });
-        old.forEach((code, member) -> {
-            if (!now.containsKey(code)) say(word + " " + code, "taken out");
-        });
-        if (lines.size() == told) say("garden", word.equals("board") ? "rack in another order" : word + "s in another order");
+        old.keySet().stream().filter(code -> !now.containsKey(code)).forEach(code -> say.accept(code, "taken out"));
+        return lines.size() > told;
     }
 
     private String described(JsonNode member) {
@@ -106,17 +111,8 @@ public final class Difference {
 
     /** Lists within an object whose members carry codes of their own, such as sections of the catalogue. */
     private void inner(String where, String name, JsonNode before, JsonNode after) {
-        Map<String, JsonNode> old = Members.byCode(before);
-        Map<String, JsonNode> now = Members.byCode(after);
-        int told = lines.size();
-        now.forEach((code, member) -> {
-            if (!old.containsKey(code)) say(where + ", " + name, code + " added");
-            else if (!old.get(code).equals(member)) object(where + ", " + name + " " + code, old.get(code), member);
-        });
-        old.keySet().forEach(code -> {
-            if (!now.containsKey(code)) say(where + ", " + name, code + " taken out");
-        });
-        if (lines.size() == told) say(where + ", " + name, "in another order");
+        boolean told = list(before, after, code -> where + ", " + name + " " + code, (code, what) -> say(where + ", " + name, code + " " + what));
+        if (!told) say(where + ", " + name, "in another order");
     }
 
     private static boolean coded(JsonNode list) {

@@ -8,11 +8,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import lapyard.answers.Answer;
+import lapyard.json.DocumentText;
 
 /** The description of this interface, for programs as OpenAPI 3.1 and for people as a page made from it; the gardens that come with the program. */
 @Path("/")
@@ -20,23 +17,17 @@ public record ApiResource(Samples samples) {
     @GET
     @Path("openapi.json")
     public Response description(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(text()), MediaType.APPLICATION_JSON, have)
-                .build();
+        return SheetsResource.answer(Answer.of(text()), MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET
     @Path("openapi.html")
     public Response page(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(ApiPage.of(text())), "text/html; charset=utf-8", have)
-                .build();
+        return SheetsResource.answer(Answer.of(ApiPage.of(text())), "text/html; charset=utf-8", have).build();
     }
 
     static String text() {
-        try (InputStream stream = ApiResource.class.getResourceAsStream("openapi.json")) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException damaged) {
-            throw new UncheckedIOException("the program's own openapi.json cannot be read", damaged);
-        }
+        return DocumentText.ours("/lapyard/rest/openapi.json");
     }
 
     @GET

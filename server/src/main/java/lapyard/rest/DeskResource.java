@@ -26,22 +26,14 @@ import lapyard.prints.Prints;
 
 /** What is made from a body alone; nothing is kept. */
 @Path("/")
-public final class DeskResource {
+@Produces(MediaType.APPLICATION_JSON)
+public record DeskResource(AnswerService answers, Solves solves) {
     private static final int USUAL_SECONDS = 10;
     private static final int MOST_SECONDS = 60;
-
-    private final AnswerService answers;
-    private final Solves solves;
-
-    DeskResource(AnswerService answers) {
-        this.answers = answers;
-        this.solves = new Solves(answers);
-    }
 
     @POST
     @Path("api/job-sheet")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(Body body) {
         return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text())))).build();
     }
@@ -50,7 +42,6 @@ public final class DeskResource {
     @POST
     @Path("api/job-sheet/{part}")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response part(@PathParam("part") String part, Body body) {
         String name = QueryParameters.word("the part", part).orElseThrow();
         return Response.ok(SheetsResource.body(answers.part(Documents.given(body.text()), name).orElseThrow(() -> SheetsResource.noPart(name)))).build();
@@ -79,7 +70,6 @@ public final class DeskResource {
     @POST
     @Path("api/try-out")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response tryOut(Body body) {
         Documents.object(body.text());
         return Response.ok(answers.tryOut(body.text())).build();
@@ -89,7 +79,6 @@ public final class DeskResource {
     @POST
     @Path("api/solve/{kind: cutting|rolls|staging|garden|sizes|lay-out}")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response solve(
             @PathParam("kind") String kind,
             @QueryParam("seconds") String seconds,
@@ -108,7 +97,6 @@ public final class DeskResource {
 
     @GET
     @Path("api/solves/{id}")
-    @Produces(MediaType.APPLICATION_JSON)
     public Response solve(@PathParam("id") String id) {
         return Response.ok(found(id).json()).build();
     }
@@ -116,7 +104,6 @@ public final class DeskResource {
     /** Stops it; what it has found so far stays to be read. */
     @DELETE
     @Path("api/solves/{id}")
-    @Produces(MediaType.APPLICATION_JSON)
     public Response stop(@PathParam("id") String id) {
         Solves.Solve solve = found(id);
         solve.stop();
@@ -131,7 +118,6 @@ public final class DeskResource {
     @POST
     @Path("api/site-file")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response siteFile(Body body) {
         Documents.object(body.text());
         return Response.ok(answers.siteFile(body.text())).build();
@@ -141,7 +127,6 @@ public final class DeskResource {
     @POST
     @Path("api/merchant-list")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(MediaType.APPLICATION_JSON)
     public Response merchantList(Body body) {
         Documents.object(body.text());
         return Response.ok(answers.merchantList(body.text())).build();
@@ -150,7 +135,6 @@ public final class DeskResource {
     /** What stands where a garden's catalogue says nothing; its prices are examples of ours. */
     @GET
     @Path("api/example-catalogue")
-    @Produces(MediaType.APPLICATION_JSON)
     public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         return SheetsResource.answer(Answer.of(MerchantListJson.examples()), MediaType.APPLICATION_JSON, have).build();
     }
@@ -158,7 +142,6 @@ public final class DeskResource {
     /** Which kinds of sheets there are, on which papers, and which layers a plan has. */
     @GET
     @Path("api/sheets")
-    @Produces(MediaType.APPLICATION_JSON)
     public Response sheets(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         String text = Json.text(Json.object(
                 "sheets", Prints.titles().entrySet().stream().map(kind -> Json.object("name", kind.getKey(), "title", kind.getValue())).toList(),
@@ -169,8 +152,8 @@ public final class DeskResource {
 
     @GET
     @Path("schema/garden.json")
+    @Produces(MediaType.WILDCARD)
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(GardenSchema.text()), "application/schema+json", have)
-                .build();
+        return SheetsResource.answer(Answer.of(GardenSchema.text()), "application/schema+json", have).build();
     }
 }

@@ -144,6 +144,11 @@ final class FrontHandler extends HttpHandler {
         };
     }
 
+    static void notAllowed(Response response, String allowed) throws IOException {
+        response.setHeader("Allow", allowed);
+        send(response, Problem.of(405, Problems.NOT_ALLOWED));
+    }
+
     static void send(Response response, Problem problem) throws IOException {
         byte[] body = problem.json().getBytes(StandardCharsets.UTF_8);
         response.setStatus(problem.status(), Problem.title(problem.status()));

@@ -6,7 +6,6 @@ import java.nio.channels.SocketChannel;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.glassfish.grizzly.Buffer;
@@ -33,11 +32,7 @@ final class HangUps extends BaseFilter implements AddOn, AutoCloseable {
     private static final Attribute<Byte> EARLY = Grizzly.DEFAULT_ATTRIBUTE_BUILDER.createAttribute("lapyard.early-byte");
 
     private final Set<Line> lines = ConcurrentHashMap.newKeySet();
-    private final ScheduledExecutorService asking = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "lapyard-hang-ups");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService asking = Server.timer("lapyard-hang-ups");
 
     HangUps() {
         asking.scheduleWithFixedDelay(() -> lines.forEach(Line::ask), EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -39,11 +38,7 @@ final class Live implements NewsListener, AutoCloseable {
     private static final String STILL_HERE = ": still here\n\n";
 
     private final Supplier<GardenStore> store;
-    private final ScheduledExecutorService teller = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "lapyard-live");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService teller = Server.timer("lapyard-live");
     private final Map<String, Set<Listener>> listeners = new ConcurrentHashMap<>();
     private final AtomicInteger count = new AtomicInteger();
     private AutoCloseable listening;
@@ -70,8 +65,7 @@ final class Live implements NewsListener, AutoCloseable {
         Matcher address = ADDRESS.matcher(path);
         if (!address.matches()) throw new IllegalArgumentException(path);
         if (!request.getMethod().getMethodString().equals("GET")) {
-            response.setHeader("Allow", "GET");
-            FrontHandler.send(response, Problem.of(405, "this address does not allow that method: use one that the header Allow names"));
+            FrontHandler.notAllowed(response, "GET");
             return;
         }
         String garden = address.group(1);

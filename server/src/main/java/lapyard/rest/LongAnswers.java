@@ -41,9 +41,7 @@ final class LongAnswers {
     }
 
     private static Thread thread(Runnable work) {
-        Thread thread = new Thread(work, "lapyard-wait");
-        thread.setDaemon(true);
-        return thread;
+        return Server.daemon(work, "lapyard-wait");
     }
 
     /** Answers by the resources. */

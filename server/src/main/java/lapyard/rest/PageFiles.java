@@ -70,8 +70,7 @@ final class PageFiles {
     void serve(String path, Request request, Response response) throws IOException {
         boolean head = request.getMethod().equals(Method.HEAD);
         if (!head && !request.getMethod().equals(Method.GET)) {
-            response.setHeader("Allow", "GET, HEAD");
-            FrontHandler.send(response, Problem.of(405, "this address does not allow that method: use one that the header Allow names"));
+            FrontHandler.notAllowed(response, "GET, HEAD");
             return;
         }
         PageFile file = file(path);
@@ -97,13 +96,11 @@ final class PageFiles {
             case STYLES -> PageBundle.styles(text("css/all.css"), this::text).getBytes(StandardCharsets.UTF_8);
             default -> bytes(resource);
         };
-        {
-            String type = TYPES.get(resource.substring(resource.lastIndexOf('.') + 1));
-            String policy = String.format(POLICY, type.startsWith("text/html") ? inlineScripts(bytes) : "");
-            PageFile file = new PageFile(Answer.of(bytes), type, policy);
-            read.put(path, file);
-            return file;
-        }
+        String type = TYPES.get(resource.substring(resource.lastIndexOf('.') + 1));
+        String policy = String.format(POLICY, type.startsWith("text/html") ? inlineScripts(bytes) : "");
+        PageFile file = new PageFile(Answer.of(bytes), type, policy);
+        read.put(path, file);
+        return file;
     }
 
     private byte[] bytes(String resource) throws IOException {

@@ -29,17 +29,17 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         snags = List.copyOf(snags);
     }
 
-    Problem(int status, String detail, Map<String, Object> more, List<Finding> snags) {
-        this(status, detail, more, snags, Wording.METRIC);
+    Problem(int status, String detail, Map<String, Object> more) {
+        this(status, detail, more, List.of(), Wording.METRIC);
     }
 
     static Problem of(int status, String detail) {
-        return new Problem(status, detail, Map.of(), List.of());
+        return new Problem(status, detail, Map.of());
     }
 
     /** One that passes by itself: asked again after so many seconds it may well be answered. */
     static Problem later(int status, String detail, long seconds) {
-        return new Problem(status, detail, Map.of("retryAfter", seconds), List.of());
+        return new Problem(status, detail, Map.of("retryAfter", seconds));
     }
 
     static Problem of(int status, String detail, List<Finding> snags, Wording words) {

@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import jakarta.ws.rs.WebApplicationException;
 import java.util.List;
+import java.util.Map;
 import lapyard.plan.Finding;
 import lapyard.words.Wording;
 
@@ -16,6 +17,10 @@ final class ProblemException extends WebApplicationException {
 
     ProblemException(int status, String detail) {
         this(Problem.of(status, detail));
+    }
+
+    ProblemException(int status, String detail, Map<String, Object> more) {
+        this(new Problem(status, detail, more));
     }
 
     /** Says the one thing that is wrong, or that there are several. */

@@ -11,7 +11,6 @@ import jakarta.ws.rs.ext.ExceptionMapper;
 import java.io.IOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
-import java.util.List;
 import java.util.Map;
 import lapyard.answers.Busy;
 import lapyard.answers.CallerLeft;
@@ -26,6 +25,7 @@ final class Problems implements ExceptionMapper<Throwable> {
     private static final Logger LOG = System.getLogger("lapyard.rest");
 
     private static final long RETRY_SECONDS = 5;
+    static final String NOT_ALLOWED = "this address does not allow that method: use one that the header Allow names";
 
     @Context
     private UriInfo uri;
@@ -71,7 +71,7 @@ final class Problems implements ExceptionMapper<Throwable> {
             case 404 -> "there is nothing at this address";
             case 405 ->
                 web instanceof NotAllowedException
-                        ? "this address does not allow that method: use one that the header Allow names"
+                        ? NOT_ALLOWED
                         : "this address does not allow that method";
             case 406 -> "this address cannot answer in the form that Accept asks for";
             case 415 ->
@@ -90,17 +90,13 @@ final class Problems implements ExceptionMapper<Throwable> {
         String detail = fault.uncertain()
                 ? "the database's answer was lost, so nobody knows whether the change was kept: send it again, a save that was kept is not kept twice"
                 : fault.full() ? "the disk is full: nothing was changed; make room and send it again" : "the store cannot be used now: nothing was changed; try again";
-        return new Problem(fault.full() && !fault.uncertain() ? 507 : 503, detail, Map.of("id", id, "retryAfter", RETRY_SECONDS), List.of());
+        return new Problem(fault.full() && !fault.uncertain() ? 507 : 503, detail, Map.of("id", id, "retryAfter", RETRY_SECONDS));
     }
 
     static Problem unforeseen(Throwable thrown) {
         // files and databases have carriers of their own: what comes bare is the line to the caller, and nobody reads on
         if (thrown instanceof IOException) return Problem.of(400, "the connection was closed before all of it had come: send it again");
-        return new Problem(
-                500,
-                "this should not have happened; the server's log says more under the id",
-                Map.of("id", logged(thrown)),
-                List.of());
+        return new Problem(500, "this should not have happened; the server's log says more under the id", Map.of("id", logged(thrown)));
     }
 
     private static String logged(Throwable thrown) {

@@ -15,6 +15,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import lapyard.answers.AnswerService;
 import lapyard.answers.Desk;
+import lapyard.plan.Finding;
 import lapyard.store.GardenStore;
 import org.glassfish.grizzly.http.CompressionConfig;
 import org.glassfish.grizzly.http.server.HttpHandler;
@@ -169,14 +170,21 @@ public final class Server implements AutoCloseable {
     }
 
     private ScheduledExecutorService sweeper() {
-        ScheduledExecutorService sweeper = Executors.newSingleThreadScheduledExecutor(work -> {
-            Thread thread = new Thread(work, "lapyard-lines");
-            thread.setDaemon(true);
-            return thread;
-        });
+        ScheduledExecutorService sweeper = timer("lapyard-lines");
         sweeper.scheduleWithFixedDelay(bodies::cutOffLate, SWEEP_SECONDS, SWEEP_SECONDS, TimeUnit.SECONDS);
         sweeper.scheduleWithFixedDelay(untaken::closeUntaken, 1, 1, TimeUnit.SECONDS);
         return sweeper;
+    }
+
+    /** One thread of that name, which ends with the process. */
+    public static ScheduledExecutorService timer(String name) {
+        return Executors.newSingleThreadScheduledExecutor(work -> daemon(work, name));
+    }
+
+    static Thread daemon(Runnable work, String name) {
+        Thread thread = new Thread(work, name);
+        thread.setDaemon(true);
+        return thread;
     }
 
     private static HttpHandler container(
@@ -200,7 +208,7 @@ public final class Server implements AutoCloseable {
                 new BringInResource(shelf),
                 new SheetsResource(shelf, answers, standing),
                 new ApiResource(samples),
-                new DeskResource(answers),
+                new DeskResource(answers, new Solves(answers)),
                 new WatchResource(store, answers, metrics, live))) resources.register(resource);
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();

@@ -24,13 +24,14 @@ import lapyard.answers.GivenDocument;
 import lapyard.answers.Refused;
 import lapyard.history.Merge;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
+import lapyard.rest.QueryParameters.With;
 import lapyard.store.Change;
 import lapyard.store.GardenStore;
 import lapyard.store.KeptRevision;
 import lapyard.store.NewGarden;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
-import lapyard.rest.QueryParameters.With;
 import lapyard.words.Wording;
 
 /** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
@@ -93,7 +94,7 @@ final class Shelf {
     /** What is said of a document; 422 where a STOP is among it. */
     List<Finding> checked(GivenDocument document) {
         List<Finding> findings = answers.check(document);
-        if (holdsStop(findings)) throw new ProblemException(findings, document.words());
+        if (!FindingList.stops(findings).isEmpty()) throw new ProblemException(findings, document.words());
         return findings;
     }
 
@@ -105,10 +106,6 @@ final class Shelf {
 
     private static KeptRevision marked(KeptRevision kept, boolean refused) {
         return new KeptRevision(kept.number(), kept.kind(), kept.name(), kept.saved(), kept.stamp(), kept.document(), refused);
-    }
-
-    private static boolean holdsStop(List<Finding> findings) {
-        return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
     }
 
     /**
@@ -209,12 +206,8 @@ final class Shelf {
                             + (changed.isEmpty() ? "it was saved again" : String.join(", ", changed) + " changed");
                 })
                 .orElse("If-Match names no revision of it");
-        return new ProblemException(new Problem(
-                412,
-                "the garden is at revision " + current.revision() + ": " + since
-                        + "; nothing was overwritten, get it and make your change again",
-                more,
-                List.of()));
+        return new ProblemException(412, "the garden is at revision " + current.revision() + ": " + since
+                + "; nothing was overwritten, get it and make your change again", more);
     }
 
     /** 409 with both sides of everything that both changed. */
@@ -224,12 +217,9 @@ final class Shelf {
                 .map(side -> Json.object("where", side.where(), "mine", side.mine().map(Shelf::raw), "theirs", side.theirs().map(Shelf::raw)))
                 .toList();
         String places = clash.sides().stream().map(Merge.Side::where).collect(Collectors.joining(", "));
-        return new ProblemException(new Problem(
-                409,
-                "somebody else changed the same since revision " + expected + ": " + places
-                        + "; nothing was overwritten, choose and send it with the new ETag",
-                Map.of("revision", current.revision(), "yours", expected, "clashes", sides),
-                List.of()));
+        return new ProblemException(409, "somebody else changed the same since revision " + expected + ": " + places
+                + "; nothing was overwritten, choose and send it with the new ETag",
+                Map.of("revision", current.revision(), "yours", expected, "clashes", sides));
     }
 
     private static Json.Raw raw(JsonNode value) {
@@ -255,10 +245,7 @@ final class Shelf {
     }
 
     private static ProblemException deleted(Stored stored) {
-        return new ProblemException(new Problem(
-                410,
-                "garden " + stored.id() + " was deleted; any revision of it can be restored",
-                Map.of("revision", stored.revision()),
-                List.of()));
+        return new ProblemException(410, "garden " + stored.id() + " was deleted; any revision of it can be restored",
+                Map.of("revision", stored.revision()));
     }
 }

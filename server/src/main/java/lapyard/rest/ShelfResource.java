@@ -84,8 +84,8 @@ public record ShelfResource(Shelf shelf, AnswerService answers) {
         long expected = Tags.expected(ifMatch, new Stored(there.id(), there.name(), there.revision(), there.saved(), false, ""));
         ObjectNode asked = Documents.object(body.text());
         ObjectNode content = checked(kind(there.kind()), asked);
-        return answer(Response.ok(), items().save(id, expected, name(asked), Documents.text(content)).orElseThrow(() -> new ProblemException(new Problem(
-                412, "the piece is at revision " + found(items(), id, null).revision() + "; nothing was overwritten, get it and make your change again", Map.of(), List.of()))));
+        return answer(Response.ok(), items().save(id, expected, name(asked), Documents.text(content)).orElseThrow(() -> new ProblemException(
+                412, "the piece is at revision " + found(items(), id, null).revision() + "; nothing was overwritten, get it and make your change again")));
     }
 
     /** Off the shelf; a new revision brings it back. */

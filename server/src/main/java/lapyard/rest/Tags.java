@@ -40,11 +40,8 @@ final class Tags {
      */
     static long expected(String ifMatch, Stored current) {
         if (ifMatch == null || ifMatch.isBlank())
-            throw new ProblemException(new Problem(
-                    428,
-                    "say which revision you changed: send If-Match with the ETag you were given",
-                    Map.of("revision", current.revision()),
-                    List.of()));
+            throw new ProblemException(428, "say which revision you changed: send If-Match with the ETag you were given",
+                    Map.of("revision", current.revision()));
         if (ifMatch.strip().equals("*")) return current.revision();
         List<String> named = named(ifMatch, STRONG);
         if (named.contains(Long.toString(current.revision()))) return current.revision();

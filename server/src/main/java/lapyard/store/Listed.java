@@ -73,8 +73,7 @@ record Listed(String name, String client, GardenState state, Map<String, Long> u
     void keepUses(Connection connection, String garden) throws SQLException {
         new Sql(connection, "delete from shelf_use where garden = :garden").with("garden", garden).update();
         for (Map.Entry<String, Long> use : uses.entrySet())
-            new Sql(connection, "insert into shelf_use (garden, item, revision) values (:garden, :item, :revision)")
-                    .with("garden", garden).with("item", use.getKey()).with("revision", use.getValue()).update();
+            Sql.insert(connection, "shelf_use", "garden", garden, "item", use.getKey(), "revision", use.getValue());
     }
 
     private static String shortened(String text) {

@@ -50,10 +50,8 @@ public record Photos(Database database, Clock clock) {
             List<Kept> more = photos.stream().filter(photo -> there.stream().noneMatch(one -> one.id().equals(photo.id()))).toList();
             if (!fit(Stream.concat(there.stream().map(Head::bytes), more.stream().map(photo -> (long) photo.bytes().length)).toList())) return false;
             for (Kept photo : more) {
-                new Sql(connection, "insert into photo (garden, id, saved, type, bytes, content) values (:garden, :id, :saved, :type, :bytes, :content)")
-                        .with("garden", garden).with("id", photo.id()).with("saved", now).with("type", photo.type()).with("bytes", photo.bytes().length)
-                        .with("content", Base64.getEncoder().encodeToString(photo.bytes()))
-                        .update();
+                Sql.insert(connection, "photo", "garden", garden, "id", photo.id(), "saved", now, "type", photo.type(), "bytes", photo.bytes().length,
+                        "content", Base64.getEncoder().encodeToString(photo.bytes()));
             }
             return true;
         });

@@ -61,9 +61,7 @@ public final class Rescue {
                         database + " cannot be opened at all (" + hopeless.getMessage() + "); it was left as it is", hopeless);
             }
         } finally {
-            try (Stream<Path> all = Files.walk(copies)) {
-                for (Path each : all.sorted((a, b) -> b.compareTo(a)).toList()) Files.delete(each);
-            }
+            StoreCopy.remove(copies);
         }
     }
 

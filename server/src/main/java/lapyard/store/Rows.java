@@ -66,11 +66,8 @@ record Rows(Database database, Clock clock) {
             OptionalLong restored,
             Optional<String> stamp)
             throws SQLException {
-        new Sql(connection, "insert into revision (garden, number, kind, restored, name, saved, document, stamp)"
-                        + " values (:garden, :number, :kind, :restored, :name, :saved, :document, :stamp)")
-                .with("garden", stored.id()).with("number", stored.revision()).with("kind", kind.name()).with("restored", restored)
-                .with("name", stored.name()).with("saved", stored.saved()).with("document", stored.document()).with("stamp", stamp)
-                .update();
+        Sql.insert(connection, "revision", "garden", stored.id(), "number", stored.revision(), "kind", kind.name(), "restored", restored,
+                "name", stored.name(), "saved", stored.saved(), "document", stored.document(), "stamp", stamp);
     }
 
     Optional<Stored> current(Connection connection, String id) throws SQLException {

@@ -26,10 +26,7 @@ public record Shares(Database database, Clock clock) {
         Share share = new Share(id, garden, Rows.shortened(label, LABEL_CHARACTERS), now(), ends.map(time -> time.truncatedTo(ChronoUnit.MILLIS)));
         return database.write(connection -> {
             for (Share other : kept(connection, garden)) if (!other.standsAt(share.made())) remove(connection, garden, other.id());
-            new Sql(connection, "insert into share (id, garden, hash, label, made, ends) values (:id, :garden, :hash, :label, :made, :ends)")
-                    .with("id", id).with("garden", garden).with("hash", hash).with("label", share.label())
-                    .with("made", share.made()).with("ends", share.ends())
-                    .update();
+            Sql.insert(connection, "share", "id", id, "garden", garden, "hash", hash, "label", share.label(), "made", share.made(), "ends", share.ends());
             return share;
         });
     }

@@ -52,8 +52,7 @@ public record ShelfItems(Database database, Clock clock) {
             long there = new Sql(connection, "select count(*) as items from shelf_item where deleted = 0").first(row -> row.number("items")).orElseThrow();
             if (there >= MOST) throw new IllegalArgumentException("the shelf holds " + MOST + " pieces: take one off first");
             ShelfItem item = new ShelfItem(id, kind, shortened(name), 1, clock.instant(), false, content, 0);
-            new Sql(connection, "insert into shelf_item (id, kind, name, revision, saved, deleted) values (:id, :kind, :name, 1, :saved, 0)")
-                    .with("id", id).with("kind", kind).with("name", item.name()).with("saved", item.saved()).update();
+            Sql.insert(connection, "shelf_item", "id", id, "kind", kind, "name", item.name(), "revision", 1, "saved", item.saved(), "deleted", false);
             insert(connection, item);
             return item;
         });
@@ -96,8 +95,8 @@ public record ShelfItems(Database database, Clock clock) {
     }
 
     private static void insert(java.sql.Connection connection, ShelfItem item) throws SQLException {
-        new Sql(connection, "insert into shelf_revision (item, number, name, saved, content) values (:item, :number, :name, :saved, :content)")
-                .with("item", item.id()).with("number", item.revision()).with("name", item.name()).with("saved", item.saved()).with("content", item.content()).update();
+        Sql.insert(connection, "shelf_revision",
+                "item", item.id(), "number", item.revision(), "name", item.name(), "saved", item.saved(), "content", item.content());
     }
 
     private static ShelfItem item(Sql.Columns row, String content, long gardens) throws SQLException {

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** One statement whose values and columns go by name: {@code where id = :id}. */
 final class Sql {
@@ -43,6 +44,14 @@ final class Sql {
         if (value instanceof OptionalLong some) return some.isPresent() ? some.getAsLong() : null;
         if (value instanceof Boolean flag) return flag ? 1 : 0;
         return value instanceof Instant time ? MILLISECONDS.format(time) : value;
+    }
+
+    /** Puts a row with these values in, columns and values by turns, the values as {@link #with} takes them. */
+    static void insert(Connection connection, String table, Object... row) throws SQLException {
+        List<String> columns = IntStream.range(0, row.length / 2).mapToObj(i -> (String) row[2 * i]).toList();
+        Sql sql = new Sql(connection, "insert into " + table + " (" + String.join(", ", columns) + ") values (:" + String.join(", :", columns) + ")");
+        for (int i = 0; i < row.length; i += 2) sql.with((String) row[i], row[i + 1]);
+        sql.update();
     }
 
     /** How many rows it changed. */

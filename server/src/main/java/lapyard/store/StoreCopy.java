@@ -10,6 +10,8 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Comparator;
+import java.util.stream.Stream;
 
 /** A data folder's database as one file: copied while a server may be writing to it, and put back into an empty folder. */
 public final class StoreCopy {
@@ -86,6 +88,13 @@ public final class StoreCopy {
         } catch (SQLException | Schema.Unknown failed) {
             throw new IllegalArgumentException(file + " cannot be read as a store of gardens: "
                     + (failed instanceof SQLException sql ? DataFolder.inOurWords(sql) : failed.getMessage()), failed);
+        }
+    }
+
+    /** Removes a folder with all that lies in it. */
+    public static void remove(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) Files.delete(file);
         }
     }
 
