@@ -18,7 +18,7 @@ import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
 import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
-import lapyard.json.QuoteJson;
+import lapyard.json.MoneyJson;
 import lapyard.json.Reading;
 import lapyard.json.SiteFileJson;
 import lapyard.json.SizesJson;
@@ -122,7 +122,7 @@ public final class GardenDesk implements Desk {
 
     @Override
     public String variation(Prepared before, Prepared after) {
-        return QuoteJson.of(between(sheet(before), sheet(after))).toString();
+        return MoneyJson.of(between(sheet(before), sheet(after))).toString();
     }
 
     @Override

@@ -12,6 +12,7 @@ import lapyard.answers.Refused;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
+import lapyard.prints.PhotosAtHand;
 import lapyard.prints.PrintAsk;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
@@ -84,9 +85,7 @@ final class TakeOffCommand extends PrintedCommand {
             return Lapyard.REFUSED;
         }
         JobSheet sheet = given.sheet();
-        PrintAsk ask = new PrintAsk(
-                Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
-                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), given.photos());
+        PrintAsk ask = ask(given.photos());
         Wording words = Wording.of(sheet.garden().imperial());
         try {
             ask.check();
@@ -114,6 +113,12 @@ final class TakeOffCommand extends PrintedCommand {
         out().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
                 + sheet.slip().total() + " for " + Measure.counted(sheet.garden().beds().size(), "bed") + "; " + Measure.counted(files, "file") + " in " + out);
         return sheet.leftOut() || !refused.isEmpty() ? 1 : 0;
+    }
+
+    private PrintAsk ask(PhotosAtHand photos) {
+        return new PrintAsk(
+                Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
+                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), photos);
     }
 
     /** What is asked for; refused by name where there is no such thing. */

@@ -23,7 +23,7 @@ import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
-import lapyard.json.QuoteJson;
+import lapyard.json.MoneyJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.CannotAnswer;
@@ -156,7 +156,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         json.set("weekends", JobSheetJson.weekends(sheet));
         if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
         json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
-        if (sheet.garden().terms().quote().given()) json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
+        if (sheet.garden().terms().quote().given()) json.set("quote", MoneyJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
         text("job-sheet.json", JobSheetJson.text(json));
     }
 

@@ -7,9 +7,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.Shortage;
-import lapyard.json.Wire.Exact;
-import lapyard.json.Wire.IfGiven;
 
 /** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
 public final class CuttingJson {
@@ -35,26 +32,13 @@ public final class CuttingJson {
                 ask.length("retrim", 0, true), stock, pieces);
     }
 
-    private record Whole(String name, @Exact BigDecimal cost, @IfGiven @Exact BigDecimal salvage, int boards,
-            @Exact BigDecimal lowerBound, boolean proven, double seconds, List<CuttingResult.BoardLine> plan, List<CuttingResult.Unplaced> unplaced,
-            @IfGiven Boolean unplacedProven, @IfGiven List<Shortage.Way> moreBoards) {}
-
     /**
      * Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. Where pieces
      * are left over, {@code unplacedProven} tells whether no plan leaves fewer, and {@code moreBoards} which boards would hold
      * them, the cheapest first.
      */
     public static ObjectNode write(CuttingResult result) {
-        return Wire.of(shape(result));
-    }
-
-    static Object shape(CuttingResult result) {
-        return new Whole(
-                result.name(), result.cost(), result.salvage().signum() > 0 ? result.salvage() : null, result.boards(), result.lowerBound(), result.proven(),
-                result.seconds(),
-                result.plan(), result.unplaced(),
-                result.unplaced().isEmpty() ? null : result.unplacedProven(),
-                result.shortage().ways());
+        return Wire.of(result);
     }
 
     private static CuttingProblem.Stock stock(AskReader stock) {

@@ -8,6 +8,7 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.NearMisses;
+import lapyard.cutting.NearMisses.NearMiss;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.StagedCutting;
 
@@ -17,14 +18,15 @@ final class CuttingReport {
 
     static void add(ObjectNode json, CuttingProblem problem, CuttingResult result) {
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
-        json.set("sawBoards", Wire.list(boards));
-        json.set("batches", Wire.of(SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL))));
-        json.set("ledger", Wire.of(Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm())));
         StagedCutting staging = StagedCutting.of(problem, result, CuttingSolver.QUICK);
-        json.set("staging", Wire.of(new Ways(
-                staging.pooledOnce(), new StagedCutting.Way(result.boards(), result.paid()), staging.stageByStage())));
-        json.set("nearMisses", Wire.list(NearMisses.of(problem, result, NearMisses.GLANCE, NearMisses.MOST_LENGTHS)));
+        json.setAll(Wire.of(new Report(
+                boards, SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL)),
+                Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()),
+                new Ways(staging.pooledOnce(), new StagedCutting.Way(result.boards(), result.paid()), staging.stageByStage()),
+                NearMisses.of(problem, result, NearMisses.GLANCE, NearMisses.MOST_LENGTHS))));
     }
+
+    private record Report(List<SawBoard> sawBoards, SawWorkJson.BatchesShape batches, Ledger ledger, Ways staging, List<NearMiss> nearMisses) {}
 
     private record Ways(StagedCutting.Way pooledOnce, StagedCutting.Way staged, StagedCutting.Way stageByStage) {}
 }

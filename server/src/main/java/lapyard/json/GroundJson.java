@@ -60,32 +60,24 @@ public final class GroundJson {
 
     private record Scribe(String mark, double startMm, double endMm) {}
 
-    private record Access(String standard, boolean named, AccessStandard values, List<Row> rows) {}
-
-    private record Row(String where, String what, @To(1) double measured, @To(1) double limit, String unit, boolean pass,
-            @To(1) double missing, @IfGiven Optional<Point> at) {}
+    private record Access(String standard, boolean named, AccessStandard values, List<AccessSheet.Row> rows) {}
 
     private record PegsShape(Optional<Baseline> baseline, double toleranceMm,
-            @IfGiven Optional<Square> square, List<BedPegs> beds, ArrayNode snags) {}
+            @IfGiven Optional<SettingOut.Triangle> square, List<BedPegs> beds, ArrayNode snags) {}
 
     private record Baseline(Point from, Point to, double lengthMm, double standOffMm) {}
 
     private record BedPegs(String bed, List<Double> runningMm, List<Double> offsetsMm, List<Peg> pegs, List<Pegs.LinePeg> stringPegs,
-            List<Pegs.Diagonal> diagonals, @IfGiven Optional<Square> square,
+            List<Pegs.Diagonal> diagonals, @IfGiven Optional<SettingOut.Triangle> square,
             @IfGiven @To(2) OptionalDouble pushForTen, List<Quantity> quantities) {}
 
     private record Peg(int peg, double alongMm, double offMm, double firstMm, double secondMm, boolean flat,
             @IfGiven OptionalDouble dropMm) {}
 
-    private record Square(int peg, @IfGiven Optional<String> wall, double alongMm, double otherMm,
-            double acrossMm) {}
-
-    private record Sun(LocalDate day, String zone, Optional<String> rise, Optional<String> set, List<BedSun> beds, double cellMm,
+    private record Sun(LocalDate day, String zone, Optional<String> rise, Optional<String> set, List<SunHours.BedSun> beds, double cellMm,
             ArrayNode cells) {}
 
-    private record NoSun(Optional<LocalDate> day, List<BedSun> beds, List<Double> cells) {}
-
-    private record BedSun(String bed, String light, List<Quantity> quantities) {}
+    private record NoSun(Optional<LocalDate> day, List<SunHours.BedSun> beds, List<Double> cells) {}
 
     /** @throws IllegalArgumentException for a part that is none of {@link #PARTS} */
     public static ObjectNode part(String part, JobSheet sheet) {
@@ -144,15 +136,13 @@ public final class GroundJson {
     private static Access access(AccessSheet access) {
         return new Access(
                 access.standard().id(), access.standard().named(), access.standard(),
-                access.rows().stream()
-                        .map(row -> new Row(row.where(), row.what(), row.measured(), row.limit(), row.unit(), row.pass(), row.missing(), row.at()))
-                        .toList());
+                access.rows());
     }
 
     private static ObjectNode pegs(SettingOut out, Wording words) {
         return Wire.of(new PegsShape(
                 out.baseline().map(line -> new Baseline(line.from(), line.to(), line.from().distanceMm(line.to()), line.standOffMm())),
-                Pegs.TOLERANCE_MM, out.square().map(GroundJson::square), out.beds().stream().map(GroundJson::pegs).toList(),
+                Pegs.TOLERANCE_MM, out.square(), out.beds().stream().map(GroundJson::pegs).toList(),
                 FindingsJson.of(out.findings(), words)));
     }
 
@@ -162,17 +152,12 @@ public final class GroundJson {
                 bed.bed().id(), pegs.runningMm(), pegs.offsetsMm(),
                 IntStream.range(0, pegs.pegs().size()).mapToObj(i -> peg(pegs.pegs().get(i), bed.tapes().get(i))).toList(),
                 pegs.linePegs(),
-                pegs.diagonals(), bed.square().map(GroundJson::square),
+                pegs.diagonals(), bed.square(),
                 bed.pushForTenMm().map(OptionalDouble::of).orElse(OptionalDouble.empty()), pegs.quantities());
     }
 
     private static Peg peg(Pegs.Peg peg, SettingOut.Tapes tapes) {
         return new Peg(peg.number(), peg.alongMm(), peg.offMm(), tapes.firstMm(), tapes.secondMm(), tapes.flat(), peg.dropMm());
-    }
-
-    private static Square square(SettingOut.Triangle one) {
-        return new Square(one.peg(), one.peg() > 0 ? Optional.of(Bed.wallLetter(one.peg() - 1)) : Optional.empty(), one.alongMm(),
-                one.otherMm(), one.acrossMm());
     }
 
     private static ObjectNode sun(Optional<SunHours> hours) {
@@ -181,7 +166,7 @@ public final class GroundJson {
         Function<ZonedDateTime, String> minute = MINUTE::format;
         return Wire.of(new Sun(
                 sun.day().day(), sun.day().zone().getId(), sun.rise().map(minute), sun.set().map(minute),
-                sun.beds().stream().map(bed -> new BedSun(bed.bed(), bed.light().words, bed.quantities())).toList(), sun.cellMm(),
+                sun.beds(), sun.cellMm(),
                 cells(sun.cells())));
     }
 

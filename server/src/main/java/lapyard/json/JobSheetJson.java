@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,8 @@ import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTie;
 import lapyard.construction.CrossTies;
+import lapyard.construction.FloorBay;
+import lapyard.construction.LinerPiece;
 import lapyard.construction.Notch;
 import lapyard.construction.Piece;
 import lapyard.construction.Seam;
@@ -30,7 +31,6 @@ import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Later;
-import lapyard.json.Wire.To;
 import lapyard.json.Wire.Unwrapped;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
@@ -47,7 +47,7 @@ public final class JobSheetJson {
     private JobSheetJson() {}
 
     private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<Path> paths,
-            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
+            List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
             List<SafetyJson> provenance, List<Caution> cautions, List<String> defaults) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<Path> paths) {}
@@ -58,19 +58,13 @@ public final class JobSheetJson {
 
     private record Cutting(String section, int boardsBedByBed, Later result, @Unwrapped SawWorkJson saw) {}
 
-    private record Roll(String material, @To(3) double metresBedByBed, Optional<BigDecimal> costBedByBed, JsonNode result) {}
-
     private record BedShape(String id, String name, String type, int stage, String section, int courses, double heightMm,
             Outline outline, Outline inner, List<Wall> walls, List<Rectangle> floor, List<Piece> pieces, List<Seam> seams,
             List<Notch> notches, List<Strip> strips, List<SlatCut> slats, List<LinerPiece> liner, List<Quantity> quantities,
             List<CornerScrew> screws, List<CrossTie> crossTies, List<CrossTies.Post> posts,
-            List<FixingsJson.Bay> base, StandingJson standing) {}
+            List<FloorBay> base, StandingJson standing) {}
 
     private record Wall(String wall, double lengthMm, boolean seen, Joint joint, double turnDeg) {}
-
-    /** On the floor where {@code floor} is there, else on the wall. */
-    private record LinerPiece(String id, double widthMm, double heightMm, int layingOrder,
-            @IfGiven Optional<Rectangle> floor, @IfGiven Optional<String> wall) {}
 
     /** @param revision of the stored garden; empty where nothing was stored */
     public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {
@@ -109,9 +103,7 @@ public final class JobSheetJson {
                         .map(path -> new Path(path.path().id(), path.path().name(), path.cover(), path.quantities()))
                         .toList(),
                 cuttings(sheet.cutting()), cuttings(sheet.strips()),
-                sheet.rolls().stream()
-                        .map(one -> new Roll(one.material(), one.metresBedByBed(), one.costBedByBed(), RollsJson.write(one.result())))
-                        .toList(),
+                sheet.rolls(),
                 new Later(() -> slip(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
                 new Later(() -> FindingsJson.of(sheet.snags(), words)), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
@@ -142,18 +134,15 @@ public final class JobSheetJson {
                         .toList(),
                 work.bottom().floor(), work.pieces(), work.frame().seams(),
                 work.frame().notches(), work.bottom().strips(), work.bottom().slats(),
-                work.liner().stream()
-                        .map(one -> new LinerPiece(one.id(), one.widthMm(), one.heightMm(), one.layingOrder(),
-                                Optional.of(one.floor()).filter(floor -> one.wall().isEmpty()),
-                                Optional.of(one.wall()).filter(wall -> !wall.isEmpty())))
-                        .toList(),
-                sheet.quantities(), work.frame().screws(), work.frame().crossTies(), FixingsJson.posts(work), FixingsJson.bays(work),
+                work.liner(),
+                sheet.quantities(), work.frame().screws(), work.frame().crossTies(), CrossTies.of(bed, work.frame().inner(), work.frame().seams()).posts(),
+                work.bottom().bays(),
                 StandingJson.of(sheet.standing(), words));
     }
 
     private static List<Cutting> cuttings(List<JobSheet.SectionCutting> cuttings) {
         return cuttings.stream()
-                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), new Later(() -> CuttingJson.shape(one.result())), SawWorkJson.of(one.saw())))
+                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), new Later(one::result), SawWorkJson.of(one.saw())))
                 .toList();
     }
 

@@ -28,30 +28,29 @@ public final class LayOutJson {
 
     private record Place(String id, Outline outline, boolean pinned) {}
 
-    private record Offered(String order, String text, Figures figures, List<String> ground, List<Place> beds, List<Outline> paths) {}
+    private record Offered(String order, String text, Figures figures, List<String> ground, List<Place> beds, List<Outline> paths,
+            ObjectNode garden) {}
 
-    private record Shape(String currency, int mostBeds, int shortOf, boolean complete, LaidOut.Orders orders, String text) {}
+    private record Shape(String currency, int mostBeds, int shortOf, boolean complete, LaidOut.Orders orders, String text,
+            List<Offered> proposals) {}
 
     /** @param document that {@code garden} was read from */
     public static ObjectNode of(JsonNode document, Garden garden, LaidOut laid) {
-        String currency = garden.terms().currency();
         int best = laid.proposals().stream().mapToInt(one -> one.figures().beds()).max().orElse(0);
-        ObjectNode json = Wire.of(new Shape(currency, laid.mostBeds(), laid.shortOf(), laid.complete(), laid.orders(), summary(laid, best)));
-        ArrayNode proposals = json.putArray("proposals");
+        return Wire.of(new Shape(garden.terms().currency(), laid.mostBeds(), laid.shortOf(), laid.complete(), laid.orders(), summary(laid, best),
+                laid.proposals().stream().map(one -> offered(document, garden, one)).toList()));
+    }
+
+    private static Offered offered(JsonNode document, Garden garden, Proposal one) {
         Set<String> pinned = garden.asking().wishes().pinned();
-        for (Proposal one : laid.proposals()) {
-            ObjectNode made = document(document, garden, one.garden(), pinned);
-            Proposal.Figures figures = one.figures();
-            boolean sun = garden.ground().sun().isPresent();
-            Figures shown = new Figures(figures.beds(), figures.plantingM2(), figures.pathM2(),
-                    sun ? Optional.of(Math.round(figures.sunHours() * 10) / 10.0) : Optional.empty(), figures.barrowM(),
-                    figures.hoseM() > 0 ? Optional.of(Math.round(figures.hoseM() * 10) / 10.0) : Optional.empty(), figures.cost(), figures.atLeast());
-            ObjectNode offered = Wire.of(new Offered(one.order(), text(one, shown, currency, garden.imperial()), shown, one.ground(),
-                    places(made, one.garden(), pinned), one.sheet().paths().stream().flatMap(path -> path.cover().stream()).toList()));
-            offered.set("garden", made);
-            proposals.add(offered);
-        }
-        return json;
+        ObjectNode made = document(document, garden, one.garden(), pinned);
+        Proposal.Figures figures = one.figures();
+        boolean sun = garden.ground().sun().isPresent();
+        Figures shown = new Figures(figures.beds(), figures.plantingM2(), figures.pathM2(),
+                sun ? Optional.of(Math.round(figures.sunHours() * 10) / 10.0) : Optional.empty(), figures.barrowM(),
+                figures.hoseM() > 0 ? Optional.of(Math.round(figures.hoseM() * 10) / 10.0) : Optional.empty(), figures.cost(), figures.atLeast());
+        return new Offered(one.order(), text(one, shown, garden.terms().currency(), garden.imperial()), shown, one.ground(),
+                places(made, one.garden(), pinned), one.sheet().paths().stream().flatMap(path -> path.cover().stream()).toList(), made);
     }
 
     private static String summary(LaidOut laid, int best) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
@@ -26,11 +27,6 @@ record SawWorkJson(List<SawBoard> boards, BatchesShape batches, Ledger ledger, L
 
     record BoardByBoard(int settings, int handlings, @To(1) double minutes) {}
 
-    /** A length that is parted by slanted cuts: places from its square end, on the board's face and on its back. */
-    record Nest(String mark, double lengthMm, int goodFaces, List<Part> pieces, List<lapyard.construction.Nest.Cut> cuts) {}
-
-    record Part(String mark, String outer, @To(1) List<Double> face, @To(1) List<Double> back) {}
-
     /** A board on hand, what it is worth kept and how many of it the plan opens. */
     record OnHand(String stock, double lengthMm, int available, long opened, @Exact BigDecimal salvage) {}
 
@@ -43,23 +39,13 @@ record SawWorkJson(List<SawBoard> boards, BatchesShape batches, Ledger ledger, L
     static SawWorkJson of(SawWork work) {
         return new SawWorkJson(
                 work.boards(), batches(work.batches()), work.ledger(), work.ways(),
-                work.nests().stream().map(SawWorkJson::nest).toList(),
+                work.nests(),
                 work.ripping(),
                 work.problem().stock().stream()
                         .filter(stock -> stock.available().isPresent())
                         .map(stock -> new OnHand(stock.id(), stock.lengthMm(), stock.available().orElse(0),
                                 work.boards().stream().filter(board -> board.stock().equals(stock.id())).count(), stock.salvage()))
                         .toList());
-    }
-
-    private static Nest nest(lapyard.construction.Nest nest) {
-        return new Nest(
-                nest.mark(), nest.lengthMm(), nest.goodFaces(),
-                nest.parts().stream()
-                        .map(part -> new Part(part.piece().mark(), part.outerOnFace() ? "face" : "back",
-                                List.of(part.faceFromMm(), part.faceToMm()), List.of(part.backFromMm(), part.backToMm())))
-                        .toList(),
-                nest.cuts());
     }
 
     static ArrayNode advice(List<SawAdvice> all, boolean imperial) {

@@ -31,12 +31,13 @@ public final class SizesJson {
 
     private record Change(String text, List<String> beds, List<String> walls, String side, double byMm) {}
 
-    private record Answer(String text, List<Change> changes, double mm, BigDecimal total, BigDecimal saved, int boardsFewer, boolean proven) {}
+    private record Answer(String text, List<Change> changes, double mm, BigDecimal total, BigDecimal saved, int boardsFewer, boolean proven,
+            ObjectNode garden) {}
 
     private record Growth(String text, Change change, boolean most) {}
 
     private record Shape(String currency, BigDecimal now, BigDecimal bound, boolean proven, boolean complete, boolean early, String text, List<BigDecimal> bounds,
-            List<Growth> growth, List<String> growthOpen) {}
+            List<Growth> growth, List<String> growthOpen, List<Answer> front) {}
 
     /** @param document that {@code garden} was read from */
     public static ObjectNode of(JsonNode document, Garden garden, SizesThatGive given) {
@@ -47,22 +48,20 @@ public final class SizesJson {
             Change change = change(garden, one.change(), words);
             return new Growth(Wording.capital(change.text()) + " at no cost" + (one.most() ? ", which is all that it may give" : ""), change, one.most());
         }).toList();
-        ObjectNode json = Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(), given.early(),
+        return Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(), given.early(),
                 summary(given, currency) + (given.early() ? STOPPED : "") + open(given), given.bounds(), growth,
-                given.growthOpen().stream().map(side -> place(garden, side)).toList()));
-        ArrayNode front = json.putArray("front");
-        for (SizeAnswer one : given.front()) {
-            List<Change> changes = one.changes().stream().map(change -> change(garden, change, words)).toList();
-            int many = changes.size();
-            boolean proven = many <= given.bounds().size() && one.total().compareTo(given.bounds().get(many - 1)) == 0
-                    || one.total().compareTo(given.bound()) == 0;
-            String text = Wording.capital(together(garden, one.changes(), words)) + ": " + boards(one.boards()) + currency + " "
-                    + one.saved() + " less" + (many > 1 ? " in all" : "");
-            ObjectNode answer = Wire.of(new Answer(text, changes, one.mm(), one.total(), one.saved(), one.boards(), proven));
-            answer.set("garden", resized(document, garden, one.changes()));
-            front.add(answer);
-        }
-        return json;
+                given.growthOpen().stream().map(side -> place(garden, side)).toList(),
+                given.front().stream().map(one -> answer(document, garden, given, one, words)).toList()));
+    }
+
+    private static Answer answer(JsonNode document, Garden garden, SizesThatGive given, SizeAnswer one, Wording words) {
+        List<Change> changes = one.changes().stream().map(change -> change(garden, change, words)).toList();
+        int many = changes.size();
+        boolean proven = many <= given.bounds().size() && one.total().compareTo(given.bounds().get(many - 1)) == 0
+                || one.total().compareTo(given.bound()) == 0;
+        String text = Wording.capital(together(garden, one.changes(), words)) + ": " + boards(one.boards()) + garden.terms().currency() + " "
+                + one.saved() + " less" + (many > 1 ? " in all" : "");
+        return new Answer(text, changes, one.mm(), one.total(), one.saved(), one.boards(), proven, resized(document, garden, one.changes()));
     }
 
     private static String summary(SizesThatGive given, String currency) {

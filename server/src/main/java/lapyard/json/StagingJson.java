@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lapyard.stages.StagingProblem;
@@ -66,10 +65,7 @@ public final class StagingJson {
         return Optional.of(new StagingProblem.Calendar(cycle, List.of()));
     }
 
-    private record Whole(String name, Map<String, Integer> starts, int makespan, int lowerBound, boolean proven, double seconds) {}
-
     public static ObjectNode write(StagingResult result) {
-        return Wire.of(new Whole(
-                result.name(), result.starts(), result.makespan(), result.lowerBound(), result.proven(), result.seconds()));
+        return Wire.of(result);
     }
 }

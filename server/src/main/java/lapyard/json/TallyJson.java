@@ -1,10 +1,10 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.cutting.CuttingResult;
 import lapyard.job.JobSheet;
 import lapyard.job.SectionReplan;
 import lapyard.json.Wire.To;
@@ -13,7 +13,7 @@ import lapyard.plan.Tally;
 /** The wire form of what was done and of what is left. Lengths in millimetres. */
 record TallyJson(int day, List<Tally.Done> done, List<Tally.Bought> bought, List<Section> sections) {
     record Section(String section, int cut, int wanted, @To(3) double needed, @To(3) double there, int fit,
-            List<Lacking> lacking, Map<String, Integer> buy, Optional<BigDecimal> extra, JsonNode result) {}
+            List<Lacking> lacking, Map<String, Integer> buy, Optional<BigDecimal> extra, CuttingResult result) {}
 
     record Lacking(@To(3) double length, int count) {}
 
@@ -29,6 +29,6 @@ record TallyJson(int day, List<Tally.Done> done, List<Tally.Bought> bought, List
     private static Section section(SectionReplan rest) {
         return new Section(rest.section(), rest.cut(), rest.wanted(), rest.neededMm(), rest.thereMm(), rest.fit(),
                 rest.lacking().stream().map(piece -> new Lacking(piece.lengthMm(), piece.count())).toList(), rest.buy(),
-                rest.extra(), CuttingJson.write(rest.plan()));
+                rest.extra(), rest.plan());
     }
 }

@@ -2,8 +2,8 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import lapyard.job.TryOut;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
@@ -13,7 +13,6 @@ import lapyard.words.Wording;
 
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
 public final class TryOutJson {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
     private static final int MOST_CHANGES = 1_000;
 
     private TryOutJson() {}
@@ -75,16 +74,12 @@ public final class TryOutJson {
     }
 
     public static ObjectNode write(TryOut tried, String after) throws UnreadableDocument {
-        ObjectNode json = NODES.objectNode();
-        json.set("before", Wire.of(tried.before()));
-        json.set("after", Wire.of(tried.after()));
-        json.set("moved", Wire.list(tried.moved()));
         JsonNode garden = DocumentText.parse(after);
         Wording words = Wording.of(garden.path("units").asText().equals("imperial"));
-        json.set("touched", FindingsJson.of(tried.touched(), words));
-        json.set("gone", FindingsJson.of(tried.gone(), words));
-        json.set("come", FindingsJson.of(tried.come(), words));
-        json.set("garden", garden);
-        return json;
+        return Wire.of(new Whole(tried.before(), tried.after(), tried.moved(), FindingsJson.of(tried.touched(), words),
+                FindingsJson.of(tried.gone(), words), FindingsJson.of(tried.come(), words), garden));
     }
+
+    private record Whole(TryOut.Figures before, TryOut.Figures after, List<TryOut.Moved> moved, ArrayNode touched, ArrayNode gone, ArrayNode come,
+            JsonNode garden) {}
 }

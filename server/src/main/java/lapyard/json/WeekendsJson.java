@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,11 +23,8 @@ final class WeekendsJson {
     private WeekendsJson() {}
 
     private record Whole(boolean described, Optional<LocalDate> start, String zone, LocalTime from, @To(2) double hours,
-            @To(2) double load, int lastDay, int endDay, int leastDay, List<Day> days, List<Task> tasks,
+            @To(2) double load, int lastDay, int endDay, int leastDay, List<Weekends.Day> days, List<Task> tasks,
             List<Weekends.Wait> waits, int drops, List<Row> buying, List<Minutes> rates) {}
-
-    private record Day(int number, int weekend, Optional<LocalDate> date, String day, String state, List<String> people,
-            @To(2) double there, @To(2) double used, @To(2) double left, List<Weekends.Part> parts) {}
 
     private record Task(String id, String place, String bed, String step, String label, @To(1) double minutes, int people,
             boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<GardenTask.After> after, List<String> marks,
@@ -52,7 +48,7 @@ final class WeekendsJson {
         return new Whole(
                 crew.described(), dates.start(), dates.zone(), dates.from(), dates.hours(), weekends.loadHours(),
                 weekends.lastDay(), weekends.endDay(), weekends.leastDay(),
-                weekends.days().stream().map(WeekendsJson::day).toList(),
+                weekends.days(),
                 weekends.tasks().stream().map(WeekendsJson::task).toList(),
                 weekends.waits(),
                 buying.drops(),
@@ -63,14 +59,6 @@ final class WeekendsJson {
     /** What it costs to buy and cut in stages, beside all at once. */
     static ArrayNode cost(StagingCost cost) {
         return Wire.list(cost.ways());
-    }
-
-    private static Day day(Weekends.Day day) {
-        return new Day(
-                day.number(), day.weekend(), day.date(), day.dayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT),
-                day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open", day.people(), day.hoursThere(), day.hoursUsed(),
-                day.hoursLeft(),
-                day.parts());
     }
 
     private static Task task(Weekends.Task task) {

@@ -18,6 +18,7 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import java.lang.reflect.Field;
+import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -32,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import lapyard.geometry.Outline;
@@ -113,16 +115,24 @@ final class Wire {
 
         static Part of(Field field) {
             field.setAccessible(true);
-            Part part = of(field.getName(), whole -> {
-                try {
-                    return field.get(whole);
-                } catch (IllegalAccessException e) {
-                    throw new IllegalStateException(field + " was made readable", e);
-                }
-            });
+            Part part = of(field.getName(), whole -> got(() -> field.get(whole)));
             To to = field.getAnnotation(To.class);
             return new Part(part.of(), part.name(), part.value(), new Form(to != null ? to.value() : part.form().decimals(), field.isAnnotationPresent(Exact.class)),
                     field.isAnnotationPresent(IfGiven.class), field.isAnnotationPresent(Unwrapped.class));
+        }
+
+        /** What a method without arguments works out. */
+        static Part of(Class<?> type, String method) {
+            Method worked = got(() -> type.getMethod(method));
+            return of(method, whole -> got(() -> worked.invoke(whole)));
+        }
+
+        private static <T> T got(Callable<T> reading) {
+            try {
+                return reading.call();
+            } catch (Exception e) {
+                throw new IllegalStateException("a part of a record cannot be read", e);
+            }
         }
 
         Part called(String other) {

@@ -6,14 +6,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Vehicle;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTie;
 import lapyard.construction.CrossTies;
+import lapyard.construction.FloorBay;
+import lapyard.construction.LinerPiece;
+import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.construction.PieceEnd;
 import lapyard.cutting.Batches;
@@ -23,7 +29,10 @@ import lapyard.cutting.NearMisses.NearMiss;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Shortage;
 import lapyard.cutting.StagedCutting;
+import lapyard.ground.AccessSheet;
 import lapyard.ground.Pegs;
+import lapyard.ground.SettingOut;
+import lapyard.ground.SunHours;
 import lapyard.ground.SurveyedYard;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
@@ -34,10 +43,13 @@ import lapyard.json.Wire.Form;
 import lapyard.json.Wire.Part;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
+import lapyard.loadin.Trips;
 import lapyard.order.Variation;
 import lapyard.plan.AccessStandard;
+import lapyard.plan.Bed;
 import lapyard.plan.RackBoard;
 import lapyard.sheets.RollResult;
+import lapyard.stages.StagingResult;
 import lapyard.weekends.Weekends;
 
 /**
@@ -45,19 +57,37 @@ import lapyard.weekends.Weekends;
  * worked out, another order. A form says only what differs and names parts as the record does.
  */
 final class WireForms<T> {
-    static final Map<Class<?>, WireForms<?>> ALL = new HashMap<>();
+    private static final Map<Class<?>, WireForms<?>> FORMS = new HashMap<>();
+    /** Where records are declared that are asked for apart: their forms are not made ready with the rest. */
+    private static final Set<String> APART = Set.of(
+            "LoadIn", "Load", "Trips", "Vehicle", "Payments", "MerchantOffers", "StagingCost", "Variation", "TryOut");
 
     static {
         // of a bed
         of(CornerScrew.class).without("threadMm");
         of(CrossTies.Post.class).called("at", "place");
         of(PieceEnd.class).called("kind", "cut");
-        of(CrossTie.class).also("lengthMm", CrossTie::lengthMm).first("wall", "atMm", "toWall", "from", "to", "lengthMm");
-        of(Piece.class).also("runsPast", Piece::runsPast).also("shortMm", Piece::shortMm).also("outerFaceMm", Piece::outerFaceMm)
-                .also("innerFaceMm", Piece::innerFaceMm).first("mark", "course", "wall", "part", "lengthMm", "runsPast", "fromMm", "seen", "lies",
+        of(CrossTie.class).also("lengthMm").first("wall", "atMm", "toWall", "from", "to", "lengthMm");
+        of(Piece.class).also("runsPast", "shortMm", "outerFaceMm", "innerFaceMm")
+                .first("mark", "course", "wall", "part", "lengthMm", "runsPast", "fromMm", "seen", "lies",
                         "shortMm", "outerFaceMm", "innerFaceMm");
+        of(LinerPiece.class).without("floor").also("floor", piece -> piece.wall().isEmpty() ? piece.floor() : null).ifGiven("floor", "wall")
+                .first("id", "widthMm", "heightMm", "layingOrder", "floor");
+        of(FloorBay.class).without("bearersLaid", "slatsLaid").also("bearersRun", bay -> bay.alongY() ? "up" : "across").also("bearerMm")
+                .without("alongY").also("rows", bay -> bay.slats().rows()).also("gapMm", bay -> bay.slats().gapMm())
+                .also("rippedMm", bay -> bay.slats().rippedMm()).also("rowMm", bay -> bay.slats().piecesMm()).without("slats")
+                .first("floor", "bearersRun", "bearerMm");
         // of boards
+        of(Nest.class).also("mark").also("goodFaces").called("parts", "pieces").also("cuts")
+                .first("mark", "lengthMm", "goodFaces");
+        of(Nest.Part.class).only("piece").also("mark", part -> part.piece().mark()).also("outer", part -> part.outerOnFace() ? "face" : "back")
+                .also("face", part -> List.of(part.faceFromMm(), part.faceToMm())).also("back", part -> List.of(part.backFromMm(), part.backToMm()))
+                .without("piece").to(1, "face", "back");
         of(RackBoard.class).only("id", "section", "lengthMm", "count");
+        of(CuttingResult.class).without("salvage", "shortage").also("salvage", result -> result.salvage().signum() > 0 ? result.salvage() : null)
+                .also("unplacedProven", result -> result.unplaced().isEmpty() ? null : result.unplacedProven())
+                .also("moreBoards", result -> result.shortage().ways()).ifGiven("salvage", "unplacedProven", "moreBoards")
+                .exact("cost", "salvage", "lowerBound").first("name", "cost", "salvage", "boards");
         of(CuttingResult.BoardLine.class).to(EXACT, "lengthsMm", "leftMm");
         of(CuttingResult.Unplaced.class).to(EXACT, "lengthMm").without("count", "scarce");
         of(Shortage.Way.class).exact("cost");
@@ -68,42 +98,94 @@ final class WireForms<T> {
         of(Ledger.class).first("stages");
         of(Ledger.Offcut.class).called("marks", "pieces");
         of(Batches.Draw.class).called("marks", "pieces");
-        of(Batches.Setting.class).also("pieces", Batches.Setting::pieces).called("draws", "from").first("stopMm", "pieces");
-        of(JobSheet.Ripping.class).without("ripsPerBoard").also("rips", JobSheet.Ripping::rips);
+        of(Batches.Setting.class).also("pieces").called("draws", "from").first("stopMm", "pieces");
+        of(JobSheet.Ripping.class).without("ripsPerBoard").also("rips");
         // of rolls
         of(RollResult.class).exact("cost", "lowerBound");
+        of(JobSheet.MaterialRolls.class).to(3, "metresBedByBed").first("material", "metresBedByBed", "costBedByBed");
         of(RollResult.RollLayout.class).to(3, "usedMm", "boughtMm");
         of(RollResult.Placed.class).to(3, "x", "y", "widthMm", "heightMm");
         of(RollResult.Unplaced.class).to(3, "widthMm", "heightMm");
-        // of the delivery and of money
-        of(Vehicle.class).to(1, "payloadKg").called("payloadKg", "payload").to(3, "volumeM3").called("volumeM3", "volume");
-        of(Load.class).to(1, "massKg").to(4, "volumeM3").without("acrossMm").also("bulk", Load::bulk);
-        of(LoadIn.Lift.class).unwrapped("load").without("massKg");
-        of(LoadIn.Barrows.class).to(2, "hours");
-        of(Payments.BoughtLine.class).also("over", Payments.BoughtLine::over);
-        of(MerchantOffers.Line.class).called("chosen", "from");
-        of(StagingCost.Way.class).also("sum", StagingCost.Way::sum).first("way", "boards", "boardsCost", "drops", "delivery", "sum");
-        of(Variation.class).first("currency", "before", "after", "difference", "atLeast");
-        of(TryOut.Figures.class).to(1, "massKg", "hours").called("massKg", "mass").to(3, "soilM3").called("soilM3", "soil");
         // of the ground and of days
+        of(AccessSheet.Row.class).to(1, "measured", "limit", "missing").ifGiven("at").also("pass")
+                .first("where", "what", "measured", "limit", "unit", "pass");
+        of(SettingOut.Triangle.class).also("wall", one -> one.peg() > 0 ? Bed.wallLetter(one.peg() - 1) : null).ifGiven("wall").first("peg", "wall");
+        of(SunHours.BedSun.class).only("bed", "light", "quantities").also("sun", bed -> bed.light().words).without("light").called("sun", "light")
+                .first("bed", "sun");
         of(AccessStandard.class).without("id", "named").to(1, "gradient", "crossGradient").first("name", "source");
         of(SurveyedYard.class).without("findings");
         of(Pegs.LinePeg.class).called("beyond", "past");
+        of(StagingResult.class).without("ends", "late").also("proven").first("name", "starts", "makespan", "lowerBound", "proven");
+        of(Weekends.Day.class).also("day", day -> day.dayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT)).without("dayOfWeek")
+                .also("state", day -> day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open").without("wet").called("hoursThere", "there")
+                .called("hoursUsed", "used").also("hoursLeft").called("hoursLeft", "left").to(2, "hoursThere", "hoursUsed", "hoursLeft")
+                .first("number", "weekend", "date", "day", "state", "people", "hoursThere", "hoursUsed", "hoursLeft");
         of(Weekends.Part.class).called("fromMinute", "from").called("toMinute", "to").called("togetherMinutes", "together").called("number", "part");
     }
 
+    private static final class Apart {
+        private static final Map<Class<?>, WireForms<?>> FORMS = new HashMap<>();
+
+        private static <T> WireForms<T> of(Class<T> type) {
+            return WireForms.of(FORMS, type);
+        }
+
+        static {
+            of(Vehicle.class).to(1, "payloadKg").called("payloadKg", "payload").to(3, "volumeM3").called("volumeM3", "volume");
+            of(Load.class).to(1, "massKg").to(4, "volumeM3").without("acrossMm").also("bulk");
+            of(LoadIn.Lift.class).unwrapped("load").without("massKg");
+            of(LoadIn.Drop.class).also("name", drop -> drop.supplier().name()).also("leadDays", drop -> drop.supplier().leadDays()).without("supplier")
+                    .also("supplier", drop -> drop.supplier().id()).to(1, "massKg").to(3, "volumeM3")
+                    .first("supplier", "name", "leadDays", "massKg", "massAtLeast", "volumeM3");
+            of(Trips.class).also("count", trips -> trips.trips().size()).also("proved").called("proved", "proven").first("count", "atLeast", "proved");
+            of(Trips.Trip.class).to(1, "massKg").to(3, "volumeM3").also("loads", LoadInJson::counts).without("counts");
+            of(LoadIn.Barrows.class).to(2, "hours");
+            of(Payments.class).without("currency").also("currency", all -> all.currency().getCode())
+                    .first("currency", "total", "atLeast", "paid", "open", "dues");
+            of(Payments.Due.class).without("supplier").also("supplier", due -> due.supplier().id()).also("name", due -> due.supplier().name()).without("what")
+                    .also("what", due -> due.what().words).first("day", "date", "supplier", "name", "what");
+            of(Payments.BoughtLine.class).also("over");
+            of(MerchantOffers.class).without("best").also("currency", offers -> offers.best().currency().getCode())
+                    .also("total", offers -> offers.best().total()).also("atLeast", offers -> offers.best().atLeast())
+                    .first("currency", "total", "atLeast", "proven");
+            of(MerchantOffers.Merchant.class).without("supplier", "leavesOut").also("id", one -> one.supplier().id()).also("name", one -> one.supplier().name())
+                    .also("leadDays", one -> one.supplier().leadDays()).also("validUntil", one -> one.supplier().validUntil()).called("charge", "delivery")
+                    .also("whole")
+                    .first("id", "name", "leadDays", "validUntil", "goods", "charge", "total", "whole");
+            of(MerchantOffers.Line.class).called("chosen", "from");
+            of(StagingCost.Way.class).also("sum").first("way", "boards", "boardsCost", "drops", "delivery", "sum");
+            of(Variation.class).first("currency", "before", "after", "difference", "atLeast");
+            of(TryOut.Figures.class).to(1, "massKg", "hours").called("massKg", "mass").to(3, "soilM3").called("soilM3", "soil");
+        }
+    }
+
+    private final Class<T> type;
     private final List<UnaryOperator<List<Part>>> changes = new ArrayList<>();
 
+    private WireForms(Class<T> type) {
+        this.type = type;
+    }
+
     private static <T> WireForms<T> of(Class<T> type) {
-        WireForms<T> form = new WireForms<>();
-        ALL.put(type, form);
+        return of(FORMS, type);
+    }
+
+    private static <T> WireForms<T> of(Map<Class<?>, WireForms<?>> forms, Class<T> type) {
+        WireForms<T> form = new WireForms<>(type);
+        forms.put(type, form);
         return form;
+    }
+
+    /** Every record that has a form. */
+    static Set<Class<?>> types() {
+        return Stream.of(FORMS, Apart.FORMS).flatMap(forms -> forms.keySet().stream()).collect(Collectors.toSet());
     }
 
     /** The parts of a record as its form has them. */
     static List<Part> changed(Class<?> type, List<Part> parts) {
+        WireForms<?> form = (APART.contains(type.getNestHost().getSimpleName()) ? Apart.FORMS : FORMS).get(type);
         List<Part> changed = parts;
-        if (ALL.containsKey(type)) for (UnaryOperator<List<Part>> change : ALL.get(type).changes) changed = change.apply(changed);
+        if (form != null) for (UnaryOperator<List<Part>> change : form.changes) changed = change.apply(changed);
         return changed;
     }
 
@@ -155,14 +237,18 @@ final class WireForms<T> {
         return this;
     }
 
-    /** What is worked out, behind the parts so far. */
-    private WireForms<T> also(String name, Function<T, Object> value) {
-        changes.add(parts -> Stream.concat(parts.stream(), Stream.of(Part.of(name, whole -> value.apply(cast(whole))))).toList());
+    /** What methods of these names work out, behind the parts so far. */
+    private WireForms<T> also(String... methods) {
+        for (String name : methods) changes.add(parts -> with(parts, Part.of(type, name)));
         return this;
     }
 
-    @SuppressWarnings("unchecked") // the parts are those of a T
-    private T cast(Object whole) {
-        return (T) whole;
+    private WireForms<T> also(String name, Function<T, Object> value) {
+        changes.add(parts -> with(parts, Part.of(name, whole -> value.apply(type.cast(whole)))));
+        return this;
+    }
+
+    private static List<Part> with(List<Part> parts, Part more) {
+        return Stream.concat(parts.stream(), Stream.of(more)).toList();
     }
 }

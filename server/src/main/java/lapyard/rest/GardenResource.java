@@ -28,9 +28,9 @@ import lapyard.answers.GivenDocument;
 import lapyard.history.Merge;
 import lapyard.plan.Finding;
 import lapyard.rest.MergeLines.Asking;
+import lapyard.rest.QueryParameters.With;
 import lapyard.store.Change;
 import lapyard.store.Stored;
-import lapyard.rest.QueryParameters.With;
 
 /** One garden's document. */
 @Path("api/gardens/{id}")
@@ -127,46 +127,51 @@ public final class GardenResource {
     private void together(String id, List<Asking<Sent, Put>> batch) {
         Stored current = shelf.standing(id);
         while (true) {
-            ObjectNode stands = Documents.object(current.document());
-            Map<Long, ObjectNode> bases = new HashMap<>(Map.of(current.revision(), stands));
-            ObjectNode sum = stands;
-            List<Asking<Sent, Put>> in = new ArrayList<>();
-            for (Asking<Sent, Put> asking : batch) {
-                Sent sent = asking.what();
-                Optional<ObjectNode> base = base(bases, id, sent.expected());
-                if (base.isEmpty()) {
-                    asking.refuse(shelf.stale(current, sent.expected()));
-                    continue;
-                }
-                ObjectNode mine = sent.to().apply(base.get());
-                if (in.isEmpty() && current.revision() == sent.expected()) {
-                    sum = mine;
-                    in.add(asking);
-                    continue;
-                }
-                Merge merge = Merge.of(base.get(), mine, sum);
-                if (merge instanceof Merge.Both both) {
-                    sum = (ObjectNode) both.document();
-                    in.add(asking);
-                } else if (in.isEmpty()) {
-                    asking.refuse(shelf.clash(current, sent.expected(), (Merge.Clash) merge));
-                }
-            }
-            if (in.isEmpty()) return;
-            Sent first = in.get(0).what();
-            boolean others = in.size() > 1 || first.expected() != current.revision();
-            String text = sum.equals(stands) && (others || first.text().isEmpty()) ? current.document()
-                    : others || first.text().isEmpty() ? Documents.text(sum) : first.text().get();
-            GivenDocument document = GivenDocument.of(text, sum, id);
+            Sum sum = sum(id, current, batch);
+            if (sum.in().isEmpty()) return;
+            Sent first = sum.in().get(0).what();
+            boolean others = sum.in().size() > 1 || first.expected() != current.revision();
+            boolean own = !others && first.text().isPresent();
+            String text = own ? first.text().get() : sum.changes() ? Documents.text(sum.document()) : current.document();
+            GivenDocument document = GivenDocument.of(text, sum.document(), id);
             List<Finding> findings = shelf.checked(document);
-            Change made = shelf.store().save(id, current.revision(), Documents.name(sum), text);
+            Change made = shelf.store().save(id, current.revision(), Documents.name(sum.document()), text);
             if (made instanceof Change.Stale stale) {
                 current = stale.current();
                 continue;
             }
-            in.forEach(asking -> asking.answer(new Put(made, findings, document, others)));
+            sum.in().forEach(asking -> asking.answer(new Put(made, findings, document, others)));
             return;
         }
+    }
+
+    /** What stands and the changes {@code in} it put together; {@code changes} is whether it is another document. */
+    private record Sum(ObjectNode document, boolean changes, List<Asking<Sent, Put>> in) {}
+
+    /** Refuses who is stale or clashes while nobody is in it yet. */
+    private Sum sum(String id, Stored current, List<Asking<Sent, Put>> batch) {
+        ObjectNode stands = Documents.object(current.document());
+        Map<Long, ObjectNode> bases = new HashMap<>(Map.of(current.revision(), stands));
+        ObjectNode sum = stands;
+        List<Asking<Sent, Put>> in = new ArrayList<>();
+        for (Asking<Sent, Put> asking : batch) {
+            Sent sent = asking.what();
+            Optional<ObjectNode> base = base(bases, id, sent.expected());
+            if (base.isEmpty()) {
+                asking.refuse(shelf.stale(current, sent.expected()));
+                continue;
+            }
+            ObjectNode mine = sent.to().apply(base.get());
+            boolean fresh = in.isEmpty() && current.revision() == sent.expected();
+            Merge merge = fresh ? new Merge.Both(mine) : Merge.of(base.get(), mine, sum);
+            if (merge instanceof Merge.Both both) {
+                sum = both.document();
+                in.add(asking);
+            } else if (in.isEmpty()) {
+                asking.refuse(shelf.clash(current, sent.expected(), (Merge.Clash) merge));
+            }
+        }
+        return new Sum(sum, !sum.equals(stands), in);
     }
 
     /** The revision of that number, read once for all who changed it. */

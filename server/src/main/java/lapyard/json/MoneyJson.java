@@ -4,14 +4,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import lapyard.job.MerchantOffers;
+import lapyard.job.Payments;
 import lapyard.order.Quote;
 import lapyard.order.Variation;
 import lapyard.plan.QuoteTerms;
 import lapyard.working.Working;
 
-/** The wire form of a quote and of a variation. */
-public final class QuoteJson {
-    private QuoteJson() {}
+/** The wire forms of a quote, of a variation of the order, of merchants' offers and of money over time. */
+public final class MoneyJson {
+    private MoneyJson() {}
 
     private record Whole(String number, String client, String validUntil, String currency, BigDecimal margin, BigDecimal cost,
             BigDecimal price, boolean atLeast, List<Line> lines, List<String> exclusions, Working working) {}
@@ -33,5 +35,13 @@ public final class QuoteJson {
 
     public static ObjectNode of(Variation variation) {
         return Wire.of(variation);
+    }
+
+    public static ObjectNode of(MerchantOffers offers) {
+        return Wire.of(offers);
+    }
+
+    public static ObjectNode of(Payments payments) {
+        return Wire.of(payments);
     }
 }
