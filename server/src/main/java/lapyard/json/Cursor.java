@@ -152,8 +152,7 @@ final class Cursor extends FieldFaults {
 
     /** As above, of this object. */
     <T extends Record> T like(T usual) {
-        return RecordParts.with(usual, (name, part) -> {
-            String field = RecordParts.field(name);
+        return RecordParts.with(usual, (field, part) -> {
             if (!table.has(field)) return part;
             if (part instanceof Double number) return number(field, number);
             if (part instanceof Integer count) return count(field, count);

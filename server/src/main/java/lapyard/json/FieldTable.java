@@ -69,6 +69,7 @@ final class FieldTable {
     /** The object's schema with all that it refers to, nearest first. */
     final List<JsonNode> forms;
     private final Map<String, Field> fields = new ConcurrentHashMap<>();
+    private final Map<String, Boolean> there = new ConcurrentHashMap<>();
     private final Map<String, FieldTable> inner = new ConcurrentHashMap<>();
 
     private FieldTable(String path, JsonNode schema) {
@@ -100,7 +101,7 @@ final class FieldTable {
     }
 
     boolean has(String name) {
-        return forms.stream().anyMatch(form -> form.path("properties").has(name));
+        return there.computeIfAbsent(name, field -> forms.stream().anyMatch(form -> form.path("properties").has(field)));
     }
 
     private JsonNode property(String name) {
