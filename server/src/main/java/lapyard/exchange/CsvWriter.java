@@ -16,14 +16,18 @@ public final class CsvWriter {
 
     /** @param safe makes of a text one that starts no formula */
     public static String write(Table table, UnaryOperator<String> safe) {
+        List<List<String>> rows = new ArrayList<>(List.of(table.columns().stream().map(column -> safe.apply(column.head())).toList()));
+        for (int r = 0; r < table.rows().size(); r++) {
+            int row = r;
+            rows.add(IntStream.range(0, table.columns().size()).mapToObj(column -> cell(table, row, column, safe)).toList());
+        }
+        return text(rows);
+    }
+
+    static String text(List<List<String>> rows) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            printer.printRecord(table.columns().stream().map(column -> safe.apply(column.head())).toList());
-            for (int r = 0; r < table.rows().size(); r++) {
-                List<String> cells = new ArrayList<>();
-                for (int c = 0; c < table.columns().size(); c++) cells.add(cell(table, r, c, safe));
-                printer.printRecord(cells);
-            }
+            for (List<String> row : rows) printer.printRecord(row);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }

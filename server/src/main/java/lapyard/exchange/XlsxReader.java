@@ -2,7 +2,6 @@ package lapyard.exchange;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -16,10 +15,8 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import lapyard.working.BrokenRule.Rule;
 import lapyard.working.BrokenRule;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import lapyard.working.BrokenRule.Rule;
 
 /**
  * The first sheet of a workbook (ISO/IEC 29500-1, SpreadsheetML) as CSV, a line a row. Formulas stand as the value that was
@@ -59,7 +56,7 @@ public final class XlsxReader {
                 sheet = target(parts.get("xl/_rels/workbook.xml.rels"), id);
             }
             if (!parts.containsKey(sheet)) throw BrokenRule.of(Rule.WORKBOOK_KIND, "workbook");
-            return csv(rows(parts.get(sheet), shared(parts.get("xl/sharedStrings.xml"))));
+            return CsvWriter.text(rows(parts.get(sheet), shared(parts.get("xl/sharedStrings.xml"))));
         } catch (ZipException | XMLStreamException damaged) {
             throw BrokenRule.of(Rule.WORKBOOK_DAMAGED, "workbook");
         } catch (IOException broken) {
@@ -178,15 +175,5 @@ public final class XlsxReader {
         } catch (NumberFormatException noNumber) {
             return value;
         }
-    }
-
-    private static String csv(List<List<String>> rows) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            for (List<String> row : rows) printer.printRecord(row);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
     }
 }

@@ -1,7 +1,5 @@
 package lapyard.job;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -226,19 +224,14 @@ public record Buying(List<Row> rows, int drops) {
 
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */
     public String csv(Optional<LocalDate> start, boolean imperial) {
-        StringBuilder text = new StringBuilder();
-        try (org.apache.commons.csv.CSVPrinter printer = new org.apache.commons.csv.CSVPrinter(text, org.apache.commons.csv.CSVFormat.RFC4180.builder()
-                .setHeader("weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened", "packs").get())) {
+        return SlipCsv.text(printed -> {
             for (Row row : rows) {
-                printer.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
+                printed.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
                         start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
                         Measure.plain(Measure.in(row.amount(), row.unit(), imperial), 3), Measure.unit(row.unit(), imperial),
                         SlipCsv.safe(row.boards().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(PackCode.board(one.getKey()), imperial))
                                 .collect(Collectors.joining(" + "))), SlipCsv.safe(counted(row.packs(), imperial)));
             }
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
+        }, "weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened", "packs");
     }
 }

@@ -4,14 +4,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import lapyard.geometry.Measure;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import lapyard.geometry.Measure;
 
 /** The slip as RFC 4180 text; a cell never starts a formula. */
 public final class SlipCsv {
@@ -35,10 +37,9 @@ public final class SlipCsv {
      * that would start a formula begins with an apostrophe.
      */
     public static String write(Slip slip, boolean imperial) {
-        StringBuilder text = new StringBuilder();
         Map<String, BigDecimal> apart = new LinkedHashMap<>(slip.apart().map(Apart::charges).orElse(Map.of()));
-        try (CSVPrinter rows = printer(text, WHOLE)) {
-            java.util.Set<SlipLine> told = new java.util.HashSet<>();
+        return text(rows -> {
+            Set<SlipLine> told = new HashSet<>();
             for (Slip.Order order : slip.orders()) {
                 String supplier = order.supplier().id();
                 for (Slip.Part part : order.lines()) part(rows, supplier, part, told.add(part.line()), imperial);
@@ -51,10 +52,7 @@ public final class SlipCsv {
                 delivery(rows, more.getKey(), BigDecimal.ZERO.setScale(more.getValue().scale()), Optional.of(more.getValue()));
             }
             total(rows, slip);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
+        }, WHOLE);
     }
 
     private static void part(CSVPrinter rows, String supplier, Slip.Part part, boolean first, boolean imperial) throws IOException {
@@ -82,29 +80,20 @@ public final class SlipCsv {
 
     /** What one supplier is asked for, one row a pack; a line without packs or price stays in place. */
     public static String write(Slip.Order order, String currency, boolean imperial) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter rows = printer(text, ONE_ORDER)) {
+        return text(rows -> {
             for (Slip.Part part : order.lines()) {
                 SlipLine line = part.line();
                 if (part.packs().isEmpty()) rows.printRecord(safe(line.item()), safe(line.label()), "", "", "", plain(part.cost()));
                 List<BigDecimal> costs = packCosts(part);
                 for (int i = 0; i < part.packs().size(); i++) {
                     SlipLine.PackCount pack = part.packs().get(i);
-                    rows.printRecord(
-                            safe(line.item()),
-                            safe(line.label()),
-                            safe(pack.words(imperial)),
-                            pack.count(),
-                            plain(pack.price()),
+                    rows.printRecord(safe(line.item()), safe(line.label()), safe(pack.words(imperial)), pack.count(), plain(pack.price()),
                             costs.isEmpty() ? "" : costs.get(i).toPlainString());
                 }
             }
             if (order.charge().signum() > 0) rows.printRecord("delivery", "", "", "", "", order.charge().toPlainString());
             rows.printRecord("total", order.atLeast() ? "at least" : "", currency, "", "", order.total().toPlainString());
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
+        }, ONE_ORDER);
     }
 
     /** The cost of each pack of a part, rounded so that they add up to the part; empty where it has no price. */
@@ -122,8 +111,20 @@ public final class SlipCsv {
         return costs;
     }
 
-    private static CSVPrinter printer(StringBuilder text, String... header) throws IOException {
-        return new CSVPrinter(text, CSVFormat.RFC4180.builder().setHeader(header).get());
+    /** Writes rows. */
+    public interface RowWriting {
+        void to(CSVPrinter rows) throws IOException;
+    }
+
+    /** Rows under a header as RFC 4180 text. */
+    public static String text(RowWriting writing, String... header) {
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter rows = new CSVPrinter(text, CSVFormat.RFC4180.builder().setHeader(header).get())) {
+            writing.to(rows);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
     }
 
     private static String plain(Optional<BigDecimal> amount) {
