@@ -35,6 +35,11 @@ public enum Measure {
         this.mostDecimals = mostDecimals;
     }
 
+    /** As documents and answers write the metric unit: {@code m2}. */
+    public String code() {
+        return unit;
+    }
+
     /** As a person reads it: {@code m²}. */
     public String unit(boolean imperial) {
         return imperial ? imperialUnit : sign(unit);

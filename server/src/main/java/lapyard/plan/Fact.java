@@ -43,7 +43,7 @@ public sealed interface Fact {
     record Measured(double value, Measure measure, int decimals) implements Fact {
         @Override
         public Amount amount() {
-            return new Amount(round(value, decimals), measure.unit(false));
+            return new Amount(round(value, decimals), measure.code());
         }
     }
 
