@@ -119,7 +119,7 @@ public final class DocumentText {
         return at == null ? fault : fault.with("at", Fact.name("line " + at.getLineNr() + ", column " + at.getColumnNr()));
     }
 
-    private static boolean startsWith(byte[] bytes, int... first) {
+    public static boolean startsWith(byte[] bytes, int... first) {
         if (bytes.length < first.length) return false;
         for (int i = 0; i < first.length; i++) if ((bytes[i] & 0xFF) != first[i]) return false;
         return true;

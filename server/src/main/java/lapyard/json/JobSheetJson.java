@@ -27,6 +27,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Rectangle;
 import lapyard.job.Caution;
 import lapyard.job.JobSheet;
+import lapyard.job.Provenance;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
 import lapyard.json.Wire.IfGiven;
@@ -46,15 +47,13 @@ public final class JobSheetJson {
 
     private JobSheetJson() {}
 
-    private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<Path> paths,
+    private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
             List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
-            List<SafetyJson> provenance, List<Caution> cautions, List<String> defaults) {}
+            List<Provenance> provenance, List<Caution> cautions, List<String> defaults) {}
 
-    private record TakeOff(Iterator<BedShape> beds, List<Path> paths) {}
+    private record TakeOff(Iterator<BedShape> beds, List<JobSheet.PathSheet> paths) {}
 
     private record Order(Later slip, Later snags, @IfGiven Optional<String> caution) {}
-
-    private record Path(String id, String name, List<Outline> cover, List<Quantity> quantities) {}
 
     private record Cutting(String section, int boardsBedByBed, Later result, @Unwrapped SawWorkJson saw) {}
 
@@ -99,15 +98,13 @@ public final class JobSheetJson {
         Wording words = Wording.of(sheet.garden().imperial());
         return new Whole(
                 sheet.garden().name(), revision, new Later(() -> GroundJson.of(sheet)), beds(sheet, words),
-                sheet.paths().stream()
-                        .map(path -> new Path(path.path().id(), path.path().name(), path.cover(), path.quantities()))
-                        .toList(),
+                sheet.paths(),
                 cuttings(sheet.cutting()), cuttings(sheet.strips()),
                 sheet.rolls(),
                 new Later(() -> slip(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
                 new Later(() -> FindingsJson.of(sheet.snags(), words)), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
-                sheet.provenance().stream().map(SafetyJson::of).toList(), sheet.cautions(), sheet.garden().defaulted());
+                sheet.provenance(), sheet.cautions(), sheet.garden().defaulted());
     }
 
     private static Iterator<BedShape> beds(JobSheet sheet, Wording words) {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Supplier;
 import lapyard.json.Wire.IfGiven;
+import lapyard.json.Wire.Unwrapped;
 import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -39,7 +40,7 @@ final class SlipJson {
 
     private record Part(String item, String label, List<Pack> packs, Optional<BigDecimal> cost) {}
 
-    private record Pack(String pack, String called, long count, Optional<BigDecimal> price, String supplier, Optional<BigDecimal> cost) {}
+    private record Pack(@Unwrapped Bought bought, Optional<BigDecimal> cost) {}
 
     private record Share(String owner, BigDecimal cost, @IfGiven OptionalDouble areaM2,
             @IfGiven Optional<BigDecimal> perM2, List<Cost> lines) {}
@@ -63,10 +64,9 @@ final class SlipJson {
 
     private static Share share(Savings.Share share, double areaM2, int decimals) {
         List<Cost> lines = share.lines().entrySet().stream().map(line -> new Cost(line.getKey(), line.getValue())).toList();
-        return areaM2 > 0
-                ? new Share(share.owner(), share.cost(), OptionalDouble.of(areaM2),
-                        Optional.of(share.cost().divide(BigDecimal.valueOf(areaM2), decimals, RoundingMode.HALF_UP)), lines)
-                : new Share(share.owner(), share.cost(), OptionalDouble.empty(), Optional.empty(), lines);
+        Optional<BigDecimal> perM2 = areaM2 > 0
+                ? Optional.of(share.cost().divide(BigDecimal.valueOf(areaM2), decimals, RoundingMode.HALF_UP)) : Optional.empty();
+        return new Share(share.owner(), share.cost(), areaM2 > 0 ? OptionalDouble.of(areaM2) : OptionalDouble.empty(), perM2, lines);
     }
 
     private static Line line(SlipLine line, boolean imperial) {
@@ -89,11 +89,8 @@ final class SlipJson {
 
     private static Part part(Slip.Part part, boolean imperial) {
         List<BigDecimal> costs = SlipCsv.packCosts(part);
-        List<Pack> packs = IntStream.range(0, part.packs().size()).mapToObj(i -> {
-            SlipLine.PackCount pack = part.packs().get(i);
-            return new Pack(pack.pack(), pack.words(imperial), pack.count(), pack.price(), pack.supplier(),
-                    costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)));
-        }).toList();
+        List<Pack> packs = IntStream.range(0, part.packs().size())
+                .mapToObj(i -> new Pack(bought(part.packs().get(i), imperial), costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)))).toList();
         return new Part(part.line().item(), part.line().label(), packs, part.cost());
     }
 }

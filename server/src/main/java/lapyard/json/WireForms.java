@@ -37,6 +37,7 @@ import lapyard.ground.SurveyedYard;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
 import lapyard.job.Payments;
+import lapyard.job.Provenance;
 import lapyard.job.StagingCost;
 import lapyard.job.TryOut;
 import lapyard.json.Wire.Form;
@@ -84,6 +85,11 @@ final class WireForms<T> {
                 .also("face", part -> List.of(part.faceFromMm(), part.faceToMm())).also("back", part -> List.of(part.backFromMm(), part.backToMm()))
                 .without("piece").to(1, "face", "back");
         of(RackBoard.class).only("id", "section", "lengthMm", "count");
+        of(JobSheet.PathSheet.class).also("id", one -> one.path().id()).also("name", one -> one.path().name()).without("path").first("id", "name");
+        of(Provenance.class).also("section", one -> one.board().section()).also("origin", one -> one.board().origin())
+                .also("coated", one -> one.board().coated()).also("treatment", one -> one.board().treatment())
+                .also("checkedBy", one -> one.board().checkedBy()).also("of", one -> one.board().id()).without("board").called("of", "board")
+                .first("of", "section", "origin", "coated", "treatment", "checkedBy");
         of(CuttingResult.class).without("salvage", "shortage").also("salvage", result -> result.salvage().signum() > 0 ? result.salvage() : null)
                 .also("unplacedProven", result -> result.unplaced().isEmpty() ? null : result.unplacedProven())
                 .also("moreBoards", result -> result.shortage().ways()).ifGiven("salvage", "unplacedProven", "moreBoards")

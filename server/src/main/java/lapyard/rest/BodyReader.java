@@ -12,6 +12,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import lapyard.json.DocumentText;
 
 /** Reads a body up to the limit as UTF-8; a byte order mark is taken off. */
 @Consumes("*/*")
@@ -69,9 +70,9 @@ final class BodyReader implements MessageBodyReader<Record> {
     }
 
     private static String decoded(byte[] bytes) {
-        if (startsWith(bytes, 0xfe, 0xff) || startsWith(bytes, 0xff, 0xfe))
+        if (DocumentText.startsWith(bytes, 0xfe, 0xff) || DocumentText.startsWith(bytes, 0xff, 0xfe))
             throw new ProblemException(400, "the body is in UTF-16: send UTF-8");
-        int from = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
+        int from = DocumentText.startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
@@ -80,12 +81,6 @@ final class BodyReader implements MessageBodyReader<Record> {
         } catch (CharacterCodingException notUtf8) {
             throw new ProblemException(400, "the body is not in UTF-8: save it as UTF-8 and send it again");
         }
-    }
-
-    private static boolean startsWith(byte[] bytes, int... first) {
-        if (bytes.length < first.length) return false;
-        for (int i = 0; i < first.length; i++) if ((bytes[i] & 0xff) != first[i]) return false;
-        return true;
     }
 
     private static String printable(String text) {

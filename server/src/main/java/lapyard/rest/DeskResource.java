@@ -1,6 +1,5 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -13,7 +12,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.Base64;
 import java.util.stream.Stream;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
@@ -53,13 +51,8 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces("image/png")
     public Response sitePlan(Body body) {
-        JsonNode pdf = Documents.object(body.text()).path("pdf");
-        byte[] bytes;
-        try {
-            bytes = Base64.getDecoder().decode(pdf.textValue() == null ? "" : pdf.textValue());
-        } catch (IllegalArgumentException notBase64) {
-            bytes = new byte[0];
-        }
+        String pdf = Documents.object(body.text()).path("pdf").textValue();
+        byte[] bytes = Documents.base64(pdf == null ? "" : pdf);
         if (bytes.length == 0) throw new ProblemException(400, "pdf should hold the file in base64: send {\"pdf\": \"...\"}");
         if (bytes.length > PdfPage.MOST_BYTES)
             throw new ProblemException(413, "the PDF is over " + PdfPage.MOST_BYTES + " bytes: save the page with the plan as a PDF of its own");

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -38,6 +39,15 @@ final class Documents {
         if (text.isBlank()) throw new ProblemException(400, "the body is empty: send one JSON object");
         if (tree(text) instanceof ObjectNode object) return object;
         throw new ProblemException(400, "the body is JSON but not an object: it should start with {");
+    }
+
+    /** Empty where it is no base64. */
+    static byte[] base64(String text) {
+        try {
+            return Base64.getDecoder().decode(text);
+        } catch (IllegalArgumentException notBase64) {
+            return new byte[0];
+        }
     }
 
     /**

@@ -10,7 +10,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.Base64;
 import java.util.List;
 import lapyard.answers.Answer;
 import lapyard.drawing.Photo;
@@ -46,12 +45,7 @@ public record PhotosResource(Shelf shelf) {
 
     /** @throws ProblemException 400 where it is no base64, 422 where it is no picture that is kept */
     static Photos.Kept kept(String base64, String field) {
-        byte[] bytes;
-        try {
-            bytes = Base64.getDecoder().decode(base64);
-        } catch (IllegalArgumentException notBase64) {
-            bytes = new byte[0];
-        }
+        byte[] bytes = Documents.base64(base64);
         if (bytes.length == 0) throw new ProblemException(400, field + " should hold the picture in base64: send {\"photo\": \"...\"}");
         Photo photo = Photo.of(bytes);
         return new Photos.Kept(Answer.hash(photo.bytes()), photo.type(), java.time.Instant.EPOCH, photo.bytes());
