@@ -11,7 +11,7 @@ import lapyard.working.Progress;
 final class RollBudget {
     private static final long OPERATIONS_PER_STEP = 1_000;
     /** Steps of one second on an idle core, rounded down: what an effort bounded by the clock alone is planned for. */
-    private static final long STEPS_PER_SECOND = 100_000;
+    private static final long STEPS_PER_SECOND = 150_000;
 
     /** A share may take a little more of the clock than of the steps, so that the steps decide. */
     private static final double CLOCK_SLACK = 1.3;

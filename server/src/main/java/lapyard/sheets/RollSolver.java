@@ -12,7 +12,7 @@ import lapyard.working.Progress;
 
 /** The least money in roll goods. */
 public final class RollSolver {
-    /** For a slip that follows each change of the garden. A second is worth 100 000 steps, so steps without end are bounded by what their time is worth. */
+    /** For a slip that follows each change of the garden. A second is worth 150 000 steps, so steps without end are bounded by what their time is worth. */
     public static final Effort QUICK = Effort.ofSteps(3_000);
 
     /** For a layout that is rolled out and cut. */

@@ -220,6 +220,8 @@ final class SkylineBeam {
             long rightWall = niche + 1 < corners ? y[niche + 1] : height;
             long shape = front.mark;
             for (int i = 0; i < corners; i++) if (i != niche) shape += mix(x[i], y[i]);
+            double leastBad = waste + base + corner * corners;
+            long tooSmall = (long) (leastBad / worst) - area;
             long bits = open[first];
             for (int word = first; ; ) {
                 while (bits == 0 && ++word < open.length) bits = open[word];
@@ -231,6 +233,11 @@ final class SkylineBeam {
                 long top = floor + high[o];
                 if (top > height) continue;
                 long gap = room - wide[o];
+                // as small a piece beside a gap that others fill is no choice, whatever walls it meets
+                if (gap >= narrowest && size[o] <= tooSmall) {
+                    any = true;
+                    continue;
+                }
                 boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
                 int more;
                 long lost = 0;
@@ -243,8 +250,12 @@ final class SkylineBeam {
                         if (waste + lost > bearable) continue;
                     }
                 }
-                float score = (float) ((waste + lost + base + corner * (corners + more)) / (area + size[o]));
                 any = true;
+                double bad = waste + lost + base + corner * (corners + more);
+                double laid = area + size[o];
+                // a product is much cheaper than a quotient, and most choices end here
+                if (bad >= worst * laid) continue;
+                float score = (float) (bad / laid);
                 if (score >= worst) continue;
                 // equal marks are taken for equal layouts
                 long now = shape - typeMark[typeOf[o]];
@@ -261,6 +272,7 @@ final class SkylineBeam {
                 }
                 note(score, f, o << 4 | given << 1 | (atLeft ? 1 : 0), now);
                 looked += CHOICES_AN_INSERTION;
+                tooSmall = (long) (leastBad / worst) - area;
             }
             if (given >= GIVEN_UP && any || given == MOST_GIVEN_UP || corners == 1) break;
             waste += room * (Math.min(leftWall, rightWall) - floor);

@@ -7,7 +7,6 @@ import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -22,11 +21,12 @@ import lapyard.working.Effort;
 
 /**
  * Roll layouts beside first-fit decreasing height and bottom-left fill in the same run; every layout is judged.
- * Argument: seconds a problem (2). The research sample is read from {@code lapyard.reference}/sheets/sample.jsonl.
+ * Argument: seconds a problem (2), told in steps, so that a busy machine gives the same layouts. The research sample is read from {@code lapyard.reference}/sheets/sample.jsonl.
  */
 public final class RollBench {
     private static final PrintStream OUT = System.out;
     private static final long WALL_SEED = 7;
+    private static final long STEPS_A_SECOND = 150_000;
 
     private RollBench() {}
 
@@ -59,7 +59,7 @@ public final class RollBench {
 
     private static RollResult solve(RollProblem problem, double seconds) {
         Effort effort =
-                seconds == 0 ? RollSolver.QUICK : new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * seconds)));
+                seconds == 0 ? RollSolver.QUICK : Effort.ofSteps((long) (seconds * STEPS_A_SECOND));
         return LayoutJudge.check(problem, RollSolver.solve(problem, effort));
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lapyard.sheets.CutUp;
 import lapyard.sheets.LayoutJudge;
+import lapyard.sheets.PlainOffcuts;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
@@ -15,8 +16,9 @@ import lapyard.working.Effort;
 
 /**
  * Strips whose least length is known, cut up at random from a seed, with the processor time each takes. Arguments: steps
- * or seconds of a clock for each problem ({@code 200000} or {@code 2s}), seed (1), strips of each size (3), {@code straight},
- * {@code free} or {@code both}, sizes (50,100,150,300,1000,3000).
+ * or seconds of a clock for each problem ({@code 300000} or {@code 2s}), seed (1), strips of each size (3), {@code straight},
+ * {@code plain} (straight cuts and {@link PlainOffcuts} given as much processor time), {@code free} or {@code both}, sizes
+ * (50,100,150,300,1000,3000).
  */
 public final class RollStrips {
     private static final PrintStream OUT = System.out;
@@ -25,13 +27,13 @@ public final class RollStrips {
     private RollStrips() {}
 
     public static void main(String[] arguments) {
-        Effort effort = effort(arguments.length > 0 ? arguments[0] : "200000");
+        Effort effort = effort(arguments.length > 0 ? arguments[0] : "300000");
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         int strips = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 3;
         String kinds = arguments.length > 3 ? arguments[3] : "both";
         String sizes = arguments.length > 4 ? arguments[4] : "50,100,150,300,1000,3000";
         for (boolean straight : new boolean[] {true, false})
-            if (!kinds.equals(straight ? "free" : "straight")) table(effort, seed, strips, straight, sizes.split(","));
+            if (kinds.equals("both") || straight != kinds.equals("free")) table(effort, seed, strips, straight, kinds.equals("plain"), sizes.split(","));
     }
 
     private static Effort effort(String told) {
@@ -40,27 +42,33 @@ public final class RollStrips {
                 : Effort.ofSteps(Long.parseLong(told));
     }
 
-    private static void table(Effort effort, long seed, int strips, boolean straight, String[] sizes) {
-        OUT.printf("%n| pieces | %s | worst | processor s | most |%n| --- | --- | --- | --- | --- |%n", straight ? "straight" : "free");
+    private static void table(Effort effort, long seed, int strips, boolean straight, boolean plain, String[] sizes) {
+        OUT.printf("%n| pieces | %s | worst | processor s | most |%s%n| --- | --- | --- | --- | --- |%s%n", straight ? "straight" : "free",
+                plain ? " plain | best for it |" : "", plain ? " --- | --- |" : "");
         List<double[]> all = new ArrayList<>();
         for (String size : sizes) {
             List<double[]> row = new ArrayList<>();
-            for (int i = 0; i < strips; i++) row.add(measure(strip(Integer.parseInt(size), i, seed, straight), effort));
+            for (int i = 0; i < strips; i++) row.add(measure(strip(Integer.parseInt(size), i, seed, straight), effort, plain));
             row(size, row);
             all.addAll(row);
         }
         row("mean", all);
     }
 
+    /** What is best for the plain way is how much it is longer than the search at least. */
     private static void row(String name, List<double[]> row) {
-        double[] mean = new double[2];
-        double[] most = new double[2];
-        for (double[] one : row)
-            for (int k = 0; k < 2; k++) {
+        double[] mean = new double[row.get(0).length];
+        double[] most = new double[mean.length];
+        double least = Double.POSITIVE_INFINITY;
+        for (double[] one : row) {
+            for (int k = 0; k < mean.length; k++) {
                 mean[k] += one[k] / row.size();
                 most[k] = Math.max(most[k], one[k]);
             }
-        OUT.printf("| %s | %.2f %% | %.2f %% | %.2f | %.2f |%n", name, mean[0], most[0], mean[1], most[1]);
+            if (mean.length > 2) least = Math.min(least, one[2] - one[0]);
+        }
+        OUT.printf("| %s | %.2f %% | %.2f %% | %.2f | %.2f |", name, mean[0], most[0], mean[1], most[1]);
+        OUT.printf(mean.length > 2 ? " %.2f %% | %+.2f |%n" : "%n", mean.length > 2 ? new Object[] {mean[2], least} : new Object[0]);
     }
 
     private static RollProblem strip(int pieces, int i, long seed, boolean straight) {
@@ -72,15 +80,21 @@ public final class RollStrips {
         return CutUp.strip(pieces, width, height, grid, 0.2, manner, straight, mine);
     }
 
-    /** Percent above the least length, and processor seconds. */
-    private static double[] measure(RollProblem strip, Effort effort) {
+    /** Percent above the least length, processor seconds and, where asked, percent of the plain way. */
+    private static double[] measure(RollProblem strip, Effort effort, boolean plain) {
         long before = THREADS.getCurrentThreadCpuTime();
         RollResult result = RollSolver.solve(strip, effort);
-        double seconds = (THREADS.getCurrentThreadCpuTime() - before) / 1e9;
+        long taken = THREADS.getCurrentThreadCpuTime() - before;
         LayoutJudge.check(strip, result);
         double area = 0;
         for (RollProblem.Piece piece : strip.pieces()) area += piece.widthMm() * piece.heightMm();
         double least = area / strip.rolls().get(0).widthMm();
-        return new double[] {100 * (result.rolls().get(0).usedMm() / least - 1), seconds};
+        double over = 100 * (result.rolls().get(0).usedMm() / least - 1);
+        if (!plain) return new double[] {over, taken / 1e9};
+        long until = THREADS.getCurrentThreadCpuTime() + taken;
+        List<long[]> laid = PlainOffcuts.lay(strip, 1, () -> THREADS.getCurrentThreadCpuTime() >= until);
+        if (laid.size() != strip.pieces().size() || !LayoutJudge.straightCutsDo(laid)) throw new IllegalStateException(strip.name());
+        double far = PlainOffcuts.far(laid);
+        return new double[] {over, taken / 1e9, 100 * (far / least - 1)};
     }
 }

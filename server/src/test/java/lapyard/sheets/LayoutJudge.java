@@ -114,7 +114,7 @@ public final class LayoutJudge {
     }
 
     /** Parts the boxes along every line that crosses none of them, again and again, until each lies alone. */
-    static boolean straightCutsDo(List<long[]> boxes) {
+    public static boolean straightCutsDo(List<long[]> boxes) {
         if (boxes.size() <= 1) return true;
         for (int axis = 0; axis < 2; axis++) {
             List<List<long[]>> parts = partedAcross(boxes, axis);
