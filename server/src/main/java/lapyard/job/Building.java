@@ -69,8 +69,8 @@ final class Building {
             Batches batches = cutting.saw().batches();
             double all = batches.minutes()
                     + cutting.saw().ripping().map(JobSheet.Ripping::rips).orElse(0) * batches.rates().minutesACut();
-            cutting.saw().boards().forEach(board -> board.cuts().forEach(
-                    cut -> minutes.merge(bedOf.get(cut.mark()), all / batches.pieces(), Double::sum)));
+            double each = all / batches.pieces();
+            cutting.saw().boards().forEach(board -> board.cuts().forEach(cut -> minutes.merge(bedOf.get(cut.mark()), each, Double::sum)));
         }
         return minutes;
     }

@@ -92,9 +92,9 @@ final class Joining {
 
     /** Without ways that make a part which two people may not lift, unless the usual way does so too. */
     private List<SeamSplit> liftable(Bed bed, LongWall wall) {
-        if (wall.ways().size() == 1) return wall.ways();
-        Section section = bed.section();
-        double limitMm = 2 * garden.people().liftLimitKg() / section.massKg(1);
+        double limitMm = 2 * garden.people().liftLimitKg() / bed.section().massKg(1);
+        // no part is longer than what a board gives
+        if (wall.ways().size() == 1 || limitMm >= longestMm) return wall.ways();
         double usual = longestPartMm(bed, wall, wall.ways().get(0));
         return wall.ways().stream()
                 .filter(way -> longestPartMm(bed, wall, way) <= Math.max(usual, limitMm) + 1e-6)
