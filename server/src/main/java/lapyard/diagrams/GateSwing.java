@@ -1,6 +1,5 @@
 package lapyard.diagrams;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Jts;
@@ -28,7 +27,7 @@ record GateSwing(List<Point> swept, Optional<Point> closed, Optional<Point> open
         Point hinge = gate.shape().get(0);
         Optional<Geometry> yard = yards.stream().findFirst().map(outline -> Jts.area(outline.corners()));
         if (gate.shape().size() < 2 || gate.shape().get(1).equals(hinge)) {
-            List<Point> disc = sector(hinge, gate.leafMm(), 0, 360);
+            List<Point> disc = Jts.sector(hinge, gate.leafMm(), 0, 360, STEPS);
             List<Point> swept = yard.map(ground -> gate.swingsIn()
                             ? Jts.area(disc).intersection(ground)
                             : Jts.area(disc).difference(ground))
@@ -38,35 +37,16 @@ record GateSwing(List<Point> swept, Optional<Point> closed, Optional<Point> open
         }
         Point latch = gate.shape().get(1);
         double along = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));
-        Optional<Point> closed = Optional.of(end(hinge, gate.leafMm(), along));
-        List<Point> left = sector(hinge, gate.leafMm(), along, 90);
-        List<Point> right = sector(hinge, gate.leafMm(), along - 90, 90);
+        Optional<Point> closed = Optional.of(hinge.away(gate.leafMm(), along));
+        List<Point> left = Jts.sector(hinge, gate.leafMm(), along, 90, STEPS);
+        List<Point> right = Jts.sector(hinge, gate.leafMm(), along - 90, 90, STEPS);
         if (yard.isEmpty()) {
-            return new GateSwing(sector(hinge, gate.leafMm(), along - 90, 180), closed, Optional.empty());
+            return new GateSwing(Jts.sector(hinge, gate.leafMm(), along - 90, 180, STEPS), closed, Optional.empty());
         }
         boolean leftIsIn = Jts.area(left).intersection(yard.get()).getArea()
                 >= Jts.area(right).intersection(yard.get()).getArea();
         boolean toLeft = leftIsIn == gate.swingsIn();
         return new GateSwing(
-                toLeft ? left : right, closed, Optional.of(end(hinge, gate.leafMm(), along + (toLeft ? 90 : -90))));
-    }
-
-    private static Point end(Point hinge, double leafMm, double degrees) {
-        double angle = Math.toRadians(degrees);
-        return hinge.plus(leafMm * Math.cos(angle), leafMm * Math.sin(angle));
-    }
-
-    private static List<Point> sector(Point hinge, double leafMm, double from, double sweep) {
-        List<Point> ring = new ArrayList<>();
-        int steps = (int) (STEPS * sweep / 90);
-        for (int i = 0; i <= steps; i++) {
-            ring.add(end(hinge, leafMm, from + sweep * i / steps));
-        }
-        if (sweep == 360) {
-            ring.remove(steps);
-        } else {
-            ring.add(hinge);
-        }
-        return ring;
+                toLeft ? left : right, closed, Optional.of(hinge.away(gate.leafMm(), along + (toLeft ? 90 : -90))));
     }
 }

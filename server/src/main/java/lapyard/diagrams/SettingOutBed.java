@@ -199,7 +199,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         // Paper y runs down, so a corner that points outwards turns the other way there.
         double side = at.minus(before).cross(after.minus(at)) * outwards < 0 ? 1 : -1;
         double length = Math.max(1e-9, Math.hypot(away.x(), away.y()));
-        double turn = Math.atan2(side * away.y() / length, side * away.x() / length);
+        double turn = Math.toDegrees(Math.atan2(side * away.y() / length, side * away.x() / length));
         List<Shape> shapes = new ArrayList<>(List.of(Shape.Circle.dot(at, 1, sheet.inks.ink())));
         for (double size : new double[] {3.8, 3.2, TypeSize.LEAST}) {
             Words words = Words.of("P" + (i + 1), size, true);
@@ -217,8 +217,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         List<Plate> places = new ArrayList<>();
         for (double away : new double[] {4.4, 5.2, 6.4}) {
             for (double degrees : new double[] {0, 180, 45, -45, 135, -135, 90, -90}) {
-                double angle = turn + Math.toRadians(degrees);
-                places.add(words.at(at.plus(Math.cos(angle) * away, Math.sin(angle) * away), 0));
+                places.add(words.at(at.away(away, turn + degrees), 0));
             }
         }
         return places;

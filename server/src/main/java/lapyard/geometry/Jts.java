@@ -29,6 +29,16 @@ public final class Jts {
         return points.size() > 2 ? area(points) : line(points);
     }
 
+    /** The ring of a part of a disc, or of the whole, in so many steps a quarter; from its first edge, the middle last. */
+    public static List<Point> sector(Point middle, double radiusMm, double fromDeg, double sweepDeg, int steps) {
+        List<Point> ring = new ArrayList<>();
+        int all = (int) (steps * sweepDeg / 90);
+        for (int i = 0; i <= all; i++) ring.add(middle.away(radiusMm, fromDeg + sweepDeg * i / all));
+        if (sweepDeg == 360) ring.remove(all);
+        else ring.add(middle);
+        return ring;
+    }
+
     /** A line, or the place of a single point. */
     public static Geometry line(List<Point> points) {
         return points.size() == 1 ? FACTORY.createPoint(coordinates(points)[0]) : FACTORY.createLineString(coordinates(points));

@@ -27,6 +27,12 @@ public record Point(double x, double y) {
         return new Point(x + way.x * along - way.y * left, y + way.y * along + way.x * left);
     }
 
+    /** The place so far away in a direction, degrees to the left from along x. */
+    public Point away(double mm, double degrees) {
+        double angle = Math.toRadians(degrees);
+        return plus(mm * Math.cos(angle), mm * Math.sin(angle));
+    }
+
     /** The direction to the other, length 1. */
     public Point way(Point to) {
         double length = distanceMm(to);

@@ -83,19 +83,15 @@ final class Reach {
         if (bound <= best + toMm) return;
         if (rings.stream().anyMatch(ring -> PointLocation.isInRing(middle, ring))) {
             look(middle, distance);
-        } else if (rings.stream().allMatch(ring -> toRing(middle, ring) > half * Math.sqrt(2))) {
+        } else if (rings.stream().allMatch(ring -> Distance.pointToSegmentString(middle, ring) > half * Math.sqrt(2))) {
             return;
         }
         squares.add(new Square(middle, half, bound));
     }
 
     private static double distance(Coordinate place, List<LineSegment> segments) {
-        return segments.stream().mapToDouble(segment -> segment.distance(place)).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static double toRing(Coordinate place, Coordinate[] ring) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i + 1 < ring.length; i++) least = Math.min(least, Distance.pointToSegment(place, ring[i], ring[i + 1]));
+        for (LineSegment segment : segments) least = Math.min(least, segment.distance(place));
         return least;
     }
 }

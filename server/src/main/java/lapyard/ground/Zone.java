@@ -11,7 +11,6 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.Place;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -110,16 +109,6 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     }
 
     private static Geometry sector(Point hinge, double leafMm, double fromDeg, double sweepDeg) {
-        boolean whole = sweepDeg == 360;
-        int steps = (int) (ARC_STEPS * sweepDeg / 90);
-        Coordinate[] ring = new Coordinate[whole ? steps + 1 : steps + 3];
-        int at = 0;
-        if (!whole) ring[at++] = Shapes.coordinate(hinge);
-        for (int i = 0; i <= steps; i++) {
-            double angle = Math.toRadians(fromDeg + sweepDeg * i / steps);
-            ring[at++] = new Coordinate(hinge.x() + leafMm * Math.cos(angle), hinge.y() + leafMm * Math.sin(angle));
-        }
-        ring[ring.length - 1] = ring[0].copy();
-        return Shapes.FACTORY.createPolygon(ring);
+        return Jts.area(Jts.sector(hinge, leafMm, fromDeg, sweepDeg, ARC_STEPS));
     }
 }
