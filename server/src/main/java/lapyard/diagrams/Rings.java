@@ -56,20 +56,18 @@ final class Rings {
     }
 
     static double distanceToEdge(List<Point> ring, Point p) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < ring.size(); i++) {
-            least = Math.min(least, p.distanceMm(p.nearestOn(ring.get(i), ring.get((i + 1) % ring.size()))));
-        }
-        return least;
+        return p.distanceMm(nearestOnEdge(ring, p));
     }
 
     /** The place on the ring's edge nearest to p. */
     static Point nearestOnEdge(List<Point> ring, Point p) {
         Point best = ring.get(0);
+        double least = best.distanceMm(p);
         for (int i = 0; i < ring.size(); i++) {
             Point near = p.nearestOn(ring.get(i), ring.get((i + 1) % ring.size()));
-            if (near.distanceMm(p) < best.distanceMm(p)) {
+            if (near.distanceMm(p) < least) {
                 best = near;
+                least = near.distanceMm(p);
             }
         }
         return best;

@@ -7,13 +7,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
 import lapyard.construction.SlatCut;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Measure;
-import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
 import lapyard.plan.GardenPath;
@@ -369,18 +368,6 @@ public final class WorkList {
     }
 
     private static double distanceMm(Bed bed, GardenPath path) {
-        List<Point> corners = bed.inYard().corners();
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < corners.size(); i++) {
-            Point a = corners.get(i);
-            Point b = corners.get((i + 1) % corners.size());
-            for (int j = 1; j < path.line().size(); j++) {
-                Point c = path.line().get(j - 1);
-                Point d = path.line().get(j);
-                least = Stream.of(a.distanceMm(a.nearestOn(c, d)), b.distanceMm(b.nearestOn(c, d)), c.distanceMm(c.nearestOn(a, b)),
-                        d.distanceMm(d.nearestOn(a, b))).reduce(least, Math::min);
-            }
-        }
-        return least;
+        return Jts.area(bed.inYard().corners()).distance(Jts.line(path.line()));
     }
 }
