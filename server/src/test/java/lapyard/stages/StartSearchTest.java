@@ -13,6 +13,7 @@ import lapyard.working.Effort;
 import lapyard.working.Progress;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StartSearchTest {
     static LongStream seeds() {
@@ -35,9 +36,18 @@ class StartSearchTest {
         assertFalse(refuses(problem, best), "seed " + seed);
     }
 
+    /** On nets of 15 tasks with scarce resources, where the search has to look at many starts: a judged schedule has this end. */
+    @ParameterizedTest
+    @ValueSource(longs = {6, 7, 12, 21, 27, 28, 36, 46})
+    void refusesNoEndThatAScheduleHas(long seed) {
+        StagingProblem problem = StagingJobs.scarce(15, seed);
+        StagingResult known = ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(1_000)));
+        assertFalse(refuses(problem, known.makespan()));
+    }
+
     private static boolean refuses(StagingProblem problem, int end) {
         Net net = new Net(problem);
-        StagingBudget budget = new StagingBudget(Effort.ofSteps(10_000_000), Progress.UNHEARD);
+        StagingBudget budget = new StagingBudget(Effort.ofSteps(3_000), Progress.UNHEARD);
         return new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end));
     }
 
