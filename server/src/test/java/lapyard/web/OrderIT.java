@@ -96,7 +96,7 @@ class OrderIT {
         browser.type("[data-key=\"list text\"]", "item,length,price\n100x200,4800,31.00\n100x200,2400,nine\n");
         browser.click("[data-key=\"list show\"]");
         browser.until("the bad line is not named", "return document.querySelector('lap-catalogue .preview .wrong')?.textContent.includes('Line 3: price \"nine\" is no number')");
-        assertEquals("Take the 1 good lines", browser.text("[data-key=\"list take\"]"));
+        assertEquals("Take 1 good line", browser.text("[data-key=\"list take\"]"));
         browser.type("[data-key=\"list text\"]", "Ware;Laenge;EUR\nTimber 100x200;4800;31.00\n100x200;2400;nine\n");
         browser.choose("[data-key=\"list supplier\"]", "hill-sawmill");
         browser.click("[data-key=\"list show\"]");
@@ -104,7 +104,7 @@ class OrderIT {
         browser.choose("[data-key=\"column 0\"]", "item");
         browser.choose("[data-key=\"column 1\"]", "length");
         browser.choose("[data-key=\"column 2\"]", "price");
-        browser.until("the good line is not understood", "return document.querySelector('[data-key=\"list take\"]')?.textContent === 'Take the 1 good lines'");
+        browser.until("the good line is not understood", "return document.querySelector('[data-key=\"list take\"]')?.textContent === 'Take 1 good line'");
         assertTrue(browser.find("[data-key=\"list template\"]").getAttribute("href").contains("item%2Cdescription%2Cpack%2Clength%2Cprice"));
         browser.click("[data-key=\"list take\"]");
         browser.until("it is not taken", "return !document.querySelector('lap-catalogue .preview')");

@@ -107,7 +107,7 @@ export class BedsCard extends GardenElement {
     const units = unitsOf(this.garden.plan);
     const count = (label, key, value) => countField({ label, key: `block ${key}`, value, read: readBlock, oninput: () => tell() });
     const room = (label, key) => lengthField({ label, units, key: `block ${key}`, mm: USUAL.pathWidth, oninput: () => tell(),
-      check: mm => (mm < 0 ? `${mm} is no path. Write 0 or more.` : mm > 20000 ? `${mm - 20000} over the widest path, 20000. Write less.` : null) });
+      check: mm => (mm < 0 ? `A path cannot be ${mm} mm wide. Write 0 or more.` : mm > 20000 ? `${mm - 20000} mm over the widest path, 20000 mm. Write less.` : null) });
     const fields = { columns: count('Columns', 'columns', 2), rows: count('Rows', 'rows', 1), across: room('Path between columns', 'across'), away: room('Path between rows', 'away') };
     const paths = h('input', { type: 'checkbox', 'data-key': 'block paths' });
     const note = h('p.hint', { role: 'status' });

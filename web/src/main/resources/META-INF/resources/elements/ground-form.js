@@ -137,7 +137,7 @@ export class GroundForm extends GardenElement {
 
   #drop(i, name) {
     const { path, least } = this.#spec;
-    if (least && (valueAt(this.garden.plan, path) ?? []).length <= least) return this.say(`${least} are needed at least.`);
+    if (least && (valueAt(this.garden.plan, path) ?? []).length <= least) return this.say(`At least ${least} are needed.`);
     this.run(dropFrom(path, i));
     this.render();
     this.querySelector(`[data-key="add ${this.form}"]`)?.focus();

@@ -33,7 +33,7 @@ export class LapCatalogue extends GardenElement {
     this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
     this.render();
     api.examples().then(examples => { this.#examples = examples; if (this.isConnected) this.render(); })
-      .catch(problem => { this.#problem = `Our examples do not come: ${problem.message}`; if (this.isConnected) this.render(); });
+      .catch(problem => { this.#problem = `Our examples could not be fetched: ${problem.message}`; if (this.isConnected) this.render(); });
   }
 
   #shelf = null;
@@ -105,7 +105,7 @@ export class LapCatalogue extends GardenElement {
         suppliers.map(one => h('option', { value: one.id, selected: this.#supplier === one.id }, one.name ?? one.id))) : null,
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': 'list show', onclick: () => this.#show() }, 'Show how it is read'),
-        this.#preview?.lines.length ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, this.#preview.bad.length ? `Take the ${this.#preview.lines.length} good lines` : 'Take the list') : null),
+        this.#preview?.lines.length ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, this.#preview.bad.length ? `Take ${this.#preview.lines.length} good ${this.#preview.lines.length === 1 ? 'line' : 'lines'}` : 'Take the list') : null),
       this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
       this.#preview ? this.#shown() : null);
   }

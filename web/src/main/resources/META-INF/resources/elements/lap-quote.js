@@ -26,7 +26,7 @@ export class LapQuote extends PartPlace {
   #shelf = null;
 
   render() {
-    this.bring('quote', 'The quote does not come', () => this.#revisions());
+    this.bring('quote', 'The quote could not be fetched', () => this.#revisions());
     this.rebuild(
       this.#terms(), this.#labour(),
       this.standing(),
@@ -111,7 +111,7 @@ export class LapQuote extends PartPlace {
       const { difference, currency } = this.#variation;
       this.say(`The order ${Number(difference) === 0 ? 'costs the same' : `changes by ${money(difference, currency)}`}.`);
     } catch (problem) {
-      this.problem = `The variation does not come: ${problem.message}`;
+      this.problem = `The variation could not be fetched: ${problem.message}`;
       this.say(this.problem);
     }
     this.render();

@@ -43,7 +43,7 @@ export class LapRevisions extends GardenElement {
     const { keeper, id } = this.garden;
     if (keeper.standing !== 'kept' || this.#of === keeper.revision) return;
     this.#of = keeper.revision;
-    await this.try('The history does not come', async () => {
+    await this.try('The history could not be fetched', async () => {
       const { revisions, next } = await api.revisions(id);
       this.#revisions = revisions;
       this.#older = Boolean(next);
@@ -54,7 +54,7 @@ export class LapRevisions extends GardenElement {
   }
 
   async #more() {
-    await this.try('Older revisions do not come', async () => {
+    await this.try('Older revisions could not be fetched', async () => {
       const { revisions, next } = await api.revisions(this.garden.id, this.#revisions.at(-1).number);
       this.#revisions.push(...revisions);
       this.#older = Boolean(next);
@@ -75,7 +75,7 @@ export class LapRevisions extends GardenElement {
   }
 
   async #show() {
-    await this.try('The difference does not come', async () => {
+    await this.try('The difference could not be fetched', async () => {
       this.#lines = await api.difference(this.garden.id, this.#from, this.#to);
       this.say(`${this.#lines.length} ${this.#lines.length === 1 ? 'change' : 'changes'}.`);
     });
@@ -128,7 +128,7 @@ export class LapRevisions extends GardenElement {
       const { keeper, id } = this.garden;
       await api.restore(id, number, keeper.revision);
       await keeper.lookForNews();
-      this.say(`Revision ${number} stands again.`);
+      this.say(`Revision ${number} is back.`);
     });
   }
 
@@ -137,7 +137,7 @@ export class LapRevisions extends GardenElement {
   async #bringIn(input) {
     const [file] = input.files;
     if (!file) return;
-    await this.#leaveFor(`${file.name} does not come in`, async () => api.bringIn(await file.text()));
+    await this.#leaveFor(`${file.name} could not be brought in`, async () => api.bringIn(await file.text()));
   }
 
   async #leaveFor(what, made) {

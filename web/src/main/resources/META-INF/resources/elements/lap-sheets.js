@@ -14,7 +14,7 @@ export class LapSheets extends GardenElement {
   attached() {
     this.follow([this.garden.keeper, this.garden.plans], () => this.render());
     this.render();
-    api.sheets().then(kinds => { this.#kinds = kinds; }, problem => { this.#problem = `The list of sheets does not come: ${problem.message}`; })
+    api.sheets().then(kinds => { this.#kinds = kinds; }, problem => { this.#problem = `The list of sheets could not be fetched: ${problem.message}`; })
       .then(() => this.isConnected && this.render());
   }
 

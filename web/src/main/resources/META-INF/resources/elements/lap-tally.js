@@ -37,7 +37,7 @@ export class LapTally extends GardenElement {
     const rest = (this.garden.reckoning.sheet.tally?.sections ?? []).filter(part => Object.keys(part.buy).length);
     return rest.map(part => h('p.short', { 'data-key': `short ${part.section}` },
       h('strong', {}, `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} board${count > 1 ? 's' : ''} of ${stock}`).join(', ')}`),
-      ` of ${part.section}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. It stands on the slip.`));
+      ` of ${part.section}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. They are on the slip.`));
   }
 
   #today(weekends) {

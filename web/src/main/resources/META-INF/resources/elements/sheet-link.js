@@ -57,6 +57,6 @@ async function bring(element, api, name, file) {
     h('a', { href: address, download: fileName(element.garden.plan, element.garden.keeper.revision, file) }).click();
     setTimeout(() => URL.revokeObjectURL(address), 10000);
   } catch (problem) {
-    element.say(`${file} does not come: ${problem.message}`);
+    element.say(`${file} could not be fetched: ${problem.message}`);
   }
 }

@@ -14,7 +14,7 @@ const KEPT = ['catalogue', 'crew', 'quote'];
  * for nothing, which `nothing` explains).
  */
 export class ShelfPiece extends GardenElement {
-  nothing = 'This garden says nothing of its own there: there is nothing to put on the shelf.';
+  nothing = 'This garden has nothing of its own there to put on the shelf.';
   #pieces = null;
   #uses = [];
   #effect = null;

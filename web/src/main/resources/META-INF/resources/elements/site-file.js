@@ -48,7 +48,7 @@ export class SiteFile extends GardenElement {
     if (!file) return;
     this.#seen = this.#text = null;
     this.#unit = '';
-    if (file.size > MOST_BYTES) return this.#say(`${file.name} has ${Math.round(file.size / 1e6)} MB; 4 are the most. Keep the layers of the yard and save it again.`);
+    if (file.size > MOST_BYTES) return this.#say(`${file.name} has ${Math.round(file.size / 1e6)} MB; 4 MB is the most. Keep the layers of the yard and save it again.`);
     this.#text = await file.text();
     if (await this.#look()) this.#take = Object.fromEntries(this.#seen.layers.map(({ name, suggested }) => [name, suggested]));
     this.render();
@@ -69,7 +69,7 @@ export class SiteFile extends GardenElement {
 
   async #takeIt() {
     const take = Object.fromEntries(Object.entries(this.#take).filter(([, as]) => as));
-    if (!Object.keys(take).length) return this.#say('Say of one layer at least what it is.');
+    if (!Object.keys(take).length) return this.#say('Say what at least one layer is.');
     if (!this.#seen.unitFromFile && !this.#unit) return this.#say('Choose the unit first: the file does not say it.');
     if (!await this.#look(take) || !this.#seen.garden) return undefined;
     const { ground } = this.#seen.garden;

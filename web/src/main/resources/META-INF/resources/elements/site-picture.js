@@ -58,7 +58,7 @@ export class SitePicture extends GardenElement {
   /** The server paints the first page of a PDF. */
   async #pictured(file) {
     if (file.type !== 'application/pdf') return file;
-    if (file.size > MOST_PDF) throw new Error(`it has ${Math.ceil(file.size / 1e5) / 10} MB, the most are ${MOST_PDF / 1e6}: save the page with the plan as a PDF of its own`);
+    if (file.size > MOST_PDF) throw new Error(`it has ${Math.ceil(file.size / 1e5) / 10} MB; ${MOST_PDF / 1e6} MB is the most: save the page with the plan as a PDF of its own`);
     return this.garden.api.sitePlan(await base64(file));
   }
 

@@ -42,7 +42,7 @@ export class TryBar extends GardenElement {
 
   #letGo() {
     this.garden.plans.letGo();
-    this.#end('Let go: the garden stands as it was.');
+    this.#end('Let go: the garden is as it was.');
   }
 
   #end(said) {

@@ -133,7 +133,7 @@ export function readLengths(text) {
 export function readLength(text) {
   const read = readLengths(text);
   if (read.error) return read;
-  if (read.mm.length > 1) return { error: `${read.mm.length} lengths stand here, one is wanted: write ${read.mm[0]}.` };
+  if (read.mm.length > 1) return { error: `${read.mm.length} lengths are written here, and one is wanted: write ${read.mm[0]}.` };
   return { mm: read.mm[0] };
 }
 

@@ -85,7 +85,7 @@ const minutes = (key, label, usual) => number(key, label, 0, 10000, usual);
 export const CREW_LISTS = {
   people: {
     title: 'Who builds', path: ['crew', 'people'], one: 'person',
-    hint: 'Nobody named means two who can lift; the first press names both.',
+    hint: 'With nobody named, two people who can lift are assumed; the first press names both.',
     fresh: (plan, count) => (count ? [{ name: `Helper ${count}` }] : [{ name: 'You' }, { name: 'Helper' }]),
     fields: [
       { key: ['name'], label: 'Name', kind: 'text', read: text => (text.trim().length > 60 ? { error: `${text.trim().length - 60} letters too many.` } : { value: text.trim() || undefined }) },

@@ -36,7 +36,7 @@ export function readLayers(text) {
   for (const part of parts) {
     const match = LAYERS.exec(part);
     if (!match) return { error: `“${part.slice(0, 20)}” is no layer. Write a material and its depth, as in gravel 40.` };
-    if (!(Number(match[2]) >= 1 && Number(match[2]) <= 2000)) return { error: `${match[2]} is no depth: 1 to 2000.` };
+    if (!(Number(match[2]) >= 1 && Number(match[2]) <= 2000)) return { error: `${match[2]} mm is no depth: write 1 to 2000 mm.` };
     layers.push({ material: match[1], depth: Number(match[2]) });
   }
   return { value: layers.length ? layers : undefined };
