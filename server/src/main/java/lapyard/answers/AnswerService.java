@@ -83,7 +83,7 @@ public final class AnswerService {
         return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));
     }
 
-    /** Makes a job sheet that is not large before anybody asks for it. */
+    /** Prepares a job sheet, unless it is large, before anybody asks for it. */
     public void makeAhead(GivenDocument document) {
         if (kind(document) == WorkKind.SHEET) jobSheet(document);
     }
@@ -291,7 +291,7 @@ public final class AnswerService {
         return sheet(document, what -> Progress.UNHEARD);
     }
 
-    /** Within a turn. What was told to stop gives what it has by then, which is not kept. */
+    /** Runs within a turn. A search that was told to stop returns what it has found, which is not kept. */
     private Prepared sheet(GivenDocument document, Function<String, Progress> progress) {
         String key = sheetKey(document);
         Optional<Prepared> known = keptSheet(key);

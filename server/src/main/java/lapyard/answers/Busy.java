@@ -1,6 +1,6 @@
 package lapyard.answers;
 
-/** What was asked for is not worked out now: other work goes first, or it took too long. Asked again later it may be. */
+/** The request is not answered now: other work goes first, or it took too long. It may be answered later. */
 public final class Busy extends RuntimeException {
     private final int retrySeconds;
 

@@ -37,7 +37,7 @@ public interface Desk {
     /**
      * The job sheet, once for all its forms. An interrupt ends its searches early, with the best found by then.
      *
-     * @param progress for what is looked for by its name, who hears how far it is
+     * @param progress listener that hears how far a search is, by the name of the search
      * @throws Refused if the document holds a STOP
      */
     Prepared prepare(GivenDocument document, Function<String, Progress> progress);
@@ -102,7 +102,7 @@ public interface Desk {
     String merchantList(String body);
 
     /**
-     * What a file of a site holds, and the garden with what is taken of it; nothing is kept.
+     * The contents of a site file, and the garden with the layers taken from it; nothing is stored.
      *
      * @param body JSON with {@code file}, the text of a DXF, GeoJSON or CSV file; {@code unit}, {@code take} and {@code garden} may be left out
      * @throws Refused if one of them is not what it should be

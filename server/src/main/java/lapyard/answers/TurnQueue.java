@@ -75,7 +75,7 @@ final class TurnQueue {
             }
         }
 
-        /** It gives the best it has found, soon; where it has not begun it never does, which is told by false. */
+        /** Asks the work to end soon with the best it has found; false if it had not begun, and then it never does. */
         boolean stop() {
             synchronized (TurnQueue.this) {
                 thread.ifPresent(Thread::interrupt);

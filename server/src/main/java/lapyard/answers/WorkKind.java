@@ -24,7 +24,7 @@ public enum WorkKind {
         this.limitSeconds = limitSeconds;
     }
 
-    /** Whether only so many may wait. Checks are short, and searches that nobody waits for are counted where they are kept. */
+    /** Whether the number that may wait is limited. Checks are short, and searches that nobody waits for are counted where they are kept. */
     boolean isBounded() {
         return this != CHECK && this != UNWATCHED;
     }

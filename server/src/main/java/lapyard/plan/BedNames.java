@@ -40,7 +40,7 @@ public final class BedNames {
         return last <= 0 ? runs.get(0) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
     }
 
-    /** Ids as one looks for them: by their letters, then by their number; 2 stands before 10. */
+    /** Ids in reading order: by their letters, then by their number; 2 comes before 10. */
     static List<String> inOrder(List<String> ids) {
         return ids.stream().sorted(Comparator.comparing(BedNames::letters).thenComparingLong(BedNames::number)).toList();
     }
@@ -55,7 +55,7 @@ public final class BedNames {
         return numbered.matches() ? Long.parseLong(numbered.group(2)) : -1;
     }
 
-    /** Ids in their order, three or more that count on by one drawn together: {@code 01-40, X}. */
+    /** Ids in their order; three or more that follow each other become a range: {@code 01-40, X}. */
     public static String compact(List<String> ids) {
         List<String> runs = new ArrayList<>();
         int from = 0;

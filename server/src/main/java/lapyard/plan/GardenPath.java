@@ -14,7 +14,7 @@ import lapyard.geometry.Point;
 public record GardenPath(
         String id, String name, List<Point> line, double widthMm, List<Layer> layers, String edging, String membrane,
         double lapMm) {
-    /** By which strips of membrane usually lie over each other; common practice, no source. */
+    /** Usual overlap of membrane strips, mm; common practice, no source. */
     public static final double USUAL_LAP_MM = 200;
 
     public GardenPath {

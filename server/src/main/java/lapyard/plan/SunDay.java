@@ -8,6 +8,6 @@ import java.time.ZoneId;
  *
  * @param latitudeDeg  north above 0
  * @param longitudeDeg east above 0
- * @param zone         in which times are told
+ * @param zone         time zone of the times shown
  */
 public record SunDay(double latitudeDeg, double longitudeDeg, ZoneId zone, LocalDate day) {}

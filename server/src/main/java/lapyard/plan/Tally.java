@@ -46,12 +46,12 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
     /**
      * Packs of an item that are bought.
      *
-     * @param arrived so many of them are there
+     * @param arrived number of them that have arrived
      * @param paid    for all of them, delivery left out; empty where it was not tallied
      */
     public record Bought(String item, String pack, int count, int arrived, Optional<BigDecimal> paid) {}
 
-    /** The boards of a section that are told of. */
+    /** Boards of this section in the tally. */
     public List<Board> boards(String section) {
         return boards.stream().filter(board -> board.section().equals(section)).toList();
     }

@@ -110,7 +110,7 @@ public final class BrokenRule extends IllegalArgumentException {
         if (entries > most) throw of(Rule.FIELD_MANY, where).with("name", name).with("entries", entries, noun).with("most", most, noun);
     }
 
-    /** A name that may stand once stands twice; {@code what} is what it names. */
+    /** A name that may be given once is given twice; {@code what} is what it names. */
     public static BrokenRule twice(String where, String what, String name) {
         return of(Rule.FIELD_TWICE, where).with("what", what).with("value", name);
     }

@@ -47,7 +47,7 @@ public final class SecondThread<T> implements AutoCloseable {
     }
 
     /**
-     * Waits for the result. An interrupt of the caller interrupts the work, which ends with what it has by then, and is kept.
+     * Waits for the result. An interrupt of the caller stops the work with what it has found, and the interrupt is kept.
      *
      * @throws RuntimeException what the work threw
      */
