@@ -44,9 +44,9 @@ final class Joining {
     /** Walls that can be joined the same ways. */
     private record Kind(List<SeamSplit> ways, int courses) {}
 
-    /** Those of the fewest timbers first. */
+    /** Those of the most timbers first. */
     private static final Comparator<Map.Entry<Kind, List<At>>> IN_TURN = Comparator
-            .<Map.Entry<Kind, List<At>>>comparingInt(kind -> kind.getValue().size() * kind.getKey().courses())
+            .<Map.Entry<Kind, List<At>>>comparingInt(kind -> -kind.getValue().size() * kind.getKey().courses())
             .thenComparing(kind -> kind.getKey().toString());
 
     private record At(Bed bed, int side) {}

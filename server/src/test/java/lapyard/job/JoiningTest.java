@@ -106,7 +106,7 @@ class JoiningTest {
     @Test
     void theOrderOfTheBedsChangesNothingAndLongerLooksCostNoMore() {
         int less = 0;
-        for (long seed = 9; seed <= 16; seed++) {
+        for (long seed = 63; seed <= 70; seed++) {
             Random random = new Random(seed);
             List<String> beds = new ArrayList<>();
             for (int bed = 0; bed < 6; bed++) {
