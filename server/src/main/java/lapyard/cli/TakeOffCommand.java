@@ -52,7 +52,7 @@ final class TakeOffCommand extends PrintedCommand {
     @Option(names = "--paper", paramLabel = "A4..A0|Letter|Tabloid", description = "paper of the plan (default A3, A4 for one bed; Tabloid and Letter in feet and inches)")
     private String paper;
 
-    @Option(names = "--layers", paramLabel = "NAME", split = ",", description = "layers of the plan, with commas between: sun, ground, keep-clear, levels, paths, beds, dimensions, pegs, snags, weekends (default: all but sun, pegs and weekends)")
+    @Option(names = "--layers", paramLabel = "NAME", split = ",", description = "layers of the plan, with commas between: sun, ground, keep-clear, levels, paths, beds, dimensions, pegs, snags, stages (default: all but sun, pegs and stages)")
     private List<String> layers = List.of();
 
     @Option(names = "--split", description = "a plan too large for its paper goes on several sheets with match lines")

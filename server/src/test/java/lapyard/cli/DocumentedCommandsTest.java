@@ -18,7 +18,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.diagrams.PlanLayer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.ResourceLock;
@@ -140,6 +142,18 @@ class DocumentedCommandsTest {
                 }
                 assertTrue(positional <= command.getCommandSpec().positionalParameters().size(), shown);
             }
+        }
+    }
+
+    @Test
+    void helpAndDocsNameTheLayersOfAPlanAsThePlanDoes() throws IOException {
+        String all = Arrays.stream(PlanLayer.values()).map(PlanLayer::label).collect(Collectors.joining(", "));
+        String left = Arrays.stream(PlanLayer.values()).filter(layer -> !PlanLayer.USUAL.contains(layer)).map(PlanLayer::label).collect(Collectors.joining(", "))
+                .replaceFirst(", ([^,]*)$", " and $1");
+        String help = String.join("", Lapyard.commands().getSubcommands().get("take-off").getCommandSpec().findOption("--layers").description());
+        for (String text : List.of(help, Files.readString(TOP.resolve("docs/api.md")))) {
+            assertTrue(text.contains(all), all);
+            assertTrue(text.contains("all but " + left), left);
         }
     }
 
