@@ -1,11 +1,13 @@
 package lapyard.construction;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.catalogue.Section;
 import lapyard.construction.PieceEnd.Kind;
 import lapyard.geometry.Inset;
 import lapyard.geometry.Outline;
@@ -17,6 +19,7 @@ import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Saw;
 import lapyard.plan.Told;
+import lapyard.plan.WayKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -145,6 +148,52 @@ class AngledCornersTest {
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
         assertTrue(Told.text(note).equals("6 pieces with angled ends take the full length of the long point, which costs 346.4 mm of timber."), Told.text(note));
+    }
+
+    private static List<FindingKind> kinds(Bed bed) {
+        return work(bed).findings().stream().map(Finding::kind).toList();
+    }
+
+    /** Timber with two good faces can be turned over, so points are nested and cost nothing; nor do square ends, whatever the faces. */
+    @Test
+    void pointsCostNothingWhereTheTimberCanBeTurnedOverOrIsHidden() {
+        Bed six = Beds.bed("X", SIX, 1, Lap.TURNING);
+        Section two = new Section("100x200", 100, 200, 600, List.of(), Optional.empty(), false, 2, false);
+        assertTrue(kinds(six).contains(FindingKind.ANGLE_POINTS));
+        assertFalse(kinds(Beds.section(six, two)).contains(FindingKind.ANGLE_POINTS));
+        assertFalse(kinds(Beds.hidden(six, "A", "B", "C", "D", "E", "F")).contains(FindingKind.ANGLE_POINTS));
+        assertFalse(kinds(Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING)).contains(FindingKind.SAW_ANGLES));
+    }
+
+    /** The saw is set to 22.5 only: square ends are no setting, each is told once. Six sides: 30. */
+    @Test
+    void theSawAnglesAreToldOnce() {
+        for (Bed bed : List.of(Beds.bed("K", CUT, 3, Lap.TURNING), Beds.bed("X", SIX, 2, Lap.TURNING))) {
+            Finding told = work(bed).findings().stream().filter(one -> one.kind() == FindingKind.SAW_ANGLES).findFirst().orElseThrow();
+            String angle = bed.id().equals("K") ? "22.5" : "30";
+            assertTrue(Told.text(told).contains(angle) && !Told.text(told).replaceFirst(angle, "").contains(angle), Told.text(told));
+            assertEquals(told.where(), "bed " + bed.id());
+        }
+    }
+
+    /** A mitre of an interior 50 would want the saw at 65; a butt there would be 10 too sharp, so it is not offered. */
+    @Test
+    void aCornerTooSharpForAButtIsNotOfferedOne() {
+        Outline sharp = Beds.outline(0, 0, 3000, 0, 1500, 1500 * Math.tan(Math.toRadians(50)));
+        Finding mitred = work(Beds.joined(Beds.bed("V", sharp, 1, Lap.TURNING), Map.of(1, Joint.MITRE))).findings().stream()
+                .filter(one -> one.kind() == FindingKind.MITRE_TOO_STEEP).findFirst().orElseThrow();
+        assertEquals(20, mitred.amount().orElseThrow().value(), 0.05);
+        assertEquals(WayKind.CUT_POINT_OFF, mitred.ways().get(0).kind());
+    }
+
+    /** A square mitre sets the saw to 45, all that it has. Likewise a corner opened by 1 degree, at 44.5. */
+    @Test
+    void aSquareMitreIsWithinTheSaw() {
+        Outline opened = Beds.outline(0, 0, 3000, 0, 3000 + 1500 * Math.tan(Math.toRadians(1)), 1500, 0, 1500);
+        for (Outline outline : List.of(Outline.rectangle(3000, 1500), opened)) {
+            Bed bed = Beds.joined(Beds.bed("Q", outline, 1, Lap.TURNING), Map.of(1, Joint.MITRE));
+            assertFalse(kinds(bed).contains(FindingKind.MITRE_TOO_STEEP));
+        }
     }
 
     /** Mitre set for regular outlines: half the turn, 360 / n / 2. */

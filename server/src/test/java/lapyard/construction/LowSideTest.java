@@ -70,4 +70,11 @@ class LowSideTest {
         assertEquals(List.of(2), LowSide.of(bed, downhill(100, 1.0 / 80)).walls());
         assertTrue(LowSide.of(bed, NOT_KNOWN).walls().isEmpty());
     }
+
+    /** The rear right corner is cut off: B looks to 0 degrees, the slant C to 45, D to 90. A fall to 30 is 30, 15 and 60 off them. */
+    @Test
+    void everyWallWithin45DegreesIsLowNotOnlyTheSteepest() {
+        Bed bed = Beds.bed("K", AngledCornersTest.CUT, 2, Lap.TURNING);
+        assertEquals(List.of(1, 2), LowSide.of(bed, downhill(30, 1.0 / 80)).walls());
+    }
 }

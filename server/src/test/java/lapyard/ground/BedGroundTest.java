@@ -137,7 +137,7 @@ class BedGroundTest {
         assertEquals("Add 1 course and let it in by 20 mm", Told.ways(snag).get(0));
     }
 
-    /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 50.0 of grass leave 8.0. */
+    /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 40.001 of grass leave 17.999. */
     @Test
     void groundWithoutASurfaceIsCounted() {
         Outline yard = Beds.outline(0, 0, 12000, 0, 12000, 7000, 7000, 9500, 0, 9000);
@@ -154,6 +154,29 @@ class BedGroundTest {
         assertEquals(48.0, sheet.quantities().get(0).value(), 1e-9);
         assertEquals("surface.rest", sheet.quantities().get(2).key().toString());
         assertEquals(106.0 - 48.0 - sheet.quantities().get(1).value(), sheet.quantities().get(2).value(), 1e-9);
+        assertEquals(17.999, sheet.quantities().get(2).value(), 1e-6);
+        assertEquals(List.of(106.0, 88.0), sheet.quantities().get(2).working().inputs().stream().map(input -> (double) Math.round(input.value())).toList());
+    }
+
+    /** Slab of 6 x 4 m, a third of it out of the yard's side at x = 4 m: 16 m2 count. Without a yard all 24 do, and there is no rest. */
+    @Test
+    void aSurfaceCountsWithinTheYard() {
+        for (boolean yard : new boolean[] {true, false}) {
+            Ground ground = new Ground(yard ? List.of(Outline.rectangle(4000, 4000)) : List.of(),
+                    List.of(new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(6000, 4000))), List.of(), List.of(), 0);
+            var quantities = GroundSheet.of(Beds.garden(ground, List.of(), List.of())).quantities();
+            assertEquals(yard ? 16 : 24, quantities.get(0).value(), 1e-9);
+            assertEquals(yard, quantities.stream().anyMatch(quantity -> quantity.key().toString().equals("surface.rest")));
+        }
+    }
+
+    /** The bed's 2.4 x 1.2 m, 0.6 m of its length on grass: 0.72 m2 lie on the lesser ground. */
+    @Test
+    void aBedOnTwoSurfacesIsToldByItsLesserPart() {
+        Ground ground = ground(List.of(new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(6000, 9000)),
+                new Ground.Surface(SurfaceKind.GRASS, Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))), List.of(), Preparation.Soft.STRIP, List.of());
+        var two = Beds.about(Clashes.of(Beds.garden(ground, Beds.box("A", 4200, 2000, 2400, 1200))), "bed A", FindingKind.BED_ON_TWO_SURFACES).orElseThrow();
+        assertEquals(0.72, two.amount().orElseThrow().value(), 1e-9);
     }
 
     /** Soil at least 150 below the damp-proof course: common practice, no source. */
