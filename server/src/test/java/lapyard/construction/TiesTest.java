@@ -20,7 +20,9 @@ import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
+import lapyard.plan.Notches;
 import lapyard.plan.Saw;
+import lapyard.plan.Screws;
 import lapyard.plan.Ties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,6 +110,53 @@ class TiesTest {
         assertEquals(ties, work.frame().crossTies().size());
         CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
         assertEquals(ties == 0, across.untied().contains("A"));
+    }
+
+    /**
+     * Walls B and D of 4700 are 4500 clear: ceil(4500 / 1800) - 1 = 2, at 1500 and 3000 of it, so 1600 and 3100 of wall B. A course of
+     * 200 is under the 400 from which ties are put in, two are not.
+     */
+    @Test
+    void tiesStandAlongTheSideWallsFromTheSecondCourse() {
+        for (int courses = 1; courses <= 2; courses++) {
+            BedWork work = Beds.built(Beds.tied(Beds.bed("K", Outline.rectangle(1200, 4700), courses, Lap.TURNING), ALL));
+            List<CrossTie> ties = work.frame().crossTies();
+            assertEquals(courses == 1 ? List.of() : List.of("B 1600.0 D", "B 3100.0 D"), ties.stream().map(tie -> tie.wall() + " " + tie.atMm() + " " + tie.toWall()).toList());
+            if (courses == 1) continue;
+            assertEquals(new Point(1100, 1600), ties.get(0).from());
+            assertEquals(1000, ties.get(0).lengthMm());
+            assertEquals(1000, Beds.input(Beds.quantity(work.quantities(), "ties.cross").working(), "wall B at 1600 to wall D"), 1e-9);
+        }
+    }
+
+    /** Long screws need no fixings and tell their length: a course of 200 and 60 into the one below are 260. */
+    @Test
+    void onlyLongScrewsTellTheirLength() {
+        Ties screws = new Ties(false, 6, true, 600, Ties.CourseTie.SCREWS, 4, 50, false, 1800, 2400, 400, List.of());
+        for (Ties ties : List.of(screws, ALL)) {
+            var quantity = Beds.quantity(Beds.built(Beds.tied(Beds.m(Lap.TURNING), ties)).quantities(), "ties.course");
+            assertEquals(ties == screws ? List.of("spacing", "courses", "length of a screw") : List.of("spacing", "courses"),
+                    quantity.working().inputs().stream().map(input -> input.name()).toList());
+            if (ties == screws) assertEquals(260, Beds.input(quantity.working(), "length of a screw"));
+        }
+    }
+
+    /**
+     * A mitre of timber 200 high: three screws at 33.3, 100 and 166.7. Wall A, which the corner begins, takes the first and the third
+     * head, the wall before it the second; a single screw goes in from wall A alone.
+     */
+    @Test
+    void theTwoTimbersOfAMitreTakeHeadsByTurns() {
+        Bed six = Beds.bed("X", AngledCornersTest.SIX, 1, Lap.TURNING);
+        List<CornerScrew> three = Beds.built(Beds.fixed(six, true, new Screws(100, 3, 6), Notches.USUAL)).frame().screws().stream().filter(one -> one.corner() == 1).toList();
+        assertEquals(List.of("X-1A X-1F", "X-1F X-1A"), three.stream().map(one -> one.head() + " " + one.into()).toList());
+        assertEquals(200 / 6.0, three.get(0).heightsMm().get(0), 1e-9);
+        assertEquals(1000 / 6.0, three.get(0).heightsMm().get(1), 1e-9);
+        assertEquals(2, three.get(0).heightsMm().size());
+        assertEquals(List.of(100.0), three.get(1).heightsMm());
+        List<CornerScrew> single = Beds.built(Beds.fixed(six, true, new Screws(100, 1, 6), Notches.USUAL)).frame().screws();
+        assertEquals(6, single.size());
+        single.forEach(one -> assertEquals(List.of(100.0), one.heightsMm()));
     }
 
     private static Ties with(Ties ties, Ties.Support... supports) {
