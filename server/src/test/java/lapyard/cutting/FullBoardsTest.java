@@ -2,6 +2,7 @@ package lapyard.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
@@ -66,6 +67,34 @@ class FullBoardsTest {
             assertEquals(0, IntStream.of(left).map(Math::abs).sum());
         }
         assertTrue(held > 50 && refused > 50, held + " held, " + refused + " refused");
+    }
+
+    /**
+     * All pieces have more ways than are looked at, and those looked at with the longest piece all take the second, which only the third
+     * board may have: what is left of 1 - 5 + 4 twentieths is then too long for one board. Three boards do hold all: the pairs 801 and 699,
+     * 785 and 715, 44 and 676 with 500, 500 and 1280 of the rest.
+     */
+    @Test
+    void claimsNoProofWhereWaysWereLeftOut() {
+        int[] lengths = IntStream.concat(
+                        IntStream.of(801, 699, 785, 715, 44, 676, 180), IntStream.rangeClosed(1, 14).map(each -> 20 * each)).toArray();
+        assertTrue(canHold(lengths, 0, new int[3], 2000));
+        WholeProblem problem = new Intake(Shapes.single("left out", 2000, lengths)).whole();
+        FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
+        assertNull(full.on(3, 100_000));
+        assertFalse(full.complete());
+    }
+
+    /** Fifteens of three boards that need four: the search is not done when its steps are over. */
+    @Test
+    void claimsNoProofWhereItsStepsWereOver() {
+        int[] lengths = Shapes.THREE_BOARDS_IN_FOUR[0];
+        WholeProblem problem = new Intake(Shapes.single("short", IntStream.of(lengths).sum() / 3, lengths)).whole();
+        FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
+        assertNull(full.on(3, 0));
+        assertFalse(full.complete());
+        assertNull(full.on(3, 100_000));
+        assertTrue(full.complete());
     }
 
     /** Pieces of all but {@code spare} of the boards' length, one of them not always on a board of its own cutting. */

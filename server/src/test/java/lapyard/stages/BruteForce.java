@@ -26,7 +26,7 @@ final class BruteForce {
     private boolean fits(int number) {
         if (number == problem.tasks().size()) return true;
         StagingProblem.Task task = problem.tasks().get(number);
-        int earliest = 0;
+        int earliest = task.notBefore();
         for (StagingProblem.Wait wait : task.after()) earliest = Math.max(earliest, ends.get(wait.task()) + wait.lag());
         for (int start = earliest; start + task.duration() <= held.length; start++) {
             List<Integer> units = new ArrayList<>();

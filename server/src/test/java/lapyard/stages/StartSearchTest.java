@@ -1,5 +1,6 @@
 package lapyard.stages;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +12,7 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -36,6 +38,16 @@ class StartSearchTest {
         assertFalse(refuses(problem, best), "seed " + seed);
     }
 
+    /** Against every start of every task, where one resource is not always there in full and tasks are released one by one. */
+    @ParameterizedTest
+    @ValueSource(longs = {143, 338, 414, 492, 519, 617, 829})
+    void refusesJustTheEndsThatNoScheduleHasWhereAmountsDiffer(long seed) {
+        StagingProblem problem = differing(6, seed);
+        int best = BruteForce.leastEnd(problem, StagingSolver.solve(problem, StagingSolver.QUICK).makespan());
+        assertTrue(refuses(problem, best - 1));
+        assertFalse(refuses(problem, best));
+    }
+
     /** On nets of 15 tasks with scarce resources, where the search has to look at many starts: a judged schedule has this end. */
     @ParameterizedTest
     @ValueSource(longs = {6, 7, 12, 21, 27, 28, 36, 46})
@@ -43,6 +55,36 @@ class StartSearchTest {
         StagingProblem problem = StagingJobs.scarce(15, seed);
         StagingResult known = ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(1_000)));
         assertFalse(refuses(problem, known.makespan()));
+    }
+
+    /**
+     * One of k, x and i has to wait. Where i waits for k it ends at 10, else at 7, with x from 4 to 14: the same task is done and the same
+     * have begun at 5, but of the five that share a resource with i only the second leaves room for all by 14.
+     */
+    @Test
+    void doesNotTakeATaskThatEndsLaterForOneThatEndsSooner() {
+        List<StagingProblem.Task> tasks = new ArrayList<>();
+        tasks.add(task("k", 4, List.of(1, 0), List.of(), 0));
+        tasks.add(task("z", 10, List.of(0, 0), List.of(new StagingProblem.Wait("k", 0)), 0));
+        tasks.add(task("x", 10, List.of(1, 0), List.of(), 0));
+        tasks.add(task("i", 6, List.of(1, 1), List.of(), 1));
+        for (int j = 0; j < 5; j++) tasks.add(task("j" + j, 3, List.of(0, 1), List.of(), 5));
+        StagingProblem problem = new StagingProblem("sooner", List.of(2, 2), tasks, Optional.empty(), 1);
+        assertEquals(14, BruteForce.leastEnd(problem, 15));
+        assertFalse(refuses(problem, 14));
+    }
+
+    private static StagingProblem.Task task(String id, int duration, List<Integer> uses, List<StagingProblem.Wait> after, int notBefore) {
+        return new StagingProblem.Task(id, duration, uses, after, false, "", notBefore, OptionalInt.empty());
+    }
+
+    @Test
+    void refusesNothingWhenItsStepsAreOver() {
+        StagingProblem problem = StagingJobs.scarce(15, 6);
+        Net net = new Net(problem);
+        StagingBudget budget = new StagingBudget(Effort.ofSteps(1), Progress.UNHEARD);
+        int end = StagingSolver.solve(problem, Effort.ofSteps(1_000)).makespan();
+        assertFalse(new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end)));
     }
 
     private static boolean refuses(StagingProblem problem, int end) {
@@ -67,5 +109,29 @@ class StartSearchTest {
                 ? Optional.empty()
                 : Optional.of(new StagingProblem.Calendar(List.of(true, true, false, true, false), List.of()));
         return new StagingProblem("even-" + tasks + "-" + seed, List.of(3, 3), list, calendar, 1);
+    }
+
+    /** All tasks use one of the first resource, so that all can be worked on in the same units, with more or fewer others. */
+    private static StagingProblem differing(int tasks, long seed) {
+        Random random = new Random(seed * 10 + 4);
+        int length = 3 + random.nextInt(5);
+        List<Boolean> cycle = new ArrayList<>();
+        List<Integer> there = new ArrayList<>();
+        for (int t = 0; t < length; t++) {
+            there.add(t == 0 ? 3 : random.nextInt(4));
+            cycle.add(t == 0 || random.nextInt(4) > 0);
+        }
+        List<StagingProblem.Task> list = new ArrayList<>();
+        for (int i = 0; i < tasks; i++) {
+            List<StagingProblem.Wait> after = new ArrayList<>();
+            for (int earlier = 0; earlier < i; earlier++) {
+                if (random.nextInt(6) == 0) after.add(new StagingProblem.Wait("t" + earlier, random.nextInt(2) * random.nextInt(4)));
+            }
+            int duration = 1 + random.nextInt(4);
+            List<Integer> uses = List.of(1, random.nextInt(3));
+            list.add(task("t" + i, duration, uses, after, random.nextInt(3) == 0 ? random.nextInt(6) : 0));
+        }
+        return new StagingProblem("differing-" + tasks + "-" + seed, List.of(3, 2), list,
+                Optional.of(new StagingProblem.Calendar(cycle, List.of(there, List.of()))), 1);
     }
 }
