@@ -52,3 +52,7 @@ test('walls are hidden and seen one by one; all seen is said by saying nothing',
 test('the timbers to choose from are the usual one and the garden\'s own', () => {
   equal(sectionsOf({ catalogue: { sections: [{ id: '75x200' }, { id: '100x200' }] } }), ['100x200', '75x200']);
 });
+
+test('the laps are called as on the course cards', () => {
+  equal(field('lap').choices, [['turning', 'alternating'], ['long-wall', 'long-wall']]);
+});

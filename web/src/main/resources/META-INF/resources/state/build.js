@@ -16,7 +16,7 @@
 export const FIELDS = [
   { key: 'section', label: 'Timber', kind: 'section', usual: '100x200' },
   { key: 'courses', label: 'Courses', kind: 'count', usual: 3, from: [1, 20] },
-  { key: 'lap', label: 'Lap', kind: 'choice', choices: [['turning', 'turning'], ['long-wall', 'long-wall']], usual: 'turning' },
+  { key: 'lap', label: 'Lap', kind: 'choice', choices: [['turning', 'alternating'], ['long-wall', 'long-wall']], usual: 'turning' },
   { key: 'seams', label: 'Long walls', kind: 'choice', choices: [['yes', 'may be joined'], ['no', 'one piece']], usual: 'yes', bedOnly: true },
   { key: 'base', sub: 'kind', label: 'Base', kind: 'choice', choices: [['by-surface', 'by the ground'], ['slatted', 'slatted'], ['open', 'open']], usual: 'by-surface' },
   { key: 'base', sub: 'bearerEvery', label: 'Bearers every', kind: 'mm', usual: 400, from: [100, 2000], where: ['base', 'kind', 'slatted'] },
