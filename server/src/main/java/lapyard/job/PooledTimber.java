@@ -96,7 +96,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         List<TimberApart> apart = new ArrayList<>();
         bySection.forEach((section, beds) -> {
             // boards of one section come from one supplier, so that they match
-            List<Section> sold = section.bySeller();
+            List<Section> sold = stillSold(section, told(garden, section));
             List<BedWork> cutTogether = beds.stream().map(works::get).toList();
             TimberApart singles = TimberApart.of(garden, sold, own.of(beds), looking);
             List<Cut> cuts = new ArrayList<>();
@@ -107,6 +107,14 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
             ways.add(Sellers.serving(cuts, cut -> cut.pooled().unplaced().size()));
         });
         return new PooledTimber(ways, apart);
+    }
+
+    /** The section as each supplier sells it; once boards were bought, as those do who sell every length that the tally names, if any do. */
+    private static List<Section> stillSold(Section section, List<Tally.Board> told) {
+        Set<String> lengths = section.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
+        Set<String> bought = told.stream().map(Tally.Board::stock).filter(lengths::contains).collect(Collectors.toSet());
+        List<Section> sold = section.bySeller();
+        return Sellers.serving(sold, one -> one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet()).containsAll(bought) ? 0 : 1);
     }
 
     /** What each bed would buy by itself. */

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.cutting.SawBoard;
 import lapyard.json.TryOutJson;
@@ -107,6 +108,22 @@ class TallyTest {
                 .filter(board -> board.number() == first.number())
                 .forEach(board -> assertTrue(board.cuts().get(0).fromMm() >= 10 + gone + 4, board.toString()));
         assertTrue(anew.slip().total().compareTo(before.slip().total()) >= 0);
+    }
+
+    /** Once boards are bought the rest is planned with them, though another supplier's boards would have been cheaper for the whole job by now. */
+    @Test
+    void aSpoiledPieceChangesNoSupplierOfBoardsThatAreBought() {
+        String catalogue = "\"catalogue\":{\"suppliers\":[{\"id\":\"mill\"},{\"id\":\"yard\"}],\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,"
+                + "\"stock\":[{\"length\":4800,\"price\":34.00,\"supplier\":\"mill\"},{\"length\":4900,\"price\":34.10,\"supplier\":\"yard\"}]}]}";
+        String garden = "{" + Gardens.WORKED + ",\"beds\":[" + M + "," + N + "]," + catalogue + ",\"tally\":";
+        List<SawBoard> planned = Gardens.sheet(garden + "{}}").cutting().get(0).saw().boards();
+        assertEquals(Set.of("4800"), planned.stream().map(SawBoard::stock).collect(Collectors.toSet()));
+        String told = planned.stream().map(board -> board(board.number(), "", board.number() == 2 ? ",\"spoiled\":[\"" + board.cuts().get(0).mark() + "\"],\"lost\":1800" : ""))
+                .collect(Collectors.joining(","));
+        JobSheet sheet = Gardens.sheet(garden + "{\"boards\":[" + told + "]}}");
+        assertEquals(List.of(), sheet.stops().stream().map(Told::text).toList());
+        assertEquals(Set.of("4800"), sheet.cutting().get(0).saw().boards().stream().map(SawBoard::stock).collect(Collectors.toSet()));
+        assertEquals(Map.of("4800", 1), SectionReplan.of(sheet).sections().get(0).buy());
     }
 
     private static Map<String, Integer> packs(JobSheet sheet) {
