@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
         description = "Copies the gardens of a data folder into one file, also while a server is running on it.",
         mixinStandardHelpOptions = true)
 final class BackupCommand extends DataFolderCommand {
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "A new file for the copy.")
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "a new file for the copy")
     private Path out;
 
     @Override

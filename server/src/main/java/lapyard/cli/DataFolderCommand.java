@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 
 /** A command that works on a data folder beside the server. */
 abstract class DataFolderCommand extends PrintedCommand {
-    @Option(names = "--data", defaultValue = ".lapyard", paramLabel = "DIR", description = "The data folder (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--data", defaultValue = ".lapyard", paramLabel = "DIR", description = "the data folder (default: ${DEFAULT-VALUE})")
     private Path data;
 
     /** What came of it. */

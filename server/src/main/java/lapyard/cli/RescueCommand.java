@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
                 + " The folder itself is not changed. Exit code 0: all could be read, 1: something is lost.",
         mixinStandardHelpOptions = true)
 final class RescueCommand extends DataFolderCommand {
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "A new or empty folder for the files.")
+    @Option(names = "--out", required = true, paramLabel = "DIR", description = "a new or empty folder for the files")
     private Path out;
 
     @Override

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
         description = "Puts a copy made by lapyard backup into a new or empty data folder.",
         mixinStandardHelpOptions = true)
 final class RestoreCommand extends DataFolderCommand {
-    @Parameters(paramLabel = "FILE", description = "The copy.")
+    @Parameters(paramLabel = "FILE", description = "the copy")
     private Path file;
 
     @Override

@@ -45,7 +45,7 @@ public final class ServeCommand extends PrintedCommand {
             names = "--port",
             defaultValue = "8080",
             paramLabel = "PORT",
-            description = "Port to listen on, 0 for any free one (default: ${DEFAULT-VALUE}).")
+            description = "port to listen on, 0 for any free one (default: ${DEFAULT-VALUE})")
     private int port;
 
     @Option(
@@ -53,60 +53,60 @@ public final class ServeCommand extends PrintedCommand {
             defaultValue = "127.0.0.1",
             paramLabel = "HOST",
             description =
-                    "Address to listen on; any but a loopback address needs a token (default: ${DEFAULT-VALUE}).")
+                    "address to listen on; any but a loopback address needs a token (default: ${DEFAULT-VALUE})")
     private String host;
 
     @Option(
             names = "--data",
             defaultValue = ".lapyard",
             paramLabel = "DIR",
-            description = "Folder that keeps the gardens, made where it is missing (default: ${DEFAULT-VALUE}).")
+            description = "folder that keeps the gardens, made where it is missing (default: ${DEFAULT-VALUE})")
     private Path data;
 
     @Option(
             names = "--database",
             paramLabel = "URL",
             description = "PostgreSQL database instead of a folder: jdbc:postgresql://HOST/NAME; user and password by"
-                    + " LAPYARD_DATABASE_USER and LAPYARD_DATABASE_PASSWORD.")
+                    + " LAPYARD_DATABASE_USER and LAPYARD_DATABASE_PASSWORD")
     private String database;
 
     @Option(
             names = "--token-file",
             paramLabel = "FILE",
-            description = "File of the tokens that callers must send, a line each: editor TOKEN or reader TOKEN; or set"
-                    + " LAPYARD_TOKEN and LAPYARD_READER_TOKEN.")
+            description = "file of the tokens that callers must send, a line each: editor TOKEN or reader TOKEN; or set"
+                    + " LAPYARD_TOKEN and LAPYARD_READER_TOKEN")
     private Path tokenFile;
 
     @Option(
             names = "--key-store",
             paramLabel = "FILE",
             description = "PKCS#12 file with the certificate to speak TLS with; its password by"
-                    + " LAPYARD_KEY_STORE_PASSWORD.")
+                    + " LAPYARD_KEY_STORE_PASSWORD")
     private Path keyStore;
 
     @Option(
             names = "--proxy",
             paramLabel = "ADDRESS",
-            description = "Address of a reverse proxy whose X-Forwarded-For is believed; may be given more than once.")
+            description = "address of a reverse proxy whose X-Forwarded-For is believed; may be given more than once")
     private List<String> proxies = List.of();
 
     @Option(
             names = "--access-log",
             paramLabel = "FILE",
-            description = "File that gets a line for every request.")
+            description = "file that gets a line for every request")
     private Path accessLog;
 
     @Option(
             names = "--thin-after",
             paramLabel = "DAYS",
-            description = "Thin out the history: every revision of the last DAYS days stays, then the last of each day"
-                    + " for a year, then of each week; stamped and printed ones always stay. Without it all stay.")
+            description = "thin out the history: every revision of the last DAYS days stays, then the last of each day"
+                    + " for a year, then of each week; stamped and printed ones always stay (default: all stay)")
     private Integer thinAfter;
 
     @Option(
             names = "--once",
             description =
-                    "Answer one round of its own requests and stop: shows that this machine and folder can serve.")
+                    "answer one round of its own requests and stop: shows that this machine and folder can serve")
     private boolean once;
 
     private final Desk desk;

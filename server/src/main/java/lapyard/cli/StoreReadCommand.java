@@ -11,10 +11,10 @@ import picocli.CommandLine.Option;
 
 /** A command that reads gardens, also while a server is running on them; a folder is read from a copy of this moment. */
 abstract class StoreReadCommand extends PrintedCommand {
-    @Option(names = "--data", defaultValue = ".lapyard", paramLabel = "DIR", description = "The data folder (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--data", defaultValue = ".lapyard", paramLabel = "DIR", description = "the data folder (default: ${DEFAULT-VALUE})")
     private Path data;
 
-    @Option(names = "--database", paramLabel = "URL", description = "PostgreSQL database instead of a folder; user and password as for serve.")
+    @Option(names = "--database", paramLabel = "URL", description = "PostgreSQL database instead of a folder; user and password as for serve")
     private String database;
 
     /** @return the exit code */

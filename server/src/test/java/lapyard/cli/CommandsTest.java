@@ -28,6 +28,7 @@ import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Commands as typed: what they print, what they write, how they end. */
 @ResourceLock("standard streams")
@@ -157,6 +158,17 @@ class CommandsTest {
         all.forEach(name -> assertEquals(Set.of(name), Lapyard.commands(name, "--help").getSubcommands().keySet()));
         assertEquals(all, Lapyard.commands("--help").getSubcommands().keySet());
         assertEquals(all, Lapyard.commands("snag").getSubcommands().keySet());
+    }
+
+    /** A name such as PostgreSQL or PKCS#12 keeps its capitals; the lines for help and version are the library's. */
+    @Test
+    void theHelpOfEachOptionIsAPhraseWithoutFullStop() {
+        Lapyard.commands().getSubcommands().values().stream().flatMap(command -> command.getCommandSpec().args().stream())
+                .filter(arg -> !(arg instanceof OptionSpec option && (option.usageHelp() || option.versionHelp())))
+                .forEach(arg -> {
+                    String help = String.join(" ", arg.description());
+                    assertTrue(help.matches("(\\p{Lower}|\\p{Upper}\\S*\\p{Upper}).*[^.]"), help);
+                });
     }
 
     @Test
