@@ -194,7 +194,7 @@ final class BenchSheet {
     /** In bold about a place, as large as fits the width. */
     Shape middle(double x, double y, String words, double most, double widthMm) {
         double size = fitting(words, most, TypeSize.LEAST, true, widthMm);
-        return Inks.middle(new Point(x, y + size * 0.36), words, size, inks.ink());
+        return Inks.sign(new Point(x, y), words, size, inks.ink());
     }
 
     Shape end(double x, double y, String words, double size, boolean bold) {
