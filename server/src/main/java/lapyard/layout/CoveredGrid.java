@@ -21,7 +21,7 @@ record CoveredGrid(long[] places) {
             List<Point> ring = bed.inYard().corners();
             for (int x = first(ring, true); x * GRID_MM < Boxes.most(ring, true); x++) {
                 for (int y = first(ring, false); y * GRID_MM < Boxes.most(ring, false); y++) {
-                    if (Room.contains(ring, new Point(x * GRID_MM, y * GRID_MM))) places.add((long) x << 32 | y & 0xffffffffL);
+                    if (new Point(x * GRID_MM, y * GRID_MM).within(ring)) places.add((long) x << 32 | y & 0xffffffffL);
                 }
             }
         }

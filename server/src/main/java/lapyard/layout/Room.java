@@ -40,17 +40,7 @@ record Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> l
     }
 
     private boolean free(Point at) {
-        return inside.stream().anyMatch(ring -> contains(ring, at)) && off.stream().noneMatch(ring -> contains(ring, at));
-    }
-
-    static boolean contains(List<Point> ring, Point at) {
-        boolean in = false;
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.get(i);
-            Point b = ring.get((i + 1) % ring.size());
-            if (a.y() > at.y() != b.y() > at.y() && at.x() < (b.x() - a.x()) * (at.y() - a.y()) / (b.y() - a.y()) + a.x()) in = !in;
-        }
-        return in;
+        return inside.stream().anyMatch(at::within) && off.stream().noneMatch(at::within);
     }
 
     private static void crossings(List<Point> line, boolean closed, double from, double to, List<double[]> taken) {

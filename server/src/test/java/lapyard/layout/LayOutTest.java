@@ -169,7 +169,7 @@ class LayOutTest {
                 for (double y = 5; y < kind.d(); y += 10) {
                     Point at = new Point(x, y);
                     boolean covered = kind.parts().stream().anyMatch(part -> at.x() >= part.x() && at.x() <= part.x() + part.w() && at.y() >= part.y() && at.y() <= part.y() + part.d());
-                    assertTrue(covered || !Room.contains(own, new Point(x + left, y + front)), () -> kind.quarters() + " turns: " + at);
+                    assertTrue(covered || !new Point(x + left, y + front).within(own), () -> kind.quarters() + " turns: " + at);
                 }
             }
             double bed = kind.bed().outline().areaMm2();
@@ -333,7 +333,7 @@ class LayOutTest {
             int steps = (int) Math.ceil(a.distanceMm(b) / 20) + 1;
             for (int s = 0; s <= steps; s++) {
                 Point at = new Point(a.x() + (b.x() - a.x()) * s / steps, a.y() + (b.y() - a.y()) * s / steps);
-                if (Room.contains(other, at)) return true;
+                if (at.within(other)) return true;
                 for (int j = 0; j < other.size(); j++) {
                     Point c = other.get(j);
                     Point d = other.get((j + 1) % other.size());
