@@ -3,7 +3,6 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import lapyard.drawing.Paper;
-import lapyard.geometry.Lengths;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;

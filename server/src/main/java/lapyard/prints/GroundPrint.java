@@ -9,7 +9,6 @@ import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.job.JobSheet;
 import lapyard.plan.FindingKind;
-import lapyard.words.Wording;
 
 /** Sheets about the ground. */
 final class GroundPrint {
