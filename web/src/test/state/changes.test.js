@@ -1,4 +1,4 @@
-import { compareSlips, money, packsText, savedBeside, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
+import { compareSlips, money, moneyIn, moneySign, packsText, savedBeside, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
 import { equal, test } from '../trial.js';
 
 const line = (item, cost, more = {}) => ({ item, cost, need: 1, saved: '0.00', packs: [{ pack: '4800', count: 10 }], ...more });
@@ -32,4 +32,13 @@ test('money carries its sign, a missing price is said', () => {
   equal([money('897.70', 'GBP'), money(null, 'GBP')], ['£897.70', 'no price']);
   equal(money('5.00', 'not a code'), '5.00 not a code');
   equal(packsText(line('timber', '1')), '10 × 4800');
+});
+
+test('sums in a sentence of the server are written as all money of the page', () => {
+  equal(moneyIn('Bed A 100 mm narrower: 1 board fewer, GBP 36.00 less. At most GBP 1250.50 could be saved.', 'GBP'),
+    'Bed A 100 mm narrower: 1 board fewer, £36.00 less. At most £1,250.50 could be saved.');
+  equal(moneyIn('Most beds: 4 beds, at least USD 36', 'USD'), 'Most beds: 4 beds, at least $36.00');
+  equal(moneyIn('GBP 3 stays where the garden pays in another currency', 'USD'), 'GBP 3 stays where the garden pays in another currency');
+  equal(moneyIn('GBP 3 stays while no currency is known', undefined), 'GBP 3 stays while no currency is known');
+  equal([moneySign('GBP'), moneySign('USD'), moneySign(undefined)], ['£', '$', '']);
 });

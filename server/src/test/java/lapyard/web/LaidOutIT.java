@@ -28,12 +28,36 @@ class LaidOutIT {
         browser.until("no proposal came", "return document.querySelectorAll('ol.proposals > li').length >= 3");
         browser.click("[data-key=\"proposal 0\"]");
         browser.until("no ghosts in the yard", "return document.querySelectorAll('lap-yard .ghost').length >= 3 && document.querySelectorAll('lap-yard .ghost-path').length >= 1");
+        assertEquals(ghostLabels(browser), browser.js("return document.querySelectorAll('lap-yard .ghost').length"), "each ghost has its label");
+        assertMoneyHasItsSign(browser, "ol.proposals");
         long ghosts = (Long) browser.js("return document.querySelectorAll('lap-yard .ghost').length");
         browser.click("[data-key=\"proposal keep\"]");
         browser.until("the proposal was not kept", "return document.querySelectorAll('lap-yard [data-bed]').length === arguments[0]", ghosts);
         assertEquals(0L, browser.js("return document.querySelectorAll('lap-yard .ghost').length"));
         browser.click("[data-key=\"undo\"]");
         browser.until("undo did not bring back two beds", "return document.querySelectorAll('lap-yard [data-bed]').length === 2");
+    }
+
+    private static Object ghostLabels(Browser browser) throws IOException, InterruptedException {
+        return browser.js("return document.querySelectorAll('lap-yard .gap-text').length");
+    }
+
+    private static void assertMoneyHasItsSign(Browser browser, String list) throws IOException, InterruptedException {
+        Object text = browser.js("return document.querySelector(arguments[0]).parentElement.textContent", list);
+        assertTrue(text.toString().contains("£") && !text.toString().contains("GBP"), text.toString());
+    }
+
+    /** It lies where the bed lies, whose own label shows through. */
+    @Test
+    void aGhostOfABedThatStaysHasNoLabel(Page page) throws IOException, InterruptedException {
+        page.open(YARD.replace("\"types\"", "\"layOut\":{\"pinned\":[\"A\"]},\"types\""));
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "laid-out");
+        browser.click("[data-key=\"lay-out begin\"]");
+        browser.until("no proposal came", "return document.querySelectorAll('ol.proposals > li').length >= 1");
+        browser.click("[data-key=\"proposal 0\"]");
+        browser.until("no ghosts in the yard", "return document.querySelectorAll('lap-yard .ghost').length === 2 && document.querySelectorAll('lap-yard .ghost.pinned').length === 1");
+        assertEquals(1L, ghostLabels(browser));
     }
 
     @Test
@@ -57,6 +81,7 @@ class LaidOutIT {
         browser.drawn();
         browser.click("[data-key=\"sizes begin\"]");
         browser.until("no answer came", "return document.querySelectorAll('ol.answers > li').length >= 1");
+        assertMoneyHasItsSign(browser, "ol.answers");
         browser.click("[data-key=\"size 0\"]");
         browser.until("it is not tried", "const { garden } = document.querySelector('lap-yard'); return garden.trying && garden.plan.types[0].width < 2000");
         browser.click("[data-key=\"size cancel\"]");

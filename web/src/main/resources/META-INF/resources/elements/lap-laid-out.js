@@ -1,4 +1,5 @@
 import { layOutWith, pin, rankFirst, wish, wishOf } from '../state/asking.js';
+import { moneyIn } from '../state/changes.js';
 import { bedsOf, calledOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -50,13 +51,13 @@ export class LapLaidOut extends GardenElement {
     const begin = h('button.main', { type: 'button', 'data-key': 'lay-out begin', onclick: () => this.#begin() }, look.standing === 'ended' ? 'Lay out again' : 'Lay out the yard');
     if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];
     if (look.standing !== 'ended' || !look.result) return [begin];
-    const { proposals, text } = look.result;
+    const { proposals, text, currency } = look.result;
     const { shown } = look;
     return [
       begin,
       h('p', {}, text),
       h('ol.proposals', {}, proposals.map((one, i) => h('li', {},
-        h('button', { type: 'button', 'data-key': `proposal ${i}`, 'aria-pressed': String(shown === i), onclick: () => look.show(shown === i ? null : i) }, one.text),
+        h('button', { type: 'button', 'data-key': `proposal ${i}`, 'aria-pressed': String(shown === i), onclick: () => look.show(shown === i ? null : i) }, moneyIn(one.text, currency)),
         one.ground.length ? h('p.hint', {}, `The ground: ${one.ground.join('; ')}`) : null,
         shown === i ? h('p.hint', {}, 'It lies over the yard in dashed lines.') : null,
         shown === i ? h('div.verbs', {},

@@ -1,5 +1,5 @@
 import { givesOf, keepAlike, letBedGive, letGive } from '../state/asking.js';
-import { money } from '../state/changes.js';
+import { money, moneyIn } from '../state/changes.js';
 import { bedsOf, calledOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -52,14 +52,14 @@ export class LapSizes extends GardenElement {
     const begin = asked && !trying ? h('button.main', { type: 'button', 'data-key': 'sizes begin', onclick: () => this.#begin() }, 'Look for sizes that save') : null;
     if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];
     if (look.standing !== 'ended' || !look.result) return [begin, trying && asked ? h('p.hint', {}, 'Keep what is tried or let it go, then look for sizes that save.') : null];
-    const { front, growth, growthOpen, text } = look.result;
+    const { front, growth, growthOpen } = look.result;
     const longer = !trying && look.asked < LONGER_SECONDS && !look.result.proven;
     return [
       h('div.verbs', {}, begin, longer ? h('button', { type: 'button', 'data-key': 'sizes longer', onclick: () => this.#begin(LONGER_SECONDS) }, 'Look longer') : null),
-      h('p', {}, text),
+      h('p', {}, moneyIn(look.result.text, currency)),
       front.length ? h('p.hint', {}, 'Press one to try it in the whole garden.') : null,
       h('ol.answers', {}, front.map((one, i) => h('li', {},
-        h('button', { type: 'button', 'data-key': `size ${i}`, 'aria-pressed': String(this.#picked === i), disabled: trying && this.#picked === null, onclick: () => this.#try(i) }, one.text + (one.proven ? ' (proved: none better)' : '')),
+        h('button', { type: 'button', 'data-key': `size ${i}`, 'aria-pressed': String(this.#picked === i), disabled: trying && this.#picked === null, onclick: () => this.#try(i) }, moneyIn(one.text, currency) + (one.proven ? ' (proved: none better)' : '')),
         this.#picked === i ? h('div.verbs', {},
           h('button.main', { type: 'button', 'data-key': 'size keep', onclick: () => this.#keep() }, 'Keep'),
           h('button', { type: 'button', 'data-key': 'size cancel', onclick: () => this.#letGo() }, 'Let it go')) : null))),
@@ -71,7 +71,7 @@ export class LapSizes extends GardenElement {
   async #begin(seconds) {
     const { sizes, plan } = this.garden;
     await sizes.begin(plan, seconds);
-    if (this.isConnected && sizes.standing === 'ended') this.say(sizes.result?.text ?? '');
+    if (this.isConnected && sizes.standing === 'ended') this.say(sizes.result ? moneyIn(sizes.result.text, sizes.result.currency) : '');
   }
 
   /** The garden with one answer's sizes is tried; pressed again it is let go. */

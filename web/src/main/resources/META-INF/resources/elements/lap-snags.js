@@ -1,4 +1,5 @@
 import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
+import { moneyIn } from '../state/changes.js';
 import { placeOf } from '../state/places.js';
 import { wayField, wayOut } from '../state/ways.js';
 import { countField } from './count-field.js';
@@ -43,10 +44,12 @@ export class LapSnags extends GardenElement {
     this.#sayNew(inTheWay);
   }
 
+  #text(snag) { return moneyIn(snag.text, this.garden.reckoning.sheet?.slip?.currency); }
+
   #told = 0;
 
   #sayNew(count) {
-    if (count > this.#told) this.say(`${count} ${count === 1 ? 'snag' : 'snags'}. ${this.snags[0].text}`);
+    if (count > this.#told) this.say(`${count} ${count === 1 ? 'snag' : 'snags'}. ${this.#text(this.snags[0])}`);
     this.#told = count;
   }
 
@@ -55,7 +58,7 @@ export class LapSnags extends GardenElement {
     const point = on => this.garden.choice.pointAt(on && place ? { ...snag, ...place, key: `snag ${i}` } : null);
     const text = [
       h('span.weight', {}, snag.weight.toLowerCase()), ' ',
-      h('span.where', {}, snag.place ?? snag.where), ': ', h('span.text', {}, snag.text),
+      h('span.where', {}, snag.place ?? snag.where), ': ', h('span.text', {}, this.#text(snag)),
     ];
     return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },
       place
@@ -69,7 +72,7 @@ export class LapSnags extends GardenElement {
         : h('p', {}, ...text),
       this.#ways(snag, i),
       snag.list?.length ? h('details.alike', {}, h('summary', { 'data-key': `alike ${i}` }, `All ${snag.list.length}`),
-        h('ul', {}, snag.list.map((one, j) => h('li.one', {}, h('strong', {}, one.place ?? one.where), ` ${one.text}`, this.#ways(one, `${i} ${j}`))))) : null,
+        h('ul', {}, snag.list.map((one, j) => h('li.one', {}, h('strong', {}, one.place ?? one.where), ` ${this.#text(one)}`, this.#ways(one, `${i} ${j}`))))) : null,
       this.#accepting(snag, i));
   }
 

@@ -1,4 +1,4 @@
-import { money, savedOf } from '../state/changes.js';
+import { money, moneyIn, savedOf } from '../state/changes.js';
 import { custom, GardenElement, h } from './make.js';
 import { openMenu } from './menu.js';
 import { patch } from './patch.js';
@@ -38,7 +38,8 @@ export class PageHead extends GardenElement {
     const heaviest = all.find(snag => snag.weight === 'STOP') ?? all[0];
     this.snags.classList.toggle('none', !all.length);
     patch(this.snags, [h('span.count', {}, all.length ? `${all.length} ${all.length === 1 ? 'snag' : 'snags'}` : 'No snags'),
-      ...(heaviest ? [h('span.heaviest', {}, heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`)] : [])]);
+      ...(heaviest ? [h('span.heaviest', {}, moneyIn(heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`,
+        this.garden.reckoning.sheet?.slip?.currency))] : [])]);
   }
 
   #renderTotal() {

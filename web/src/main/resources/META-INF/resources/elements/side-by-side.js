@@ -1,5 +1,5 @@
 import { measured } from '../geometry/measure.js';
-import { money } from '../state/changes.js';
+import { money, moneyIn } from '../state/changes.js';
 import { hours } from '../state/weekends.js';
 import { h } from './make.js';
 
@@ -15,7 +15,7 @@ export function sideBySide(tried, currency, units) {
   };
   const list = (title, texts) => (texts.length ? h('details', {}, h('summary', {}, `${title}: ${texts.length}`),
     h('ul', {}, texts.slice(0, MOST).map(text => h('li', {}, text)), texts.length > MOST ? h('li', {}, `and ${texts.length - MOST} more`) : null)) : null);
-  const told = finding => `${finding.where}: ${finding.text}`;
+  const told = finding => `${finding.where}: ${moneyIn(finding.text, currency)}`;
   return h('div.beside', { 'data-key': 'beside' },
     h('table', {}, h('thead', {}, h('tr', {}, h('td', {}), h('th', { scope: 'col' }, 'as it stands'), h('th', { scope: 'col' }, 'tried'))), h('tbody', {},
       row('Money', one => `${one.atLeast ? 'at least ' : ''}${money(one.money, currency)}`), row('Boards', one => String(one.boards)),

@@ -69,13 +69,31 @@ export function savedBeside(slip, money) {
 /** Making one takes longer than all that it writes. */
 const formats = new Map();
 
+function formatOf(currency) {
+  if (!formats.has(currency)) formats.set(currency, new Intl.NumberFormat('en-GB', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' }));
+  return formats.get(currency);
+}
+
 /** `£897.70`; the plain number and code where the currency is unknown. */
 export function money(amount, currency) {
   if (amount === null || amount === undefined) return 'no price';
   try {
-    if (!formats.has(currency)) formats.set(currency, new Intl.NumberFormat('en-GB', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' }));
-    return formats.get(currency).format(Number(amount));
+    return formatOf(currency).format(Number(amount));
   } catch {
     return `${amount} ${currency ?? ''}`.trim();
   }
+}
+
+/** `£`: what stands before a field for money. */
+export function moneySign(currency) {
+  try {
+    return formatOf(currency).formatToParts(0).find(part => part.type === 'currency').value;
+  } catch {
+    return currency ?? '';
+  }
+}
+
+/** A sentence of the server, whose sums carry the currency's code (`GBP 36.00`), with its sums as `money` writes them. */
+export function moneyIn(text, currency) {
+  return currency ? text.replace(new RegExp(`\\b${currency} (-?\\d+(?:\\.\\d+)?)`, 'g'), (_, amount) => money(amount, currency)) : text;
 }

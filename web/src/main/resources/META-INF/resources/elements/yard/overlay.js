@@ -108,13 +108,13 @@ export function gripHandles(view, bed) {
 }
 
 
-/** Beds and paths where a proposal would put them. @param {{beds: {id, outline}[], paths: Point[][]}} proposal */
+/** Beds and paths where a proposal would put them; a bed that stays is there under its own label. @param {{beds: {id, outline}[], paths: Point[][]}} proposal */
 export function drawnGhosts(view, { beds, paths }) {
   return [
     ...paths.map(outline => s('path.ghost-path', { d: d(view, outline, true) })),
     ...beds.flatMap(({ id, outline, pinned }) => [
       s(`path.ghost${pinned ? '.pinned' : ''}`, { d: d(view, outline, true) }),
-      ...told(toScreen(view, middle(bounds(outline))), id),
+      ...(pinned ? [] : told(toScreen(view, middle(bounds(outline))), id)),
     ]),
   ];
 }
