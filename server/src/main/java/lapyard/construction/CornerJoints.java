@@ -104,7 +104,8 @@ final class CornerJoints {
                 Input.of("greatest clear run", bed.making().ties().crossEveryMm(), "mm"),
                 Input.of("height", CrossTies.heightMm(bed), "mm")));
         across.ties().forEach(tie -> inputs.add(Input.of(
-                "wall " + tie.wall() + " at " + Lengths.text(tie.atMm()) + " to wall " + tie.toWall(), tie.lengthMm(), "mm")));
+                "wall " + tie.wall() + " at " + Lengths.text(tie.atMm()) + " to wall " + tie.toWall()
+                        + (tie.heightMm() == CrossTies.heightMm(bed) ? "" : ", " + Lengths.text(tie.heightMm()) + " high"), tie.lengthMm(), "mm")));
         quantities.add(Quantity.of(QuantityKind.CROSS_TIES, across.ties().size(), "ties",
                 "one behind each joint of a wall; then for each clear run that is still over the run without a tie"
                         + " ceil(run / greatest clear run) - 1; a tie serves both its walls",

@@ -39,6 +39,9 @@ public record CrossTies(
     /** A batten or a post takes both ends of a joint this far off its middle; common practice, no source. */
     static final double BEHIND_MM = 25;
 
+    /** Rods that cross are this far apart in height; common practice, no source. */
+    private static final double CROSSING_MM = 25;
+
     public CrossTies {
         ties = List.copyOf(ties);
         posts = List.copyOf(posts);
@@ -148,10 +151,30 @@ public record CrossTies(
             hit.ifPresent(there -> {
                 rests.get(side).add(ownMm);
                 rests.get(there.side()).add(there.alongMm());
-                ties.add(CrossTies.tie(bed, inner, side, ownMm, there));
+                ties.add(passing(CrossTies.tie(bed, inner, side, ownMm, there)));
             });
             return hit.isPresent();
         }
+
+        /** The same tie at the height nearest its own, above before below, at which no earlier tie crosses it. */
+        private CrossTie passing(CrossTie tie) {
+            for (int k = 0; ; k++) {
+                double heightMm = tie.heightMm() + (k % 2 == 1 ? 1 : -1) * ((k + 1) / 2) * CROSSING_MM;
+                if (ties.stream().noneMatch(other -> other.heightMm() == heightMm && cross(other, tie))) {
+                    return new CrossTie(tie.wall(), tie.atMm(), tie.toWall(), tie.from(), tie.to(), heightMm);
+                }
+            }
+        }
+    }
+
+    private static boolean cross(CrossTie one, CrossTie other) {
+        return parts(one, other) && parts(other, one);
+    }
+
+    /** True if the ends of {@code other} lie on both sides of {@code tie}. */
+    private static boolean parts(CrossTie tie, CrossTie other) {
+        Point along = tie.to().minus(tie.from());
+        return along.cross(other.from().minus(tie.from())) * along.cross(other.to().minus(tie.from())) < 0;
     }
 
     private static double startMm(Bed bed, Outline inner, int side) {

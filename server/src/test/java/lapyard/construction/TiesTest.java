@@ -159,6 +159,22 @@ class TiesTest {
         single.forEach(one -> assertEquals(List.of(100.0), one.heightsMm()));
     }
 
+    /**
+     * A square of 3000 takes a tie each way through its middle, a hexagon of sides of 3000 three: rods cannot pass through each other, so
+     * they lie 25 apart. Two ties side by side stay at one height.
+     */
+    @Test
+    void tiesThatCrossPassAboveEachOther() {
+        BedWork square = Beds.built(Beds.tied(Beds.bed("K", Outline.rectangle(3000, 3000), 3, Lap.TURNING), ALL));
+        assertEquals(List.of(300.0, 325.0), square.frame().crossTies().stream().map(CrossTie::heightMm).toList());
+        assertEquals(2800, Beds.input(Beds.quantity(square.quantities(), "ties.cross").working(), "wall B at 1500 to wall D, 325 high"), 1e-9);
+        double high = 3000 * Math.sqrt(3);
+        BedWork six = Beds.built(Beds.tied(Beds.bed("X", Beds.outline(0, 0, 3000, 0, 4500, high / 2, 3000, high, 0, high, -1500, high / 2), 3, Lap.TURNING), ALL));
+        assertEquals(List.of(300.0, 325.0, 275.0), six.frame().crossTies().stream().map(CrossTie::heightMm).toList());
+        BedWork beside = Beds.built(Beds.tied(Beds.bed("K", Outline.rectangle(1200, 4700), 3, Lap.TURNING), ALL));
+        assertEquals(List.of(300.0, 300.0), beside.frame().crossTies().stream().map(CrossTie::heightMm).toList());
+    }
+
     private static Ties with(Ties ties, Ties.Support... supports) {
         return new Ties(ties.brackets(), ties.bracketFixings(), ties.courseTies(), ties.courseEveryMm(), ties.courseTie(),
                 ties.courseFixings(), ties.fixingLengthMm(), ties.crossTies(), ties.crossEveryMm(), ties.crossOverMm(), ties.crossFromMm(),
