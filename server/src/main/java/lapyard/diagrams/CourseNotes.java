@@ -206,7 +206,11 @@ final class CourseNotes {
         }
         CrossTies across = across();
         if (!across.ties().isEmpty()) {
-            notes.add(new Note("Cross ties", sheet.written(across.ties().get(0).heightMm()) + " over the ground, a batten upright at both ends."));
+            double usualMm = across.ties().get(0).heightMm();
+            String raised = across.ties().stream().filter(tie -> tie.heightMm() != usualMm)
+                    .map(tie -> ", wall " + tie.wall() + " at " + sheet.written(tie.atMm()) + ": " + sheet.written(tie.heightMm()))
+                    .collect(Collectors.joining());
+            notes.add(new Note("Cross ties", sheet.written(usualMm) + " over the ground" + raised + ", a batten upright at both ends."));
         }
         if (!across.posts().isEmpty()) notes.add(new Note("Posts", "in the ground inside the walls as told."));
     }

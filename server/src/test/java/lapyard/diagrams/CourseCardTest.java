@@ -169,4 +169,12 @@ class CourseCardTest {
     void aGardenWithoutBedsSaysSo() throws Exception {
         assertTrue(Drawn.of(cards().get(0)).says("No beds stand in this garden yet."));
     }
+
+    /** Ties that cross lie 25 apart in height: the card tells the height of each that differs. */
+    @Test
+    void theHeightOfATieThatCrossesIsTold() throws Exception {
+        var square = lapyard.construction.Beds.tied(lapyard.construction.Beds.bed("K", lapyard.geometry.Outline.rectangle(3000, 3000), 3, lapyard.plan.Lap.TURNING), lapyard.plan.Ties.USUAL);
+        String told = String.join(" ", Drawn.of(cards(lapyard.construction.Beds.built(square)).get(0)).texts());
+        assertTrue(told.contains("300 over the ground, wall B at 1500: 325, a batten"), told);
+    }
 }
