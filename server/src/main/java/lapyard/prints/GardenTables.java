@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lapyard.catalogue.TradeName;
 import lapyard.cutting.SawBoard;
 import lapyard.exchange.Table;
 import lapyard.exchange.Table.Cell;
@@ -130,7 +131,7 @@ public final class GardenTables {
             for (int i = 0; i < board.cuts().size(); i++) {
                 SawBoard.Cut cut = board.cuts().get(i);
                 boolean last = i + 1 == board.cuts().size();
-                table.row(Cell.of(section.section()), Cell.of(board.number()), Cell.of(board.stock()), length(board.lengthMm()), Cell.of(i + 1), Cell.of(cut.mark()),
+                table.row(Cell.of(TradeName.section(section.section(), imperial)), Cell.of(board.number()), Cell.of(board.stock()), length(board.lengthMm()), Cell.of(i + 1), Cell.of(cut.mark()),
                         length(cut.lengthMm()), length(cut.fromMm()), length(cut.toMm()), Cell.of(cut.stage()), last ? length(board.restMm()) : Cell.NOTHING);
             }
         }
