@@ -104,6 +104,26 @@ final class Block {
         }
     }
 
+    /** Adds the single pieces. */
+    void singles(List<Block> into) {
+        if (join == Join.NONE) {
+            into.add(this);
+        } else {
+            first.singles(into);
+            second.singles(into);
+        }
+    }
+
+    /** What is lost beside the pieces where this lies as a band across a roll of that width. */
+    long waste(long rollWidth) {
+        return height * rollWidth - area;
+    }
+
+    /** The share of such a band that the pieces cover. */
+    double density(long rollWidth) {
+        return (double) area / height / rollWidth;
+    }
+
     /** A piece of a size class where it lies: x across the roll, y along it. */
     record Laid(int type, long x, long y, long width, long height) {}
 }

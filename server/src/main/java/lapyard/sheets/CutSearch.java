@@ -180,7 +180,7 @@ final class CutSearch {
         List<Block> blocks = broken(taken, most);
         long width = strip.roll.width();
         CutTable.Limits limits = new CutTable.Limits(width, height, height * width - area, narrowest(blocks));
-        CutTable table = CutTable.of(items(blocks), job.turn, limits, work);
+        CutTable table = CutTable.of(CutTable.items(blocks), job.turn, limits, work);
         if (table == null) return;
         long now = table.height(table.full(), width);
         if (now > height) return;
@@ -197,7 +197,7 @@ final class CutSearch {
         boolean fresh = restTwo.isEmpty();
         List<Block> taken = take(restOne, one.roll.width(), fresh ? most : most / 2);
         if (!fresh) taken.addAll(take(restTwo, two.roll.width(), most / 2));
-        List<CutTable.Item> items = items(broken(taken, most));
+        List<CutTable.Item> items = CutTable.items(broken(taken, most));
         long widest = Math.max(one.roll.width(), two.roll.width());
         CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
         if (table == null) return;
@@ -266,13 +266,9 @@ final class CutSearch {
         int at = random.nextInt(bands.size());
         for (int i = 0; byWaste && i < 2; i++) {
             int other = random.nextInt(bands.size());
-            if (waste(bands.get(other), width) > waste(bands.get(at), width)) at = other;
+            if (bands.get(other).waste(width) > bands.get(at).waste(width)) at = other;
         }
         return bands.remove(at);
-    }
-
-    private static long waste(Block band, long width) {
-        return band.height * width - band.area;
     }
 
     /** Breaks blocks along their last cut until there are {@code most}, those with much waste likelier. */
@@ -310,19 +306,6 @@ final class CutSearch {
         }
     }
 
-    /** Single pieces of one type become one item with a count. */
-    private static List<CutTable.Item> items(List<Block> blocks) {
-        List<CutTable.Item> items = new ArrayList<>();
-        for (Block block : blocks) {
-            int same = -1;
-            for (int i = 0; i < items.size() && block.type >= 0; i++)
-                if (items.get(i).block().type == block.type) same = i;
-            if (same < 0) items.add(new CutTable.Item(block, 1));
-            else items.set(same, new CutTable.Item(items.get(same).block(), items.get(same).count() + 1));
-        }
-        return items;
-    }
-
     /** Lays the pieces of some bands of one run anew. */
     private void shake() {
         Strip strip = strips.get(random.nextInt(strips.size()));
@@ -330,7 +313,7 @@ final class CutSearch {
         List<Block> loose = new ArrayList<>();
         int shaken = job.pieces() >= MANY && random.nextBoolean() ? MATCHED_PIECES : SHAKEN_PIECES;
         int wanted = shaken / 2 + random.nextInt(shaken);
-        while (!keep.isEmpty() && loose.size() < wanted) leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
+        while (!keep.isEmpty() && loose.size() < wanted) pick(keep, strip.roll.width(), random.nextBoolean()).singles(loose);
         List<Block> anew = loose.size() >= MANY
                 ? matchedBands(loose, strip.roll.width(), 0.7 + 0.9 * random.nextDouble())
                 : denseBands(loose, strip.roll.width(), pace);
@@ -353,7 +336,7 @@ final class CutSearch {
         while (!keep.isEmpty() && loose.size() < wanted) {
             Block band = pick(keep, width, random.nextInt(10) < 7);
             before += band.height;
-            leaves(band, loose);
+            band.singles(loose);
         }
         Strip anew = new Strip(strip.roll, matchedBands(loose, width, 0.5 + 1.3 * random.nextDouble()));
         for (int round = 0; round < POLISHED && !work.over(); round++) within(anew, pace.fewBlocks() - round % 2);
@@ -361,15 +344,6 @@ final class CutSearch {
         if (anew.length > before || work.over() && anew.length >= before) return;
         keep.addAll(anew.bands);
         strip.replace(keep, strip.length + anew.length - before);
-    }
-
-    private static void leaves(Block block, List<Block> into) {
-        if (block.join == Block.Join.NONE) {
-            into.add(block);
-        } else {
-            leaves(block.first, into);
-            leaves(block.second, into);
-        }
     }
 
     /** Fills bands one by one, each the densest that holds one large piece and any of some others. */
@@ -389,7 +363,7 @@ final class CutSearch {
             } else {
                 for (int attempt = 0; attempt < pace.samples(); attempt++) {
                     Block dense = denseBand(large, loose, width, pace.sample());
-                    if (dense != null && (band == null || density(dense, width) > density(band, width))) band = dense;
+                    if (dense != null && (band == null || dense.density(width) > band.density(width))) band = dense;
                 }
                 loose.add(large);
             }
@@ -398,7 +372,7 @@ final class CutSearch {
                 break;
             }
             List<Block> used = new ArrayList<>();
-            leaves(band, used);
+            band.singles(used);
             for (Block piece : used) {
                 int i = 0;
                 while (loose.get(i).type != piece.type) i++;
@@ -420,7 +394,7 @@ final class CutSearch {
         Block shelves = null;
         for (Block shelf : Shelves.bands(job, counts, width, RollJob.NO_LIMIT, Shelves.Lie.LOW))
             shelves = shelves == null ? shelf : Block.after(shelves, shelf);
-        List<CutTable.Item> items = items(pieces);
+        List<CutTable.Item> items = CutTable.items(pieces);
         for (double share : FEW_WASTE) {
             CutTable.Limits limits = new CutTable.Limits(
                     width, shelves.height, (long) (share * (shelves.height * width - area)), narrowest(pieces));
@@ -445,7 +419,7 @@ final class CutSearch {
             others.set(i - 1, other);
             sample.add(other);
         }
-        List<CutTable.Item> items = items(sample);
+        List<CutTable.Item> items = CutTable.items(sample);
         long narrowest = narrowest(sample);
         double bandArea = (double) width * Math.max(piece.width, piece.height);
         long highest = 2 * Math.max(piece.width, piece.height);
@@ -480,10 +454,6 @@ final class CutSearch {
         long narrowest = Long.MAX_VALUE;
         for (Block block : blocks) narrowest = Math.min(narrowest, job.turn ? Math.min(block.width, block.height) : block.width);
         return narrowest;
-    }
-
-    private static double density(Block band, long width) {
-        return (double) band.area / band.height / width;
     }
 
     /** A layout on one roll from these bands and dense ones of what is left; null where the run would be longer than is sold. */

@@ -1,5 +1,6 @@
 package lapyard.sheets;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -17,6 +18,19 @@ import java.util.List;
 final class CutTable {
     /** Blocks of one kind; {@code count} of them. */
     record Item(Block block, int count) {}
+
+    /** Single pieces of one type become one item with a count. */
+    static List<Item> items(List<Block> blocks) {
+        List<Item> items = new ArrayList<>();
+        for (Block block : blocks) {
+            int same = -1;
+            for (int i = 0; i < items.size() && block.type >= 0; i++)
+                if (items.get(i).block().type == block.type) same = i;
+            if (same < 0) items.add(new Item(block, 1));
+            else items.set(same, new Item(items.get(same).block(), items.get(same).count() + 1));
+        }
+        return items;
+    }
 
     /**
      * What a rectangle must keep to.
