@@ -236,8 +236,7 @@ public record CrossTies(
     private static CrossTie tie(Bed bed, Outline inner, int side, double placeMm, Hit hit) {
         return new CrossTie(
                 Bed.wallLetter(side), Lengths.toTenth(placeMm + startMm(bed, inner, side)),
-                        Bed.wallLetter(hit.side()), inner.at(side, placeMm, 0).steady(),
-                hit.at().steady(), heightMm(bed));
+                Bed.wallLetter(hit.side()), inner.at(side, placeMm, 0).steady(), hit.at().steady(), heightMm(bed));
     }
 
     /** Through the middle of the course nearest 0.4 of the height: between the push's third and mid-height. */

@@ -60,13 +60,13 @@ final class FullBoards {
     /** Whether boards of one kind, so many, would have to be full. */
     static boolean suits(WholeProblem problem, long boards) {
         if (problem.stocks() != 1 || problem.supply[0] != WholeProblem.UNLIMITED || problem.capacity[0] > MOST_UNITS || boards > MOST_BOARDS) return false;
-        long spare = spare(problem, boards);
+        long spare = spare(problem, boards, problem.demand);
         return spare >= 0 && spare <= problem.capacity[0] / WASTE_PART;
     }
 
-    private static long spare(WholeProblem problem, long boards) {
+    private static long spare(WholeProblem problem, long boards, int[] pieces) {
         long spare = boards * problem.capacity[0];
-        for (int i = 0; i < problem.items(); i++) spare -= (long) problem.weight[i] * problem.demand[i];
+        for (int i = 0; i < problem.items(); i++) spare -= (long) problem.weight[i] * pieces[i];
         return spare;
     }
 
@@ -81,7 +81,6 @@ final class FullBoards {
         for (long turn = FIRST_TURN; ; turn *= 2) {
             patience = new Patience(budget, Math.min(turn, steps));
             complete = true;
-            waste = spare(problem, boards);
             if (fill(boards)) break;
             if (complete || all.over()) return null;
         }
@@ -103,18 +102,13 @@ final class FullBoards {
             complete = false;
             return false;
         }
+        waste = spare(problem, boards, left);
         for (int[] way : fewest()) {
-            long before = waste;
-            waste -= board;
-            for (int i = 0; i < types; i++) {
-                left[i] -= way[i];
-                waste += (long) way[i] * problem.weight[i];
-            }
+            for (int i = 0; i < types; i++) left[i] -= way[i];
             chosen.add(way);
             if (fill(boards - 1)) return true;
             chosen.remove(chosen.size() - 1);
             for (int i = 0; i < types; i++) left[i] += way[i];
-            waste = before;
             if (!complete && patience.over()) return false;
         }
         if (hopeless.size() < MOST_KNOWN) hopeless.add(state);

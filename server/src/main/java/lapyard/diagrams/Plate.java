@@ -38,23 +38,16 @@ record Plate(Point centre, double widthMm, double heightMm, double turnDeg) {
             double x = b.y() - a.y();
             double y = a.x() - b.x();
             if (x == 0 && y == 0) continue; // a corner that stands twice is no side
-            double leastOwn = Double.POSITIVE_INFINITY;
-            double mostOwn = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < sides.size(); k++) {
-                double along = sides.get(k).x() * x + sides.get(k).y() * y;
-                leastOwn = Math.min(leastOwn, along);
-                mostOwn = Math.max(mostOwn, along);
-            }
-            double leastOther = Double.POSITIVE_INFINITY;
-            double mostOther = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < other.size(); k++) {
-                double along = other.get(k).x() * x + other.get(k).y() * y;
-                leastOther = Math.min(leastOther, along);
-                mostOther = Math.max(mostOther, along);
-            }
             double touch = 1e-6 * Math.sqrt(x * x + y * y);
-            if (mostOwn <= leastOther + touch || mostOther <= leastOwn + touch) return true;
+            if (most(sides, x, y) <= -most(other, -x, -y) + touch || most(other, x, y) <= -most(sides, -x, -y) + touch) return true;
         }
         return false;
+    }
+
+    /** How far the ring reaches in a direction. */
+    private static double most(List<Point> ring, double x, double y) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < ring.size(); k++) most = Math.max(most, ring.get(k).x() * x + ring.get(k).y() * y);
+        return most;
     }
 }
