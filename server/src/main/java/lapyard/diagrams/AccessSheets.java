@@ -8,7 +8,6 @@ import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
 import lapyard.ground.AccessSheet;
-import lapyard.plan.Garden;
 
 /** Paths and beds held against a standard, what fails first, then pass or fail bed by bed. */
 public final class AccessSheets {
@@ -18,10 +17,10 @@ public final class AccessSheets {
             "A planning aid: local rules and whoever inspects decide. Surfaces must be firm, stable and not slippery; that is not checked here.";
 
     /** @return one page or more */
-    public static List<Page> pages(Garden garden, AccessSheet access, BenchOptions options) {
-        return BenchSheet.pages(garden.name(), CAUTION, garden.imperial(), options, sheet -> {
-            String name = access.standard().id().equals("usual") ? "this garden's own figures" : access.standard().name();
-            Flow flow = new Flow(sheet, "Access", "against " + name + " (" + access.standard().source() + ")");
+    public static List<Page> pages(AccessSheet access, BenchOptions options) {
+        String name = access.standard().id().equals("usual") ? "this garden's own figures" : access.standard().name();
+        return BenchSheet.pages(CAUTION, options, "Access", "against " + name + " (" + access.standard().source() + ")", "", flow -> {
+            BenchSheet sheet = flow.sheet;
             List<AccessSheet.Row> failing = access.rows().stream().filter(row -> !row.pass()).toList();
             flow.words(List.of(access.rows().size() - failing.size() + " of " + access.rows().size() + " checks pass."), 4.6, true);
             table("What fails", failing, sheet).on(flow);
@@ -39,7 +38,6 @@ public final class AccessSheets {
             byPlace.forEach((where, fails) -> register.row(where, fails.isEmpty() ? "pass" : "fail", String.join(", ", fails)));
             register.on(flow);
             table("All that was measured", access.rows(), sheet).on(flow);
-            return flow.drafts();
         });
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
@@ -29,7 +30,6 @@ final class BenchSheet {
     /** One sheet saved of more than these is not worth smaller type on all of them, nor laying all out again. */
     static final int FEW_SHEETS = 40;
 
-    private final String garden;
     private final String caution;
     private final BenchOptions options;
     final boolean imperial;
@@ -68,11 +68,11 @@ final class BenchSheet {
      * @param caution the line at the foot of every sheet
      * @param lay     draws the same on sheets of any {@link #close}
      */
-    static List<Page> pages(String garden, String caution, boolean imperial, BenchOptions options, Function<BenchSheet, List<Draft>> lay) {
-        BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
+    static List<Page> pages(String caution, BenchOptions options, Function<BenchSheet, List<Draft>> lay) {
+        BenchSheet sheet = new BenchSheet(caution, options);
         List<Draft> best = lay.apply(sheet);
         for (int i = 0; i < CLOSER.length && best.size() <= FEW_SHEETS && thin(best) > 0; i++) {
-            BenchSheet closer = new BenchSheet(garden, caution, imperial, options, CLOSER[i]);
+            BenchSheet closer = new BenchSheet(caution, options, CLOSER[i]);
             List<Draft> drafts = lay.apply(closer);
             if (drafts.size() < best.size() || drafts.size() == best.size() && thin(drafts) < thin(best)) {
                 best = drafts;
@@ -82,20 +82,33 @@ final class BenchSheet {
         return sheet.pages(best);
     }
 
+    /**
+     * As {@link #pages(String, BenchOptions, Function)}, of what flows from sheet to sheet below one heading.
+     *
+     * @param empty what a sheet says where nothing is laid out
+     */
+    static List<Page> pages(String caution, BenchOptions options, String kind, String about, String empty, Consumer<Flow> lay) {
+        return pages(caution, options, sheet -> {
+            Flow flow = new Flow(sheet, kind, about);
+            lay.accept(flow);
+            List<Draft> drafts = flow.drafts();
+            return drafts.isEmpty() ? List.of(sheet.nothing(kind, empty)) : drafts;
+        });
+    }
+
     private static long thin(List<Draft> drafts) {
         return drafts.stream().filter(Draft::thin).count();
     }
 
     /** @param caution the line at the foot of every sheet */
-    BenchSheet(String garden, String caution, boolean imperial, BenchOptions options) {
-        this(garden, caution, imperial, options, 1);
+    BenchSheet(String caution, BenchOptions options) {
+        this(caution, options, 1);
     }
 
-    BenchSheet(String garden, String caution, boolean imperial, BenchOptions options, double close) {
+    private BenchSheet(String caution, BenchOptions options, double close) {
         this.close = close;
-        this.garden = garden;
         this.caution = caution;
-        this.imperial = imperial;
+        this.imperial = options.imperial();
         this.options = options;
         this.inks = new Inks(options.mono());
         this.frame = new Box(FILING, EDGE, options.paper().longMm - EDGE, options.paper().shortMm - EDGE);
@@ -152,7 +165,7 @@ final class BenchSheet {
         shapes.add(text(left, first, kind, large, true));
         shapes.add(fitted(left, second, draft.about(), 3.6, false, room * 0.68));
         shapes.add(end(right, first, sheet, 5, true));
-        String named = garden.isBlank() ? "Garden" : garden;
+        String named = options.garden().isBlank() ? "Garden" : options.garden();
         double small = fitting(named, 4, TypeSize.LEAST, true, wide);
         shapes.add(end(place, first, TextMeasure.cut(named, small, true, wide), small, true));
         shapes.add(end(right, second, TextMeasure.cut(stamped, 3, false, room * 0.3), 3, false));

@@ -50,13 +50,11 @@ public final class CourseCards {
     }
 
     /**
-     * @param garden      name for the heading
      * @param lifting     what one person lifts; heavier pieces get a dot
      * @param stacks      beds in the order of the cards
      */
-    public static List<Page> pages(
-            String garden, boolean imperial, Lifting lifting, List<Stack> stacks, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+    public static List<Page> pages(Lifting lifting, List<Stack> stacks, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(CAUTION, options);
         Map<List<Object>, List<Stack>> alike =
                 stacks.stream().collect(Collectors.groupingBy(stack -> shown(stack, sheet), LinkedHashMap::new, Collectors.toList()));
         List<BenchSheet.Draft> drafts = new ArrayList<>();

@@ -53,11 +53,11 @@ public final class DaySheets {
      * @param goods  what must be there, by weekend, as it shall be read
      */
     public static List<Page> pages(
-            String garden, boolean imperial, Weekends weekends, Crew crew, Map<String, List<String>> warned, Map<Integer, List<String>> goods, BenchOptions options) {
-        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> new DaySheets(sheet, weekends, crew).drafts(warned, goods));
+            Weekends weekends, Crew crew, Map<String, List<String>> warned, Map<Integer, List<String>> goods, BenchOptions options) {
+        return BenchSheet.pages(CAUTION, options, "Weekends", "", "nothing is left to do", flow -> new DaySheets(flow.sheet, weekends, crew).on(flow, warned, goods));
     }
 
-    private List<BenchSheet.Draft> drafts(Map<String, List<String>> warned, Map<Integer, List<String>> goods) {
+    private void on(Flow flow, Map<String, List<String>> warned, Map<Integer, List<String>> goods) {
         Map<Integer, List<Weekends.Day>> byWeekend = new LinkedHashMap<>();
         List<Weekends.Day> topUps = new ArrayList<>();
         for (Weekends.Day day : weekends.days()) {
@@ -66,8 +66,6 @@ public final class DaySheets {
             if (topUp) topUps.add(day);
             else byWeekend.computeIfAbsent(day.weekend(), weekend -> new ArrayList<>()).add(day);
         }
-        if (byWeekend.isEmpty() && topUps.isEmpty()) return List.of(sheet.nothing("Weekends", "nothing is left to do"));
-        Flow flow = new Flow(sheet, "Weekends", "");
         byWeekend.forEach((weekend, days) -> {
             List<String> there = goods.getOrDefault(weekend, List.of());
             Consumer<Flow> whole = weekend(flow, weekend, days, warned, there);
@@ -78,7 +76,6 @@ public final class DaySheets {
             whole.accept(flow);
         });
         topUps(flow, topUps);
-        return flow.drafts();
     }
 
     private GardenTask work(Weekends.Part part) {

@@ -51,8 +51,8 @@ public final class FloorCards {
      * @param rolls follow on the same sheet where that holds all; else they have sheets of their own, see {@link #holdsRolls}
      * @return cards of all beds that have a floor or a liner, beds alike on one; one page that says so where none has
      */
-    public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
-        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+    public static List<Page> pages(List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
+        return BenchSheet.pages(CAUTION, options, sheet -> {
             Optional<List<BenchSheet.Draft>> one = withRolls(sheet, works, rolls);
             List<BenchSheet.Draft> drafts = one.isPresent() ? one.get() : drafts(sheet, cards(sheet, works), List.of());
             return drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts;
@@ -63,8 +63,8 @@ public final class FloorCards {
     private static final double BESIDE = 3;
 
     /** Whether the cards of {@link #pages} and the rolls stand on one sheet. */
-    public static boolean holdsRolls(boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
-        return withRolls(new BenchSheet("", CAUTION, imperial, options), works, rolls).isPresent();
+    public static boolean holdsRolls(List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
+        return withRolls(new BenchSheet(CAUTION, options), works, rolls).isPresent();
     }
 
     /** Cards and rolls where one sheet holds them. */

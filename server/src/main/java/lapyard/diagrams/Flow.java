@@ -76,7 +76,7 @@ final class Flow {
 
     private record Section(String kind, String about, double mostUsed) {}
 
-    private final BenchSheet sheet;
+    final BenchSheet sheet;
     private final List<BenchSheet.Draft> done = new ArrayList<>();
     private final List<Block> pending = new ArrayList<>();
     private Optional<Section> begun;

@@ -57,8 +57,8 @@ public final class JobPage {
     }
 
     /** @return one page, in the largest type at which it is one; more only where the least type needs more */
-    public static List<Page> pages(String garden, boolean imperial, Job job, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+    public static List<Page> pages(Job job, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(CAUTION, options);
         if (job.weekends().isEmpty()) return sheet.pages(List.of(sheet.nothing(TITLE, "Nothing is left to do.")));
         List<BenchSheet.Draft> drafts = List.of();
         for (double size : SIZES) {

@@ -42,17 +42,13 @@ public final class LoadInSheets {
      * @return one page or more; where nothing comes in it says so
      */
     public static List<Page> pages(Garden garden, List<BedWork> works, List<PathCover> covers, LoadIn loads, BenchOptions options) {
-        boolean imperial = garden.imperial();
-        return BenchSheet.pages(garden.name(), CAUTION, imperial, options, sheet -> {
-            if (loads.drops().isEmpty()) {
-                return List.of(sheet.nothing("Delivery and access", "Nothing comes in for this garden."));
-            }
-            Flow flow = new Flow(sheet, "Delivery and access", "");
+        return BenchSheet.pages(CAUTION, options, "Delivery and access", "", "Nothing comes in for this garden.", flow -> {
+            if (loads.drops().isEmpty()) return;
+            BenchSheet sheet = flow.sheet;
             loads.drops().forEach(drop -> drop(drop, sheet, flow));
-            way(loads, Wording.of(imperial), sheet, flow);
+            way(loads, Wording.of(sheet.imperial), sheet, flow);
             List<Point> places = loads.bagPlaces().orElse(List.of());
             if (!places.isEmpty()) sketch(garden, works, covers, places, sheet, options, flow);
-            return flow.drafts();
         });
     }
 

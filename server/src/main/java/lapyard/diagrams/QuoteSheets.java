@@ -26,12 +26,12 @@ public final class QuoteSheets {
      * @param date     of the quote, may be empty
      */
     public static List<Page> pages(
-            String garden, boolean imperial, Quote quote, QuoteTerms terms, Map<String, BigDecimal> shares, boolean examples,
+            Quote quote, QuoteTerms terms, Map<String, BigDecimal> shares, boolean examples,
             List<String> warnings, String date, BenchOptions options) {
-        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
+        return BenchSheet.pages(CAUTION, options, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), "", "", flow -> {
+            BenchSheet sheet = flow.sheet;
             String code = quote.currency().getCode();
             String atLeast = quote.atLeast() ? "at least " : "";
-            Flow flow = new Flow(sheet, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), "");
             flow.words(List.of("From: " + open(terms.builder()), "For: " + open(terms.client()), "Date: " + open(date) + "."
                     + (terms.validUntil().isEmpty() ? "" : " The offer holds until " + terms.validUntil() + ".")), 4, false);
             BenchTable table = new BenchTable(sheet, "Price, in " + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
@@ -65,7 +65,6 @@ public final class QuoteSheets {
             flow.words(without, 3.8, false);
             flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
             accept(sheet, flow);
-            return flow.drafts();
         });
     }
 
@@ -94,12 +93,11 @@ public final class QuoteSheets {
      * @param before what the earlier state is sold for, empty where the garden has no quote
      */
     public static List<Page> variation(
-            String garden, boolean imperial, List<String> changes, Variation variation, String from, String to, Optional<BigDecimal> before,
+            List<String> changes, Variation variation, String from, String to, Optional<BigDecimal> before,
             Optional<BigDecimal> after, BenchOptions options) {
-        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
-            Flow flow = new Flow(sheet, "Variation", "from " + from + " to " + to);
+        return BenchSheet.pages(CAUTION, options, "Variation", "from " + from + " to " + to, "", flow -> {
             if (!changes.isEmpty()) flow.words(changes, 4.6, true);
-            BenchTable table = new BenchTable(sheet, "What changes, in " + variation.currency(),
+            BenchTable table = new BenchTable(flow.sheet, "What changes, in " + variation.currency(),
                     new Column("line", 0.22, true), new Column("before", 0.26, false), new Column("after", 0.26, false),
                     new Column("was", 0.09, false), new Column("is", 0.09, false), new Column("more", 0.08, true));
             for (Variation.Line line : variation.lines()) {
@@ -120,7 +118,6 @@ public final class QuoteSheets {
                         + signed(after.get().subtract(before.get())) + " " + variation.currency() + ".");
             }
             flow.words(words, 4.6, true);
-            return flow.drafts();
         });
     }
 

@@ -47,16 +47,8 @@ public final class RollSheets {
     }
 
     /** @return one page or more; where nothing is cut from a roll it says so */
-    public static List<Page> pages(String garden, boolean imperial, List<Material> materials, BenchOptions options) {
-        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
-            Flow flow = new Flow(sheet, "Rolls", "");
-            on(flow, materials, sheet);
-            List<BenchSheet.Draft> drafts = flow.drafts();
-            if (drafts.isEmpty()) {
-                drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
-            }
-            return drafts;
-        });
+    public static List<Page> pages(List<Material> materials, BenchOptions options) {
+        return BenchSheet.pages(CAUTION, options, "Rolls", "", "Nothing to cut from a roll in this garden.", flow -> on(flow, materials, flow.sheet));
     }
 
     static void on(Flow flow, List<Material> materials, BenchSheet sheet) {

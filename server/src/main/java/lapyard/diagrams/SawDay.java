@@ -70,24 +70,17 @@ public final class SawDay {
     }
 
     /**
-     * @param garden      name for the heading
      * @param lifting     what one person lifts; heavier pieces and boards are marked
      * @param beds        for the signs beside the marks: seen, heavy, notched
      * @param longestMm   the longest part that can be carried in; empty where the merchant is asked for no cuts
      * @return one page or more; where there is nothing to saw it says so
      */
     public static List<Page> pages(
-            String garden,
-            boolean imperial,
-            Lifting lifting,
-            List<BedWork> beds,
-            List<Work> works,
-            OptionalDouble longestMm,
-            BenchOptions options) {
+            Lifting lifting, List<BedWork> beds, List<Work> works, OptionalDouble longestMm, BenchOptions options) {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
-                + Measure.KG.plain(lifting.limitKg(), 1, imperial) + ": two people or more, or wheels. Treated timber: gloves, burn none of it."
+                + Measure.KG.plain(lifting.limitKg(), 1, options.imperial()) + ": two people or more, or wheels. Treated timber: gloves, burn none of it."
                 + BedNames.sealed("Seal the cut ends of", beds.stream().map(BedWork::bed));
-        return BenchSheet.pages(garden, caution, imperial, options, sheet -> {
+        return BenchSheet.pages(caution, options, sheet -> {
             Signs signs = new Signs(beds, works, lifting);
             List<BenchSheet.Draft> drafts = new ArrayList<>();
             Flow first = new Flow(sheet, "First cuts at the merchant", "");

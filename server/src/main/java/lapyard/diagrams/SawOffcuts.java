@@ -14,8 +14,6 @@ import lapyard.geometry.Measure;
 final class SawOffcuts {
     private SawOffcuts() {}
 
-    private static final int MOST_MARKS = 12;
-
     static void firstCuts(SawDay.Work work, double longestMm, BenchSheet sheet, Flow flow) {
         flow.section(
                 "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
@@ -71,7 +69,7 @@ final class SawOffcuts {
                 new Column("waiting afterwards", 0.25, false));
         for (Ledger.Stage stage : work.ledger().stages()) {
             table.row(String.valueOf(stage.stage()), stage.opened().isEmpty() ? "none" : runs(stage.opened(), work),
-                    stage.taken().isEmpty() ? "none" : some(stage.taken().stream().map(work::tag).toList()),
+                    stage.taken().isEmpty() ? "none" : ListSheets.some(stage.taken().stream().map(work::tag).toList()),
                     stage.open() == 0 ? "none" : stage.open() + ", longest " + sheet.written(stage.longestMm()));
         }
         table.on(flow);
@@ -89,7 +87,7 @@ final class SawOffcuts {
             }
             String then = offcut.fate() == Fate.KEPT
                     ? "to the rack"
-                    : "stage " + offcut.usedIn().getAsInt() + " cuts " + some(offcut.marks()) + " from it";
+                    : "stage " + offcut.usedIn().getAsInt() + " cuts " + ListSheets.some(offcut.marks()) + " from it";
             table.row(work.tag(offcut.tag()), sheet.written(offcut.lengthMm()), String.valueOf(offcut.madeIn()), then);
         }
         table.on(flow, 2);
@@ -98,13 +96,6 @@ final class SawOffcuts {
                 ? "no scrap."
                 : Measure.counted(scrap, "piece") + " of scrap, each " + shorter + ", together "
                         + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
-    }
-
-    static String some(List<String> names) {
-        int over = names.size() - MOST_MARKS;
-        return over <= 0
-                ? String.join(", ", names)
-                : String.join(", ", names.subList(0, MOST_MARKS)) + " and " + over + " more";
     }
 
     /** 1, 2, 3, 7 as {@code 1–3, 7}. */

@@ -44,8 +44,8 @@ public final class SetSheets {
      * @param job that shall stand below the contents
      */
     public static List<Page> front(
-            String garden, boolean imperial, String about, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+            String about, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(CAUTION, options);
         // the contents' own length must be known before its page numbers can be written
         int front = front(sheet, about, job, parts, leftOut, cautions, 0).size();
         return sheet.pages(front(sheet, about, job, parts, leftOut, cautions, front));
@@ -95,13 +95,13 @@ public final class SetSheets {
     }
 
     /** What stands below the frame of every page of a set. */
-    public static List<Shape> foot(double widthMm, double heightMm, String garden, BenchOptions options, int number, int of) {
+    public static List<Shape> foot(double widthMm, double heightMm, BenchOptions options, int number, int of) {
         String revision = options.revision().isEmpty() ? "" : " · " + options.revision();
         String date = options.date().isEmpty() || revision.contains(options.date()) ? "" : " · " + options.date();
         String place = place(number, of);
         double y = heightMm - 4;
         double room = widthMm - 40 - TextMeasure.widthMm(place, FOOT_TEXT, true);
-        String words = TextMeasure.cut((garden.isBlank() ? "Garden" : garden) + revision + date, FOOT_TEXT, false, room);
+        String words = TextMeasure.cut((options.garden().isBlank() ? "Garden" : options.garden()) + revision + date, FOOT_TEXT, false, room);
         String ink = new Inks(options.mono()).ink();
         return List.of(new Shape.Group("foot", "", "foot", List.of(
                 new Shape.Text(new Point(20, y), words, FOOT_TEXT, Shape.Anchor.START, 0, false, ink),
@@ -109,9 +109,9 @@ public final class SetSheets {
     }
 
     /** A page with its foot, its place in the set in its title. */
-    public static Page footed(Page page, String garden, BenchOptions options, int number, int of) {
+    public static Page footed(Page page, BenchOptions options, int number, int of) {
         List<Shape> shapes = new ArrayList<>(page.shapes());
-        shapes.addAll(foot(page.widthMm(), page.heightMm(), garden, options, number, of));
+        shapes.addAll(foot(page.widthMm(), page.heightMm(), options, number, of));
         return new Page(page.title() + ", " + place(number, of), page.widthMm(), page.heightMm(), shapes, page.subjects());
     }
 

@@ -23,7 +23,7 @@ public final class SettingOutSheets {
      * @return one page for the yard, then the beds, as many to a page as fit
      */
     public static List<Page> pages(Garden garden, SettingOut out, BenchOptions options) {
-        return BenchSheet.pages(garden.name(), CAUTION, garden.imperial(), options, sheet -> {
+        return BenchSheet.pages(CAUTION, options, sheet -> {
             List<BenchSheet.Draft> drafts = new ArrayList<>();
             drafts.add(new SettingOutPlan(garden, out, sheet).draft());
             Flow flow = new Flow(

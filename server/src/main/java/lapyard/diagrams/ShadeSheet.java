@@ -37,7 +37,7 @@ public final class ShadeSheet {
     }
 
     public static Page page(Garden garden, SunHours sun, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
+        BenchSheet sheet = new BenchSheet(CAUTION, options);
         return sheet.pages(List.of(new ShadeSheet(garden, sun, sheet).draft())).get(0);
     }
 

@@ -1,17 +1,13 @@
 package lapyard.diagrams;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import lapyard.catalogue.Supplier;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
-import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
@@ -27,18 +23,9 @@ public final class SlipSheets {
      * @param example whether prices are examples of ours
      * @param today   ISO 8601, to mark prices that no longer hold; empty for none
      */
-    public static List<Page> pages(
-            String garden, boolean imperial, Slip slip, boolean example, String today, BenchOptions options) {
-        return BenchSheet.pages(garden, CAUTION, imperial, options, sheet -> {
-            if (slip.orders().isEmpty()) {
-                return List.of(sheet.nothing("Slip", "Nothing to buy for this garden."));
-            }
-            Flow flow = new Flow(sheet, "Slip", "");
-            for (Slip.Order order : slip.orders()) {
-                order(slip, order, example, today, sheet, flow);
-            }
-            return flow.drafts();
-        });
+    public static List<Page> pages(Slip slip, boolean example, String today, BenchOptions options) {
+        return BenchSheet.pages(CAUTION, options, "Slip", "", "Nothing to buy for this garden.",
+                flow -> slip.orders().forEach(order -> order(slip, order, example, today, flow.sheet, flow)));
     }
 
     /** Each supplier's order is a sheet to hand over: nothing else stands on it. */
@@ -77,62 +64,6 @@ public final class SlipSheets {
                         costs.isEmpty() ? "no price" : costs.get(i).toPlainString());
             }
         }
-        table.on(flow);
-    }
-
-    /** For whoever bought: the sum, and what buying as one saves. */
-    static void sum(Slip slip, BenchSheet sheet, Flow flow) {
-        String code = slip.currency().getCode();
-        flow.section("Office: the sum, and what is saved", slip.proven()
-                ? "no other choice of suppliers and packs costs less"
-                : "none can cost under " + slip.lowerBound().toPlainString());
-        BenchTable orders = new BenchTable(sheet, "Suppliers, in " + code,
-                new Column("supplier", 0.4, true), new Column("goods", 0.2, false), new Column("delivery", 0.2, false), new Column("total", 0.2, true));
-        for (Slip.Order order : slip.orders()) {
-            orders.row(order.supplier().name(), order.goods().toPlainString(), order.charge().toPlainString(),
-                    (order.atLeast() ? "at least " : "") + order.total().toPlainString());
-        }
-        orders.row("All", slip.goods().toPlainString(), slip.total().subtract(slip.goods()).toPlainString(),
-                (slip.atLeast() ? "at least " : "") + slip.total().toPlainString());
-        orders.on(flow);
-        BenchTable savings = new BenchTable(sheet, "Bought as one against bed by bed, largest saving first, in " + code,
-                new Column("line", 0.46, true), new Column("bed by bed", 0.18, false), new Column("as one", 0.18, false), new Column("saved", 0.18, true));
-        for (Savings.Saving saving : Savings.of(slip)) {
-            savings.row(saving.label(), saving.bedByBed().toPlainString(), saving.pooled().toPlainString(), saving.saved().toPlainString());
-        }
-        savings.row("All", "", "", Savings.total(slip).toPlainString());
-        savings.on(flow, 2);
-    }
-
-    /**
-     * What each bed costs.
-     *
-     * @param areasM2 inside the walls, by {@code bed M}
-     */
-    static void shares(Slip slip, Map<String, Double> areasM2, BenchSheet sheet, Flow flow) {
-        List<Savings.Share> shares = Savings.shares(slip);
-        if (shares.isEmpty()) {
-            return;
-        }
-        flow.section("Office: what each bed costs",
-                "a line that several share is split by what each uses of it, delivery by the goods");
-        BenchTable table = new BenchTable(sheet, "Beds and paths, in " + slip.currency().getCode(),
-                new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a " + Measure.SQUARE_METRES.unit(sheet.imperial) + " inside", 0.13, false), new Column("largest lines", 0.52, false));
-        Map<String, String> labels = slip.lines().stream().collect(Collectors.toMap(SlipLine::item, SlipLine::label, (one, same) -> one));
-        BigDecimal all = BigDecimal.ZERO;
-        for (Savings.Share share : shares) {
-            Double area = areasM2.get(share.owner());
-            String perArea = area == null || area <= 0 ? "" : share.cost()
-                    .divide(BigDecimal.valueOf(Measure.SQUARE_METRES.in(area, sheet.imperial)), slip.currency().getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString();
-            String largest = share.lines().entrySet().stream()
-                    .sorted(Map.Entry.<String, BigDecimal>comparingByValue().reversed())
-                    .limit(4)
-                    .map(line -> labels.getOrDefault(line.getKey(), line.getKey()) + " " + line.getValue().toPlainString())
-                    .collect(Collectors.joining("; "));
-            table.row(share.owner(), share.cost().toPlainString(), perArea, largest);
-            all = all.add(share.cost());
-        }
-        table.row("All", all.toPlainString(), "", "");
         table.on(flow);
     }
 

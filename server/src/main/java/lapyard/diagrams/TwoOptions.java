@@ -32,10 +32,10 @@ public final class TwoOptions {
     private static final int SMALLEST = 100;
 
     /** @param larger whether a larger paper than that of the options may be taken where both plans would be too small on it */
-    public static List<Page> pages(String garden, boolean imperial, Option first, Option second, List<Row> rows, BenchOptions options, boolean larger) {
-        BenchSheet usual = new BenchSheet(garden, CAUTION, imperial, options);
+    public static List<Page> pages(Option first, Option second, List<Row> rows, BenchOptions options, boolean larger) {
+        BenchSheet usual = new BenchSheet(CAUTION, options);
         boolean small = larger && scale(usual, first, second, rows).n() > SMALLEST;
-        BenchSheet sheet = small ? new BenchSheet(garden, CAUTION, imperial, options.on(imperial ? Paper.TABLOID : Paper.A3)) : usual;
+        BenchSheet sheet = small ? new BenchSheet(CAUTION, options.on(options.imperial() ? Paper.TABLOID : Paper.A3)) : usual;
         Scale scale = scale(sheet, first, second, rows);
         Box space = sheet.space();
         double wide = wide(sheet);
@@ -43,7 +43,7 @@ public final class TwoOptions {
         BenchTable table = new BenchTable(sheet, "", new Column("", 0.3, false), new Column("first", 0.35, true), new Column("second", 0.35, true));
         rows.forEach(row -> table.row(row.what(), row.first(), row.second()));
         List<Option> both = List.of(first, second);
-        Flow flow = new Flow(sheet, "Two options", "both at " + scale.label(imperial));
+        Flow flow = new Flow(sheet, "Two options", "both at " + scale.label(options.imperial()));
         flow.block(new Flow.Block(HEAD + high, false, (x, top) -> {
             List<Shape> shapes = new ArrayList<>();
             for (int i = 0; i < 2; i++) {

@@ -16,7 +16,6 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
-import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.CourseCards;
 import lapyard.diagrams.FloorCards;
 import lapyard.diagrams.LabelGrid;
@@ -38,23 +37,20 @@ final class BenchPrint {
     private BenchPrint() {}
 
     static List<Page> sawDay(JobSheet sheet, PrintAsk ask) {
-        return sawDay(sheet, ask, ask.longestMm(), ask.bench(sheet.garden().imperial()));
+        return SawDay.pages(sheet.lifting(), sheet.works(), works(sheet, ask, ask.longestMm()), ask.longestMm(), ask.bench(sheet));
     }
 
     static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
-        Garden garden = sheet.garden();
-        return RollSheets.pages(garden.name(), garden.imperial(), materials(sheet), ask.bench(garden.imperial()));
+        return RollSheets.pages(materials(sheet), ask.bench(sheet));
     }
 
     /** Whether the rolls are not on the sheet of base and liner. */
     static boolean rollsApart(JobSheet sheet, PrintAsk ask) {
-        boolean imperial = sheet.garden().imperial();
-        return !FloorCards.holdsRolls(imperial, sheet.works(), materials(sheet), ask.bench(imperial));
+        return !FloorCards.holdsRolls(sheet.works(), materials(sheet), ask.bench(sheet));
     }
 
     /** Cards in the order of building: by stage, then as the garden has them. */
     static List<Page> courseCards(JobSheet sheet, PrintAsk ask) {
-        Garden garden = sheet.garden();
         Map<String, String> boards = new HashMap<>();
         for (int i = 0; i < sheet.cutting().size(); i++) {
             String series = series(i);
@@ -67,7 +63,7 @@ final class BenchPrint {
                 .map(bed -> new CourseCards.Stack(
                         bed.work(), bed.quantities(), numbers, warned.getOrDefault(bed.work().bed().id(), List.of())))
                 .toList();
-        return CourseCards.pages(garden.name(), garden.imperial(), sheet.lifting(), stacks, ask.bench(garden.imperial()));
+        return CourseCards.pages(sheet.lifting(), stacks, ask.bench(sheet));
     }
 
     private static String ripped(String section, JobSheet.Ripping ripping, boolean imperial) {
@@ -82,9 +78,8 @@ final class BenchPrint {
     }
 
     static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
-        Garden garden = sheet.garden();
         List<BedWork> works = inBuildingOrder(sheet).map(JobSheet.BedSheet::work).toList();
-        return FloorCards.pages(garden.name(), garden.imperial(), works, materials(sheet), ask.bench(garden.imperial()));
+        return FloorCards.pages(works, materials(sheet), ask.bench(sheet));
     }
 
     private static Stream<JobSheet.BedSheet> inBuildingOrder(JobSheet sheet) {
@@ -107,14 +102,6 @@ final class BenchPrint {
         }
         works.removeIf(work -> work.boards().isEmpty());
         return works;
-    }
-
-    private static List<Page> sawDay(
-            JobSheet sheet, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
-        Garden garden = sheet.garden();
-        return SawDay.pages(
-                garden.name(), garden.imperial(), sheet.lifting(),
-                sheet.works(), works(sheet, ask, longestMm), longestMm, options);
     }
 
     /** @throws IllegalArgumentException for labels that are not columns x rows or do not fit their paper */

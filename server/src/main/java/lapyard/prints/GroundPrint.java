@@ -27,17 +27,17 @@ final class GroundPrint {
     }
 
     static List<Page> settingOut(JobSheet sheet, PrintAsk ask) {
-        return SettingOutSheets.pages(sheet.garden(), out(sheet), ask.bench(sheet.garden().imperial()));
+        return SettingOutSheets.pages(sheet.garden(), out(sheet), ask.bench(sheet));
     }
 
     static List<Page> access(JobSheet sheet, PrintAsk ask) {
         if (!sheet.ground().access().standard().named()) {
             throw CannotPrint.of(FindingKind.ACCESS_NO_STANDARD);
         }
-        return AccessSheets.pages(sheet.garden(), sheet.ground().access(), ask.bench(sheet.garden().imperial()));
+        return AccessSheets.pages(sheet.ground().access(), ask.bench(sheet));
     }
 
     static List<Page> shade(JobSheet sheet, PrintAsk ask) {
-        return List.of(ShadeSheet.page(sheet.garden(), sun(sheet), ask.bench(sheet.garden().imperial())));
+        return List.of(ShadeSheet.page(sheet.garden(), sun(sheet), ask.bench(sheet)));
     }
 }

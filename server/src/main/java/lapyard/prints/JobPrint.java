@@ -26,7 +26,7 @@ final class JobPrint {
     private JobPrint() {}
 
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
-        return JobPage.pages(sheet.garden().name(), sheet.garden().imperial(), job(sheet), ask.bench(sheet.garden().imperial()));
+        return JobPage.pages(job(sheet), ask.bench(sheet));
     }
 
     static JobPage.Job job(JobSheet sheet) {

@@ -1,53 +1,121 @@
 package lapyard.prints;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.catalogue.TradeName;
-import lapyard.diagrams.OfficeSheets;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.diagrams.ListSheets;
 import lapyard.drawing.Page;
+import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
-import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
+import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
+import lapyard.order.Savings;
+import lapyard.order.Slip;
+import lapyard.order.SlipLine;
 import org.joda.money.CurrencyUnit;
 
-/** What a person may weigh before boards are bought. It is searched for, so it stands beside the set and not in it. */
+/**
+ * For whoever buys: the sum of the order and each bed's part of it, and what may be weighed before boards are bought. That is searched
+ * for, so it stands beside the set and not in it.
+ */
 final class OfficePrint {
+    private static final String CAUTION = "What is offered here is not in the plan: a shorter piece makes a smaller bed.";
+
     private OfficePrint() {}
 
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         List<SawAdvice> advice = SawAdvice.of(sheet);
-        CurrencyUnit currency = CurrencyUnit.of(sheet.garden().terms().currency());
-        List<OfficeSheets.Boards> boards = new ArrayList<>();
+        boolean imperial = sheet.garden().imperial();
+        ListSheets sheets = ask.list(sheet, CAUTION, "Office", "");
+        if (!sheet.slip().orders().isEmpty()) {
+            sum(sheet.slip(), sheets);
+            shares(sheet, sheets);
+        }
+        if (Stream.concat(sheet.cutting().stream(), sheet.strips().stream()).anyMatch(one -> !one.saw().boards().isEmpty()))
+            sheets.section("Office: boards", "what to weigh before they are bought", 1);
+        CurrencyUnit currency = sheet.slip().currency();
         for (SectionCutting cutting : sheet.cutting()) {
             Optional<SawAdvice> own = advice.stream().filter(one -> one.section().equals(cutting.section())).findFirst();
-            if (!cutting.saw().boards().isEmpty()) boards.add(boards("Timber " + TradeName.section(cutting.section(), sheet.garden().imperial()), cutting, own, currency));
+            boards(sheets, "Timber " + TradeName.section(cutting.section(), imperial), cutting, own, currency, imperial);
         }
-        for (SectionCutting strips : sheet.strips()) {
-            if (!strips.saw().boards().isEmpty()) {
-                boards.add(boards("Strips ripped from " + TradeName.section(strips.section(), sheet.garden().imperial()), strips, Optional.empty(), currency));
-            }
-        }
-        return OfficeSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), sheet.areasM2(), boards, ask.bench(sheet.garden().imperial()));
+        for (SectionCutting strips : sheet.strips())
+            boards(sheets, "Strips ripped from " + TradeName.section(strips.section(), imperial), strips, Optional.empty(), currency, imperial);
+        return sheets.pages("No boards are bought for this garden.");
     }
 
-    private static OfficeSheets.Boards boards(String name, SectionCutting cutting, Optional<SawAdvice> advice, CurrencyUnit currency) {
+    /** The sum, and what buying as one saves. */
+    private static void sum(Slip slip, ListSheets sheets) {
+        String code = slip.currency().getCode();
+        List<List<String>> orders = new ArrayList<>();
+        for (Slip.Order order : slip.orders()) orders.add(order(order.supplier().name(), order.goods(), order.charge(), order.atLeast(), order.total()));
+        orders.add(order("All", slip.goods(), slip.total().subtract(slip.goods()), slip.atLeast(), slip.total()));
+        List<List<String>> savings = new ArrayList<>();
+        for (Savings.Saving saving : Savings.of(slip))
+            savings.add(List.of(saving.label(), saving.bedByBed().toPlainString(), saving.pooled().toPlainString(), saving.saved().toPlainString()));
+        savings.add(List.of("All", "", "", Savings.total(slip).toPlainString()));
+        sheets.section("Office: the sum, and what is saved", slip.proven()
+                        ? "no other choice of suppliers and packs costs less" : "none can cost under " + slip.lowerBound().toPlainString(), 1)
+                .table("Suppliers, in " + code, List.of(new Column("supplier", 0.4, true), new Column("goods", 0.2, false), new Column("delivery", 0.2, false),
+                        new Column("total", 0.2, true)), orders)
+                .table("Bought as one against bed by bed, largest saving first, in " + code, List.of(new Column("line", 0.46, true),
+                        new Column("bed by bed", 0.18, false), new Column("as one", 0.18, false), new Column("saved", 0.18, true)), savings, 2);
+    }
+
+    private static List<String> order(String name, BigDecimal goods, BigDecimal delivery, boolean atLeast, BigDecimal total) {
+        return List.of(name, goods.toPlainString(), delivery.toPlainString(), (atLeast ? "at least " : "") + total.toPlainString());
+    }
+
+    /** What each bed costs. */
+    private static void shares(JobSheet sheet, ListSheets sheets) {
+        Slip slip = sheet.slip();
+        List<Savings.Share> shares = Savings.shares(slip);
+        if (shares.isEmpty()) return;
+        Map<String, String> labels = slip.lines().stream().collect(Collectors.toMap(SlipLine::item, SlipLine::label, (one, same) -> one));
+        List<List<String>> rows = new ArrayList<>();
+        for (Savings.Share share : shares) {
+            double area = Measure.SQUARE_METRES.in(sheet.areasM2().getOrDefault(share.owner(), 0.0), sheet.garden().imperial());
+            String perArea = area <= 0 ? "" : share.cost().divide(BigDecimal.valueOf(area), slip.currency().getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString();
+            String largest = share.lines().entrySet().stream()
+                    .sorted(Map.Entry.<String, BigDecimal>comparingByValue().reversed())
+                    .limit(4)
+                    .map(line -> labels.getOrDefault(line.getKey(), line.getKey()) + " " + line.getValue().toPlainString())
+                    .collect(Collectors.joining("; "));
+            rows.add(List.of(share.owner(), share.cost().toPlainString(), perArea, largest));
+        }
+        rows.add(List.of("All", shares.stream().map(Savings.Share::cost).reduce(BigDecimal.ZERO, BigDecimal::add).toPlainString(), "", ""));
+        sheets.section("Office: what each bed costs", "a line that several share is split by what each uses of it, delivery by the goods", 1)
+                .table("Beds and paths, in " + slip.currency().getCode(), List.of(new Column("for", 0.22, true), new Column("cost", 0.13, true),
+                        new Column("a " + Measure.SQUARE_METRES.unit(sheet.garden().imperial()) + " inside", 0.13, false), new Column("largest lines", 0.52, false)), rows);
+    }
+
+    /** Boards of one section, or strips ripped from one: bought together or apart, and lengths that would save money if they were shorter. */
+    private static void boards(ListSheets sheets, String name, SectionCutting cutting, Optional<SawAdvice> advice, CurrencyUnit currency, boolean imperial) {
+        if (cutting.saw().boards().isEmpty()) return;
         List<Way> ways = new ArrayList<>(cutting.saw().ways());
         advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
         advice.filter(one -> one.pooledOnce().boards() != ways.get(0).boards()
                         || !one.pooledOnce().cost().equals(ways.get(0).cost()))
                 .ifPresent(one -> ways.add(0, one.pooledOnce()));
-        return new OfficeSheets.Boards(
-                name,
-                ways.stream().map(way -> new OfficeSheets.Way(words(way), way.boards(), BenchPrint.money(way.cost(), currency))).toList(),
-                advice.stream()
-                        .flatMap(one -> one.nearMisses().stream())
-                        .map(miss -> new OfficeSheets.NearMiss(
-                                miss.sizes()::words, miss.shorterMm(), saved(miss, currency), miss.marks()))
-                        .toList());
+        sheets.table(name + ": bought together or apart", List.of(new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true)),
+                ways.stream().map(way -> List.of(words(way), String.valueOf(way.boards()), BenchPrint.money(way.cost(), currency))).toList());
+        sheets.table(name + ": near misses, offered and not applied", List.of(new Column("change of a bed", 0.38, true),
+                new Column("it would save in timber", 0.26, true), new Column("pieces", 0.36, false)), advice.stream().flatMap(one -> one.nearMisses().stream())
+                .map(miss -> List.of(miss.sizes().words(shorter(miss.shorterMm(), imperial)), saved(miss, currency), ListSheets.some(miss.marks()))).toList());
+    }
+
+    /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
+    static String shorter(double mm, boolean imperial) {
+        double sixteenth = Length.INCH_MM / 16;
+        return Length.withUnit(imperial ? Math.ceil(mm / sixteenth - 1e-9) * sixteenth : mm, imperial);
     }
 
     private static String words(Way way) {

@@ -26,15 +26,11 @@ public final class OrderPrint {
     private OrderPrint() {}
 
     static List<Page> slip(JobSheet sheet, PrintAsk ask) {
-        return SlipSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), sheet.garden().goods().catalogue().examplePrices(), today(ask),
-                ask.bench(sheet.garden().imperial()));
+        return SlipSheets.pages(sheet.slip(), sheet.garden().goods().catalogue().examplePrices(), today(ask), ask.bench(sheet));
     }
 
     static List<Page> loadIn(JobSheet sheet, PrintAsk ask) {
-        return LoadInSheets.pages(
-                sheet.garden(), sheet.works(), PlanPrint.covers(sheet), Loads.of(sheet),
-                        ask.bench(sheet.garden().imperial()));
+        return LoadInSheets.pages(sheet.garden(), sheet.works(), PlanPrint.covers(sheet), Loads.of(sheet), ask.bench(sheet));
     }
 
     static List<Page> quote(JobSheet sheet, PrintAsk ask) {
@@ -42,8 +38,8 @@ public final class OrderPrint {
             throw CannotPrint.of(FindingKind.QUOTE_NONE);
         }
         return QuoteSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().terms().quote(), Quoting.shares(sheet),
-                sheet.garden().goods().catalogue().examplePrices(), Warned.all(sheet), today(ask), ask.bench(sheet.garden().imperial()));
+                Quoting.of(sheet), sheet.garden().terms().quote(), Quoting.shares(sheet),
+                sheet.garden().goods().catalogue().examplePrices(), Warned.all(sheet), today(ask), ask.bench(sheet));
     }
 
     /** What a change does to the order; the price to the client stands on it where both have a quote. */
@@ -51,10 +47,10 @@ public final class OrderPrint {
         boolean quoted = before.garden().terms().quote().given() && after.garden().terms().quote().given();
         List<Page> pages = new ArrayList<>(options(before, after, variation, from, to, quoted, ask));
         pages.addAll(QuoteSheets.variation(
-                after.garden().name(), after.garden().imperial(), changes(before, after), variation, from, to,
+                changes(before, after), variation, from, to,
                 quoted ? Optional.of(Quoting.of(before).price()) : Optional.empty(),
                 quoted ? Optional.of(Quoting.of(after).price()) : Optional.empty(),
-                ask.bench(after.garden().imperial())));
+                ask.bench(after)));
         return pages;
     }
 
@@ -72,7 +68,7 @@ public final class OrderPrint {
                 new TwoOptions.Row("weekends of work", weekends(first), weekends(second)),
                 new TwoOptions.Row(quoted ? tax ? "price, before tax" : "price" : "goods and delivery", atLeast + code + one.toPlainString(),
                         atLeast + code + other.toPlainString() + " (" + (other.compareTo(one) > 0 ? "+" : "") + other.subtract(one).toPlainString() + ")"));
-        return TwoOptions.pages(second.garden().name(), imperial, option(first, from), option(second, to), rows, ask.bench(imperial), ask.paper().isEmpty());
+        return TwoOptions.pages(option(first, from), option(second, to), rows, ask.bench(second), ask.paper().isEmpty());
     }
 
     private static TwoOptions.Option option(JobSheet sheet, String name) {

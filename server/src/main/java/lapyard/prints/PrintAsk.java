@@ -72,8 +72,7 @@ public record PrintAsk(
 
     /** Sheets of words and tables about a garden. */
     ListSheets list(JobSheet sheet, String caution, String kind, String about) {
-        boolean imperial = sheet.garden().imperial();
-        return new ListSheets(sheet.garden().name(), imperial, caution, kind, about, bench(imperial));
+        return new ListSheets(caution, kind, about, bench(sheet));
     }
 
     /**
@@ -97,8 +96,8 @@ public record PrintAsk(
      *
      * @throws lapyard.working.BrokenRule for a paper that is not known
      */
-    BenchOptions bench(boolean imperial) {
-        BenchOptions options = BenchOptions.usual(imperial).stamped(revision, date);
+    BenchOptions bench(JobSheet sheet) {
+        BenchOptions options = BenchOptions.usual(sheet.garden().name(), sheet.garden().imperial()).stamped(revision, date);
         if (paper.isPresent()) options = options.on(Paper.named(paper.get()));
         if (mono) options = options.inMono();
         return stale.isPresent() ? options.stale(stale.get()) : options;

@@ -41,9 +41,8 @@ public final class Prints {
             new Print("provenance", "Where boards come from", ProvenancePrint::pages),
             new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
             new Print("rolls", "Rolls", BenchPrint::rollsApart, BenchPrint::rolls),
-            new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
-                    sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), GoodsNeeded.byWeekend(sheet),
-                    ask.bench(sheet.garden().imperial()))),
+            new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(
+                    sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), GoodsNeeded.byWeekend(sheet), ask.bench(sheet))),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Delivery and access", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote),

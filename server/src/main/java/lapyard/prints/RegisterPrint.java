@@ -5,49 +5,64 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import lapyard.diagrams.BedRegister;
-import lapyard.diagrams.BedRegister.Row;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.diagrams.BenchTable;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
-import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.BedSheet;
+import lapyard.job.JobSheet;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 
-/** The bed register of a job sheet. */
+/** The list of all beds with where each stands and what it takes, a box to tick a bed, and the sum of each type. */
 final class RegisterPrint {
+    private static final String CAUTION =
+            "Two people or more lift each timber whose mark has a dot. Check each bed's place on the plan before anything is cut for it.";
+
     private RegisterPrint() {}
 
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         boolean imperial = sheet.garden().imperial();
-        List<Row> beds = sheet.beds().stream().map(bed -> row(bed, imperial)).toList();
         Map<String, List<BedSheet>> types = sheet.beds().stream()
                 .filter(bed -> !bed.work().bed().type().isEmpty())
                 .collect(Collectors.groupingBy(bed -> bed.work().bed().type(), LinkedHashMap::new, Collectors.toList()));
-        List<Row> sums = new ArrayList<>();
-        types.forEach((type, some) -> sums.add(new Row(
-                type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + names(some), size(some.get(0).work().bed(), imperial), "",
-                "", amount(some, QuantityKind.TIMBER_LENGTH, imperial), amount(some, QuantityKind.TIMBER_MASS, imperial),
-                amount(some, QuantityKind.SOIL_LOOSE, imperial))));
-        return BedRegister.pages(sheet.garden().name(), imperial, beds, sums, Warned.all(sheet), ask.bench(imperial));
+        List<List<String>> sums = new ArrayList<>();
+        types.forEach((type, some) -> sums.add(row(
+                some, imperial, type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + names(some), size(some.get(0).work().bed(), imperial))));
+        return ask.list(sheet, CAUTION, "Bed register", Measure.counted(sheet.beds().size(), "bed") + ", each to be ticked when it is filled")
+                .warned(Warned.all(sheet))
+                .table("Beds", List.of(new Column("Bed", 0.07, true), new Column("Name, type", 0.18, false), new Column("Width, depth, height", 0.18, false),
+                        new Column("Stands at: along, away", 0.21, false), new Column("Stage", 0.08, false), new Column("Timber", 0.09, false),
+                        new Column("Mass", 0.08, false), new Column("Loose soil", 0.07, false), new Column("Done", 0.04, false)),
+                        sheet.beds().stream().map(bed -> row(bed, imperial)).toList())
+                .table("Types", List.of(new Column("Type", 0.14, true), new Column("Beds", 0.22, false), new Column("Width, depth, height", 0.28, false),
+                        new Column("Timber", 0.12, false), new Column("Mass", 0.12, false), new Column("Loose soil", 0.12, false)), sums)
+                .pages("No bed stands in this garden yet.");
     }
 
-    private static Row row(BedSheet sheet, boolean imperial) {
+    private static List<String> row(BedSheet sheet, boolean imperial) {
         Bed bed = sheet.work().bed();
         String what = bed.name().equals(bed.id()) ? "" : bed.name();
         String type = bed.type().isEmpty() ? "" : "type " + bed.type();
         Point at = bed.placement().at();
         String turned = bed.placement().turnDeg() == 0 ? "" : ", turned " + Length.millimetres(bed.placement().turnDeg()) + "°";
-        return new Row(
-                bed.id(), what.isEmpty() || type.isEmpty() ? what + type : what + ", " + type, size(bed, imperial),
-                Length.written(at.x(), imperial) + ", " + Length.written(at.y(), imperial) + turned
-                        + (bed.placement().mirror() ? ", mirrored" : ""),
-                Integer.toString(bed.stage()), amount(List.of(sheet), QuantityKind.TIMBER_LENGTH, imperial),
-                amount(List.of(sheet), QuantityKind.TIMBER_MASS, imperial), amount(List.of(sheet), QuantityKind.SOIL_LOOSE, imperial));
+        List<String> row = row(
+                List.of(sheet), imperial, bed.id(), what.isEmpty() || type.isEmpty() ? what + type : what + ", " + type, size(bed, imperial),
+                Length.written(at.x(), imperial) + ", " + Length.written(at.y(), imperial) + turned + (bed.placement().mirror() ? ", mirrored" : ""),
+                Integer.toString(bed.stage()));
+        row.add(BenchTable.TICK);
+        return row;
+    }
+
+    /** What some beds are called, and what they take together. */
+    private static List<String> row(List<BedSheet> beds, boolean imperial, String... called) {
+        List<String> row = new ArrayList<>(List.of(called));
+        for (QuantityKind kind : List.of(QuantityKind.TIMBER_LENGTH, QuantityKind.TIMBER_MASS, QuantityKind.SOIL_LOOSE)) row.add(amount(beds, kind, imperial));
+        return row;
     }
 
     private static String names(List<BedSheet> beds) {

@@ -41,7 +41,7 @@ final class SheetSet<P> {
     private SheetSet(Prints.Kit kit, JobSheet sheet, PrintAsk ask, Keeping<P> keep) throws IOException {
         this.kit = kit;
         this.sheet = sheet;
-        this.options = ask.bench(sheet.garden().imperial());
+        this.options = ask.bench(sheet);
         Optional<List<Page>> job = Optional.empty();
         for (Print print : kit.prints()) {
             PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
@@ -83,7 +83,7 @@ final class SheetSet<P> {
         List<Page> pages = new ArrayList<>(set.front);
         set.parts.forEach(part -> pages.addAll(part.pages()));
         List<Page> numbered = new ArrayList<>();
-        for (Page page : pages) numbered.add(SetSheets.footed(page, sheet.garden().name(), set.options, numbered.size() + 1, pages.size()));
+        for (Page page : pages) numbered.add(SetSheets.footed(page, set.options, numbered.size() + 1, pages.size()));
         return numbered;
     }
 
@@ -117,12 +117,12 @@ final class SheetSet<P> {
     }
 
     private void add(PdfWriter writer, PdfWriter.Painted page, int number, int of) throws IOException {
-        writer.add(page, SetSheets.foot(page.widthMm(), page.heightMm(), sheet.garden().name(), options, number, of));
+        writer.add(page, SetSheets.foot(page.widthMm(), page.heightMm(), options, number, of));
     }
 
     private List<Page> front(Optional<JobPage.Job> job) {
         return SetSheets.front(
-                sheet.garden().name(), sheet.garden().imperial(), kit.about(), job,
+                kit.about(), job,
                 parts.stream().map(part -> new SetSheets.Part(part.print().title(), part.pages().size(), part.paper())).toList(), leftOut,
                 (kit.forWork() ? sheet.cautions() : List.<Caution>of()).stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), options);
     }

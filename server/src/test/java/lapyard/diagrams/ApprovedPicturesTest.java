@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.drawing.PngWriter;
 import lapyard.drawing.Scale;
@@ -59,12 +60,22 @@ class ApprovedPicturesTest {
                     PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "dimensions", "pegs")))).get(0),
             "plan-split", () -> plan(PlanOptions.usual(false).at(new Scale(20)).onSeveralSheets()),
             "plan-stale", () -> plan(PlanOptions.usual(true).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4.")),
-            "bed-register", () -> BedRegister.pages("Chapel yard", false, List.of(
-                    new BedRegister.Row("A", "Herbs, type R", "2400 × 1200 × 600", "1000, 1400", "1", "20.4 m", "244.8 kg", "1.18 m³"),
-                    new BedRegister.Row("B", "", "1800 × 900 × 400", "4600, 1400, turned 90°", "2", "10.0 m", "120.0 kg", "0.40 m³")),
-                    List.of(new BedRegister.Row("R", "1 bed: A", "2400 × 1200 × 600", "", "", "20.4 m", "244.8 kg", "1.18 m³")),
-                    List.of(),
-                    BenchOptions.usual(false)).get(0));
+            "bed-register", ApprovedPicturesTest::register);
+
+    private static Page register() {
+        return new ListSheets("Two people or more lift each timber whose mark has a dot. Check each bed's place on the plan before anything is cut for it.",
+                "Bed register", "2 beds, each to be ticked when it is filled", BenchOptions.usual("Chapel yard", false))
+                .table("Beds", List.of(new Column("Bed", 0.07, true), new Column("Name, type", 0.18, false), new Column("Width, depth, height", 0.18, false),
+                        new Column("Stands at: along, away", 0.21, false), new Column("Stage", 0.08, false), new Column("Timber", 0.09, false),
+                        new Column("Mass", 0.08, false), new Column("Loose soil", 0.07, false), new Column("Done", 0.04, false)), List.of(
+                        List.of("A", "Herbs, type R", "2400 × 1200 × 600", "1000, 1400", "1", "20.4 m", "244.8 kg", "1.18 m³", BenchTable.TICK),
+                        List.of("B", "", "1800 × 900 × 400", "4600, 1400, turned 90°", "2", "10.0 m", "120.0 kg", "0.40 m³", BenchTable.TICK)))
+                .table("Types", List.of(new Column("Type", 0.14, true), new Column("Beds", 0.22, false), new Column("Width, depth, height", 0.28, false),
+                        new Column("Timber", 0.12, false), new Column("Mass", 0.12, false), new Column("Loose soil", 0.12, false)), List.of(
+                        List.of("R", "1 bed: A", "2400 × 1200 × 600", "20.4 m", "244.8 kg", "1.18 m³")))
+                .pages().get(0);
+    }
+
 
     private static Page plan(PlanOptions options) {
         return TestGardens.draw(TestGardens.chapelYard(), TestGardens.chapelYard().beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), options);

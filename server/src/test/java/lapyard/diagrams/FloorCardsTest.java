@@ -51,7 +51,7 @@ class FloorCardsTest {
     @Test
     void theCardOfTheWorkedBedTellsItsFloorAndItsLiner() throws Exception {
         BedWork work = bedM();
-        String text = text(FloorCards.pages("Yard", false, List.of(work), List.of(), BenchOptions.usual(false)));
+        String text = text(FloorCards.pages(List.of(work), List.of(), BenchOptions.usual("Yard", false)));
         assertTrue(text.contains("M-R1: 2800 × 1300") && text.contains("M-R2: 1600 × 900"), text);
         assertTrue(text.contains("of 870") && text.contains("of 1270"), text);
         assertTrue(text.contains("1200 + 395"), text);
@@ -62,7 +62,7 @@ class FloorCardsTest {
     /** The floor's rectangle R1 of 2800 x 1300 measures what the scale in the corner says. */
     @Test
     void theFloorIsToScale() throws Exception {
-        Page page = FloorCards.pages("Yard", false, List.of(bedM()), List.of(), BenchOptions.usual(false)).get(0);
+        Page page = FloorCards.pages(List.of(bedM()), List.of(), BenchOptions.usual("Yard", false)).get(0);
         String scale = Drawn.of(page).texts().stream().filter(text -> text.matches("1:[0-9]+")).findFirst().orElseThrow();
         double n = Double.parseDouble(scale.substring(2));
         double widest = areas(page.shapes()).stream()
@@ -105,7 +105,7 @@ class FloorCardsTest {
             for (SlatCut cut : work.bottom().slats()) {
                 assertEquals(cut.count(), slats.stream().filter(mm -> Math.abs(mm - cut.lengthMm()) < 0.051).count(), () -> "shape " + shape);
             }
-            Page page = FloorCards.pages("Yard", false, List.of(work), List.of(), BenchOptions.usual(false)).get(0);
+            Page page = FloorCards.pages(List.of(work), List.of(), BenchOptions.usual("Yard", false)).get(0);
             List<Shape.Area> drawn = new ArrayList<>(areas(List.of(group(page.shapes(), "bearers"))));
             assertEquals(bearers.size(), drawn.size(), () -> "shape " + shape);
             List<Shape.Area> rows = areas(List.of(group(page.shapes(), "slats")));
@@ -155,7 +155,7 @@ class FloorCardsTest {
 
     @Test
     void gardensWithoutFloorAndLinerSaySo() throws Exception {
-        String text = text(FloorCards.pages("Yard", false, List.of(), List.of(), BenchOptions.usual(false)));
+        String text = text(FloorCards.pages(List.of(), List.of(), BenchOptions.usual("Yard", false)));
         assertTrue(text.contains("No bed here has a slatted floor or a liner."), text);
     }
 
@@ -163,9 +163,8 @@ class FloorCardsTest {
     void aMirroredBedsFloorIsMirrored() throws Exception {
         Bed bed = TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3);
         var mirrored = new Placement(bed.placement().at(), 0, true);
-        Page plain = FloorCards.pages("Yard", false, List.of(work(bed)), List.of(), BenchOptions.usual(false)).get(0);
-        Page turned = FloorCards.pages(
-                "Yard", false, List.of(work(Beds.placed(bed, mirrored))), List.of(), BenchOptions.usual(false)).get(0);
+        Page plain = FloorCards.pages(List.of(work(bed)), List.of(), BenchOptions.usual("Yard", false)).get(0);
+        Page turned = FloorCards.pages(List.of(work(Beds.placed(bed, mirrored))), List.of(), BenchOptions.usual("Yard", false)).get(0);
         // of the left of two columns that stand 7 apart, each 3 within the frame
         double middle = 23 + (plain.widthMm() - 36 - 7) / 4;
         double left = narrow(plain) - middle;

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a flow promises, on blocks that say their own names. */
 class FlowTest {
-    private final BenchSheet sheet = new BenchSheet("Yard", "mind", false, BenchOptions.usual(false));
+    private final BenchSheet sheet = new BenchSheet("mind", BenchOptions.usual("Yard", false));
 
     private Flow.Block block(String name, double heightMm, boolean withNext) {
         return new Flow.Block(heightMm, withNext, (x, y) -> List.of(
@@ -134,14 +134,14 @@ class FlowTest {
         assertEquals(2, rows(sheet, full + 2).size());
         for (int more : new int[] {2, full / 2}) {
             int count = full + more;
-            List<Page> pages = BenchSheet.pages("Yard", "mind", false, BenchOptions.usual(false), on -> rows(on, count));
+            List<Page> pages = BenchSheet.pages("mind", BenchOptions.usual("Yard", false), on -> rows(on, count));
             assertEquals(more == 2 ? 1 : 2, pages.size());
             List<Shape.Text> texts = pages.stream().flatMap(page -> page.shapes().stream()).filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).toList();
             assertEquals(count, texts.stream().filter(text -> text.text().startsWith("row ")).count());
             assertTrue(texts.stream().allMatch(text -> text.sizeMm() >= TypeSize.LEAST));
         }
         int many = full * BenchSheet.FEW_SHEETS + 2;
-        assertEquals(BenchSheet.FEW_SHEETS + 1, BenchSheet.pages("Yard", "mind", false, BenchOptions.usual(false), on -> rows(on, many)).size(), "of many, one is not worth it");
+        assertEquals(BenchSheet.FEW_SHEETS + 1, BenchSheet.pages("mind", BenchOptions.usual("Yard", false), on -> rows(on, many)).size(), "of many, one is not worth it");
     }
 
     /** Against every way to part the blocks in order. */

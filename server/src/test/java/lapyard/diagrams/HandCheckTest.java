@@ -35,9 +35,9 @@ class HandCheckTest {
         sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
         for (JobSheet.BedSheet bed : sheet.beds()) {
             List<Page> pages = CourseCards.pages(
-                    "Ferry lane nursery", false, new Lifting(25, 2),
+                    new Lifting(25, 2),
                     List.of(new CourseCards.Stack(bed.work(), bed.quantities(), Map.of(), List.of())),
-                    BenchOptions.usual(false));
+                    BenchOptions.usual("Ferry lane nursery", false));
             assertEquals(1, pages.size(), "one page a bed");
             CARDS.put(bed.work().bed().id(), Drawn.of(pages.get(0)));
         }
@@ -86,8 +86,8 @@ class HandCheckTest {
     @Test
     void theBenchKnowsTheAngledEnds() throws Exception {
         List<Page> pages = SawDay.pages(
-                "Ferry lane nursery", false, new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), List.of(),
-                OptionalDouble.empty(), BenchOptions.usual(false));
+                new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), List.of(),
+                OptionalDouble.empty(), BenchOptions.usual("Ferry lane nursery", false));
         Drawn angled = Drawn.of(pages.get(0));
         assertTrue(angled.says("Angled ends"), angled.texts()::toString);
         // 1200 rounded corners: walls within 0.1, so in whole millimetres every face reads 1200 and 1085

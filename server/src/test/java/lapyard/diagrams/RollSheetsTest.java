@@ -42,8 +42,8 @@ class RollSheetsTest {
                 "GBP 49.50", "GBP 9.00");
     }
 
-    private static List<Page> pages(boolean imperial, BenchOptions options, RollSheets.Material... materials) {
-        return RollSheets.pages("Yard", imperial, List.of(materials), options);
+    private static List<Page> pages(BenchOptions options, RollSheets.Material... materials) {
+        return RollSheets.pages(List.of(materials), options);
     }
 
     @Test
@@ -70,7 +70,7 @@ class RollSheetsTest {
                 new Placed("c", 1000, 2000, 2000, 1000, false), new Placed("d", 0, 1000, 1000, 2000, false),
                 new Placed("e", 1000, 1000, 1000, 1000, false)));
         assertTrue(RollCuts.of(wheel, 3000).isEmpty());
-        assertTrue(pages(false, BenchOptions.usual(false), material(3000, wheel)).size() > 0);
+        assertTrue(pages(BenchOptions.usual("Yard", false), material(3000, wheel)).size() > 0);
     }
 
     /** Whatever was cut apart by random straight cuts is cut again: the same pieces, no cut through any, all area told. */
@@ -121,7 +121,7 @@ class RollSheetsTest {
     @Test
     void theSheetTellsDistancesCutsTurnedPiecesRemnantsAndSaving() throws Exception {
         List<String> texts = new ArrayList<>();
-        for (Page page : pages(false, BenchOptions.usual(false), material(4000, BOTH))) {
+        for (Page page : pages(BenchOptions.usual("Yard", false), material(4000, BOTH))) {
             texts.addAll(Drawn.of(page).texts());
         }
         assertTrue(texts.containsAll(List.of(
@@ -136,7 +136,7 @@ class RollSheetsTest {
     /** Drawn to one scale both ways: 2460 x 3960 and 2760 x 1780. */
     @Test
     void piecesAreToScale() {
-        Page page = pages(false, BenchOptions.usual(false), material(4000, BOTH)).get(0);
+        Page page = pages(BenchOptions.usual("Yard", false), material(4000, BOTH)).get(0);
         List<Box> boxes = page.shapes().stream()
                 .filter(shape -> shape instanceof lapyard.drawing.Shape.Area area && area.stroke().isEmpty() && area.hatch().isEmpty())
                 .map(shape -> Box.round(((lapyard.drawing.Shape.Area) shape).rings().get(0)))
@@ -161,8 +161,8 @@ class RollSheetsTest {
             y += length;
         }
         RollLayout layout = new RollLayout("W4", y, Math.ceil(y / 500) * 500, placed);
-        BenchOptions options = BenchOptions.usual(imperial).on(imperial ? Paper.LETTER : Paper.A4).stamped("revision 3", "");
-        List<Page> pages = pages(imperial, options, material(2000, layout));
+        BenchOptions options = BenchOptions.usual("Yard", imperial).on(imperial ? Paper.LETTER : Paper.A4).stamped("revision 3", "");
+        List<Page> pages = pages(options, material(2000, layout));
         List<String> texts = new ArrayList<>();
         for (Page page : pages) {
             assertEquals(List.of(), Drawn.of(page).collisions(), page.title());
@@ -176,7 +176,7 @@ class RollSheetsTest {
 
     @Test
     void aGardenWithoutRollsHasOneSheetThatSaysSo() throws Exception {
-        List<Page> pages = pages(false, BenchOptions.usual(false).stale("older"));
+        List<Page> pages = pages(BenchOptions.usual("Yard", false).stale("older"));
         assertEquals(1, pages.size());
         assertTrue(Drawn.of(pages.get(0)).says("Nothing to cut from a roll in this garden."));
         assertTrue(Drawn.of(pages.get(0)).says("STALE: older"));

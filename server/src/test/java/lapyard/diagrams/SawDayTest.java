@@ -5,10 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.math.BigDecimal;
 import java.util.Map;
-import lapyard.order.Slip;
-import org.joda.money.CurrencyUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,10 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 4800, M in stage 1 and N in stage 2.
  */
 class SawDayTest {
-    private static final Slip NOTHING = new Slip(
-            CurrencyUnit.of("GBP"), BigDecimal.ZERO, BigDecimal.ZERO, false, List.of(), List.of(), BigDecimal.ZERO, true, Optional.empty());
-
-    private static final BenchOptions A4 = BenchOptions.usual(false).stamped("revision 7", "2026-05-12");
+    private static final BenchOptions A4 = BenchOptions.usual("Yard", false).stamped("revision 7", "2026-05-12");
     private static final BedWork M = TestGardens.work(TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3));
     private static final BedWork N = TestGardens.work(TestGardens.bed("N", "", Outline.rectangle(1800, 900), 4200, 0, 0, 3));
 
@@ -72,14 +66,8 @@ class SawDayTest {
                 Ledger.of(boards, 4, 300), List.of(), List.of());
     }
 
-    private static List<Page> office(boolean imperial) {
-        return OfficeSheets.pages("Yard", imperial, NOTHING, Map.of(), List.of(new OfficeSheets.Boards(
-                "Timber 100x200", List.of(new OfficeSheets.Way("all beds together", 10, "GBP 360.00")),
-                List.of(new OfficeSheets.NearMiss(by -> "make bed M " + by + " narrower", 12, "GBP 17.40", List.of("M-1C", "M-2C"))))), BenchOptions.usual(imperial));
-    }
-
-    private static List<Page> pages(boolean imperial, BenchOptions options) {
-        return SawDay.pages("Yard", imperial, new Lifting(25, 2), List.of(M, N), List.of(work(boards(PLAN))), OptionalDouble.empty(), options);
+    private static List<Page> pages(BenchOptions options) {
+        return SawDay.pages(new Lifting(25, 2), List.of(M, N), List.of(work(boards(PLAN))), OptionalDouble.empty(), options);
     }
 
     private static List<String> texts(List<Page> pages, String kind) throws Exception {
@@ -98,7 +86,7 @@ class SawDayTest {
     /** First weekend: M alone has 6 lengths and 18 pieces: 18 x 4 + 6 x 10 = 132 min; N has 2 lengths, 12 x 4 + 2 x 10 = 68. */
     @Test
     void theBatchSheetOfEachWeekendHasOneRowASetting() throws Exception {
-        List<Page> pages = pages(false, A4);
+        List<Page> pages = pages(A4);
         List<String> first = texts(pages, "Saw Day, stage 1: batches");
         for (String stop : List.of("2900", "2300", "1700", "1400", "1200", "900")) {
             assertEquals(1, first.stream().filter(stop::equals).count(), stop);
@@ -116,8 +104,8 @@ class SawDayTest {
         Outline six = TestGardens.corners(0, 0, 1000, 0, 1500, 866, 1000, 1732, 0, 1732, -500, 866);
         BedWork mitred = Construction.of(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         List<SawBoard> boards = boards("X-1A=1000");
-        List<String> over = texts(SawDay.pages("", false, new Lifting(11.2, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
-        List<String> under = texts(SawDay.pages("", false, new Lifting(11.5, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
+        List<String> over = texts(SawDay.pages(new Lifting(11.2, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
+        List<String> under = texts(SawDay.pages(new Lifting(11.5, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
         assertTrue(over.contains("X-1A ●▲/"), over::toString);
         assertTrue(under.contains("X-1A ▲/"), under::toString);
     }
@@ -125,7 +113,7 @@ class SawDayTest {
     /** A of bed M weighs 34.8 kg, over the 25 kg of one person; every wall is seen. */
     @Test
     void everyPieceHasItsMarkWithSignsAndATickBoxOnBothSheets() throws Exception {
-        List<Page> pages = pages(false, A4);
+        List<Page> pages = pages(A4);
         for (String kind : List.of("batches", "boards")) {
             List<String> texts = new ArrayList<>();
             for (int stage = 1; stage <= 2; stage++) {
@@ -145,10 +133,10 @@ class SawDayTest {
     /** Trim 10, then 1400 and 900 with a kerf of 4 each: cuts at 10, 1410, 2314; the offcut of 2482 carries the tag #6-1. */
     @Test
     void boardsShowTheirRunningPlacesAndWhatIsCarried() throws Exception {
-        List<String> first = texts(pages(false, A4), "Saw Day, stage 1: boards");
+        List<String> first = texts(pages(A4), "Saw Day, stage 1: boards");
         assertTrue(first.containsAll(List.of("10", "1410", "2314", "2482 for stage 2", "#6-1", "#7-1", "3586 for stage 2")), first::toString);
         // In stage 2 places are counted from the sawn end: 800, 1604, 2408, and 70 are left.
-        List<String> second = texts(pages(false, A4), "Saw Day, stage 2: boards");
+        List<String> second = texts(pages(A4), "Saw Day, stage 2: boards");
         assertTrue(second.containsAll(List.of("800", "1604", "2408", "70 scrap", "#6-1", "1700", "3404", "178 scrap")), second::toString);
         assertEquals(1, second.stream().filter("10"::equals).count(), "board 10, but no trim of 10 at an offcut's sawn end");
     }
@@ -156,7 +144,7 @@ class SawDayTest {
     /** 2900 at the scale of the sheet, 1:25, is 116.0 mm; 4800 fill 192. */
     @Test
     void barsAreToScale() {
-        Page page = pages(false, A4).stream().filter(p -> p.title().startsWith("Saw Day, stage 1: boards")).findFirst().orElseThrow();
+        Page page = pages(A4).stream().filter(p -> p.title().startsWith("Saw Day, stage 1: boards")).findFirst().orElseThrow();
         TreeSet<Double> widths = new TreeSet<>();
         for (Shape shape : page.shapes()) {
             if (shape instanceof Shape.Area area && area.rings().size() == 1) {
@@ -169,29 +157,21 @@ class SawDayTest {
 
     @Test
     void boardsCutAlikeShareABar() throws Exception {
-        List<String> first = texts(pages(false, A4), "Saw Day, stage 1: boards");
+        List<String> first = texts(pages(A4), "Saw Day, stage 1: boards");
         // the bar of 2900 + 1700 stands once for three boards
         assertEquals(1, first.stream().filter("2900"::equals).count(), first::toString);
     }
 
     @Test
     void theLedgerTellsWhatBecomesOfEachOffcut() throws Exception {
-        List<String> texts = texts(pages(false, A4), "Saw Day: offcuts");
+        List<String> texts = texts(pages(A4), "Saw Day: offcuts");
         assertTrue(texts.contains("stage 2 cuts N-1A, N-1C from it"), texts::toString);
         assertTrue(texts.containsAll(List.of("1–10", "5, longest 3586")), texts::toString);
-        List<String> office = texts(office(false), "Office");
-        assertTrue(office.containsAll(List.of("GBP 360.00", "make bed M 12 mm narrower", "GBP 17.40")), office::toString);
-    }
-
-    @Test
-    void feetAndInchesRoundANearMissUpToTheNextSixteenth() throws Exception {
-        List<String> texts = texts(office(true), "Office");
-        assertTrue(texts.contains("make bed M 1/2\" narrower"), texts::toString); // 12 mm are 7.56 sixteenths
     }
 
     @Test
     void everySheetRepeatsTitleRevisionAndNumberAndStaleOnesSaySo() throws Exception {
-        List<Page> pages = pages(false, A4.inMono().stale("made from revision 7; the garden is at revision 9."));
+        List<Page> pages = pages(A4.inMono().stale("made from revision 7; the garden is at revision 9."));
         for (int i = 0; i < pages.size(); i++) {
             Drawn drawn = Drawn.of(pages.get(i));
             assertTrue(drawn.says("sheet " + (i + 1) + " of " + pages.size()));
@@ -200,7 +180,7 @@ class SawDayTest {
             List<String> colours = drawn.values("fill").stream().filter(c -> c.startsWith("#")).distinct().toList();
             assertTrue(colours.stream().allMatch(List.of("#000000", "#FFFFFF")::contains), colours::toString);
         }
-        assertFalse(texts(pages(false, A4), "Saw Day").stream().anyMatch(t -> t.startsWith("STALE")));
+        assertFalse(texts(pages(A4), "Saw Day").stream().anyMatch(t -> t.startsWith("STALE")));
     }
 
     @Test
@@ -210,14 +190,14 @@ class SawDayTest {
         SawDay.Work asked = new SawDay.Work(
                 "B", plain.name(), "Rip first.", plain.section(), 4, 300, boards, plain.batches(), plain.ledger(),
                 SawBoard.firstCuts(boards, 3000, 4), List.of());
-        List<Page> pages = SawDay.pages("Yard", false, new Lifting(25, 2), List.of(M, N), List.of(asked), OptionalDouble.of(3000), A4);
+        List<Page> pages = SawDay.pages(new Lifting(25, 2), List.of(M, N), List.of(asked), OptionalDouble.of(3000), A4);
         List<String> texts = texts(pages, "First cuts at the merchant");
         assertTrue(texts.containsAll(List.of("B1–B3", "2910", "2910 + 1886")), texts::toString);
     }
 
     @Test
     void aGardenWithoutTimberHasOneSheetThatSaysSo() throws Exception {
-        List<Page> pages = SawDay.pages("", false, new Lifting(25, 2), List.of(), List.of(), OptionalDouble.empty(), A4);
+        List<Page> pages = SawDay.pages(new Lifting(25, 2), List.of(), List.of(), OptionalDouble.empty(), A4);
         assertEquals(1, pages.size());
         assertTrue(Drawn.of(pages.get(0)).says("Nothing to saw in this garden."));
     }
@@ -248,9 +228,9 @@ class SawDayTest {
                 boards.add(new SawBoard(boards.size() + 1, "stock " + "s".repeat(60), length, 10, cuts, Math.max(0, length - from)));
             }
         }
-        BenchOptions options = BenchOptions.usual(false).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4)
+        BenchOptions options = BenchOptions.usual("g".repeat(500), seed > 3).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4)
                 .stamped("r".repeat(200), "d".repeat(50)).stale("s".repeat(300));
-        List<Page> pages = SawDay.pages("g".repeat(500), seed > 3, new Lifting(25, 2), List.of(), List.of(work(boards)), OptionalDouble.empty(), options);
+        List<Page> pages = SawDay.pages(new Lifting(25, 2), List.of(), List.of(work(boards)), OptionalDouble.empty(), options);
         int batched = 0;
         for (Page page : pages) {
             Drawn drawn = Drawn.of(page);

@@ -23,14 +23,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The bench sheet of pieces that are sawn head to tail. */
 class SawNestsTest {
-    private static List<Page> pages(JobSheet sheet, boolean imperial, BenchOptions options) {
+    private static List<Page> pages(JobSheet sheet, BenchOptions options) {
         List<SawDay.Work> works = sheet.cutting().stream()
                 .map(cutting -> new SawDay.Work(
                         "", "Timber " + cutting.section(), "", Optional.empty(), 4, 300, cutting.saw().boards(), cutting.saw().batches(),
                         cutting.saw().ledger(), List.of(), cutting.saw().nests()))
                 .toList();
         return SawDay.pages(
-                sheet.garden().name(), imperial, new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works,
+                new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works,
                 OptionalDouble.empty(), options);
     }
 
@@ -43,7 +43,7 @@ class SawNestsTest {
     void theNurserysHexagonIsPartedInTwos() throws Exception {
         JobSheet sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
         List<String> texts = new ArrayList<>();
-        for (Page page : pages(sheet, false, BenchOptions.usual(false))) {
+        for (Page page : pages(sheet, BenchOptions.usual("Yard", false))) {
             Drawn drawn = Drawn.of(page);
             assertEquals(List.of(), drawn.collisions(), page.title());
             assertTrue(!page.title().startsWith("Angled ends"), "every angled piece is in a nest");
@@ -73,7 +73,7 @@ class SawNestsTest {
         assertTrue(lengths.size() >= 2, lengths::toString);
         assertEquals(lengths.get(0), lengths.get(1));
         int bars = 0;
-        for (Page page : pages(sheet, false, BenchOptions.usual(false))) {
+        for (Page page : pages(sheet, BenchOptions.usual("Yard", false))) {
             if (page.title().contains("boards")) bars += Collections.frequency(Drawn.of(page).texts(), lengths.get(0));
         }
         assertEquals(2, bars);
@@ -95,8 +95,8 @@ class SawNestsTest {
         String garden = Gardens.faced(2, "", seed % 2 == 0 ? "4800=36.00" : "2000=15.00", beds);
         JobSheet sheet = Gardens.sheet(garden);
         int nested = 0;
-        BenchOptions options = BenchOptions.usual(false).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4);
-        for (Page page : pages(sheet, seed > 3, options)) {
+        BenchOptions options = BenchOptions.usual("Yard", seed > 3).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4);
+        for (Page page : pages(sheet, options)) {
             assertEquals(List.of(), Drawn.of(page).collisions(), page.title());
             nested += page.title().startsWith("Nested pieces") ? 1 : 0;
         }

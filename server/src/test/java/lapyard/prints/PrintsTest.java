@@ -99,8 +99,8 @@ class PrintsTest {
     @Test
     void whatAGardenHasNotIsNamedWithItsReason() throws Exception {
         List<Page> set = SetSheets.front(
-                "Back yard", false, "all sheets", Optional.empty(), List.of(new SetSheets.Part("Garden plan", 1, "A3")),
-                List.of(new SetSheets.LeftOut("Setting-out", "no baseline is given: name its two ends")), List.of(), BenchOptions.usual(false));
+                "all sheets", Optional.empty(), List.of(new SetSheets.Part("Garden plan", 1, "A3")),
+                List.of(new SetSheets.LeftOut("Setting-out", "no baseline is given: name its two ends")), List.of(), BenchOptions.usual("Back yard", false));
         String contents = set.get(0).shapes().stream()
                 .filter(Shape.Text.class::isInstance)
                 .map(shape -> ((Shape.Text) shape).text())
