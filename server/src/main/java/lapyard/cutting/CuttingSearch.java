@@ -26,9 +26,6 @@ final class CuttingSearch {
     /** What may go into boards filled one by one before any prices are sought. */
     private static final long FULL_STEPS = 200_000;
 
-    /** The part of what a dive takes that they get after it. */
-    private static final int FULL_SHARE = 4;
-
     /** Lengths and boards up to which patterns are priced; beyond, the first filling and the material bound stand. */
     private static final int MOST_ROWS = 1500;
 
@@ -131,7 +128,7 @@ final class CuttingSearch {
             random = new Random(SEED + turn);
             from = budget.spent();
             while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
-            fullBoards(1 + dived / CuttingBudget.turns(FULL_SHARE));
+            fullBoards(1 + dived / CuttingBudget.turns(1));
             if (sets != null && best.uncut() == 0 && !settled()) {
                 long steps = budget.steps();
                 boolean open = !moneyProved;

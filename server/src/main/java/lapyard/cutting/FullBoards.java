@@ -1,6 +1,5 @@
 package lapyard.cutting;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -17,7 +16,8 @@ import java.util.Set;
 final class FullBoards {
     /** At most this part of one board may be wasted in all. */
     private static final int WASTE_PART = 50;
-    private static final int MOST_UNITS = 200_000;
+    /** Lengths along the board times kinds of pieces. */
+    private static final int MOST_SUMS = 50_000_000;
     private static final int MOST_BOARDS = 1_000;
     private static final int MOST_WAYS = 64;
     private static final long FIRST_TURN = 1_000;
@@ -38,14 +38,19 @@ final class FullBoards {
     private boolean cut;
     /** One more than how often a piece was found without a way to fill its board. */
     private final int[] stuck;
+    /** Steps of the next beginning, and steps given but not yet used, or below 0 used but not yet given. */
+    private long turn = FIRST_TURN;
+    private long saved;
 
     // the ways to fill up one piece's board
     private List<int[]> ways;
     private int lead;
     private int most;
     private int[] copies;
-    private int[] order;
-    private BigInteger[] reached;
+    /** Which lengths all pieces that are left make, and those that one piece's board may hold. */
+    private final Sums all;
+    private final Sums some;
+    private long looks;
 
     FullBoards(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
@@ -55,11 +60,14 @@ final class FullBoards {
         left = problem.demand.clone();
         stuck = new int[types];
         Arrays.fill(stuck, 1);
+        all = new Sums();
+        some = new Sums();
     }
 
     /** Whether boards of one kind, so many, would have to be full. */
     static boolean suits(WholeProblem problem, long boards) {
-        if (problem.stocks() != 1 || problem.supply[0] != WholeProblem.UNLIMITED || problem.capacity[0] > MOST_UNITS || boards > MOST_BOARDS) return false;
+        if (problem.stocks() != 1 || problem.supply[0] != WholeProblem.UNLIMITED || boards > MOST_BOARDS) return false;
+        if ((long) problem.capacity[0] * problem.items() > MOST_SUMS) return false;
         long spare = spare(problem, boards, problem.demand);
         return spare >= 0 && spare <= problem.capacity[0] / WASTE_PART;
     }
@@ -74,19 +82,25 @@ final class FullBoards {
      * A plan of so many boards, which must {@link #suits suit}, or null where none was found. Begins anew after twice as long each time, with
      * what it learned of the pieces that are hard to place.
      *
-     * @param steps after which it gives up
+     * @param steps more that it may take, give or take half of the last beginning; the rest is settled with the next call
      */
     Solution on(int boards, long steps) {
-        Patience all = new Patience(budget, steps);
-        for (long turn = FIRST_TURN; ; turn *= 2) {
-            patience = new Patience(budget, Math.min(turn, steps));
+        saved += steps;
+        complete = false;
+        while (2 * saved >= turn && !budget.over()) {
+            saved -= turn;
+            patience = new Patience(budget, turn);
+            turn *= 2;
             complete = true;
-            if (fill(boards)) break;
-            if (complete || all.over()) return null;
+            if (!fill(boards)) {
+                if (complete) return null;
+                continue;
+            }
+            Solution plan = new Solution(problem);
+            for (int[] each : chosen) plan.add(Pattern.of(0, each), 1);
+            return plan;
         }
-        Solution plan = new Solution(problem);
-        for (int[] each : chosen) plan.add(Pattern.of(0, each), 1);
-        return plan;
+        return null;
     }
 
     /** Whether nothing was left untried, so that no plan takes so few boards. */
@@ -120,6 +134,7 @@ final class FullBoards {
         List<int[]> best = null;
         List<int[]> first = List.of();
         double least = MOST_WAYS;
+        all.of(left, board, new boolean[types]);
         for (int item = 0; item < types; item++) {
             if (left[item] == 0) continue;
             ways(item, (int) Math.min(MOST_WAYS, Math.max(1, Math.ceil(least * stuck[item]) - 1)));
@@ -179,45 +194,88 @@ final class FullBoards {
         return used;
     }
 
+    /** With what all pieces left make, at first; what the dominated ones cannot make is left out once it takes longer than to find out. */
     private void byMore(int room, boolean[] dominated) {
-        int count = 0;
-        order = new int[types];
-        for (int i = 0; i < types; i++) if (left[i] > 0 && !dominated[i] && problem.weight[i] <= room) order[count++] = i;
-        reached = new BigInteger[count + 1];
-        reached[count] = BigInteger.ONE;
-        BigInteger all = BigInteger.ONE.shiftLeft(room + 1).subtract(BigInteger.ONE);
-        for (int at = count - 1; at >= 0; at--) {
-            BigInteger sums = reached[at + 1];
-            int there = Math.min(left[order[at]], room / problem.weight[order[at]]);
-            for (int part = 1; there > 0; part *= 2) {
-                int here = Math.min(part, there);
-                there -= here;
-                sums = sums.or(sums.shiftLeft(here * problem.weight[order[at]])).and(all);
-                budget.spend(room / 8 + 300);
-            }
-            reached[at] = sums;
-        }
-        extend(0, room);
+        int before = ways.size();
+        looks = (long) all.count * (room / 64 + 1) / 4;
+        extend(all, 0, room, dominated);
+        if (looks > 0) return;
+        ways = new ArrayList<>(ways.subList(0, before));
+        some.of(left, room, dominated);
+        looks = Long.MAX_VALUE;
+        extend(some, 0, room, dominated);
     }
 
-    private void extend(int at, int room) {
-        if (ways.size() > most) return;
-        budget.spend(20);
-        boolean near = false;
-        for (int spare = 0; !near && spare <= Math.min(waste, room); spare++) near = reached[at].testBit(room - spare);
-        if (!near) return;
-        if (at == reached.length - 1) {
-            budget.spend(2L * types);
-            for (int i = 0; i < types; i++) if (problem.weight[i] <= room && copies[i] < left[i] + (i == lead ? 1 : 0)) return;
-            ways.add(copies.clone());
-            return;
+    private void extend(Sums sums, int from, int room, boolean[] dominated) {
+        if (room <= waste && closed(room)) ways.add(copies.clone());
+        for (int at = from; at < sums.count && ways.size() <= most && sums.near(at, room); at++) {
+            budget.spend(4);
+            if (--looks <= 0) return;
+            int item = sums.order[at];
+            if (dominated[item]) continue;
+            for (int n = Math.min(left[item], room / problem.weight[item]); n > 0; n--) {
+                int rest = room - n * problem.weight[item];
+                if (!sums.near(at + 1, rest)) continue;
+                copies[item] += n;
+                extend(sums, at + 1, rest, dominated);
+                copies[item] -= n;
+            }
         }
-        int item = order[at];
-        int before = copies[item];
-        for (int n = Math.min(left[item], room / problem.weight[item]); n >= 0; n--) {
-            copies[item] = before + n;
-            extend(at + 1, room - n * problem.weight[item]);
+    }
+
+    /** Whether no piece that is left fits there. */
+    private boolean closed(int room) {
+        budget.spend(2L * types);
+        for (int i = 0; i < types; i++) if (problem.weight[i] <= room && copies[i] < left[i] + (i == lead ? 1 : 0)) return false;
+        return true;
+    }
+
+    /** Which lengths some pieces make, the longest piece first. */
+    private final class Sums {
+        final int[] order = new int[types];
+        int count;
+        /** Of the pieces from each place in the order on. */
+        private final long[][] reached = new long[types + 1][];
+
+        void of(int[] copies, int room, boolean[] without) {
+            count = 0;
+            for (int i = 0; i < types; i++) if (copies[i] > 0 && !without[i] && problem.weight[i] <= room) order[count++] = i;
+            int words = room / 64 + 1;
+            row(count, words)[0] = 1;
+            for (int at = count - 1; at >= 0; at--) {
+                int weight = problem.weight[order[at]];
+                long[] row = row(at, words);
+                System.arraycopy(reached[at + 1], 0, row, 0, words);
+                int there = Math.min(copies[order[at]], room / weight);
+                for (int part = 1; there > 0; part *= 2) {
+                    int here = Math.min(part, there);
+                    there -= here;
+                    shift(row, here * weight, words);
+                    budget.spend(words + 20L);
+                }
+            }
         }
-        copies[item] = before;
+
+        private long[] row(int at, int words) {
+            if (reached[at] == null) reached[at] = new long[board / 64 + 1];
+            Arrays.fill(reached[at], 0, words, 0);
+            return reached[at];
+        }
+
+        /** Adds what is longer by so much. */
+        private static void shift(long[] row, int by, int words) {
+            int whole = by >> 6;
+            for (int w = words - 1; w > whole; w--) row[w] |= row[w - whole] << by | row[w - whole - 1] >>> 1 >>> (~by & 63);
+            if (whole < words) row[whole] |= row[0] << by;
+        }
+
+        /** Whether they fill so much but for what may be wasted. */
+        boolean near(int at, int room) {
+            for (int spare = 0; spare <= Math.min(waste, room); spare++) {
+                int sum = room - spare;
+                if ((reached[at][sum >> 6] >>> sum & 1) != 0) return true;
+            }
+            return false;
+        }
     }
 }

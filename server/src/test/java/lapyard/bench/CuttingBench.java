@@ -120,7 +120,7 @@ public final class CuttingBench {
         classes.put("uniform-250", cases(1, 6, seed -> Shapes.uniform(250, seed)));
         classes.put("uniform-500", cases(7, 12, seed -> Shapes.uniform(500, seed)));
         classes.put("triplets-120-249", cases(1, 4, seed -> Shapes.triplets(seed < 3 ? 120 : 249, seed)));
-        classes.put("triplets-501", cases(5, 6, seed -> Shapes.triplets(501, seed)));
+        classes.put("triplets-501", cases(301, 308, seed -> Shapes.triplets(501, seed)));
         classes.put("narrow-100-120", cases(1, 8, seed -> Shapes.narrow(seed < 5 ? 100 : 120, seed)));
         classes.put(
                 "spread-50-500",
@@ -131,8 +131,8 @@ public final class CuttingBench {
                         seed)));
         classes.put("fine-200", cases(1, 4, Shapes::fine));
         classes.put("hard-160-200", cases(1, 6, seed -> Shapes.hard(160 + 20 * (int) (seed % 3), seed)));
-        classes.put("augmented-201", cases(101, 110, seed -> Shapes.augmented(false, seed)));
-        classes.put("augmented-202-split", cases(101, 110, seed -> Shapes.augmented(true, seed)));
+        classes.put("augmented-201", cases(301, 308, seed -> Shapes.augmented(false, seed)));
+        classes.put("augmented-202-split", cases(301, 308, seed -> Shapes.augmented(true, seed)));
         classes.put("planted-kerf", cases(1, 6, seed -> Shapes.planted(6 * (int) seed, 4800, 4, 10, seed)));
         classes.put(
                 "trade-20-60",
