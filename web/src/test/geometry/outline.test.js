@@ -73,3 +73,7 @@ test('a corner in the middle of a straight side is none', () => {
   equal(straightened([[0, 0], [1000, 0], [2400, 0], [2400, 1200], [0, 1200], [0, 600]]), [[0, 0], [2400, 0], [2400, 1200], [0, 1200]]);
   equal(straightened(L), L);
 });
+
+test('an outline without area has no inside and is drawn as it is', () => {
+  for (const none of [rectangle(0, 0), rectangle(2400, 0), [[0, 0], [1000, 0], [2000, 0]]]) equal(inset(none, 100), none);
+});

@@ -15,3 +15,8 @@ test('a closing error of 84 is spread by the compass rule', () => {
   const corners = cornersOf({ walk: [{ length: 3000 }, { length: 2000 }, { length: 3084 }, { length: 2000 }] });
   near(corners[1][0], 3000 + 84 * 3000 / 10084, 1e-6);
 });
+
+test('a walk without length gives no yard', () => {
+  equal(cornersOf({ walk: [{ length: 0 }, { length: 0 }, { length: 0 }] }), null);
+  equal(cornersOf({ walk: [{ length: 10, fall: 10 }, { length: 10, fall: 12 }, { length: 5, fall: 9 }] }), null);
+});

@@ -1,4 +1,4 @@
-import { bedOf, bedsOf, boundsOf, calledOf, freeId, named, unitsOf, yardOf } from '../../main/resources/META-INF/resources/state/plan.js';
+import { bedOf, bedsOf, boundsOf, calledOf, freeId, named, unitsOf, usualSection, yardOf } from '../../main/resources/META-INF/resources/state/plan.js';
 import { equal, test } from '../trial.js';
 
 test('a bed in three entries is a whole garden, its defaults filled in', () => {
@@ -43,4 +43,13 @@ test("the garden's own defaults stand before ours, and a bed's own shape before 
   const [a, b] = bedsOf(plan);
   equal([a.courses, a.lap, a.size], [5, 'long-wall', { width: 2400, depth: 1200 }]);
   equal([b.size, b.own[2]], [null, [900, 900]]);
+});
+
+test('what cannot be a bed yet, and timber that is half told, are drawn all the same', () => {
+  const halfTold = { sections: [{ id: '75x200', stock: [] }] };
+  const [line, none] = bedsOf({ catalogue: halfTold, defaults: { section: '75x200' }, beds: [{ id: 'A', outline: [[0, 0], [1000, 0]] }, { id: 'B', outline: [] }] });
+  equal([line.own, none.own], [Array(4).fill([0, 0]), Array(4).fill([0, 0])]);
+  equal(line.section, { id: '75x200', thickness: 75, height: 200 });
+  equal(usualSection({ catalogue: halfTold, defaults: { section: '75x200' } }).thickness, 75);
+  equal(usualSection({}).thickness, 100);
 });

@@ -292,6 +292,48 @@ class BedsIT {
         page.browser().until("no course is there", "return document.querySelectorAll('lap-course-stack .course').length === 3");
     }
 
+    /** What a document may say before it is right, by import, undo or another's hand: the page draws what can be drawn. */
+    @Test
+    void whatIsNoBedOrYardYetIsDrawnWithoutAFault(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        for (String change : new String[] {
+            "p.beds[0].width = 0", "delete p.beds[0].depth", "delete p.beds[0].width; delete p.beds[0].depth; p.beds[0].type = 'T'",
+            "p.beds[0].outline = []", "p.beds[0].outline = [[0, 0], [1000, 0]]", "p.beds[0].outline = [[0, 0], [1000, 0], [1000, 0], [2000, 0]]",
+            "p.beds[0].walls = [0, 0, 0, 0].map(length => ({ length }))", "p.beds[0].section = 'oak'", "p.catalogue = { sections: [{ id: '100x200', stock: [] }] }",
+            "p.paths = [{ line: [[1000, 0], [1000, 0]] }, { line: [[0, 0], [0, 900], [0, 0]] }, { line: [[0, 0]] }]",
+            "p.ground.keepClear = [{ kind: 'gate', hinge: [0, 0] }, { kind: 'gate', hinge: [20000, 0], leaf: 900 }, { kind: 'tree' }]",
+            "p.ground = { survey: { walk: [{ length: 0 }, { length: 10, fall: 20 }, { length: 0 }] } }", "p.ground.outline = [[0, 0], [0, 0], [0, 0]]", "p.beds = []; p.ground = {}"
+        }) {
+            browser.js("document.querySelector('lap-yard').garden.plans.run(plan => { const p = structuredClone(plan); p.beds[0].outline = undefined; " + change + "; return p; })");
+            browser.drawn();
+            browser.click("[data-key=undo]");
+            browser.drawn();
+            assertEquals(List.of(), browser.complaints().stream().filter(said -> !said.contains("status of 422")).toList(), change);
+        }
+    }
+
+    @Test
+    void sixSidedBedIsStoodByItsAngles(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY.replace("\"beds\"", "\"catalogue\":{\"sections\":[{\"id\":\"150x200\",\"thickness\":150,\"height\":200,\"stock\":[{\"length\":3000,\"price\":30}]}]},\"defaults\":{\"section\":\"150x200\",\"courses\":2},\"beds\""));
+        Browser browser = page.browser();
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.type("[data-key=\"add width\"]", "500");
+        browser.click("add-bed button.main");
+        assertTrue(browser.text("add-bed length-field .note").startsWith("100 too small: walls of 150 need 600"), "the garden's own timber is 150 thick");
+        assertEquals("", browser.js("const field = document.querySelector('[data-key=\"add width\"]'); field.focus(); const style = getComputedStyle(field); const out = parseFloat(style.outlineOffset) + parseFloat(style.outlineWidth);"
+                + " const ring = field.getBoundingClientRect(); const label = field.previousSibling.getBoundingClientRect(); const note = field.nextSibling.getBoundingClientRect();"
+                + " return ring.top - out >= label.bottom - 1 && ring.bottom + out <= note.top + 1 ? '' : `${out} round ${ring.top} to ${ring.bottom}, label to ${label.bottom}, note from ${note.top}`"), "the ring round the field");
+        browser.choose("[data-key=\"add shape\"]", "sides");
+        browser.type("[data-key=\"add sides\"]", "1 m left 60, 1000 l 60, 1000 left 60, 1000 left 60, 1000 left 60, 1000 left 60°");
+        browser.send("[data-key=\"add sides\"]", Keys.ENTER);
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertEquals(List.of(6, 60, 2), List.of(bed.path("walls").size(), bed.at("/walls/5/turn").asInt(), bed.path("courses").asInt()));
+        assertEquals(6, page.server().get("api/gardens/" + id + "/job-sheet").at("/beds/0/pieces").size() / 2);
+        page.hasNoComplaints();
+    }
+
     @Test
     void newGardenIsStartedAndCopied(Page page) throws IOException, InterruptedException {
         page.open(Page.TWO_BEDS);

@@ -1,26 +1,23 @@
+import { shown } from '../geometry/length.js';
 import { rectangle, walked } from '../geometry/outline.js';
 import { ell, tee, you } from '../geometry/shapes.js';
 import { leastSide, partCheck, readCourses, sideCheck } from '../state/checks.js';
 import { lastBed, standBed } from '../state/commands.js';
 import { readSides } from '../state/sides.js';
-import { USUAL, unitsOf } from '../state/plan.js';
+import { USUAL, unitsOf, usualSection } from '../state/plan.js';
 import { roomFor, saidOfRoom } from '../state/room.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 
-/** Walls of a new bed until another section is chosen. */
-const THICKNESS = 100;
-
 /** A side needs room for two joints; what holds soil needs room inside as well. */
-const JOINTS = 3 * THICKNESS;
-const ROOM = leastSide(THICKNESS);
+const jointsIn = thickness => 3 * thickness;
 
-/** Shapes beyond the rectangle: what their two further entries are called, and what they need across. */
+/** Shapes beyond the rectangle: what their two further entries are called, and what they need across for joints and soil. */
 const SHAPES = {
-  L: { make: ell, part: 'Missing at the rear right', least: JOINTS, left: ROOM },
-  U: { make: you, part: 'Missing in the middle of the back', least: JOINTS, left: 2 * ROOM },
-  T: { make: tee, part: 'Stem towards the house', least: ROOM, left: 2 * JOINTS },
+  L: { make: ell, part: 'Missing at the rear right', needs: (joints, room) => ({ least: joints, left: room }) },
+  U: { make: you, part: 'Missing in the middle of the back', needs: (joints, room) => ({ least: joints, left: 2 * room }) },
+  T: { make: tee, part: 'Stem towards the house', needs: (joints, room) => ({ least: room, left: 2 * joints }) },
 };
 
 /** add-bed: a bed in three entries, five where it is no rectangle. Fires `closed` when done or given up, `added` with its code. */
@@ -28,11 +25,12 @@ export class AddBed extends GardenElement {
   attached() {
     const { plan } = this.garden;
     const units = unitsOf(plan);
+    const { thickness, height } = this.#section = usualSection(plan);
     this.width = lengthField({ label: 'Width, along the house', units, many: true, hint: `2400, 2.4 m or 7' 10 1/2"`,
-      check: sideCheck(plan, THICKNESS, 'width'), key: 'add width' });
+      check: sideCheck(plan, thickness, 'width'), key: 'add width' });
     this.depth = lengthField({ label: 'Depth, away from the house', units, hint: '1200, or 2400 x 1200 above',
-      check: sideCheck(plan, THICKNESS, 'depth'), key: 'add depth' });
-    this.courses = countField({ label: 'Courses', read: readCourses, value: USUAL.courses, hint: 'rings of timber, 200 high each',
+      check: sideCheck(plan, thickness, 'depth'), key: 'add depth' });
+    this.courses = countField({ label: 'Courses', read: readCourses, value: plan.defaults?.courses ?? USUAL.courses, hint: `rings of timber, ${shown(height, units)} high each`,
       key: 'add courses' });
     this.listen(this.width, 'length', event => {
       if (event.detail.more !== undefined) this.depth.show(event.detail.more);
@@ -44,7 +42,7 @@ export class AddBed extends GardenElement {
       h('h2', { id: 'add-title' }, 'Add a bed'),
       this.width, this.depth, this.courses,
       h('div.field', {}, h('label', { for: 'add-shape' }, 'Shape'), this.shape), this.parts,
-      h('p.usual', {}, 'Timber 100 x 200, alternating lap, base by the ground, liner and fill as usual: all can be changed later.'),
+      h('p.usual', {}, `Timber ${this.#section.id}, lap, base, liner and fill as usual in this garden: all can be changed later.`),
       h('div.verbs', {},
         h('button.main', { type: 'submit' }, 'Add it'),
         h('button', { type: 'button', onclick: () => this.#close() }, 'Cancel'))));
@@ -53,29 +51,33 @@ export class AddBed extends GardenElement {
 
   begin() { this.width.input.focus(); }
 
+  #section;
   #partFields = [];
   #sides = null;
 
   /** The two entries that make an L, a U or a T of the rectangle. */
   #showParts() {
+    const { thickness } = this.#section;
+    const [joints, room] = [jointsIn(thickness), leastSide(thickness)];
     const bySides = this.shape.value === 'sides';
     this.width.hidden = bySides;
     this.depth.hidden = bySides;
     this.#sides = bySides ? countField({ label: 'Sides, walked round', mode: 'text', key: 'add sides', read: text => {
-      const read = readSides(text, JOINTS, unitsOf(this.garden.plan));
+      const read = readSides(text, joints, unitsOf(this.garden.plan));
       return read.error ? read : { value: text };
-    }, hint: '3000, 1500, 1200 right, 900, 1800, 2400: the first to the right, each with the turn at its end, to the left unless said' }) : null;
+    }, hint: '3000, 1500, 1200 right, 900, 1800, 2400: the first to the right, each with the turn at its end, to the left by 90° unless said; 1000 left 60 turns by 60°' }) : null;
     if (bySides) {
       this.#partFields = [];
       this.parts.replaceChildren(this.#sides);
       return;
     }
     const shape = SHAPES[this.shape.value];
+    const needs = shape?.needs(joints, room);
     const units = unitsOf(this.garden.plan);
     const field = (label, key, check) => lengthField({ label, key, units, check });
     this.#partFields = shape ? [
-      field(`${shape.part}: width`, 'add part width', mm => partCheck(this.width.length ?? Infinity, shape.least, shape.left, units)(mm)),
-      field(`${shape.part}: depth`, 'add part depth', mm => partCheck(this.depth.length ?? Infinity, JOINTS, ROOM, units)(mm)),
+      field(`${shape.part}: width`, 'add part width', mm => partCheck(this.width.length ?? Infinity, needs.least, needs.left, units)(mm)),
+      field(`${shape.part}: depth`, 'add part depth', mm => partCheck(this.depth.length ?? Infinity, joints, room, units)(mm)),
     ] : [];
     this.parts.replaceChildren(...this.#partFields);
   }
@@ -94,7 +96,7 @@ export class AddBed extends GardenElement {
     const [width, depth, courses] = [this.width.length, this.depth.length, this.courses.entry];
     const shape = SHAPES[this.shape.value];
     const [partWidth, partDepth] = this.#partFields.map(field => field.length);
-    const walls = this.#sides && readSides(this.#sides.entry, JOINTS).value;
+    const walls = this.#sides && readSides(this.#sides.entry, jointsIn(this.#section.thickness)).value;
     const outline = walls ? walked(walls).outline : shape?.make(width, depth, { width: partWidth, depth: partDepth });
     const room = roomFor(outline ?? rectangle(width, depth), plans.plan, this.garden.reckoning.sheet);
     const { at } = room;

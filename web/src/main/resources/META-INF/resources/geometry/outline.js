@@ -130,11 +130,13 @@ export function aboutItsMiddle(outline, placement, change) {
 }
 
 /**
- * Every side moved inwards by `by`, for outlines that run counter-clockwise; corners where neighbours meet.
+ * Every side moved inwards by `by`, for outlines that run counter-clockwise; corners where neighbours meet. An outline
+ * without area has no inside and stays as it is.
  *
  * @param {Point[]} outline own frame, counter-clockwise
  */
 export function inset(outline, by) {
+  if (!area(outline)) return outline;
   const count = outline.length;
   const lines = outline.map((from, i) => {
     const to = outline[(i + 1) % count];

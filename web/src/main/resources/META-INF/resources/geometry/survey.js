@@ -13,7 +13,7 @@ export function cornersOf(survey) {
   const base = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (!(base > 0)) return null;
   const own = survey.walk?.length ? walked(survey.walk) : (survey.corners ?? []).map(corner => fixed(corner, base));
-  if (own.length < 3 || own.some(corner => corner === null)) return null;
+  if (own.length < 3 || own.includes(null)) return null;
   const [u, v] = [(to[0] - from[0]) / base, (to[1] - from[1]) / base];
   return own.map(([x, y]) => [from[0] + x * u - y * v, from[1] + x * v + y * u]);
 }
@@ -41,5 +41,6 @@ function walked(legs) {
     heading += turn;
     gone += level;
   }
+  if (!gone) return [];
   return corners.map(([cx, cy], i) => [cx - x * way[i] / gone, cy - y * way[i] / gone]);
 }

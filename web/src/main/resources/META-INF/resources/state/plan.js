@@ -62,17 +62,19 @@ function shapeless(type, bed) {
 
 /** Corners counter-clockwise from the front left, so that side 0 is wall A. */
 function ownOutline(bed) {
-  if (bed.outline) return fromFrontLeft(counterClockwise(straightened(bed.outline)));
+  if (bed.outline?.length > 2) return fromFrontLeft(counterClockwise(straightened(bed.outline)));
   if (bed.walls) return fromFrontLeft(counterClockwise(straightened(walked(bed.walls).outline)));
   return rectangle(bed.width ?? 0, bed.depth ?? 0);
 }
 
 function sectionOf(plan, id) {
   const named = (plan.catalogue?.sections ?? []).find(section => section.id === id);
-  if (named) return { id, thickness: named.thickness, height: named.height };
   const [thickness, height] = String(id).split('x').map(Number);
-  return { id, thickness: thickness || 100, height: height || 200 };
+  return { id, thickness: named?.thickness || thickness || 100, height: named?.height || height || 200 };
 }
+
+/** The timber of a bed that says none of its own. */
+export const usualSection = plan => sectionOf(plan, plan.defaults?.section ?? USUAL.section);
 
 /** @returns {import('../geometry/outline.js').Point[] | null} */
 export function yardOf(plan) {
