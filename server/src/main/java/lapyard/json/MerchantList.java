@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lapyard.plan.Finding;
 import lapyard.words.Wording;
 import org.apache.commons.csv.CSVFormat;
@@ -38,6 +40,16 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
     private static final String FOR = "for";
     private static final double FOOT_M = 0.3048;
+
+    /** Fields that hold millimetres, and what else they may be written in. */
+    private static final List<String> LENGTHS = List.of("length", "width", "thickness", "height", "step");
+    private static final Map<String, String> UNITS_MM =
+            Map.of("mm", "1", "cm", "10", "m", "1000", "in", "25.4", "\"", "25.4", "ft", "304.8", "'", "304.8");
+    private static final Pattern LENGTH = Pattern.compile("(.*[0-9])\\s*(mm|cm|m|in|\"|ft|')", Pattern.CASE_INSENSITIVE);
+
+    /** A section named by its size, however merchants write it: {@code 100x200}, {@code 100 x 200 mm}. */
+    private static final Pattern SIZE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*[xX\u00D7*]\\s*([0-9]+(?:\\.[0-9]+)?)(?:\\s*mm)?");
+
     /** Headings as merchants write them, without case, spaces and signs; the first field that knows one takes it. */
     private static final Map<String, List<String>> HEADINGS = new LinkedHashMap<>();
 
@@ -168,7 +180,9 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             return;
         }
         if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
-        boolean sized = fields.get("item").matches("[0-9]+(\\.[0-9]+)?x[0-9]+(\\.[0-9]+)?");
+        Matcher size = SIZE.matcher(fields.get("item"));
+        boolean sized = size.matches();
+        if (sized) fields.put("item", size.group(1) + "x" + size.group(2));
         if (fields.containsKey("length")) {
             if (!sized && !(fields.containsKey("thickness") && fields.containsKey("height"))) {
                 bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height",
@@ -176,9 +190,8 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 return;
             }
             if (sized) {
-                String[] size = fields.get("item").split("x");
-                fields.putIfAbsent("thickness", size[0]);
-                fields.putIfAbsent("height", size[1]);
+                fields.putIfAbsent("thickness", size.group(1));
+                fields.putIfAbsent("height", size.group(2));
             }
             lines.add(new Line(number, "section", fields));
         } else if (fields.containsKey("width")) {
@@ -195,8 +208,12 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     private static Optional<Bad> numbers(Map<String, String> fields, long number) {
         for (Map.Entry<String, String> field : fields.entrySet()) {
             if (List.of("item", "label", "pack", "unit", "supplier", FOR).contains(field.getKey())) continue;
-            Optional<BigDecimal> amount = amount(field.getValue());
-            if (amount.isEmpty()) return Optional.of(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no number", "write it as 12.50"));
+            boolean length = LENGTHS.contains(field.getKey());
+            Optional<BigDecimal> amount = length ? lengthMm(field.getValue()) : amount(field.getValue());
+            if (amount.isEmpty()) {
+                return Optional.of(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no " + (length ? "length" : "number"),
+                        length ? "write it as 2400, in mm, or as 2.4 m" : "write it as 12.50"));
+            }
             boolean zero = field.getKey().equals("price");
             if (amount.get().signum() < 0 || amount.get().signum() == 0 && !zero || amount.get().compareTo(MOST_PRICE) > 0) {
                 return Optional.of(new Bad(number, field.getKey() + " " + amount.get().toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
@@ -216,6 +233,14 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             plain = plain.replace(",", "");
         }
         return plain.matches("-?[0-9]{1,12}(\\.[0-9]{1,6})?") ? Optional.of(new BigDecimal(plain)) : Optional.empty();
+    }
+
+    /** Millimetres to 0.1; without a unit the number is millimetres. */
+    private static Optional<BigDecimal> lengthMm(String text) {
+        Matcher written = LENGTH.matcher(text);
+        if (!written.matches()) return amount(text);
+        BigDecimal unitMm = new BigDecimal(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT)));
+        return amount(written.group(1)).map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros());
     }
 
     /** Whether it can be taken as it stands. */

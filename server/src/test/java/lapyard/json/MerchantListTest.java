@@ -94,6 +94,16 @@ class MerchantListTest {
         assertEquals(List.of("12.50", "1234.00"), list.lines().stream().map(line -> line.fields().get("price")).toList());
     }
 
+    /** 1 ft = 304.8 mm and 1 in = 25.4 mm exactly, by the international yard of 1959. */
+    @Test
+    void sizesAndLengthsAreReadAsMerchantsWriteThem() {
+        MerchantList list = MerchantList.read("item;length;price\n100 x 200;2.4 m;17\n100\u00D7200 mm;3,0 m;21\n100X200;480 cm;35\n100x200;8 ft;19\n100x200;96\";19\n100x200;3600;26\n", "", Map.of());
+        assertEquals(List.of(), list.bad());
+        assertEquals(List.of("2400", "3000", "4800", "2438.4", "2438.4", "3600"), list.lines().stream().map(line -> line.fields().get("length")).toList());
+        assertEquals(List.of("100x200"), list.lines().stream().map(line -> line.fields().get("item")).distinct().toList());
+        assertEquals(List.of("length \"long\" is no length"), MerchantList.read("item,length,price\n100x200,long,3\n", "", Map.of()).bad().stream().map(MerchantList.Bad::text).toList());
+    }
+
     @Test
     void aSupplierThatTheGardenDoesNotKnowStopsIt() {
         ObjectNode preview = MerchantListJson.preview("item,price,content\nscrews,3,50\n", "mill", Map.of(), DocumentText.MAPPER.createObjectNode());
