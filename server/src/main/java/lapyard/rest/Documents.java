@@ -16,11 +16,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lapyard.answers.GivenDocument;
 
 /** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
 final class Documents {
     static final String UNNAMED = "Garden without a name";
+
+    /** As the library says it. */
+    private static final Pattern UNEXPECTED = Pattern.compile("Unexpected character \\('(.)' ");
 
     private static final JsonMapper MAPPER = JsonMapper.builder(Json.FACTORY)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -63,8 +68,8 @@ final class Documents {
         try {
             return MAPPER.readTree(text);
         } catch (JsonProcessingException bad) {
-            throw new ProblemException(
-                    400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
+            throw new ProblemException(400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation())
+                    + (bad instanceof StreamConstraintsException ? "" : "; look just before it for a comma, quote or bracket that is missing or one too many"));
         }
     }
 
@@ -75,6 +80,8 @@ final class Documents {
         if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object"))
             return "a name is given twice in one object";
         if (text.startsWith("Trailing token")) return "there is text after its end";
+        Matcher unexpected = UNEXPECTED.matcher(text);
+        if (unexpected.lookingAt()) return "\"" + unexpected.group(1) + "\" does not belong there";
         if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
         if (text.contains("nesting depth")) return "it is nested deeper than " + Json.DEPTH;
         return "a number or name is too long";

@@ -68,12 +68,12 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     private String detail(WebApplicationException web) {
         return switch (web.getResponse().getStatus()) {
-            case 404 -> "there is nothing at this address";
+            case 404 -> "there is nothing at this address: /openapi.html lists those there are";
             case 405 ->
                 web instanceof NotAllowedException
                         ? NOT_ALLOWED
                         : "this address does not allow that method";
-            case 406 -> "this address cannot answer in the form that Accept asks for";
+            case 406 -> "this address cannot answer in the form that Accept asks for: send the request without Accept, or with */*";
             case 415 ->
                 web instanceof NotSupportedException && uri.getPath().startsWith("api/")
                         ? "this address does not take a body of that Content-Type:"

@@ -1,6 +1,7 @@
 package lapyard.rest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -42,6 +43,17 @@ class DocumentsTest {
         JsonNode before = json(target);
         assertEquals(json(result), Documents.merged(before, json(patch)));
         assertEquals(json(target), before);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        {"beds":[{"width":2400,}]} | "}" does not belong there (line 1, column 24); look just before it for a comma, quote or bracket that is missing or one too many
+        {"beds":[{"width" 2400}]}  | "2" does not belong there (line 1, column 19); look just before it for a comma, quote or bracket that is missing or one too many
+        {"beds":[{"width":2400}    | it ends too early (line 1, column 24); look just before it for a comma, quote or bracket that is missing or one too many
+        """)
+    void whatIsNoJsonIsToldWithItsPlaceAndAWayOut(String body, String told) {
+        ProblemException refused = assertThrows(ProblemException.class, () -> Documents.object(body));
+        assertEquals("the body is not JSON as it should be: " + told, refused.problem().detail());
     }
 
     @Test
