@@ -13,6 +13,7 @@ test('a gate in the right hand edge sweeps a quarter disc into the yard, or out 
 });
 
 test('with the hinge alone all of the disc on that side of the edge is swept', () => {
-  near(area(swept({ hinge: [6000, 0], leaf: 1000 }, yard)), Math.PI / 2 * 1e6, 50000);
+  for (const hinge of [[6000, 0], [12000, 3000], [6000, 9000], [0, 3300]]) near(area(swept({ hinge, leaf: 1000 }, yard)), Math.PI / 2 * 1e6, 3000, `half a disc at ${hinge}`);
+  near(area(swept({ hinge: [12000, 0], leaf: 1000 }, yard)), Math.PI / 4 * 1e6, 1500, 'a quarter in a corner');
   equal(swept({ hinge: [6000, 4000], leaf: 1000 }, null).length, 72, 'no yard: the whole disc');
 });

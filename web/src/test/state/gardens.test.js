@@ -18,11 +18,12 @@ test('of two askings the last one counts, whichever is answered first', async ()
   const gardens = new Gardens({ gardens: ({ find }) => new Promise(end => { ends[find] = end; }) }, last);
   const first = gardens.ask({ find: 'y' });
   const second = gardens.ask({ find: 'yard' });
+  equal(gardens.looking, true);
   ends.yard(page(['n'], 1));
   await second;
   ends.y(page(['o'], 1));
   await first;
-  equal([ids(gardens), gardens.asked.find], ['n', 'yard']);
+  equal([ids(gardens), gardens.asked.find, gardens.looking], ['n', 'yard', false]);
 });
 
 test('without signal those that were open last are shown, and a refusal is told', async () => {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -29,6 +30,7 @@ class LaidOutIT {
         browser.click("[data-key=\"proposal 0\"]");
         browser.until("no ghosts in the yard", "return document.querySelectorAll('lap-yard .ghost').length >= 3 && document.querySelectorAll('lap-yard .ghost-path').length >= 1");
         assertEquals(ghostLabels(browser), browser.js("return document.querySelectorAll('lap-yard .ghost').length"), "each ghost has its label");
+        assertEquals(List.of(), namesThatShow(browser), "a bed that moves has no second name where it stood");
         assertMoneyHasItsSign(browser, "ol.proposals");
         long ghosts = (Long) browser.js("return document.querySelectorAll('lap-yard .ghost').length");
         browser.click("[data-key=\"proposal keep\"]");
@@ -40,6 +42,10 @@ class LaidOutIT {
 
     private static Object ghostLabels(Browser browser) throws IOException, InterruptedException {
         return browser.js("return document.querySelectorAll('lap-yard .gap-text').length");
+    }
+
+    private static Object namesThatShow(Browser browser) {
+        return browser.js("return [...document.querySelectorAll('lap-yard .bed')].filter(bed => getComputedStyle(bed.querySelector('.code')).opacity !== '0').map(bed => bed.dataset.bed)");
     }
 
     private static void assertMoneyHasItsSign(Browser browser, String list) throws IOException, InterruptedException {
@@ -58,6 +64,7 @@ class LaidOutIT {
         browser.click("[data-key=\"proposal 0\"]");
         browser.until("no ghosts in the yard", "return document.querySelectorAll('lap-yard .ghost').length === 2 && document.querySelectorAll('lap-yard .ghost.pinned').length === 1");
         assertEquals(1L, ghostLabels(browser));
+        assertEquals(List.of("A"), namesThatShow(browser));
     }
 
     @Test

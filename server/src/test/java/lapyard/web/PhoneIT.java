@@ -72,6 +72,23 @@ class PhoneIT {
         }
     }
 
+    /** With snags and a five-figure order beside it. */
+    @ParameterizedTest
+    @CsvSource({"360, 740", "390, 844", "844, 390"})
+    void nameOfTheGardenIsReadInTheHead(int width, int height, Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS.replace("School yard", "Old smithy orchard").replace("\"courses\":3", "\"courses\":9"));
+        Browser browser = page.browser();
+        try {
+            browser.size(width, height, true);
+            page.show(id);
+            assertEquals("", browser.js("const name = document.querySelector('h1 button'); const parts = ['h1 button', '.standing', '[data-key=undo]', '[data-key=add]', '.snags', '.total'].map(one => document.querySelector(`page-head ${one}`).getBoundingClientRect());"
+                    + " if (name.scrollWidth > name.clientWidth) return `${name.clientWidth} of ${name.scrollWidth} px of the name`;"
+                    + " return parts.some((a, i) => a.right > innerWidth || parts.some((b, j) => j > i && a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1)) ? JSON.stringify(parts) : ''"));
+        } finally {
+            browser.size(1440, 900, false);
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"390, 844", "844, 390"})
     void wholeJobIsDoneByTouchFromAnEmptyYardToSharing(int width, int height, Page page) throws IOException, InterruptedException {

@@ -108,7 +108,7 @@ export class GardenTitle extends GardenElement {
       wrong ? h('p.hint', {}, `${wrong.message} ${rows.length ? 'These were open last.' : ''}`) : null,
       h('ul.gardens', {}, rows.map(row => h('li', {}, from ? this.#putAway(row, from) : this.#way(row)))),
       total > rows.length ? h('button.quiet', { type: 'button', 'data-key': 'more gardens', onclick: () => this.gardens.more() }, `${total - rows.length} more`) : null,
-      rows.length || wrong ? null : h('p.hint', {}, 'No garden is found.')];
+      rows.length || wrong ? null : h('p.hint', {}, this.gardens.looking ? 'Looking …' : 'No garden is found.')];
   }
 
   #way({ id, name, client, state }) {

@@ -127,7 +127,10 @@ export class LapYard extends GardenElement {
     this.#beds.render(beds, { choice, partOf: id => reckoning.bed(id), units: this.units, tab });
     this.classList.toggle('lifted', choice.course !== null);
     this.classList.toggle('empty', !beds.length);
-    this.classList.toggle('ghosted', Boolean(this.ghosts));
+    const { ghosts } = this;
+    this.classList.toggle('ghosted', Boolean(ghosts));
+    const stay = new Set(ghosts?.beds.filter(({ pinned }) => pinned).map(({ id }) => id));
+    for (const bed of this.svg.querySelectorAll('[data-bed]')) bed.classList.toggle('leaving', Boolean(ghosts) && !stay.has(bed.dataset.bed));
     for (const thing of this.svg.querySelectorAll('[data-thing]')) thing.classList.toggle('held', thing.dataset.thing === choice.thing?.join(' '));
     this.#showGrips();
     if (this.camera.whole) this.camera.wholeYard(false);

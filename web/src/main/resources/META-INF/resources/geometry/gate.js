@@ -15,10 +15,13 @@ const STEP = 5;
 export function swept({ hinge, leaf = 900, swing = 'in', closed }, yard) {
   const side = point => !yard || contains(yard, point) === (swing === 'in');
   if (closed === undefined) {
-    const disc = arc(hinge, leaf, 0, 360 - STEP);
-    const first = disc.findIndex((point, i) => side(point) && !side(disc[(i + disc.length - 1) % disc.length]));
-    if (first < 0) return disc;
-    return [hinge, ...[...disc.slice(first), ...disc.slice(0, first)].filter(side)];
+    // judged at the middle of each step, as the ends lie on the edge itself
+    const sweeps = step => side(on(hinge, leaf, (step + 0.5) * STEP));
+    const first = Array.from({ length: 360 / STEP }, (_, step) => step).find(step => sweeps(step) && !sweeps(step - 1));
+    if (first === undefined) return arc(hinge, leaf, 0, 360 - STEP);
+    let end = first;
+    while (sweeps(end)) end++;
+    return [hinge, ...arc(hinge, leaf, first * STEP, end * STEP)];
   }
   const half = leaf * Math.SQRT1_2 / 2;
   const middleOf = sign => {
@@ -28,11 +31,10 @@ export function swept({ hinge, leaf = 900, swing = 'in', closed }, yard) {
   return [hinge, ...(side(middleOf(1)) ? arc(hinge, leaf, closed, closed + 90) : arc(hinge, leaf, closed - 90, closed))];
 }
 
-function arc([x, y], radius, from, to) {
+function arc(centre, radius, from, to) {
   const points = [];
-  for (let degrees = from; degrees <= to; degrees += STEP) {
-    const angle = degrees * Math.PI / 180;
-    points.push([x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
-  }
+  for (let degrees = from; degrees <= to; degrees += STEP) points.push(on(centre, radius, degrees));
   return points;
 }
+
+const on = ([x, y], radius, degrees) => [x + radius * Math.cos(degrees * Math.PI / 180), y + radius * Math.sin(degrees * Math.PI / 180)];

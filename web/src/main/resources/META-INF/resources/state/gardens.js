@@ -21,6 +21,9 @@ export class Gardens extends EventTarget {
   #next = null;
   #asking = null;
 
+  /** True until what was asked for is there. */
+  get looking() { return this.#asking !== null; }
+
   /**
    * @param {{gardens: Function, pageAfter: Function}} api
    * @param {import('./last-garden.js').LastGardens} last
@@ -66,6 +69,7 @@ export class Gardens extends EventTarget {
       this.#next = null;
       this.wrong = problem;
     }
+    this.#asking = null;
     this.dispatchEvent(new Event('change'));
   }
 }
