@@ -33,7 +33,6 @@ import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
-import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -48,30 +47,42 @@ import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
 /** Bearer strips of all beds: boards are ripped into strips, strips are cut to length together. */
-final class Bearers {
+final class Bearers extends SoldGoods<Bearers.Cut> {
     /** Bearers that are bought together: of one board, ripped to one thickness. */
     private record Rip(String section, double liftMm) {}
 
-    private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
+    record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
             boolean priced, BigDecimal cost, double needM, SawWork saw, List<SlipLine.Use> uses, List<Finding> findings,
-            List<Single> singles) {
+            List<Single> singles) implements Sold {
         Cut beside(Optional<Way> bedByBed) {
             return new Cut(section, stripsPerBoard, pooled, boards, priced, cost, needM, saw.beside(bedByBed), uses, findings, singles);
+        }
+
+        @Override
+        public String item() {
+            return "bearers " + section.id();
+        }
+
+        @Override
+        public List<String> sellers() {
+            return section.suppliers();
+        }
+
+        @Override
+        public int unplaced() {
+            return pooled.unplaced().size();
+        }
+
+        @Override
+        public SlipLine line(CurrencyUnit currency, boolean imperial) {
+            return Bearers.line(this, currency, imperial);
         }
     }
 
     /** What a bed buys by itself. */
-    private record Single(String owner, int boards, BigDecimal cost, CuttingResult strips) {}
+    record Single(String owner, int boards, BigDecimal cost, CuttingResult strips) {}
 
     private static final double USUAL_STOCK_MM = 2400;
-
-    /** One a kind of strip: the same strips from the boards of each supplier who sells the section. */
-    private final List<List<Cut>> ways = new ArrayList<>();
-
-    /** As {@link #ways}, with suppliers who cannot serve every piece. */
-    private final List<List<Cut>> all = new ArrayList<>();
-    private final List<SlipLine> unknown = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
 
     private Bearers() {}
 
@@ -104,8 +115,7 @@ final class Bearers {
         int perBoard = section.map(s -> perBoard(s, rip.liftMm(), kerf)).orElse(0);
         if (perBoard == 0) {
             String item = "bearers " + rip.section();
-            unknown.add(Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"));
-            findings.add(section.isEmpty()
+            unknown(Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"), section.isEmpty()
                     ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", Fact.name(rip.section()))
                             .way(WayKind.ADD_SECTION).way(WayKind.OTHER_BEARERS)
                     : Finding.of(FindingKind.BEARERS_THICK, Place.of(What.BEARERS, rip.section()))
@@ -114,10 +124,7 @@ final class Bearers {
                             .way(WayKind.STRIPS_AT_MOST, Fact.mm(section.get().thicknessMm())).way(WayKind.THICKER_BEARERS));
             return;
         }
-        List<Cut> all = section.get().bySeller().stream().map(own ->
-                cut(garden, own, perBoard, rip.liftMm(), beds, needM, looking)).toList();
-        this.all.add(all);
-        ways.add(Sellers.serving(all, cut -> cut.pooled().unplaced().size()));
+        kinds.add(section.get().bySeller().stream().map(own -> cut(garden, own, perBoard, rip.liftMm(), beds, needM, looking)).toList());
     }
 
     /** Strips of this thickness that are ripped from one board. */
@@ -169,24 +176,13 @@ final class Bearers {
     /** The same with each kind of strip from whom the slip names. */
     Bearers chosen(Slip slip) {
         Bearers chosen = new Bearers();
-        chosen.unknown.addAll(unknown);
-        chosen.findings.addAll(findings);
-        for (List<Cut> cuts : ways) {
-            Cut cut = Sellers.chosen(cuts, one -> slip.brings(item(one.section()), one.section().suppliers()));
-            boolean first = chosen.cuts().stream().noneMatch(before -> item(before.section()).equals(item(cut.section())));
+        chosen.choose(this, slip, cut -> {
+            boolean first = chosen.taken().stream().noneMatch(before -> before.item().equals(cut.item()));
             Optional<Integer> unpriced = cut.singles().isEmpty() ? Optional.empty()
                     : Optional.of(cut.singles().stream().mapToInt(Single::boards).sum());
-            chosen.ways.add(List.of(cut.beside(BuyersApart.boards(slip, item(cut.section()), first, unpriced))));
-        }
+            return cut.beside(BuyersApart.boards(slip, cut.item(), first, unpriced));
+        });
         return chosen;
-    }
-
-    private static String item(Section section) {
-        return "bearers " + section.id();
-    }
-
-    private List<Cut> cuts() {
-        return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
     private static Optional<BigDecimal> money(boolean priced, BigDecimal amount) {
@@ -251,14 +247,7 @@ final class Bearers {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
-    }
-
-    List<Wanted> lines(CurrencyUnit currency, boolean imperial) {
-        List<Wanted> lines = new ArrayList<>();
-        unknown.forEach(line -> lines.add(Wanted.only(line)));
-        ways.forEach(cuts -> lines.add(new Wanted(cuts.stream().map(cut -> line(cut, currency, imperial)).toList())));
-        return lines;
+        return taken().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
     private static SlipLine line(Cut cut, CurrencyUnit currency, boolean imperial) {
@@ -270,7 +259,7 @@ final class Bearers {
             boughtM += entry.getValue() * stock.lengthMm() * cut.stripsPerBoard() / 1000;
         }
         return new SlipLine(
-                item(cut.section()),
+                cut.item(),
                 "Bearer boards " + TradeName.section(cut.section().id(), imperial) + ", ripped",
                 cut.needM(),
                 "m",
@@ -287,15 +276,15 @@ final class Bearers {
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {
-        for (List<Cut> cuts : all) {
+        for (List<Cut> cuts : kinds) {
             for (int i = 0; i < cuts.get(0).singles().size(); i++) {
                 int bed = i;
-                List<BuyersApart.Offer> offers = Sellers.serving(cuts, cut ->
+                List<BuyersApart.Offer> offers = serving(cuts, cut ->
                         cut.singles().get(bed).strips().unplaced().size()).stream()
                         .filter(Cut::priced)
                         .map(cut -> offer(cut, cut.singles().get(bed), currency))
                         .toList();
-                if (!offers.isEmpty()) buyers.offers(cuts.get(0).singles().get(i).owner(), item(cuts.get(0).section()), offers);
+                if (!offers.isEmpty()) buyers.offers(cuts.get(0).singles().get(i).owner(), cuts.get(0).item(), offers);
             }
         }
     }
@@ -311,15 +300,5 @@ final class Bearers {
         BigDecimal bound = single.strips().lowerBound();
         BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, 1, prices, OptionalDouble.empty()), bound.doubleValue(), currency).orElse(bound);
         return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost), single.boards());
-    }
-
-    List<Finding> findings() {
-        List<Finding> all = new ArrayList<>(findings);
-        cuts().forEach(cut -> all.addAll(cut.findings()));
-        return all;
-    }
-
-    boolean leftOut() {
-        return cuts().stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
     }
 }

@@ -68,7 +68,7 @@ record Costing(
         PackNeeds packs = PackNeeds.of(planned.works(), planned.amounts(), planned.paths());
         List<Wanted> wanted = new ArrayList<>(offered.lines(currency, garden.imperial()));
         wanted.addAll(bearers.lines(currency, garden.imperial()));
-        wanted.addAll(rolls.lines(currency));
+        wanted.addAll(rolls.lines(currency, garden.imperial()));
         wanted.addAll(packs.lines(garden.goods().catalogue(), reach(suppliers), currency, garden.imperial()));
         BuyersApart buyers = new BuyersApart();
         if (looking.alone()) {

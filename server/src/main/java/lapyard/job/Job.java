@@ -83,7 +83,7 @@ public final class Job {
         List<Finding> found = new ArrayList<>(costing.findings());
         found.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, costing.timber().cuttings()));
         found.addAll(Stands.findings(sheet.beds().stream().map(BedSheet::standing).toList()));
-        found.addAll(Sealing.findings(garden, works, costing.offered()));
+        found.addAll(TimberFindings.unsealed(garden, works, costing.offered()));
         found.addAll(costing.timber().findings());
         found.addAll(costing.bearers().findings());
         found.addAll(costing.rolls().findings());

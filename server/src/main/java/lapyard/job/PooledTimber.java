@@ -3,6 +3,7 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,7 +25,6 @@ import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingResult.BoardLine;
-import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
@@ -33,38 +33,52 @@ import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
-import lapyard.order.Wanted;
 import lapyard.plan.Bed;
-import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Joint;
-import lapyard.plan.Place;
-import lapyard.plan.Place.What;
-import lapyard.plan.RackBoard;
 import lapyard.plan.Rate;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
-import lapyard.plan.WayKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
 /** Plans the cutting of all beds' wall timber together, one section at a time. */
-record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
+final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** Ways to nest share as long a search as the plan without nests gets. */
     private static final int NESTINGS = 8;
 
     /** {@code section} with the stock of one supplier. */
-    private record Cut(Section section, CuttingResult pooled, boolean priced, double needM, SawWork saw, List<SlipLine.Use> uses,
-            List<Finding> findings) {
+    record Cut(Section section, CuttingResult pooled, boolean priced, double needM, SawWork saw, List<SlipLine.Use> uses,
+            List<Finding> findings) implements Sold {
         Cut beside(Optional<Way> bedByBed) {
             return new Cut(section, pooled, priced, needM, saw.beside(bedByBed), uses, findings);
         }
+
+        @Override
+        public String item() {
+            return PooledTimber.item(section);
+        }
+
+        @Override
+        public List<String> sellers() {
+            return section.suppliers();
+        }
+
+        @Override
+        public int unplaced() {
+            return pooled.unplaced().size();
+        }
+
+        @Override
+        public SlipLine line(CurrencyUnit currency, boolean imperial) {
+            return PooledTimber.line(this, currency, imperial);
+        }
     }
 
-    /** One a section: the same pieces cut from the stock of each supplier who sells it and serves as many of them as any. */
+    /** What each section's beds take by themselves; none once the boards are chosen. */
+    private final List<TimberApart> apart = new ArrayList<>();
 
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
@@ -92,8 +106,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     static PooledTimber of(Garden garden, List<BedWork> works, OwnWays own, SearchOptions looking) {
         Map<Section, List<Integer>> bySection = new LinkedHashMap<>();
         for (int i = 0; i < works.size(); i++) bySection.computeIfAbsent(works.get(i).bed().section(), s -> new ArrayList<>()).add(i);
-        List<List<Cut>> ways = new ArrayList<>();
-        List<TimberApart> apart = new ArrayList<>();
+        PooledTimber timber = new PooledTimber();
         bySection.forEach((section, beds) -> {
             // boards of one section come from one supplier, so that they match
             List<Section> sold = stillSold(section, told(garden, section));
@@ -103,10 +116,10 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
             for (int seller = 0; seller < sold.size(); seller++) {
                 cuts.add(cut(garden, sold.get(seller), cutTogether, looking, singles.blanks(seller)));
             }
-            apart.add(singles.beside(cuts.size() == 1 ? Optional.of(cuts.get(0).pooled().lowerBound()) : Optional.empty()));
-            ways.add(Sellers.serving(cuts, cut -> cut.pooled().unplaced().size()));
+            timber.apart.add(singles.beside(cuts.size() == 1 ? Optional.of(cuts.get(0).pooled().lowerBound()) : Optional.empty()));
+            timber.kinds.add(cuts);
         });
-        return new PooledTimber(ways, apart);
+        return timber;
     }
 
     /** The section as each supplier sells it; once boards were bought, as those do who sell every length that the tally names, if any do. */
@@ -114,7 +127,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         Set<String> lengths = section.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
         Set<String> bought = told.stream().map(Tally.Board::stock).filter(lengths::contains).collect(Collectors.toSet());
         List<Section> sold = section.bySeller();
-        return Sellers.serving(sold, one -> one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet()).containsAll(bought) ? 0 : 1);
+        return serving(sold, one -> one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet()).containsAll(bought) ? 0 : 1);
     }
 
     /** What each bed would buy by itself. */
@@ -124,23 +137,18 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     /** The same with each section's boards from whom the slip names, beside what they take bed by bed. */
     PooledTimber chosen(Slip slip) {
-        List<List<Cut>> chosen = new ArrayList<>();
-        for (int i = 0; i < ways.size(); i++) {
-            Cut cut = Sellers.chosen(ways.get(i), one -> slip.brings(item(one.section()), one.section().suppliers()));
-            String item = item(cut.section());
-            boolean first = ways.subList(0, i).stream().noneMatch(before -> item(before.get(0).section()).equals(item));
-            chosen.add(List.of(cut.beside(BuyersApart.boards(slip, item, first, apart.get(i).boards()))));
-        }
         // nobody asks any more what each bed takes by itself, which is more than all the rest
-        return new PooledTimber(chosen, List.of());
+        PooledTimber chosen = new PooledTimber();
+        Iterator<TimberApart> own = apart.iterator();
+        chosen.choose(this, slip, cut -> {
+            boolean first = chosen.taken().stream().noneMatch(before -> before.item().equals(cut.item()));
+            return cut.beside(BuyersApart.boards(slip, cut.item(), first, own.next().boards()));
+        });
+        return chosen;
     }
 
     static String item(Section section) {
         return "timber " + section.id();
-    }
-
-    private List<Cut> cuts() {
-        return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
     static List<Stock> rack(Garden garden, Section section, List<BedWay> beds) {
@@ -165,7 +173,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
                 .toList();
         return new Cut(section, resawn.map(Resawn::result).orElse(pooled), priced, uses.stream().mapToDouble(SlipLine.Use::amount).sum(),
                 resawn.map(one -> saw.with(one.boards(), List.of(way(section, one.result(), priced)))).orElse(saw), uses,
-                findings(garden, section, beds, rack, pooled, blanks));
+                TimberFindings.of(garden, section, beds, rack, pooled, blanks));
     }
 
     /** The best plan that is found, pieces nested where that is cheaper. */
@@ -197,22 +205,6 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     private static List<Tally.Board> told(Garden garden, Section section) {
         return garden.people().tally().boards(section.id());
-    }
-
-    private static List<Finding> findings(
-            Garden garden, Section section, List<BedWork> beds, List<Stock> rack, CuttingResult pooled, List<Blank> blanks) {
-        List<Finding> findings = new ArrayList<>(Provenance.barred(garden, section, beds));
-        findings.addAll(Measured.findings(garden, section));
-        findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
-        findings.addAll(Nests.findings(section, garden.goods().saw().kerfMm(), blanks));
-        BoardsOnHand.runOut(section, pooled).ifPresent(findings::add);
-        for (Unplaced unplaced : pooled.unplaced()) {
-            if (unplaced.scarce()) continue;
-            findings.add(Finding.of(FindingKind.PIECE_NO_BOARD, Place.of(What.TIMBER, section.id()).then(What.FIELD, unplaced.id()))
-                    .with("piece", Fact.name(unplaced.id())).by(Fact.mm(unplaced.lengthMm()))
-                    .way(WayKind.LONGER_STOCK).way(WayKind.JOIN_OR_SHORTEN));
-        }
-        return findings;
     }
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */
@@ -256,12 +248,6 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     private static String stockId(StockLength stock) {
         return Lengths.text(stock.lengthMm());
-    }
-
-    /** What a run of a board on hand is called in a plan. */
-    static String runId(RackBoard board, RackBoard.Span run) {
-        boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
-        return whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
     }
 
     /** Every piece by itself, but for the nests that the tally has cut. */
@@ -310,17 +296,11 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
             timbers.put(demand.id(), new Chalking.Timbers(
                     demand.lengthMm(), demand.stage(), demand.goodFaces(), plan.asked().blanks().get(demand.id())));
         }
-        return Chalking.of(plan.result(), timbers, piece -> rims.get(piece.mark()), stock -> Measured.quality(garden, section, stock));
+        return Chalking.of(plan.result(), timbers, piece -> rims.get(piece.mark()), stock -> RackRuns.quality(garden, section, stock));
     }
 
     List<SectionCutting> cuttings() {
-        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
-    }
-
-    List<Wanted> lines(CurrencyUnit currency, boolean imperial) {
-        return ways.stream()
-                .map(cuts -> new Wanted(cuts.stream().map(cut -> line(cut, currency, imperial)).toList()))
-                .toList();
+        return taken().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
     private static SlipLine line(Cut cut, CurrencyUnit currency, boolean imperial) {
@@ -373,13 +353,5 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
                 .flatMap(board -> board.lengthsMm().stream())
                 .mapToDouble(Double::doubleValue)
                 .sum() / 1000;
-    }
-
-    List<Finding> findings() {
-        return cuts().stream().flatMap(cut -> cut.findings().stream()).toList();
-    }
-
-    boolean leftOut() {
-        return cuts().stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
     }
 }

@@ -10,13 +10,18 @@ import java.util.OptionalInt;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.job.Chalking.Quality;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
 
-/** The boards on hand as stock: cut at bad spans, short runs dropped, each run with its salvage value. */
+/** The boards on hand as stock: cut at bad spans, short runs dropped, each run with its salvage value; what they measure and weigh. */
 final class RackRuns {
     /** Salvage values are whole multiples of an amount up to this, so that sums of money stay easy to compare. */
     private static final int MOST_PENCE = 50;
+
+    /** Boards of one course may differ by so much in thickness and height. Common practice, no source. */
+    static final double TOLERANCE_MM = 2;
 
     private RackRuns() {}
 
@@ -24,7 +29,7 @@ final class RackRuns {
     static List<Stock> of(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.goods().rack()) {
-            if (!board.section().equals(section.id()) || !Measured.fits(board, section)) continue;
+            if (!board.section().equals(section.id()) || !fits(board, section)) continue;
             if (board.barredEverywhere().isPresent()) continue;
             if (!unknownToo && board.barredFromFood().isPresent()) continue;
             List<RackBoard.Span> usable = board.usableRuns(garden.goods().saw().keepOffcutMm());
@@ -32,7 +37,7 @@ final class RackRuns {
             for (RackBoard.Span run : usable) {
                 double lengthMm = run.toMm() - run.fromMm();
                 runs.add(new Stock(
-                        PooledTimber.runId(board, run),
+                        runId(board, run),
                         lengthMm,
                         BigDecimal.ZERO,
                         OptionalInt.of(board.count()),
@@ -71,5 +76,36 @@ final class RackRuns {
         int pence = MOST_PENCE;
         while (common.mod(BigInteger.valueOf(pence)).signum() != 0) pence--;
         return BigDecimal.valueOf(pence, 2);
+    }
+
+    /** Whether a board may lie in a course with its section's other boards. */
+    static boolean fits(RackBoard board, Section section) {
+        return off(board.thicknessMm(), section.thicknessMm()) <= TOLERANCE_MM + 1e-9
+                && off(board.heightMm(), section.heightMm()) <= TOLERANCE_MM + 1e-9;
+    }
+
+    static double off(double measuredMm, double sectionMm) {
+        return measuredMm == 0 ? 0 : Math.abs(measuredMm - sectionMm);
+    }
+
+    /** The mass of a stock length or of a run of a board on hand; a board that was not weighed takes the density of its section. */
+    static Quality quality(Garden garden, Section section, String stock) {
+        for (RackBoard board : garden.goods().rack()) {
+            if (!board.section().equals(section.id())) continue;
+            for (RackBoard.Span run : board.usableRuns(garden.goods().saw().keepOffcutMm())) {
+                if (runId(board, run).equals(stock)) {
+                    double volumeM3 = board.lengthMm() * section.thicknessMm() * section.heightMm() / 1e9;
+                    double density = board.weightKg() > 0 ? board.weightKg() / volumeM3 : section.densityKgM3();
+                    return new Quality(density, board.goodFaces());
+                }
+            }
+        }
+        return new Quality(section.densityKgM3(), section.goodFaces());
+    }
+
+    /** What a run of a board on hand is called in a plan. */
+    static String runId(RackBoard board, RackBoard.Span run) {
+        boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
+        return whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
     }
 }

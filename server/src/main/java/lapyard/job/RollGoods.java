@@ -40,7 +40,7 @@ import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
 /** Liner of all beds and membrane of all paths, laid together on rolls, material by material. */
-final class RollGoods {
+final class RollGoods extends SoldGoods<RollGoods.Laid> {
     /** A rectangle wanted by one bed or path. */
     private record Wanted(String owner, String id, double widthMm, double heightMm) {
         String size() {
@@ -49,16 +49,28 @@ final class RollGoods {
     }
 
     /** @param singles by bed or path, by the ways to build it; none where it was not asked */
-    private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced,
-            double needM2, List<SlipLine.Use> uses, List<Finding> findings, Map<String, List<RollResult>> singles) {}
+    record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced,
+            double needM2, List<SlipLine.Use> uses, List<Finding> findings, Map<String, List<RollResult>> singles) implements Sold {
+        @Override
+        public String item() {
+            return material;
+        }
 
-    /** One a material: the same pieces from the rolls of each supplier who sells it. */
-    private final List<List<Laid>> ways = new ArrayList<>();
+        @Override
+        public List<String> sellers() {
+            return List.of(rolls.get(0).supplier());
+        }
 
-    /** As {@link #ways}, with suppliers who cannot serve every piece. */
-    private final List<List<Laid>> all = new ArrayList<>();
-    private final List<SlipLine> unknown = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
+        @Override
+        public int unplaced() {
+            return pooled.unplaced().size();
+        }
+
+        @Override
+        public SlipLine line(CurrencyUnit currency, boolean imperial) {
+            return RollGoods.line(this, currency);
+        }
+    }
 
     /** For beds that can be built in several ways, the pieces of each of them. */
     private final Map<String, List<List<Wanted>>> own = new HashMap<>();
@@ -155,13 +167,11 @@ final class RollGoods {
         double needM2 = wanted.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6;
         List<Roll> all = garden.goods().catalogue().rolls(material);
         if (all.isEmpty()) {
-            unknown.add(Ordering.unpriced(material, material, needM2, "m2"));
-            findings.add(Finding.of(FindingKind.ROLL_UNKNOWN, Place.field(material)).with("material", Fact.name(material)).way(WayKind.ADD_ROLL));
+            unknown(Ordering.unpriced(material, material, needM2, "m2"),
+                    Finding.of(FindingKind.ROLL_UNKNOWN, Place.field(material)).with("material", Fact.name(material)).way(WayKind.ADD_ROLL));
             return;
         }
-        List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2, looking)).toList();
-        this.all.add(one);
-        ways.add(Sellers.serving(one, laid -> laid.pooled().unplaced().size()));
+        kinds.add(bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2, looking)).toList());
     }
 
     /** All of a material from one supplier's rolls. */
@@ -194,17 +204,8 @@ final class RollGoods {
     /** The same with each material from whom the slip names. */
     RollGoods chosen(Slip slip) {
         RollGoods chosen = new RollGoods();
-        chosen.unknown.addAll(unknown);
-        chosen.findings.addAll(findings);
-        for (List<Laid> laid : ways) {
-            chosen.ways.add(List.of(Sellers.chosen(laid, one ->
-                    slip.brings(one.material(), List.of(one.rolls().get(0).supplier())))));
-        }
+        chosen.choose(this, slip, laid -> laid);
         return chosen;
-    }
-
-    private List<Laid> laid() {
-        return ways.stream().map(laid -> laid.get(0)).toList();
     }
 
     private static double metres(RollResult result) {
@@ -249,7 +250,7 @@ final class RollGoods {
     }
 
     List<MaterialRolls> materials(Slip slip) {
-        return laid().stream().map(one -> {
+        return taken().stream().map(one -> {
             Optional<BigDecimal> cost = slip.apart().map(apart -> apart.goods().get(one.material()));
             // where nothing is priced a metre costs 1
             double metres = cost.isPresent()
@@ -257,13 +258,6 @@ final class RollGoods {
                     : one.singles().values().stream().mapToDouble(ways -> metres(ways.get(0))).sum();
             return new MaterialRolls(one.material(), one.pooled(), metres, cost);
         }).toList();
-    }
-
-    List<lapyard.order.Wanted> lines(CurrencyUnit currency) {
-        List<lapyard.order.Wanted> lines = new ArrayList<>();
-        unknown.forEach(line -> lines.add(lapyard.order.Wanted.only(line)));
-        ways.forEach(laid -> lines.add(new lapyard.order.Wanted(laid.stream().map(one -> line(one, currency)).toList())));
-        return lines;
     }
 
     private static SlipLine line(Laid one, CurrencyUnit currency) {
@@ -305,7 +299,7 @@ final class RollGoods {
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {
-        for (List<Laid> sellers : all) {
+        for (List<Laid> sellers : kinds) {
             sellers.get(0).singles().forEach((owner, ways) -> {
                 for (int way = 0; way < ways.size(); way++) apart(sellers, owner, way, buyers, currency);
             });
@@ -313,7 +307,7 @@ final class RollGoods {
     }
 
     private void apart(List<Laid> sellers, String owner, int way, BuyersApart buyers, CurrencyUnit currency) {
-        List<Laid> serving = Sellers.serving(sellers, one -> one.singles().get(owner).get(way).unplaced().size());
+        List<Laid> serving = serving(sellers, one -> one.singles().get(owner).get(way).unplaced().size());
         buyers.missing(owner, way, serving.get(0).singles().get(owner).get(way).unplaced().size());
         List<BuyersApart.Offer> offers = serving.stream()
                 .filter(Laid::priced)
@@ -325,15 +319,5 @@ final class RollGoods {
                 })
                 .toList();
         if (!offers.isEmpty()) buyers.offers(owner, way, sellers.get(0).material(), offers);
-    }
-
-    List<Finding> findings() {
-        List<Finding> all = new ArrayList<>(findings);
-        laid().forEach(one -> all.addAll(one.findings()));
-        return all;
-    }
-
-    boolean leftOut() {
-        return laid().stream().anyMatch(one -> !one.pooled().unplaced().isEmpty());
     }
 }
