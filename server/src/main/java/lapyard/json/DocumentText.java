@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -18,6 +19,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -35,13 +38,15 @@ public final class DocumentText {
 
     private static final String LEAST_GARDEN = "{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}";
 
+    /** As the library says it. */
+    private static final Pattern UNEXPECTED = Pattern.compile("Unexpected character \\('(.)' ");
+
     static final ObjectMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(DEEPEST)
                             .maxNumberLength(MOST_DIGITS)
-                            .maxStringLength(MOST_BYTES)
                             .build())
                     .build())
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
@@ -66,6 +71,11 @@ public final class DocumentText {
      */
     public static String decode(byte[] bytes) throws UnreadableDocument {
         refuseTooLarge(bytes.length);
+        return utf8(bytes);
+    }
+
+    /** As {@link #decode}, of any length. */
+    public static String utf8(byte[] bytes) throws UnreadableDocument {
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
             throw new UnreadableDocument(fault(FindingKind.DOCUMENT_UTF16).way(WayKind.SAVE_UTF8));
         }
@@ -94,6 +104,11 @@ public final class DocumentText {
     /** @throws UnreadableDocument with line and column when the text is not one JSON value */
     public static JsonNode parse(String text) throws UnreadableDocument {
         refuseTooLarge(text.length());
+        return tree(text);
+    }
+
+    /** As {@link #parse}, of any length. */
+    public static JsonNode tree(String text) throws UnreadableDocument {
         if (text.isBlank()) {
             throw new UnreadableDocument(fault(FindingKind.DOCUMENT_EMPTY).way(WayKind.LEAST_GARDEN, Fact.name(LEAST_GARDEN)));
         }
@@ -106,8 +121,16 @@ public final class DocumentText {
             boolean twice = e.getOriginalMessage().startsWith("Duplicate field");
             throw new UnreadableDocument(twice
                     ? at(fault(FindingKind.DOCUMENT_NAME_TWICE), e).way(WayKind.KEEP_ONE)
-                    : at(fault(FindingKind.DOCUMENT_NOT_JSON), e).way(WayKind.LOOK_FOR_COMMA));
+                    : at(fault(FindingKind.DOCUMENT_NOT_JSON).with("why", Fact.name(why(e))), e).way(WayKind.LOOK_FOR_COMMA));
         }
+    }
+
+    /** In our own words: the library's name its classes. */
+    private static String why(JsonProcessingException e) {
+        Matcher unexpected = UNEXPECTED.matcher(e.getOriginalMessage());
+        if (unexpected.lookingAt()) return "\"" + unexpected.group(1) + "\" does not belong there";
+        if (e instanceof JsonEOFException) return "it ends too early";
+        return e.getOriginalMessage().startsWith("Trailing token") ? "there is text after its end" : "it cannot be read";
     }
 
     private static Finding fault(FindingKind kind) {
@@ -119,7 +142,7 @@ public final class DocumentText {
         return at == null ? fault : fault.with("at", Fact.name("line " + at.getLineNr() + ", column " + at.getColumnNr()));
     }
 
-    public static boolean startsWith(byte[] bytes, int... first) {
+    private static boolean startsWith(byte[] bytes, int... first) {
         if (bytes.length < first.length) return false;
         for (int i = 0; i < first.length; i++) if ((bytes[i] & 0xFF) != first[i]) return false;
         return true;

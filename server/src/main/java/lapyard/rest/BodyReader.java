@@ -8,9 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Type;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import lapyard.json.DocumentText;
 
@@ -48,7 +45,7 @@ final class BodyReader implements MessageBodyReader<Record> {
         int limit = isLong ? LONG_LIMIT : LIMIT;
         byte[] bytes = read(stream, limit);
         if (bytes.length > limit) throw tooLarge(limit);
-        String text = decoded(bytes);
+        String text = Documents.readable(() -> DocumentText.utf8(bytes));
         return isLong ? new LongBody(text) : new Body(text);
     }
 
@@ -67,20 +64,6 @@ final class BodyReader implements MessageBodyReader<Record> {
 
     static ProblemException tooLarge(int limit) {
         return new ProblemException(413, "the body is over " + (limit >> 20) + " MB (" + limit + " bytes): send less");
-    }
-
-    private static String decoded(byte[] bytes) {
-        if (DocumentText.startsWith(bytes, 0xfe, 0xff) || DocumentText.startsWith(bytes, 0xff, 0xfe))
-            throw new ProblemException(400, "the body is in UTF-16: send UTF-8");
-        int from = DocumentText.startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes, from, bytes.length - from))
-                    .toString();
-        } catch (CharacterCodingException notUtf8) {
-            throw new ProblemException(400, "the body is not in UTF-8: save it as UTF-8 and send it again");
-        }
     }
 
     private static String printable(String text) {

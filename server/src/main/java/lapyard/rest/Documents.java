@@ -1,13 +1,6 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -16,22 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lapyard.answers.GivenDocument;
+import lapyard.json.DocumentText;
+import lapyard.json.UnreadableDocument;
+import lapyard.words.Wording;
 
 /** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
 final class Documents {
     static final String UNNAMED = "Garden without a name";
-
-    /** As the library says it. */
-    private static final Pattern UNEXPECTED = Pattern.compile("Unexpected character \\('(.)' ");
-
-    private static final JsonMapper MAPPER = JsonMapper.builder(Json.FACTORY)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-            .build();
 
     private Documents() {}
 
@@ -42,7 +27,7 @@ final class Documents {
      */
     static ObjectNode object(String text) {
         if (text.isBlank()) throw new ProblemException(400, "the body is empty: send one JSON object");
-        if (tree(text) instanceof ObjectNode object) return object;
+        if (readable(() -> DocumentText.tree(text)) instanceof ObjectNode object) return object;
         throw new ProblemException(400, "the body is JSON but not an object: it should start with {");
     }
 
@@ -64,32 +49,18 @@ final class Documents {
         return GivenDocument.of(text, object(text));
     }
 
-    private static JsonNode tree(String text) {
+    /** What is read of a body. */
+    interface Reading<T> {
+        T read() throws UnreadableDocument;
+    }
+
+    /** @throws ProblemException 400 with what keeps it from being read */
+    static <T> T readable(Reading<T> reading) {
         try {
-            return MAPPER.readTree(text);
-        } catch (JsonProcessingException bad) {
-            throw new ProblemException(400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation())
-                    + (bad instanceof StreamConstraintsException ? "" : "; look just before it for a comma, quote or bracket that is missing or one too many"));
+            return reading.read();
+        } catch (UnreadableDocument bad) {
+            throw new ProblemException(400, Wording.METRIC.paragraph(bad.finding()));
         }
-    }
-
-    /** In our own words: the library's name its classes. */
-    private static String complaint(JsonProcessingException bad) {
-        String text = String.valueOf(bad.getOriginalMessage());
-        if (bad instanceof JsonEOFException) return "it ends too early";
-        if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object"))
-            return "a name is given twice in one object";
-        if (text.startsWith("Trailing token")) return "there is text after its end";
-        Matcher unexpected = UNEXPECTED.matcher(text);
-        if (unexpected.lookingAt()) return "\"" + unexpected.group(1) + "\" does not belong there";
-        if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
-        if (text.contains("nesting depth")) return "it is nested deeper than " + Json.DEPTH;
-        return "a number or name is too long";
-    }
-
-    private static String place(JsonLocation location) {
-        if (location == null || location.getLineNr() < 1) return "";
-        return " (line " + location.getLineNr() + ", column " + location.getColumnNr() + ")";
     }
 
     /** What a list shows for this document. */

@@ -47,13 +47,13 @@ class DocumentsTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        {"beds":[{"width":2400,}]} | "}" does not belong there (line 1, column 24); look just before it for a comma, quote or bracket that is missing or one too many
-        {"beds":[{"width" 2400}]}  | "2" does not belong there (line 1, column 19); look just before it for a comma, quote or bracket that is missing or one too many
-        {"beds":[{"width":2400}    | it ends too early (line 1, column 24); look just before it for a comma, quote or bracket that is missing or one too many
+        {"beds":[{"width":2400,}]} | "}" does not belong there, line 1, column 24
+        {"beds":[{"width" 2400}]}  | "2" does not belong there, line 1, column 19
+        {"beds":[{"width":2400}    | it ends too early, line 1, column 24
         """)
     void whatIsNoJsonIsToldWithItsPlaceAndAWayOut(String body, String told) {
         ProblemException refused = assertThrows(ProblemException.class, () -> Documents.object(body));
-        assertEquals("the body is not JSON as it should be: " + told, refused.problem().detail());
+        assertEquals("The document is not JSON: " + told + ". Look just before it for a comma, quote or bracket that is missing or one too many.", refused.problem().detail());
     }
 
     @Test
