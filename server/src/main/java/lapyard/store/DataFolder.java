@@ -12,7 +12,6 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Savepoint;
 import java.sql.Statement;
@@ -138,12 +137,9 @@ final class DataFolder implements Database {
 
     /** A process that was killed leaves a whole file; a machine or disk that failed may not. */
     private static void lookThrough(Connection connection) throws SQLException, Schema.Unknown {
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("pragma quick_check(1)")) {
-            if (row.next() && !row.getString(1).equals("ok"))
-                throw new Schema.Unknown(DATABASE + " is damaged (" + row.getString(1).lines().findFirst().orElse("")
-                        + "); it was left as it is: " + WAY_OUT);
-        }
+        String found = new Sql(connection, "pragma quick_check(1)").first(row -> row.text("quick_check")).orElse("ok");
+        if (!found.equals("ok"))
+            throw new Schema.Unknown(DATABASE + " is damaged (" + found.lines().findFirst().orElse("") + "); it was left as it is: " + WAY_OUT);
     }
 
     /** What the library says by a number. */

@@ -88,7 +88,8 @@ public final class GardenStore implements AutoCloseable {
      * @return false where no such garden stands
      */
     public boolean archive(String id, boolean away) {
-        return database.write(connection -> rows.archive(connection, id, away));
+        return database.write(connection -> new Sql(connection, "update garden set archived = :archived where id = :id and deleted = 0")
+                .with("archived", away).with("id", id).update() > 0);
     }
 
     /**
@@ -211,10 +212,13 @@ public final class GardenStore implements AutoCloseable {
     /** Drops what the rule drops, garden by garden; returns how many revisions went. */
     public int thin(Retention rule) {
         int went = 0;
-        for (String id : database.read(rows::everyId)) {
+        for (String id : database.read(connection -> new Sql(connection, "select id from garden order by id").all(row -> row.text("id")))) {
             went += database.write(connection -> {
                 List<Long> drop = rule.dropped(rows.history(connection, id, Integer.MAX_VALUE, Long.MAX_VALUE));
-                rows.drop(connection, id, drop);
+                for (long number : drop) {
+                    new Sql(connection, "delete from revision where garden = :garden and number = :number and stamp is null and printed = 0")
+                            .with("garden", id).with("number", number).update();
+                }
                 return drop.size();
             });
         }
@@ -223,7 +227,10 @@ public final class GardenStore implements AutoCloseable {
 
     /** The whole history with its documents, oldest first: what a garden's file holds. */
     public List<KeptRevision> everything(String id) {
-        return database.read(connection -> rows.everything(connection, id));
+        return database.read(connection -> new Sql(connection, "select number, kind, name, saved, stamp, document, refused from revision where garden = :garden order by number")
+                .with("garden", id)
+                .all(row -> new KeptRevision(row.number("number"), row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"),
+                        row.flag("refused"))));
     }
 
     /**

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.sql.Types;
 import java.util.List;
 import java.util.zip.CRC32;
 
@@ -43,10 +41,7 @@ final class NewTables {
         connection.setAutoCommit(false);
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate(HISTORY);
-            try (PreparedStatement history = connection.prepareStatement("insert into flyway_schema_history (installed_rank, version, description,"
-                    + " type, script, checksum, installed_by, execution_time, success) values (?, ?, ?, ?, ?, ?, '', 0, 1)")) {
-                for (int i = 0; i < STEPS.size(); i++) step(STEPS.get(i), i + 1, statement, history);
-            }
+            for (int i = 0; i < STEPS.size(); i++) step(STEPS.get(i), i + 1, statement);
             connection.commit();
         } catch (SQLException failed) {
             connection.rollback();
@@ -56,21 +51,13 @@ final class NewTables {
         }
     }
 
-    private static void step(String step, int rank, Statement statement, PreparedStatement history) throws SQLException {
+    private static void step(String step, int rank, Statement statement) throws SQLException {
         boolean script = step.endsWith(".sql");
         String[] named = step.replaceFirst(".*\\.V", "V").replace(".sql", "").substring(1).split("__");
-        history.setInt(1, rank);
-        history.setString(2, named[0]);
-        history.setString(3, named[1].replace('_', ' '));
-        history.setString(4, script ? "SQL" : "JDBC");
-        history.setString(5, step);
-        history.setNull(6, Types.INTEGER);
-        if (script) {
-            String text = text(step);
-            statement.executeUpdate(text);
-            history.setInt(6, checksum(text));
-        }
-        history.executeUpdate();
+        String text = script ? text(step) : "";
+        if (script) statement.executeUpdate(text);
+        Sql.insert(statement.getConnection(), "flyway_schema_history", "installed_rank", rank, "version", named[0], "description", named[1].replace('_', ' '),
+                "type", script ? "SQL" : "JDBC", "script", step, "checksum", script ? checksum(text) : null, "installed_by", "", "execution_time", 0, "success", true);
     }
 
     private static String text(String script) {

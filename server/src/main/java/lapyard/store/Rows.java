@@ -149,11 +149,6 @@ record Rows(Database database, Clock clock) {
         return sql.with("after", after.substring(dash + 1));
     }
 
-    /** Off the list, or back on it; false where no such garden stands. */
-    boolean archive(Connection connection, String id, boolean away) throws SQLException {
-        return new Sql(connection, "update garden set archived = :archived where id = :id and deleted = 0").with("archived", away).with("id", id).update() > 0;
-    }
-
     List<Revision> history(Connection connection, String id, int limit, long before) throws SQLException {
         return new Sql(connection, "select number, kind, restored, name, saved, stamp, printed, refused from revision"
                         + " where garden = :garden and number < :before order by number desc limit :limit")
@@ -188,24 +183,5 @@ record Rows(Database database, Clock clock) {
         return new Sql(connection, "update revision set " + column + " = :value where garden = :garden and number = :number")
                         .with("value", value).with("garden", id).with("number", number)
                         .update() > 0;
-    }
-
-    void drop(Connection connection, String id, List<Long> numbers) throws SQLException {
-        for (long number : numbers) {
-            new Sql(connection, "delete from revision where garden = :garden and number = :number and stamp is null and printed = 0")
-                    .with("garden", id).with("number", number)
-                    .update();
-        }
-    }
-
-    List<String> everyId(Connection connection) throws SQLException {
-        return new Sql(connection, "select id from garden order by id").all(row -> row.text("id"));
-    }
-
-    List<KeptRevision> everything(Connection connection, String id) throws SQLException {
-        return new Sql(connection, "select number, kind, name, saved, stamp, document, refused from revision where garden = :garden order by number")
-                .with("garden", id)
-                .all(row -> new KeptRevision(row.number("number"), row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"),
-                        row.flag("refused")));
     }
 }

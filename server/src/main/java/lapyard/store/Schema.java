@@ -1,9 +1,7 @@
 package lapyard.store;
 
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -57,10 +55,7 @@ enum Schema {
         String tables = this == SQLITE
                 ? "select 1 from sqlite_master where type = 'table' and name not like 'sqlite_%'"
                 : "select 1 from information_schema.tables where table_schema = current_schema()";
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery(tables + " limit 1")) {
-            return row.next();
-        }
+        return new Sql(connection, tables + " limit 1").first(row -> true).isPresent();
     }
 
     private void migrate(String url, Properties login) throws SQLException {
@@ -80,18 +75,11 @@ enum Schema {
 
     /** 0 for a database without tables of ours. */
     int versionOf(Connection connection) throws SQLException, Unknown {
-        try (Statement statement = connection.createStatement()) {
-            try (ResultSet table = statement.executeQuery(historyThere)) {
-                if (!table.next()) return 0;
-            }
-            String done = this == SQLITE ? "success = 1" : "success";
-            try (ResultSet row = statement.executeQuery("select version from flyway_schema_history"
-                    + " where " + done + " and version is not null order by installed_rank desc limit 1")) {
-                if (!row.next()) return 0;
-                String version = row.getString(1);
-                if (!version.matches("[0-9]{1,6}")) throw new Unknown("its tables have the unknown version " + version);
-                return Integer.parseInt(version);
-            }
-        }
+        if (new Sql(connection, historyThere).first(row -> true).isEmpty()) return 0;
+        String done = this == SQLITE ? "success = 1" : "success";
+        String version = new Sql(connection, "select version from flyway_schema_history"
+                + " where " + done + " and version is not null order by installed_rank desc limit 1").first(row -> row.text("version")).orElse("0");
+        if (!version.matches("[0-9]{1,6}")) throw new Unknown("its tables have the unknown version " + version);
+        return Integer.parseInt(version);
     }
 }

@@ -4,8 +4,6 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.DriverManager;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Properties;
@@ -127,19 +125,12 @@ final class SharedDatabase implements Database {
 
     @Override
     public void aloneWith(Connection connection) throws SQLException {
-        try (PreparedStatement lock = connection.prepareStatement("select pg_advisory_xact_lock(?)")) {
-            lock.setLong(1, ALONE);
-            lock.execute();
-        }
+        new Sql(connection, "select pg_advisory_xact_lock(:alone)").with("alone", ALONE).first(row -> true);
     }
 
     @Override
     public void announce(Connection connection, String garden, long revision) throws SQLException {
-        try (PreparedStatement notify = connection.prepareStatement("select pg_notify(?, ?)")) {
-            notify.setString(1, CHANNEL);
-            notify.setString(2, garden + " " + revision);
-            notify.execute();
-        }
+        new Sql(connection, "select pg_notify(:channel, :told)").with("channel", CHANNEL).with("told", garden + " " + revision).first(row -> true);
     }
 
     @Override
@@ -149,13 +140,8 @@ final class SharedDatabase implements Database {
 
     @Override
     public void probe() {
-        boolean readOnly = write(connection -> {
-            try (Statement statement = connection.createStatement();
-                    ResultSet row = statement.executeQuery("select current_setting('transaction_read_only')")) {
-                row.next();
-                return row.getString(1).equals("on");
-            }
-        });
+        boolean readOnly = write(connection -> new Sql(connection, "select current_setting('transaction_read_only') as setting")
+                .first(row -> row.text("setting").equals("on")).orElseThrow());
         if (readOnly) throw new StoreFault("the database takes no changes now: it is a standby or set read-only", false, null);
     }
 

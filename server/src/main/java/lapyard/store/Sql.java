@@ -22,7 +22,7 @@ final class Sql {
     /** Always with three decimals, so that times as text stand in their order. */
     private static final DateTimeFormatter MILLISECONDS = new DateTimeFormatterBuilder().appendInstant(3).toFormatter();
 
-    private static final Pattern NAME = Pattern.compile("(?<!:):([a-zA-Z]+)");
+    private static final Pattern NAME = Pattern.compile("(?<!:):([a-zA-Z_]+)");
 
     private final Connection connection;
     private final String text;

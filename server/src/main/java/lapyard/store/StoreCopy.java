@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Comparator;
@@ -76,15 +75,13 @@ public final class StoreCopy {
     }
 
     private static Held lookedThrough(Path file) {
-        try (Connection connection = SqliteDriver.open(url(file));
-                Statement statement = connection.createStatement()) {
-            try (ResultSet row = statement.executeQuery("pragma integrity_check(1)")) {
-                if (!row.next() || !row.getString(1).equals("ok")) throw new IllegalArgumentException(file + " is damaged: use an older copy, or lapyard rescue");
-            }
+        try (Connection connection = SqliteDriver.open(url(file))) {
+            if (!new Sql(connection, "pragma integrity_check(1)").first(row -> row.text("integrity_check").equals("ok")).orElse(false))
+                throw new IllegalArgumentException(file + " is damaged: use an older copy, or lapyard rescue");
             int version = Schema.SQLITE.versionOf(connection);
             if (version == 0) throw new IllegalArgumentException(file + " is no copy of gardens: give a file that lapyard backup made");
             if (version > Schema.SQLITE.newest) throw new IllegalArgumentException(file + " is of a newer Lapyard: use that one");
-            return new Held(count(statement, "garden where deleted = 0"), count(statement, "revision"));
+            return new Held(count(connection, "garden where deleted = 0"), count(connection, "revision"));
         } catch (SQLException | Schema.Unknown failed) {
             throw new IllegalArgumentException(file + " cannot be read as a store of gardens: "
                     + (failed instanceof SQLException sql ? DataFolder.inOurWords(sql) : failed.getMessage()), failed);
@@ -98,11 +95,8 @@ public final class StoreCopy {
         }
     }
 
-    private static long count(Statement statement, String what) throws SQLException {
-        try (ResultSet row = statement.executeQuery("select count(*) from " + what)) {
-            row.next();
-            return row.getLong(1);
-        }
+    private static long count(Connection connection, String what) throws SQLException {
+        return new Sql(connection, "select count(*) as there from " + what).first(row -> row.number("there")).orElseThrow();
     }
 
     private static String url(Path file) {
