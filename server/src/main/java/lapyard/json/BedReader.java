@@ -28,35 +28,28 @@ import lapyard.plan.Ties;
 import lapyard.plan.WayKind;
 
 /** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
-record BedReader(Catalogue catalogue, Usual usual) {
+record BedReader(Catalogue catalogue, Manner usual) {
     /** In place of a figure that follows from the bed's timber. */
     private static final double BY_TIMBER = 0;
 
-    /** How beds of this garden are built unless one says otherwise. */
-    record Usual(String section, int courses, String lap, Screws screws, Notches notches, Base base, Liner liner,
+    /** How a bed is built, as far as a garden may say it once for all its beds. */
+    record Manner(int courses, String section, Lap lap, Screws screws, Notches notches, Base base, Liner liner,
             Fill fill, Finish finish, Ties ties, Seal seal) {
-        static final Usual OURS = new Usual("100x200", 3, "turning",
+        static final Manner OURS = new Manner(3, "100x200", Lap.TURNING,
                 new Screws(BY_TIMBER, Screws.USUAL.perJoint(), Screws.USUAL.diameterMm()),
                 new Notches(Notches.USUAL.widthMm(), BY_TIMBER, Notches.USUAL.maxGapMm(), Notches.USUAL.fromCornersMm()),
                 Base.USUAL, Liner.USUAL, Fill.USUAL,
                 new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
-    }
 
-    /** The garden's own defaults, ours where it gives none. */
-    static Usual usual(Cursor defaults) {
-        Usual ours = Usual.OURS;
-        return new Usual(
-                defaults.text("section", ours.section()),
-                defaults.count("courses", ours.courses()),
-                defaults.choice("lap", ours.lap()),
-                defaults.like("screws", ours.screws()),
-                defaults.like("notches", ours.notches()),
-                base(defaults, ours.base()),
-                defaults.like("liner", ours.liner()),
-                defaults.read("fill", fill -> fill(fill, ours.fill())),
-                defaults.like("finish", ours.finish()),
-                FixingReader.ties(defaults, ours.ties(), Optional.empty()),
-                seal(defaults, ours.seal()));
+        /** What a bed or the garden's defaults say, and this where they say nothing; without an outline no wall is refused. */
+        Manner changed(Cursor cursor, Optional<Outline> outline) {
+            return new Manner(
+                    cursor.count("courses", courses), cursor.text("section", section), cursor.choice("lap", lap), cursor.like("screws", screws),
+                    cursor.like("notches", notches), BedReader.base(cursor, base), cursor.like("liner", liner), cursor.read("fill", filled -> BedReader.fill(filled, fill)),
+                    cursor.like("finish", finish), FixingReader.ties(cursor, ties, outline),
+                    // whoever writes more than true or false has chosen a seal
+                    cursor.like("seal", new Seal(cursor.has("seal") || seal.wanted(), seal.item(), seal.coats(), seal.coverM2PerLitre())));
+        }
     }
 
     /** Empty where a STOP was noted. */
@@ -64,29 +57,20 @@ record BedReader(Catalogue catalogue, Usual usual) {
         int before = cursor.notes.findings.size();
         String name = cursor.text("name");
         Optional<Outline> outline = OutlineReader.read(cursor);
-        int courses = cursor.count("courses", usual.courses());
-        Optional<Section> section = section(cursor);
-        Lap lap = cursor.choice("lap", usual.lap()).equals("turning") ? Lap.TURNING : Lap.LONG_WALL;
+        Manner own = usual.changed(cursor, outline);
+        Optional<Section> section = section(cursor, own.section());
         Set<String> seen = walls(cursor, "seen", outline);
         boolean seenGiven = cursor.has("seen");
         Set<String> low = walls(cursor, "low", outline);
         Map<Integer, Joint> joints = joints(cursor, outline);
         boolean seams = cursor.flag("seams");
-        Screws screws = cursor.like("screws", usual.screws());
-        Notches notches = cursor.like("notches", usual.notches());
-        Base base = base(cursor, usual.base());
-        Liner liner = cursor.like("liner", usual.liner());
-        Fill fill = cursor.read("fill", filled -> fill(filled, usual.fill()));
-        Finish finish = cursor.like("finish", usual.finish());
-        Ties ties = FixingReader.ties(cursor, usual.ties(), outline);
         Set<String> near = FixingReader.near(cursor);
-        Seal seal = seal(cursor, usual.seal());
         boolean food = cursor.flag("food");
         int stage = cursor.count("stage");
         Placement placement = placement(cursor);
         cursor.raw("give");
         cursor.refuseUnknown();
-        section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
+        section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, own.ties(), own.liner()));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) return Optional.empty();
         Set<String> hidden = seenGiven ? new LinkedHashSet<>(Bed.wallLetters(outline.get())) : Set.of();
         if (seenGiven) hidden.removeAll(seen);
@@ -97,10 +81,11 @@ record BedReader(Catalogue catalogue, Usual usual) {
                 type,
                 stage,
                 new Bed.Siting(outline.get(), placement, near),
-                new Bed.Walls(courses, timber, lap, joints, hidden, low, seams),
-                new Bed.Making(screws, of(timber, notches), ties, of(timber, finish), seal),
-                new Bed.Inside(base, liner),
-                new Bed.Planting(fill, food));
+                new Bed.Walls(own.courses(), timber, own.lap(), joints, hidden, low, seams),
+                new Bed.Making(own.screws(), of(timber, own.notches()), own.ties(), of(timber, own.finish()), own.seal()),
+                new Bed.Inside(own.base(), own.liner()),
+                new Bed.Planting(own.fill(), food));
+        Screws screws = own.screws();
         return Optional.of(screws.lengthMm() != BY_TIMBER ? bed : bed.withMaking(bed.making().withScrews(
                 new Screws(Construction.usualScrewMm(bed), screws.perJoint(), screws.diameterMm()))));
     }
@@ -118,8 +103,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
         return new Placement(cursor.point("at"), cursor.number("turn", 0), cursor.flag("mirror"));
     }
 
-    private Optional<Section> section(Cursor cursor) {
-        String id = cursor.text("section", usual.section());
+    private Optional<Section> section(Cursor cursor, String id) {
         Optional<Section> found = catalogue.section(id);
         if (found.isEmpty()) {
             cursor.add(cursor.noSuch("section", "section", id, catalogue.sections().stream().map(Section::id).toList())
@@ -184,10 +168,5 @@ record BedReader(Catalogue catalogue, Usual usual) {
                 fill.number("mulch", usual.mulchMm()),
                 fill.number("settlement", usual.settlement() * 100) / 100,
                 layers.isEmpty() ? usual.layers() : layers);
-    }
-
-    /** Whoever writes more than true or false has chosen one. */
-    private static Seal seal(Cursor bed, Seal usual) {
-        return bed.like("seal", new Seal(bed.has("seal") || usual.wanted(), usual.item(), usual.coats(), usual.coverM2PerLitre()));
     }
 }

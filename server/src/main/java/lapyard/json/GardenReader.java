@@ -45,6 +45,11 @@ public final class GardenReader {
 
     private GardenReader() {}
 
+    /** The JSON Schema (2020-12) of the garden document. */
+    public static String schema() {
+        return DocumentText.ours("/lapyard/json/garden.schema.json");
+    }
+
     /** @throws UnreadableDocument when it is no JSON at all */
     public static Reading read(String text) throws UnreadableDocument {
         return read(DocumentText.parse(text));
@@ -63,15 +68,12 @@ public final class GardenReader {
     static Reading read(JsonNode document, Cursor.Notes notes) {
         Cursor cursor = new Cursor(document, FieldTable.GARDEN, "", "", notes);
         if (notes.stopped()) return new Reading.Refused(notes.findings);
-        int format = cursor.count("format", FORMAT);
-        if (format != FORMAT && !notes.stopped()) {
-            cursor.add(cursor.fault(FindingKind.FORMAT_UNKNOWN, "format").with("format", Fact.name(String.valueOf(format))).with("known", Fact.name(String.valueOf(FORMAT))).way(WayKind.NEWER_PROGRAM));
-        }
+        format(cursor);
         String name = cursor.text("name");
         String currency = currency(cursor);
         boolean imperial = cursor.choice("units").equals("imperial");
         Catalogue catalogue = cursor.read("catalogue", lines -> CatalogueReader.read(lines, imperial));
-        BedReader.Usual usual = cursor.read("defaults", BedReader::usual);
+        BedReader.Manner usual = cursor.read("defaults", defaults -> BedReader.Manner.OURS.changed(defaults, Optional.empty()));
         Map<String, Bed> types = new HashMap<>();
         Map<String, Give> gives = new HashMap<>();
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual), types, gives);
@@ -88,12 +90,10 @@ public final class GardenReader {
                         rack(cursor, catalogue),
                         slatBoards(cursor),
                         cursor.like("saw", Saw.USUAL),
-                        SearchLength.valueOf(Cursor.constant(cursor.choice("search")))),
+                        cursor.choice("search", SearchLength.SHORT)),
                 new Garden.People(
                         read, crew.number("liftLimit"), cursor.read("tally", tally -> TallyReader.read(tally, read.dates().start())), cursor.read("handOver", handOver -> HandOverReader.read(handOver, beds))),
-                new Garden.Terms(
-                        currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), cursor.like("loads", StandingRules.USUAL),
-                        GardenState.of(cursor.choice("state", GardenState.PENCILLED.code())).orElse(GardenState.PENCILLED)),
+                terms(cursor, currency),
                 accepted(cursor),
                 notes.defaulted,
                 new Garden.Asking(AskingReader.giving(cursor, beds, gives), AskingReader.wishes(cursor, beds, types)));
@@ -102,6 +102,19 @@ public final class GardenReader {
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);
+    }
+
+    private static void format(Cursor cursor) {
+        int format = cursor.count("format", FORMAT);
+        if (format != FORMAT && !cursor.notes.stopped()) {
+            cursor.add(cursor.fault(FindingKind.FORMAT_UNKNOWN, "format").with("format", Fact.name(String.valueOf(format))).with("known", Fact.name(String.valueOf(FORMAT))).way(WayKind.NEWER_PROGRAM));
+        }
+    }
+
+    private static Garden.Terms terms(Cursor cursor, String currency) {
+        return new Garden.Terms(
+                currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), cursor.like("loads", StandingRules.USUAL),
+                cursor.choice("state", GardenState.PENCILLED));
     }
 
     private static String currency(Cursor cursor) {
@@ -222,7 +235,7 @@ public final class GardenReader {
     }
 
     private static RackBoard board(Cursor board, String id, Catalogue catalogue) {
-        String section = board.text("section", BedReader.Usual.OURS.section());
+        String section = board.text("section", BedReader.Manner.OURS.section());
         if (catalogue.section(section).isEmpty()) {
             board.add(board.noSuch("section", "section", section, List.of()).way(WayKind.ADD_TO, Fact.name("\"sections\" of the catalogue")));
         }

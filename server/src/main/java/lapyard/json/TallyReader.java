@@ -66,7 +66,7 @@ final class TallyReader {
     private static List<Tally.Board> board(Cursor one, int before, Set<String> names) {
         String name = one.text("board", "#" + (before + 1));
         int count = one.count("count");
-        String section = one.text("section", BedReader.Usual.OURS.section());
+        String section = one.text("section", BedReader.Manner.OURS.section());
         String stock = one.text("stock");
         if (stock.isEmpty()) one.missing("stock", "\"stock\": \"4800\", or the code of the board on hand");
         List<String> cut = marks(one, "cut");
