@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import lapyard.answers.Desk.Prepared;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -162,14 +163,11 @@ public final class GardenDesk implements Desk {
     @Override
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         return answered(() -> (switch (kind) {
-            case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
-            case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
-            case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
             case "sizes" -> ofGarden(problem, (tree, garden) -> SizesJson.of(tree, garden, SizesThatGive.of(
                     garden, garden.asking().giving(), SizeLook.ofSeconds(seconds, garden.beds().size()), progress.apply("Sizes"), memory)));
             case "lay-out" -> ofGarden(problem, (tree, garden) -> LayOutJson.of(
                     tree, garden, LayOut.of(garden, garden.asking().wishes(), seconds, progress.apply("Beds"), memory)));
-            default -> throw new IllegalStateException("no problems of kind " + kind + " are solved here");
+            default -> SolveLine.solve(kind, problem, seconds, progress.apply(kind));
         }).toString());
     }
 

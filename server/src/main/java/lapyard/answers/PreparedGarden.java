@@ -16,7 +16,6 @@ import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.MerchantOffers;
 import lapyard.job.Payments;
-import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
@@ -75,7 +74,7 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
             case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
             case "offers" -> Optional.of(MoneyJson.of(MerchantOffers.of(sheet)));
             case "payments" -> Optional.of(MoneyJson.of(Payments.of(sheet)));
-            case "quote" -> Optional.of(MoneyJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
+            case "quote" -> Optional.of(MoneyJson.of(sheet.quote(), sheet.garden().terms().quote()));
             default -> Optional.empty();
         };
     }

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import lapyard.json.SolveLine;
 import lapyard.working.Progress;
 import picocli.CommandLine.Command;
@@ -69,11 +70,7 @@ final class SolveCommand extends PrintedCommand {
     }
 
     private ObjectNode solve(String text, int number) throws UnusableInput {
-        return Input.usable(file + ", line " + number, () -> switch (kind) {
-            case CUTTING -> SolveLine.cutting(text, seconds, Progress.UNHEARD);
-            case ROLLS -> SolveLine.rolls(text, seconds, Progress.UNHEARD);
-            case STAGING -> SolveLine.staging(text, seconds, Progress.UNHEARD);
-        });
+        return Input.usable(file + ", line " + number, () -> SolveLine.solve(kind.name().toLowerCase(Locale.ROOT), text, seconds, Progress.UNHEARD));
     }
 
     private BufferedReader open() throws IOException, UnusableInput {

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,13 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import lapyard.answers.FileAsk;
 import lapyard.answers.PreparedGarden;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
-import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
@@ -52,13 +51,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
 
     /** Every name that can be asked for. */
     static List<String> names() {
-        List<String> names = new ArrayList<>(Prints.names());
-        names.add(Prints.SET);
-        names.add(Prints.HAND_OVER);
-        names.add(DATA);
-        names.add(TABLES);
-        names.add(DRAWING);
-        return names;
+        return Stream.concat(Prints.names().stream(), Stream.of(Prints.SET, Prints.HAND_OVER, DATA, TABLES, DRAWING)).toList();
     }
 
     /** Whether a take-off may have written a file of that name: nobody shall saw by one that an earlier run left behind. */
@@ -156,7 +149,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         json.set("weekends", JobSheetJson.weekends(sheet));
         if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
         json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
-        if (sheet.garden().terms().quote().given()) json.set("quote", MoneyJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
+        if (sheet.garden().terms().quote().given()) json.set("quote", MoneyJson.of(sheet.quote(), sheet.garden().terms().quote()));
         text("job-sheet.json", JobSheetJson.text(json));
     }
 

@@ -29,19 +29,21 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.working.Abandonable;
+import lapyard.working.Progress;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
 /**
  * What a garden is made of and what all of it costs: the part of a job sheet that the order needs. {@link Job} adds what
- * people do with it; a search over sizes asks for the total alone.
+ * people do with it; a search over sizes asks for the {@link #total} alone.
  *
  * @param garden   with the walls hidden that nobody sees
  * @param amounts  of each bed, in the order of the document
  * @param offered  cutting of the timber before the suppliers were chosen
+ * @param leftOut  whether something cannot be made and is missing in the order
  * @param findings of beds, liner, membrane and ground, in the order of a job sheet
  */
-record Costing(
+public record Costing(
         Garden garden,
         GroundSheet ground,
         List<BedWork> works,
@@ -55,6 +57,26 @@ record Costing(
         Slip slip,
         boolean leftOut,
         List<Finding> findings) {
+
+    /**
+     * Without what each bed would take alone, where that changes no plan.
+     *
+     * @param memory shared by the gardens that are compared, which repeat most of their searches
+     */
+    public static Costing of(Garden garden, SearchMemory memory) {
+        boolean alone = garden.beds().stream().anyMatch(PooledTimber::angled);
+        return of(garden, new SearchOptions(garden.goods().search(), what -> Progress.UNHEARD, alone, memory));
+    }
+
+    /** The cost of the order, as {@link Job#prepare} finds it. */
+    public BigDecimal total() {
+        return slip.total();
+    }
+
+    /** The rest of the job sheet. */
+    public JobSheet sheet(SearchMemory memory) {
+        return Job.sheet(this, memory);
+    }
 
     static Costing of(Garden given, SearchOptions looking) {
         Planned planned = Planned.of(given, looking);

@@ -18,6 +18,8 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Outline;
 import lapyard.ground.GroundSheet;
+import lapyard.order.Quote;
+import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -26,6 +28,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Lifting;
 import lapyard.plan.Place;
+import lapyard.plan.QuoteTerms;
 import lapyard.plan.Rate;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
@@ -101,6 +104,17 @@ public record JobSheet(
     /** How long a cut of this kind and a setting of the stop take this crew. */
     static Batches.Rates rates(Garden garden, Rate cut) {
         return new Batches.Rates(garden.people().crew().minutes(cut), garden.people().crew().minutes(Rate.SETTING));
+    }
+
+    /** At the builder's terms. */
+    public Quote quote() {
+        QuoteTerms terms = garden.terms().quote();
+        return Quote.of(slip, terms.labour().stream().map(work -> new Quote.Work(work.what(), work.hours(), work.rate())).toList(), terms.marginPercent());
+    }
+
+    /** What each bed and path has in the price of the quote; together they are the price. */
+    public Map<String, BigDecimal> quoteShares() {
+        return quote().shares(Savings.shares(slip));
     }
 
     /** The cautions that stand on the sheets beside work that can hurt someone. */

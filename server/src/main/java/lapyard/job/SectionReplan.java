@@ -3,12 +3,10 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.PackCode;
-import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
 import lapyard.job.JobSheet.SectionCutting;
@@ -26,26 +24,10 @@ import lapyard.weekends.Weekends;
  * The new cutting plan of one section after work has begun, as the tally reports it: cut pieces stay cut, boards on hand
  * are used first, and what they cannot give is bought.
  *
- * @param buy      boards to buy in addition, by stock length
- * @param lacking  pieces that the boards on hand cannot give
- * @param extra    cost of {@code buy}; empty if it has no price
+ * @param planned with the boards to buy in addition, and the pieces that the boards on hand cannot give
+ * @param extra    cost of what is bought in addition; empty if it has no price
  */
-public record SectionReplan(
-        String section,
-        int cut,
-        int wanted,
-        double neededMm,
-        double thereMm,
-        int fit,
-        Map<String, Integer> buy,
-        List<CuttingResult.Unplaced> lacking,
-        Optional<BigDecimal> extra,
-        CuttingResult plan) {
-    public SectionReplan {
-        buy = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(buy));
-        lacking = List.copyOf(lacking);
-    }
-
+public record SectionReplan(String section, Replan.Planned planned, Optional<BigDecimal> extra) {
     /** The rest of every section of which the tally names boards, and what the tally says that cannot be true. */
     public record All(List<SectionReplan> sections, List<Finding> findings) {
         public All {
@@ -96,8 +78,7 @@ public record SectionReplan(
         }
         Replan.Planned planned = (Replan.Planned) replan;
         boolean priced = cutting.saw().ways().get(0).cost().isPresent();
-        sections.add(new SectionReplan(cutting.section(), planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
-                planned.buy(), planned.lacking(), priced ? Optional.of(planned.result().paid()) : Optional.empty(), planned.result()));
+        sections.add(new SectionReplan(cutting.section(), planned, priced ? Optional.of(planned.result().paid()) : Optional.empty()));
         if (!planned.buy().isEmpty()) {
             List<String> buy = new ArrayList<>();
             planned.buy().forEach((stock, count) -> buy.add(count + " x " + PackCode.words(PackCode.board(stock), imperial)));

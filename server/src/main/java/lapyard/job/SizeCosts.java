@@ -52,7 +52,7 @@ import org.joda.money.CurrencyUnit;
 
 /**
  * What a garden costs as the sizes of its beds change. Each bed's needs are worked out once a size and pooled: that gives
- * in milliseconds what the order would come to about, and what it comes to at least. {@link CostedGarden} has the job sheet's own total.
+ * in milliseconds what the order would come to about, and what it comes to at least. {@link Costing} has the job sheet's own total.
  *
  * <p>One garden, one thread.
  */

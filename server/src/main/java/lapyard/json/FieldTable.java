@@ -79,7 +79,7 @@ final class FieldTable {
 
     private static JsonNode schema() {
         try {
-            return DocumentText.MAPPER.readTree(GardenSchema.text());
+            return DocumentText.MAPPER.readTree(GardenReader.schema());
         } catch (java.io.IOException e) {
             throw new UncheckedIOException(e);
         }

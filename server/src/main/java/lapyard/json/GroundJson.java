@@ -48,7 +48,7 @@ public final class GroundJson {
 
     private record Whole(List<Point> outline, Usual usual, @IfGiven Optional<SurveyedYard> survey,
             @IfGiven Optional<FallShape> fall, List<Quantity> quantities, List<BedShape> beds,
-            List<Nearness> keepClear, List<Rims> rims, Access access) {}
+            List<Nearness> keepClear, List<Rims> rims, AccessSheet access) {}
 
     private record Usual(@To(1) Map<String, Double> clearances, Map<String, AccessStandard> standards) {}
 
@@ -59,8 +59,6 @@ public final class GroundJson {
     private record BedShape(String bed, String surface, String way, List<Scribe> scribes) {}
 
     private record Scribe(String mark, double startMm, double endMm) {}
-
-    private record Access(String standard, boolean named, AccessStandard values, List<AccessSheet.Row> rows) {}
 
     private record PegsShape(Optional<Baseline> baseline, double toleranceMm,
             @IfGiven Optional<SettingOut.Triangle> square, List<BedPegs> beds, ArrayNode snags) {}
@@ -102,7 +100,7 @@ public final class GroundJson {
                 ground.fall().map(fall -> fall(fall, drawn.levels())),
                 ground.quantities(),
                 IntStream.range(0, ground.beds().size()).mapToObj(i -> bed(ground.beds().get(i), sheet.beds().get(i))).toList(),
-                ground.keepClear(), ground.rims(), access(ground.access())));
+                ground.keepClear(), ground.rims(), ground.access()));
     }
 
     private static FallShape fall(Fall fall, List<Ground.Level> levels) {
@@ -131,12 +129,6 @@ public final class GroundJson {
 
     private static double within(double share) {
         return Math.max(0, Math.min(1, share));
-    }
-
-    private static Access access(AccessSheet access) {
-        return new Access(
-                access.standard().id(), access.standard().named(), access.standard(),
-                access.rows());
     }
 
     private static ObjectNode pegs(SettingOut out, Wording words) {

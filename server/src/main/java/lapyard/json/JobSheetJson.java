@@ -36,6 +36,8 @@ import lapyard.json.Wire.Unwrapped;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
 import lapyard.plan.RackBoard;
+import lapyard.standing.Standing;
+import lapyard.standing.Verdict;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
@@ -61,7 +63,11 @@ public final class JobSheetJson {
             Outline outline, Outline inner, List<Wall> walls, List<Rectangle> floor, List<Piece> pieces, List<Seam> seams,
             List<Notch> notches, List<Strip> strips, List<SlatCut> slats, List<LinerPiece> liner, List<Quantity> quantities,
             List<CornerScrew> screws, List<CrossTie> crossTies, List<CrossTies.Post> posts,
-            List<FloorBay> base, StandingJson standing) {}
+            List<FloorBay> base, Verdicts standing) {}
+
+    private record Verdicts(String caution, List<String> notDesigned, List<Said> verdicts, List<Quantity> quantities) {}
+
+    private record Said(String about, Verdict.Outcome outcome, String text, List<String> ways) {}
 
     private record Wall(String wall, double lengthMm, boolean seen, Joint joint, double turnDeg) {}
 
@@ -134,7 +140,13 @@ public final class JobSheetJson {
                 work.liner(),
                 sheet.quantities(), work.frame().screws(), work.frame().crossTies(), CrossTies.of(bed, work.frame().inner(), work.frame().seams()).posts(),
                 work.bottom().bays(),
-                StandingJson.of(sheet.standing(), words));
+                new Verdicts(
+                        Standing.CAUTION,
+                        sheet.standing().notDesigned().stream().map(words::text).toList(),
+                        sheet.standing().verdicts().stream()
+                                .map(one -> new Said(one.about(), one.outcome(), words.text(one.finding()), words.ways(one.finding())))
+                                .toList(),
+                        sheet.standing().quantities()));
     }
 
     private static List<Cutting> cuttings(List<JobSheet.SectionCutting> cuttings) {
@@ -144,9 +156,7 @@ public final class JobSheetJson {
     }
 
     public static ObjectNode slip(JobSheet sheet) {
-        ObjectNode slip = SlipJson.of(sheet.slip(), sheet.areasM2(), sheet.garden().imperial());
-        slip.put("examplePrices", sheet.garden().goods().catalogue().examplePrices());
-        return slip;
+        return SlipJson.of(sheet);
     }
 
     /** The weekends with what staging costs, which takes longer to work out than the rest of them. */

@@ -116,10 +116,8 @@ public final class LayOutJson {
             if (!stays) {
                 if (!own) node.remove(List.of("name", "stage", "weekend"));
                 node.remove(List.of("turn", "mirror"));
-                ArrayNode at = node.putArray("at");
-                at.add(SizesJson.number(bed.placement().at().x()));
-                at.add(SizesJson.number(bed.placement().at().y()));
-                if (bed.placement().turnDeg() != 0) node.put("turn", SizesJson.number(bed.placement().turnDeg()));
+                node.set("at", Wire.tree(bed.placement().at()));
+                if (bed.placement().turnDeg() != 0) node.set("turn", Wire.number(bed.placement().turnDeg(), 1));
             }
             node.put("id", id);
             ids.add(id);
@@ -131,9 +129,8 @@ public final class LayOutJson {
             ObjectNode node = style.isObject() ? style.deepCopy() : copy.objectNode();
             node.remove("name");
             node.put("id", path.id());
-            ArrayNode line = node.putArray("line");
-            path.line().forEach(point -> line.addArray().add(SizesJson.number(point.x())).add(SizesJson.number(point.y())));
-            node.put("width", SizesJson.number(path.widthMm()));
+            node.set("line", Wire.tree(path.line()));
+            node.set("width", Wire.number(path.widthMm(), 1));
             paths.add(node);
         }
         return copy;

@@ -4,10 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import lapyard.job.MerchantOffers;
-import lapyard.job.Payments;
 import lapyard.order.Quote;
-import lapyard.order.Variation;
 import lapyard.plan.QuoteTerms;
 import lapyard.working.Working;
 
@@ -33,15 +30,8 @@ public final class MoneyJson {
                 terms.exclusions(), quote.working()));
     }
 
-    public static ObjectNode of(Variation variation) {
-        return Wire.of(variation);
-    }
-
-    public static ObjectNode of(MerchantOffers offers) {
-        return Wire.of(offers);
-    }
-
-    public static ObjectNode of(Payments payments) {
-        return Wire.of(payments);
+    /** A variation, merchants' offers or payments. */
+    public static ObjectNode of(Record money) {
+        return Wire.of(money);
     }
 }

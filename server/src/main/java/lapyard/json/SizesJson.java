@@ -1,7 +1,6 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -162,25 +161,11 @@ public final class SizesJson {
     private static void size(ObjectNode bed, Outline outline) {
         boolean sized = bed.has("width") || bed.has("depth");
         if (sized && outline.sides() == 4) {
-            put(bed, "width", Spans.of(outline, true).get(0));
-            put(bed, "depth", Spans.of(outline, false).get(0));
+            bed.set("width", Wire.number(Spans.of(outline, true).get(0), 1));
+            bed.set("depth", Wire.number(Spans.of(outline, false).get(0), 1));
             return;
         }
         bed.remove(List.of("width", "depth", "walls"));
-        ArrayNode corners = bed.putArray("outline");
-        outline.corners().forEach(corner -> {
-            ArrayNode at = corners.addArray();
-            at.add(number(corner.x()));
-            at.add(number(corner.y()));
-        });
-    }
-
-    private static void put(ObjectNode bed, String field, double mm) {
-        bed.put(field, number(mm));
-    }
-
-    static BigDecimal number(double mm) {
-        BigDecimal tenths = BigDecimal.valueOf(Math.round(mm * 10), 1).stripTrailingZeros();
-        return tenths.scale() < 0 ? tenths.setScale(0) : tenths;
+        bed.set("outline", Wire.tree(outline));
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Supplier;
+import lapyard.job.JobSheet;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Unwrapped;
 import lapyard.order.Savings;
@@ -23,7 +24,7 @@ final class SlipJson {
 
     private record Whole(String currency, BigDecimal goods, BigDecimal total, boolean atLeast, BigDecimal lowerBound,
             boolean proven, List<Line> lines, List<Order> orders, List<Savings.Saving> savings, BigDecimal saved,
-            @IfGiven Optional<BedByBed> bedByBed, List<Share> shares) {}
+            @IfGiven Optional<BedByBed> bedByBed, List<Share> shares, boolean examplePrices) {}
 
     /** {@code goods}, {@code delivery} and {@code total} as it could be bought; no way to buy bed by bed costs under {@code lowerBound}. */
     private record BedByBed(BigDecimal goods, BigDecimal delivery, BigDecimal total, BigDecimal lowerBound, boolean proven) {}
@@ -47,8 +48,10 @@ final class SlipJson {
 
     private record Cost(String item, BigDecimal cost) {}
 
-    /** @param areasM2 inside the walls, by owner, for the cost of a square metre */
-    static ObjectNode of(Slip slip, Map<String, Double> areasM2, boolean imperial) {
+    static ObjectNode of(JobSheet sheet) {
+        Slip slip = sheet.slip();
+        Map<String, Double> areasM2 = sheet.areasM2();
+        boolean imperial = sheet.garden().imperial();
         return Wire.of(new Whole(
                 slip.currency().getCode(), slip.goods(), slip.total(), slip.atLeast(), slip.lowerBound(), slip.proven(),
                 slip.lines().stream().map(line -> line(line, imperial)).toList(),
@@ -59,7 +62,8 @@ final class SlipJson {
                         apart.lowerBound(), apart.unproved().signum() == 0)),
                 Savings.shares(slip).stream()
                         .map(share -> share(share, areasM2.getOrDefault(share.owner(), 0.0), slip.currency().getDecimalPlaces()))
-                        .toList()));
+                        .toList(),
+                sheet.garden().goods().catalogue().examplePrices()));
     }
 
     private static Share share(Savings.Share share, double areaM2, int decimals) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.Replan;
 import lapyard.job.JobSheet;
 import lapyard.job.SectionReplan;
 import lapyard.json.Wire.To;
@@ -27,8 +28,9 @@ record TallyJson(int day, List<Tally.Done> done, List<Tally.Bought> bought, List
     }
 
     private static Section section(SectionReplan rest) {
-        return new Section(rest.section(), rest.cut(), rest.wanted(), rest.neededMm(), rest.thereMm(), rest.fit(),
-                rest.lacking().stream().map(piece -> new Lacking(piece.lengthMm(), piece.count())).toList(), rest.buy(),
-                rest.extra(), rest.plan());
+        Replan.Planned planned = rest.planned();
+        return new Section(rest.section(), planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
+                planned.lacking().stream().map(piece -> new Lacking(piece.lengthMm(), piece.count())).toList(), planned.buy(),
+                rest.extra(), planned.result());
     }
 }

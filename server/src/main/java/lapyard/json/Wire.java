@@ -160,7 +160,7 @@ final class Wire {
         return (ArrayNode) tree(shapes);
     }
 
-    private static JsonNode tree(Object shape) {
+    static JsonNode tree(Object shape) {
         try (TokenBuffer tokens = new TokenBuffer(MAPPER, false)) {
             put(shape, PLAIN, tokens);
             return MAPPER.readTree(tokens.asParser());

@@ -113,6 +113,8 @@ final class WireForms<T> {
         of(RollResult.Placed.class).to(3, "x", "y", "widthMm", "heightMm");
         of(RollResult.Unplaced.class).to(3, "widthMm", "heightMm");
         // of the ground and of days
+        of(AccessSheet.class).without("standard", "findings").also("standard", sheet -> sheet.standard().id()).also("named", sheet -> sheet.standard().named())
+                .also("values", sheet -> sheet.standard()).first("standard", "named", "values");
         of(AccessSheet.Row.class).to(1, "measured", "limit", "missing").ifGiven("at").also("pass")
                 .first("where", "what", "measured", "limit", "unit", "pass");
         of(SettingOut.Triangle.class).also("wall", one -> one.peg() > 0 ? Bed.wallLetter(one.peg() - 1) : null).ifGiven("wall").first("peg", "wall");

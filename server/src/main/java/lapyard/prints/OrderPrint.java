@@ -14,7 +14,6 @@ import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
-import lapyard.job.Quoting;
 import lapyard.order.Variation;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
@@ -38,7 +37,7 @@ public final class OrderPrint {
             throw CannotPrint.of(FindingKind.QUOTE_NONE);
         }
         return QuoteSheets.pages(
-                Quoting.of(sheet), sheet.garden().terms().quote(), Quoting.shares(sheet),
+                sheet.quote(), sheet.garden().terms().quote(), sheet.quoteShares(),
                 sheet.garden().goods().catalogue().examplePrices(), Warned.all(sheet), today(ask), ask.bench(sheet));
     }
 
@@ -48,8 +47,8 @@ public final class OrderPrint {
         List<Page> pages = new ArrayList<>(options(before, after, variation, from, to, quoted, ask));
         pages.addAll(QuoteSheets.variation(
                 changes(before, after), variation, from, to,
-                quoted ? Optional.of(Quoting.of(before).price()) : Optional.empty(),
-                quoted ? Optional.of(Quoting.of(after).price()) : Optional.empty(),
+                quoted ? Optional.of(before.quote().price()) : Optional.empty(),
+                quoted ? Optional.of(after.quote().price()) : Optional.empty(),
                 ask.bench(after)));
         return pages;
     }
@@ -57,8 +56,8 @@ public final class OrderPrint {
     /** Both plans side by side with what is built and what it costs: the price to the client, or goods and delivery without a quote. */
     private static List<Page> options(JobSheet first, JobSheet second, Variation variation, String from, String to, boolean quoted, PrintAsk ask) {
         boolean imperial = second.garden().imperial();
-        BigDecimal one = quoted ? Quoting.of(first).price() : variation.before();
-        BigDecimal other = quoted ? Quoting.of(second).price() : variation.after();
+        BigDecimal one = quoted ? first.quote().price() : variation.before();
+        BigDecimal other = quoted ? second.quote().price() : variation.after();
         String code = variation.currency() + " ";
         String atLeast = variation.atLeast() ? "at least " : "";
         boolean tax = second.garden().terms().quote().taxPercent().isPresent();

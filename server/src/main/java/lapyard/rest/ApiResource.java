@@ -8,12 +8,18 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.function.Supplier;
 import lapyard.answers.Answer;
+import lapyard.answers.AnswerService;
 import lapyard.json.DocumentText;
+import lapyard.store.GardenStore;
 
-/** The description of this interface, for programs as OpenAPI 3.1 and for people as a page made from it; the gardens that come with the program. */
+/**
+ * What the server tells of itself: this interface, for programs as OpenAPI 3.1 and for people as a page made from it; the gardens that
+ * come with the program; for whoever watches it, whether it is well and what it has done.
+ */
 @Path("/")
-public record ApiResource(Samples samples) {
+public record ApiResource(Samples samples, Supplier<GardenStore> store, AnswerService answers, Metrics metrics, Live live) {
     @GET
     @Path("openapi.json")
     public Response description(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
@@ -44,6 +50,26 @@ public record ApiResource(Samples samples) {
         return Response.ok(samples.find(id)
                         .orElseThrow(() -> new ProblemException(404, "there is no such sample: /api/samples lists them"))
                         .document())
+                .build();
+    }
+
+    /** Asks the store whether it could read and write now: 503 as a problem where it does not answer. */
+    @GET
+    @Path("health")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response health() {
+        return Response.ok(health(store.get())).build();
+    }
+
+    static String health(GardenStore store) {
+        store.probe();
+        return "{\"status\":\"ok\",\"store\":\"ok\",\"database\":\"" + store.kind() + "\"}";
+    }
+
+    @GET
+    @Path("metrics")
+    public Response figures() {
+        return Response.ok(metrics.text(answers.figures(), live), "text/plain; version=0.0.4; charset=utf-8")
                 .build();
     }
 }

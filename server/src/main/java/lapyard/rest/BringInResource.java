@@ -26,6 +26,6 @@ public record BringInResource(Shelf shelf) {
         List<Photos.Kept> photos = GardenFile.photos(body.text());
         Stored made = shelf.store().bringIn(Ids.next(), shelf.marked(history));
         shelf.store().photos().add(made.id(), photos);
-        return shelf.created(made, Shelf.Receipt.of(findings, newest));
+        return shelf.created(made, new Shelf.Receipt(findings, newest));
     }
 }

@@ -18,7 +18,7 @@ import lapyard.answers.AnswerService;
 import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfPage;
-import lapyard.json.GardenSchema;
+import lapyard.json.GardenReader;
 import lapyard.json.MerchantListJson;
 import lapyard.prints.Prints;
 
@@ -147,6 +147,6 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @Path("schema/garden.json")
     @Produces(MediaType.WILDCARD)
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(GardenSchema.text()), "application/schema+json", have).build();
+        return SheetsResource.answer(Answer.of(GardenReader.schema()), "application/schema+json", have).build();
     }
 }

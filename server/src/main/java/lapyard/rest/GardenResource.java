@@ -117,7 +117,7 @@ public final class GardenResource {
 
     private Response inLine(String id, With also, Sent change) {
         Put put = lines.serve(id, change, batch -> together(id, batch));
-        return shelf.answer(put.change(), change.expected(), Shelf.Receipt.of(put.findings(), put.document(), also, put.merged()));
+        return shelf.answer(put.change(), change.expected(), new Shelf.Receipt(put.findings(), put.document(), also, put.merged()));
     }
 
     /**
@@ -203,6 +203,6 @@ public final class GardenResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response delete(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch) {
         long expected = Tags.expected(ifMatch, shelf.standing(id));
-        return shelf.answer(shelf.store().delete(id, expected), expected, Shelf.Receipt.NOTHING);
+        return shelf.answer(shelf.store().delete(id, expected), expected, new Shelf.Receipt(List.of(), GivenDocument.of("")));
     }
 }

@@ -3,14 +3,19 @@ package lapyard.rest;
 import jakarta.ws.rs.NotAllowedException;
 import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.container.ContainerResponseFilter;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import jakarta.ws.rs.ext.ExceptionMapper;
 import java.io.IOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.lang.annotation.Annotation;
 import java.util.Map;
 import lapyard.answers.Busy;
 import lapyard.answers.CallerLeft;
@@ -21,7 +26,7 @@ import lapyard.words.Wording;
 import lapyard.working.BrokenRule;
 
 /** Turns what is thrown into a problem. What nobody foresaw is logged under an id, and the answer shows only that. */
-final class Problems implements ExceptionMapper<Throwable> {
+final class Problems implements ExceptionMapper<Throwable>, ContainerResponseFilter {
     private static final Logger LOG = System.getLogger("lapyard.rest");
 
     private static final long RETRY_SECONDS = 5;
@@ -35,6 +40,14 @@ final class Problems implements ExceptionMapper<Throwable> {
         if (!(thrown instanceof ProblemException) && thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500)
             return ofJersey(web);
         return response(of(thrown)).build();
+    }
+
+    /** Some refusals never reach a mapper, such as that of a header nobody can parse; they get a body here. */
+    @Override
+    public void filter(ContainerRequestContext request, ContainerResponseContext response) {
+        if (response.getStatus() < 400 || response.hasEntity()) return;
+        Problem problem = Problem.of(response.getStatus(), "the request is not valid HTTP: send it again");
+        response.setEntity(problem.json(), new Annotation[0], MediaType.valueOf(Problem.TYPE));
     }
 
     /** What is said of anything that was thrown. */

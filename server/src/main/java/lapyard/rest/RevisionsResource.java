@@ -76,7 +76,7 @@ public record RevisionsResource(Shelf shelf) {
         if (current.revision() != expected) throw shelf.stale(current, expected);
         GivenDocument document = GivenDocument.of(old.document(), id);
         List<Finding> findings = shelf.checked(document);
-        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, Shelf.Receipt.of(findings, document));
+        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, new Shelf.Receipt(findings, document));
     }
 
     /** A name for one revision; a stamped one is never thinned out. */

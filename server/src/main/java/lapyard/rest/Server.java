@@ -15,7 +15,6 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import lapyard.answers.AnswerService;
 import lapyard.answers.Desk;
-import lapyard.plan.Finding;
 import lapyard.store.GardenStore;
 import org.glassfish.grizzly.http.CompressionConfig;
 import org.glassfish.grizzly.http.server.HttpHandler;
@@ -197,7 +196,6 @@ public final class Server implements AutoCloseable {
         for (Object resource : List.of(
                 new BodyReader(),
                 new Problems(),
-                new EmptyErrors(),
                 new GardensResource(shelf),
                 new GardenResource(shelf, standing),
                 new RevisionsResource(shelf),
@@ -207,9 +205,8 @@ public final class Server implements AutoCloseable {
                 new GardenShelfResource(shelf),
                 new BringInResource(shelf),
                 new SheetsResource(shelf, answers, standing),
-                new ApiResource(samples),
-                new DeskResource(answers, new Solves(answers)),
-                new WatchResource(store, answers, metrics, live))) resources.register(resource);
+                new ApiResource(samples, store, answers, metrics, live),
+                new DeskResource(answers, new Solves(answers)))) resources.register(resource);
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();
         return container;

@@ -32,7 +32,6 @@ import lapyard.store.KeptRevision;
 import lapyard.store.NewGarden;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
-import lapyard.words.Wording;
 
 /** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
 final class Shelf {
@@ -74,7 +73,7 @@ final class Shelf {
         Stored stored = store().create(new NewGarden(Ids.next(), Documents.name(tree), text));
         metrics.saves.increment();
         then.accept(stored);
-        return created(stored, Receipt.of(findings, document, also, false));
+        return created(stored, new Receipt(findings, document, also, false));
     }
 
     /** Remembers the print, so that its revision is never thinned out. A print is not refused for that. */
@@ -111,20 +110,13 @@ final class Shelf {
     /**
      * What the answer to a change tells beside where it is kept.
      *
-     * @param words   how the garden words its findings
-     * @param sheetOf the document whose job sheet the caller wants with it
-     * @param merged  whether others' changes stand in it too, so that the caller should get it
+     * @param kept   the document as it is kept
+     * @param also   what of its job sheet the caller wants with it
+     * @param merged whether others' changes stand in it too, so that the caller should get it
      */
-    record Receipt(List<Finding> findings, Wording words, GivenDocument kept, With also, boolean merged) {
-        /** Of a garden that is taken off the list. */
-        static final Receipt NOTHING = new Receipt(List.of(), Wording.METRIC, null, With.NOTHING, false);
-
-        static Receipt of(List<Finding> findings, GivenDocument document) {
-            return of(findings, document, With.NOTHING, false);
-        }
-
-        static Receipt of(List<Finding> findings, GivenDocument document, With also, boolean merged) {
-            return new Receipt(findings, document.words(), document, also, merged);
+    record Receipt(List<Finding> findings, GivenDocument kept, With also, boolean merged) {
+        Receipt(List<Finding> findings, GivenDocument kept) {
+            this(findings, kept, With.NOTHING, false);
         }
     }
 
@@ -132,7 +124,7 @@ final class Shelf {
     Response save(String id, long expected, String text, ObjectNode tree, With also) {
         GivenDocument document = GivenDocument.of(text, tree, id);
         List<Finding> findings = checked(document);
-        return answer(store().save(id, expected, Documents.name(tree), text), expected, Receipt.of(findings, document, also, false));
+        return answer(store().save(id, expected, Documents.name(tree), text), expected, new Receipt(findings, document, also, false));
     }
 
     /** 200 with a receipt, or the refusal that fits. */
@@ -174,7 +166,7 @@ final class Shelf {
     private Response receipt(Response.ResponseBuilder response, Stored stored, Receipt receipt) {
         Optional<String> sheet = also(receipt);
         Map<String, Object> told = Json.object("id", stored.id(), "name", stored.name(), "revision", stored.revision(), "saved", stored.saved(), "merged", receipt.merged() ? true : null);
-        Problem.addSnags(told, receipt.findings(), receipt.words());
+        Problem.addSnags(told, receipt.findings(), receipt.kept().words());
         sheet.ifPresent(text -> told.put(receipt.also() == With.ORDER ? "order" : "jobSheet", new Json.Raw(text)));
         if (receipt.merged() && receipt.also() != With.NOTHING) told.put("document", new Json.Raw(stored.document()));
         return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(Json.text(told)).build();

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Outline;
-import lapyard.job.CostedGarden;
+import lapyard.job.Costing;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.SizeCosts;
@@ -136,7 +136,7 @@ final class SizeTrials {
         Set<String> failing = SizeChecks.undrawable(other);
         Optional<SizeAnswer> answer = Optional.empty();
         if (failing.isEmpty()) {
-            CostedGarden costed = CostedGarden.of(other, memory);
+            Costing costed = Costing.of(other, memory);
             BigDecimal total = costed.total();
             SizeAnswer one = new SizeAnswer(changes, Resize.sumMm(changes), total, now.slip().total().subtract(total), 0);
             boolean grows = changes.stream().anyMatch(change -> change.byMm() > 0);
@@ -145,7 +145,7 @@ final class SizeTrials {
                 whole.put(List.copyOf(sizes), Optional.empty());
                 return Optional.empty();
             }
-            JobSheet sheet = costed.sheet();
+            JobSheet sheet = costed.sheet(memory);
             failing = checks.failing(sheet);
             if (failing.isEmpty()) {
                 answer = Optional.of(new SizeAnswer(changes, one.mm(), total, one.saved(), boards(now) - boards(sheet)));

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import lapyard.job.CostedGarden;
+import lapyard.job.Costing;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.SearchMemory;
@@ -105,7 +105,7 @@ public final class SizesAndYards {
             for (int side = 0, rest = code; side < 4; side++, rest /= 4) {
                 if (rest % 4 > 0) changes.add(new Resize(given.sides().get(side), -step * (rest % 4)));
             }
-            best = best.min(CostedGarden.of(SizesThatGive.changed(garden, changes), memory).total());
+            best = best.min(Costing.of(SizesThatGive.changed(garden, changes), memory).total());
         }
         BigDecimal now = given.now().slip().total();
         BigDecimal found = given.front().stream().map(SizeAnswer::total).min(BigDecimal::compareTo).orElse(now);

@@ -20,7 +20,7 @@ class CostingTest {
     @ValueSource(strings = {"village-hall", "chapel-corner", "ferry-lane", "lock-keepers-yard", "school-courtyard", "terrace-feet", "three-entries"})
     void theTotalAloneIsTheJobSheetsTotal(String sample) throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
-        assertEquals(Job.prepare(garden).slip().total(), CostedGarden.of(garden, new SearchMemory(1 << 20)).total(), sample);
+        assertEquals(Job.prepare(garden).slip().total(), Costing.of(garden, new SearchMemory(1 << 20)).total(), sample);
         Random random = new Random(sample.hashCode());
         for (int i = 0; i < 3; i++) {
             List<Bed> beds = new ArrayList<>();
@@ -29,7 +29,7 @@ class CostingTest {
                 beds.add(bed.outline().upright() ? bed.withOutline(Spans.stretched(bed.outline(), random.nextBoolean(), 0, by)) : bed);
             }
             Garden changed = garden.withBeds(beds);
-            assertEquals(Job.prepare(changed).slip().total(), CostedGarden.of(changed, new SearchMemory(1 << 20)).total(), sample);
+            assertEquals(Job.prepare(changed).slip().total(), Costing.of(changed, new SearchMemory(1 << 20)).total(), sample);
         }
     }
 }

@@ -128,8 +128,8 @@ class NestingTest {
         JobSheet sheet = Gardens.sheet(garden(1, tally("\"" + cut + "\""), hexagon("X", 1200, 0, "")));
         assertEquals(List.of(cut), cutting(sheet).saw().nests().stream().map(Nest::mark).toList());
         SectionReplan rest = SectionReplan.of(sheet).sections().get(0);
-        assertEquals(1, rest.cut());
-        assertEquals(15, rest.wanted());
+        assertEquals(1, rest.planned().cut());
+        assertEquals(15, rest.planned().wanted());
         assertTrue(SectionReplan.of(sheet).findings().stream().noneMatch(finding -> finding.weight() != Finding.Weight.NOTE), rest::toString);
         checkWhole(sheet, cut);
     }
@@ -150,7 +150,7 @@ class NestingTest {
         JobSheet sheet = Gardens.sheet(garden(2, tally("\"X-1A\",\"X-2B\""), hexagon("X", 1200, 0, "")));
         assertTrue(cutting(sheet).saw().nests().stream().noneMatch(
                 nest -> nest.mark().contains("X-1A") || nest.mark().contains("X-2B")));
-        assertEquals(2, SectionReplan.of(sheet).sections().get(0).cut());
+        assertEquals(2, SectionReplan.of(sheet).sections().get(0).planned().cut());
         checkWhole(sheet);
     }
 

@@ -50,14 +50,14 @@ class CuttingJsonTest {
 
     @Test
     void whatIsNotThereIsNotWritten() throws JsonProcessingException {
-        var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM.replace("6100", "610")), CuttingSolver.QUICK));
+        var node = Wire.of(CuttingSolver.solve(read(PROBLEM.replace("6100", "610")), CuttingSolver.QUICK));
         assertEquals(0, node.get("unplaced").size());
         assertTrue(!node.has("unplacedProven") && !node.has("moreBoards"));
     }
 
     @Test
     void writesTheKeysOfTheContractAndNoOthers() throws JsonProcessingException {
-        var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM), CuttingSolver.QUICK));
+        var node = Wire.of(CuttingSolver.solve(read(PROBLEM), CuttingSolver.QUICK));
         List<String> keys = new ArrayList<>();
         node.fieldNames().forEachRemaining(keys::add);
         assertEquals(
@@ -78,7 +78,7 @@ class CuttingJsonTest {
     /** 900 off a board of 4000 worth 10.15 kept, or a new 1000 at 12: 10.15 of cost, nothing to pay. */
     @Test
     void salvageStandsInTheAnswerWhereItIsPartOfTheCost() throws JsonProcessingException {
-        var node = CuttingJson.write(CuttingSolver.solve(
+        var node = Wire.of(CuttingSolver.solve(
                 read("""
                     {"retrim":5,"stock":[{"id":"n","length":1000,"price":12},
                      {"id":"R","length":4000,"price":0,"available":1,"salvage":10.15,"sawnEnd":true}],
@@ -95,7 +95,7 @@ class CuttingJsonTest {
                 .enable(com.fasterxml.jackson.databind.DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
         String json = "{\"stock\":[{\"id\":\"a\",\"length\":10,\"price\":0.1}],"
                 + "\"pieces\":[{\"id\":\"p\",\"length\":10,\"count\":3}]}";
-        var node = CuttingJson.write(CuttingSolver.solve(CuttingJson.read(exact.readTree(json)), CuttingSolver.QUICK));
+        var node = Wire.of(CuttingSolver.solve(CuttingJson.read(exact.readTree(json)), CuttingSolver.QUICK));
         assertEquals("0.3", node.get("cost").toString());
         assertEquals("0.3", node.get("lowerBound").toString());
     }

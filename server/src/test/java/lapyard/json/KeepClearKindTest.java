@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class KeepClearKindTest {
     @Test
     void theSchemaListsEveryKind() throws Exception {
-        JsonNode words = DocumentText.parse(GardenSchema.text()).findValue("keepClear").findValue("kind").findValue("enum");
+        JsonNode words = DocumentText.parse(GardenReader.schema()).findValue("keepClear").findValue("kind").findValue("enum");
         List<String> listed = StreamSupport.stream(words.spliterator(), false).map(JsonNode::textValue).sorted().toList();
         assertEquals(Arrays.stream(KeepClearKind.values()).map(KeepClearKind::code).sorted().toList(), listed);
         for (String code : listed) assertEquals(code, KeepClearKind.of(code).code());

@@ -27,8 +27,7 @@ class ReplanJsonTest {
     /** By hand: 15 pieces and their kerfs take 18660; boards 7 to 10 hold 4 x 4784 less 700 = 18436. */
     @Test
     void theRestAfterSixBoardsAndASplitOneTakesOneMoreBoardOf2400() throws UnreadableDocument {
-        var result = SolveLine.cutting(
-                garden("""
+        var result = SolveLine.solve("cutting", garden("""
                     [{"board":"#1-3","stock":"L48","count":3,"cut":["A","E"]},
                      {"board":"#4-6","stock":"L48","count":3,"cut":["E","E","C"]},
                      {"board":"#7","stock":"L48","lost":700},{"board":"#8-10","stock":"L48","count":3}]"""),
@@ -53,7 +52,7 @@ class ReplanJsonTest {
         7                                                                | "sawn" must be a list in square brackets, not the number 7
         """)
     void whatCannotBeTrueIsNamedWithAWayOut(String sawn, String says) {
-        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> SolveLine.cutting(garden(sawn), 1, Progress.UNHEARD)));
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> SolveLine.solve("cutting", garden(sawn), 1, Progress.UNHEARD)));
         assertTrue(message.contains(says), message);
     }
 }

@@ -29,7 +29,7 @@ class RollsJsonTest {
         """;
 
     private static RollProblem read(String json) throws JsonProcessingException {
-        return RollsJson.read(MAPPER.readTree(json));
+        return SolveLine.rolls(MAPPER.readTree(json));
     }
 
     @Test
@@ -60,7 +60,7 @@ class RollsJsonTest {
 
     @Test
     void writesTheKeysOfTheContractAndNoOthers() throws JsonProcessingException {
-        JsonNode node = RollsJson.write(RollSolver.solve(read(PROBLEM), RollSolver.QUICK));
+        JsonNode node = Wire.of(RollSolver.solve(read(PROBLEM), RollSolver.QUICK));
         assertEquals(List.of("name", "cost", "lowerBound", "proven", "seconds", "rolls", "unplaced"), keys(node));
         JsonNode roll = node.get("rolls").get(0);
         assertEquals(List.of("roll", "used", "bought", "placed"), keys(roll));

@@ -36,7 +36,7 @@ class SchemaTest {
 
     private static JsonNode load() {
         try {
-            return MAPPER.readTree(GardenSchema.text());
+            return MAPPER.readTree(GardenReader.schema());
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

@@ -15,7 +15,7 @@ class StagingJsonTest {
     /** Worked by hand: two units of work, a wait of 3 through the break, one unit in the second stretch. */
     @Test
     void aProblemGoesInAndItsScheduleComesOut() throws Exception {
-        ObjectNode result = SolveLine.staging("""
+        ObjectNode result = SolveLine.solve("staging", """
                 {"name":"x","resources":[4,2],"tasks":[
                   {"id":"1","duration":2,"uses":[2,0]},
                   {"id":2,"duration":1,"uses":[4,2],"after":[{"task":"1","lag":3}],"unbroken":true}],
@@ -30,7 +30,7 @@ class StagingJsonTest {
 
     @Test
     void aMissingCalendarMeansEveryUnitIsWorked() throws Exception {
-        ObjectNode result = SolveLine.staging("{\"resources\":[],\"tasks\":[{\"id\":\"a\",\"duration\":3}],\"calendar\":null}", 1, Progress.UNHEARD);
+        ObjectNode result = SolveLine.solve("staging", "{\"resources\":[],\"tasks\":[{\"id\":\"a\",\"duration\":3}],\"calendar\":null}", 1, Progress.UNHEARD);
         assertEquals(3, result.get("makespan").asInt());
     }
 
@@ -47,7 +47,7 @@ class StagingJsonTest {
         {"resources":[1],"tasks":[],"people":2} | Unknown field "people"
         """, quoteCharacter = '`')
     void whatCannotBeReadIsRefusedByName(String text, String told) {
-        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> SolveLine.staging(text, 1, Progress.UNHEARD)));
+        String message = Told.refusal(assertThrows(IllegalArgumentException.class, () -> SolveLine.solve("staging", text, 1, Progress.UNHEARD)));
         assertTrue(message.contains(told), message);
     }
 }

@@ -27,7 +27,6 @@ import lapyard.geometry.Measure;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
-import lapyard.job.Quoting;
 import lapyard.loadin.Load;
 import lapyard.order.Quote;
 import lapyard.order.Slip;
@@ -136,7 +135,7 @@ class SheetFactsTest {
         if (!sheet.garden().terms().quote().given()) return;
         String quote = text("quote", name);
         BigDecimal sum = BigDecimal.ZERO;
-        for (Quote.Line line : Quoting.of(sheet).lines()) {
+        for (Quote.Line line : sheet.quote().lines()) {
             if (line.price().signum() > 0) contains(quote, line.what() + " " + line.price().toPlainString());
             sum = sum.add(line.price());
         }

@@ -30,7 +30,6 @@ import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
-import lapyard.job.Quoting;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.order.Variation;
@@ -131,13 +130,13 @@ class SheetTruthTest {
                 + "\"beds\":[{\"id\":\"W\",\"width\":2400,\"depth\":1200,\"courses\":3},"
                 + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1200,\"depth\":1200,\"courses\":1}]}");
         String text = text("quote", sheet);
-        BigDecimal price = Quoting.of(sheet).price();
+        BigDecimal price = sheet.quote().price();
         BigDecimal tax = price.multiply(new BigDecimal("0.20")).setScale(2, RoundingMode.HALF_UP);
         for (String words : List.of("M. Vale", "Lowmoor Gardens, 4 Weir Lane", "Date: 2026-03-01", "All, before tax", "Tax, 20 %", tax.toPlainString(),
                 price.add(tax).toPlainString(), "Accepted:", "signature", "example prices", "Not in the price:")) {
             assertTrue(text.contains(words), words + " is not in " + text);
         }
-        Map<String, BigDecimal> shares = Quoting.shares(sheet);
+        Map<String, BigDecimal> shares = sheet.quoteShares();
         assertEquals(0, price.compareTo(shares.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add)), shares::toString);
         shares.forEach((owner, share) -> assertTrue(text.contains(owner + " " + share.toPlainString()), owner + " is not in " + text));
     }
@@ -163,8 +162,8 @@ class SheetTruthTest {
         JobSheet second = garden(document.formatted(1800));
         Page page = OrderPrint.variation(first, second, Variation.between(first.slip(), second.slip(), false), "short list", "long list", ASK).get(0);
         String text = textOf(PdfWriter.write(List.of(page)));
-        BigDecimal one = Quoting.of(first).price();
-        BigDecimal other = Quoting.of(second).price();
+        BigDecimal one = first.quote().price();
+        BigDecimal other = second.quote().price();
         for (String words : List.of("First: short list", "Second: long list", one.toPlainString(), other.toPlainString() + " (" + other.subtract(one).toPlainString() + ")",
                 "Chosen:", "signature")) {
             assertTrue(text.contains(words), words + " is not in " + text);

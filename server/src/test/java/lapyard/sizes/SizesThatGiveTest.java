@@ -23,7 +23,7 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.SizeCosts;
-import lapyard.job.CostedGarden;
+import lapyard.job.Costing;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -99,7 +99,7 @@ class SizesThatGiveTest {
                 }
                 changed.add(one);
             }
-            BigDecimal total = CostedGarden.of(garden.withBeds(changed), memory).total();
+            BigDecimal total = Costing.of(garden.withBeds(changed), memory).total();
             for (int k = changes; k <= 4; k++) cheapest[k] = cheapest[k] == null ? total : cheapest[k].min(total);
         }
         for (int k = 1; k <= 4; k++) {
@@ -130,13 +130,13 @@ class SizesThatGiveTest {
         double step = 20 + 5 * random.nextInt(30);
         List<Side> sides = Sides.of(garden, all(garden, new Give(-2 * step, 0, -step, 0, step), false));
         SearchMemory memory = new SearchMemory(20_000_000);
-        BigDecimal now = CostedGarden.of(garden, memory).total();
+        BigDecimal now = Costing.of(garden, memory).total();
         SizeBounds bounds = new SizeBounds(garden, sides, new SizeCosts(garden, memory), now);
         for (int code = 0; code < 36; code++) {
             double[] by = {-step * (code % 3), -step * (code / 3 % 2), -step * (code / 6 % 3), -step * (code / 18)};
             List<Resize> changes = new ArrayList<>();
             for (int i = 0; i < 4; i++) if (by[i] < 0) changes.add(new Resize(sides.get(i), by[i]));
-            CostedGarden costed = CostedGarden.of(SizesThatGive.changed(garden, changes), memory);
+            Costing costed = Costing.of(SizesThatGive.changed(garden, changes), memory);
             assertTrue(costed.leftOut() || costed.total().compareTo(bounds.all()) >= 0, costed.total() + " under the bound " + bounds.all() + " at " + changes);
         }
     }
@@ -154,7 +154,7 @@ class SizesThatGiveTest {
         SizeCosts costs = new SizeCosts(garden, memory);
         for (double by : sides.get(0).values()) {
             Garden changed = SizesThatGive.changed(garden, by == 0 ? List.of() : List.of(new Resize(sides.get(0), by)));
-            boolean made = !CostedGarden.of(changed, memory).leftOut();
+            boolean made = !Costing.of(changed, memory).leftOut();
             assertEquals(made, costs.makeable(0, changed.beds().get(0).outline()), 3500 + by + " wide");
         }
         assertTrue(sides.get(0).values().stream().map(by -> sides.get(0).applied(0, garden.beds().get(0).outline(), by)).anyMatch(size -> !costs.makeable(0, size)));
@@ -169,14 +169,14 @@ class SizesThatGiveTest {
                 .formatted(1400 + 10 * random.nextInt(140), 800 + 10 * random.nextInt(60), 1 + random.nextInt(3)));
         List<Side> sides = Sides.of(garden, all(garden, new Give(-100, 0, -100, 0, 10), false));
         SearchMemory memory = new SearchMemory(20_000_000);
-        BigDecimal now = CostedGarden.of(garden, memory).total();
+        BigDecimal now = Costing.of(garden, memory).total();
         BigDecimal bound = new SizeBounds(garden, sides, new SizeCosts(garden, memory), now).all();
         BigDecimal cheapest = now;
         for (int code = 0; code < 121; code++) {
             List<Resize> changes = new ArrayList<>();
             if (code % 11 > 0) changes.add(new Resize(sides.get(0), -10 * (code % 11)));
             if (code / 11 > 0) changes.add(new Resize(sides.get(1), -10 * (code / 11)));
-            CostedGarden costed = CostedGarden.of(SizesThatGive.changed(garden, changes), memory);
+            Costing costed = Costing.of(SizesThatGive.changed(garden, changes), memory);
             if (!costed.leftOut()) cheapest = cheapest.min(costed.total());
         }
         assertTrue(bound.compareTo(cheapest) <= 0, "seed " + seed + ": bound " + bound + " over " + cheapest);
