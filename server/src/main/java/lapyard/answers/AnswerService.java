@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import lapyard.answers.Desk.Prepared;
 import lapyard.answers.TurnQueue.Turn;
@@ -191,7 +192,7 @@ public final class AnswerService {
      *
      * @return stops it, with the best it has; false where it had not begun and never will
      */
-    public Stopping solveUnwatched(String kind, String problem, double seconds, Unwatched heard) {
+    public BooleanSupplier solveUnwatched(String kind, String problem, double seconds, Unwatched heard) {
         Turn turn = turns.ask(WorkKind.UNWATCHED, Caller.now().name(), "", Optional.empty(), () -> {
             heard.began();
             try {
@@ -201,12 +202,6 @@ public final class AnswerService {
             }
         });
         return turn::stop;
-    }
-
-    /** Stops a solve. */
-    public interface Stopping {
-        /** @return false where it had not begun and never will */
-        boolean stop();
     }
 
     /**

@@ -5,10 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lapyard.json.DocumentText;
 import lapyard.json.SiteFileJson;
-import lapyard.json.UnreadableDocument;
-import lapyard.words.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,15 +33,8 @@ final class SiteFileCommand extends IntoGardenCommand {
         ObjectNode ask = JsonNodeFactory.instance.objectNode().put("file", Input.text(file));
         if (unit != null) ask.put("unit", unit);
         take.forEach(ask.putObject("take")::put);
-        JsonNode preview;
-        try {
-            if (garden != null) ask.set("garden", DocumentText.parse(Input.text(garden)));
-            preview = SiteFileJson.preview(ask.toString());
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(garden == null ? file : file + ", " + garden, e);
-        } catch (IllegalArgumentException e) {
-            throw new UnusableInput(file, e, Wording.METRIC);
-        }
+        if (garden != null) ask.set("garden", Input.parsed(garden, Input.text(garden)));
+        JsonNode preview = Input.usable(file, () -> SiteFileJson.preview(ask.toString()));
         show(preview);
         if (!preview.get("bad").isEmpty() || !preview.get("findings").isEmpty()) {
             return refuse("Nothing was taken: correct what is wrong first.");

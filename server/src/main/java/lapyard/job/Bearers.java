@@ -53,7 +53,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
 
     record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
             boolean priced, BigDecimal cost, double needM, SawWork saw, List<SlipLine.Use> uses, List<Finding> findings,
-            List<Single> singles) implements Sold {
+            List<Single> singles) implements SoldBoards {
         Cut beside(Optional<Way> bedByBed) {
             return new Cut(section, stripsPerBoard, pooled, boards, priced, cost, needM, saw.beside(bedByBed), uses, findings, singles);
         }
@@ -61,16 +61,6 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         @Override
         public String item() {
             return "bearers " + section.id();
-        }
-
-        @Override
-        public List<String> sellers() {
-            return section.suppliers();
-        }
-
-        @Override
-        public int unplaced() {
-            return pooled.unplaced().size();
         }
 
         @Override

@@ -157,12 +157,8 @@ public record Payments(
         }
         // a line's cost is rounded once for all of it
         Optional<BigDecimal> left = bought.isEmpty() ? planned : priced ? Optional.of(all ? BigDecimal.ZERO : Ordering.rounded(open, sheet.slip().currency())) : Optional.empty();
-        return new BoughtLine(item, label, planned, words(packs.stream().map(pack -> pack.count() + " x " + pack.words(sheet.garden().imperial())).toList()),
-                words(bought.stream().map(one -> one.count() + " x " + PackCode.words(one.pack(), sheet.garden().imperial())).toList()), known ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
+        return new BoughtLine(item, label, planned, String.join(" + ", packs.stream().map(pack -> pack.count() + " x " + pack.words(sheet.garden().imperial())).toList()),
+                String.join(" + ", bought.stream().map(one -> one.count() + " x " + PackCode.words(one.pack(), sheet.garden().imperial())).toList()), known ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
                 bought.stream().allMatch(one -> one.paid().isPresent()), left);
-    }
-
-    private static String words(List<String> packs) {
-        return String.join(" + ", packs);
     }
 }

@@ -51,7 +51,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     /** {@code section} with the stock of one supplier. */
     record Cut(Section section, CuttingResult pooled, boolean priced, double needM, SawWork saw, List<SlipLine.Use> uses,
-            List<Finding> findings) implements Sold {
+            List<Finding> findings) implements SoldBoards {
         Cut beside(Optional<Way> bedByBed) {
             return new Cut(section, pooled, priced, needM, saw.beside(bedByBed), uses, findings);
         }
@@ -59,16 +59,6 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         @Override
         public String item() {
             return PooledTimber.item(section);
-        }
-
-        @Override
-        public List<String> sellers() {
-            return section.suppliers();
-        }
-
-        @Override
-        public int unplaced() {
-            return pooled.unplaced().size();
         }
 
         @Override

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import lapyard.catalogue.Section;
+import lapyard.cutting.CuttingResult;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.Wanted;
@@ -25,6 +27,23 @@ abstract class SoldGoods<T extends SoldGoods.Sold> {
         int unplaced();
 
         SlipLine line(CurrencyUnit currency, boolean imperial);
+    }
+
+    /** A section of timber. */
+    interface SoldBoards extends Sold {
+        Section section();
+
+        CuttingResult pooled();
+
+        @Override
+        default List<String> sellers() {
+            return section().suppliers();
+        }
+
+        @Override
+        default int unplaced() {
+            return pooled().unplaced().size();
+        }
     }
 
     /** Each kind from each seller, those who cannot serve every piece among them. */

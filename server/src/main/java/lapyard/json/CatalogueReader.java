@@ -155,7 +155,7 @@ final class CatalogueReader {
             String seller = suppliers.of(size);
             double content = content(size, unit, density);
             Pack pack = new Pack(
-                    size.text("name", packName(content, unit)),
+                    size.text("name", (shownMm(content) + " " + unit).strip()),
                     content,
                     suppliers.paid(seller, size.price("price")),
                     seller,
@@ -183,10 +183,6 @@ final class CatalogueReader {
             return Math.max(0.001, Math.floor(tonnes * 1e6 / density.getAsDouble() + 1e-9) / 1e3);
         }
         return 1;
-    }
-
-    private static String packName(double content, String unit) {
-        return (shownMm(content) + " " + unit).strip();
     }
 
     static String shownMm(double number) {

@@ -92,6 +92,13 @@ final class Cursor extends FieldFaults {
         return value == null || value.isNull() ? MissingNode.getInstance() : value;
     }
 
+    /** As above; where there is none its default is noted. */
+    private JsonNode given(String field) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) defaulted(field);
+        return value;
+    }
+
     Cursor object(String field) {
         return new Cursor(raw(field), table.inner(field), pointer + "/" + field, inner(field), notes);
     }
@@ -194,11 +201,8 @@ final class Cursor extends FieldFaults {
     }
 
     private double number(String field, double usual, FieldTable.Field bounds) {
-        JsonNode value = raw(field);
-        if (value.isMissingNode()) {
-            defaulted(field);
-            return usual;
-        }
+        JsonNode value = given(field);
+        if (value.isMissingNode()) return usual;
         return checked(field, value, usual, bounds);
     }
 
@@ -278,11 +282,8 @@ final class Cursor extends FieldFaults {
 
     String text(String field, String usual) {
         int longest = table.field(field).longest();
-        JsonNode value = raw(field);
-        if (value.isMissingNode()) {
-            defaulted(field);
-            return usual;
-        }
+        JsonNode value = given(field);
+        if (value.isMissingNode()) return usual;
         if (!value.isTextual()) {
             shape(field, "text in quotes", value, WayKind.IN_QUOTES);
             return usual;
@@ -312,11 +313,8 @@ final class Cursor extends FieldFaults {
     }
 
     boolean flag(String field, boolean usual) {
-        JsonNode value = raw(field);
-        if (value.isMissingNode()) {
-            defaulted(field);
-            return usual;
-        }
+        JsonNode value = given(field);
+        if (value.isMissingNode()) return usual;
         if (!value.isBoolean()) {
             shape(field, "true or false", value, WayKind.TRUE_OR_FALSE);
             return usual;
@@ -367,11 +365,8 @@ final class Cursor extends FieldFaults {
     }
 
     Point point(String field, Point usual) {
-        JsonNode value = raw(field);
-        if (value.isMissingNode()) {
-            defaulted(field);
-            return usual;
-        }
+        JsonNode value = given(field);
+        if (value.isMissingNode()) return usual;
         return pointIn(field, value, table.field(field));
     }
 

@@ -23,15 +23,12 @@ final class FixingReader {
     static Ties ties(Cursor bed, Ties usual, Optional<Outline> outline) {
         return bed.read("ties", cursor -> {
             Ties read = cursor.like(usual);
-            return cursor.has("supports") ? read.withSupports(supports(cursor, outline)) : read;
+            return cursor.has("supports") ? read.withSupports(
+                    cursor.each("supports", "support", support -> support(support, outline)).stream().flatMap(Optional::stream).toList()) : read;
         });
     }
 
     /** @param outline empty where the outline is not known or the walls are those of many beds: then no wall is refused */
-    private static List<Support> supports(Cursor ties, Optional<Outline> outline) {
-        return ties.each("supports", "support", support -> support(support, outline)).stream().flatMap(Optional::stream).toList();
-    }
-
     private static Optional<Support> support(Cursor support, Optional<Outline> outline) {
         String wall = support.text("wall");
         boolean post = support.choice("by").equals("post");

@@ -84,10 +84,10 @@ public final class GardenReader {
                 imperial,
                 cursor.read("ground", GroundReader::read),
                 beds,
-                paths(cursor),
+                cursor.coded("paths", "path", "P", "path", GardenReader::path),
                 new Garden.Goods(
                         catalogue,
-                        rack(cursor, catalogue),
+                        cursor.coded("rack", "board", "R", "board", (board, id) -> Optional.of(board(board, id, catalogue))),
                         slatBoards(cursor),
                         cursor.like("saw", Saw.USUAL),
                         cursor.choice("search", SearchLength.SHORT)),
@@ -113,7 +113,7 @@ public final class GardenReader {
 
     private static Garden.Terms terms(Cursor cursor, String currency) {
         return new Garden.Terms(
-                currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), cursor.like("loads", StandingRules.USUAL),
+                currency, TermsReader.wayIn(cursor), cursor.read("quote", quote -> TermsReader.quote(quote, cursor.has("quote"))), cursor.like("loads", StandingRules.USUAL),
                 cursor.choice("state", GardenState.PENCILLED));
     }
 
@@ -208,10 +208,6 @@ public final class GardenReader {
         return reader.read(bed.over(merged), id, type);
     }
 
-    private static List<GardenPath> paths(Cursor garden) {
-        return garden.coded("paths", "path", "P", "path", GardenReader::path);
-    }
-
     private static Optional<GardenPath> path(Cursor path, String id) {
         String name = path.text("name");
         var line = path.points("line");
@@ -228,10 +224,6 @@ public final class GardenReader {
         String membrane = path.text("membrane");
         double lap = path.number("membraneLap", GardenPath.USUAL_LAP_MM);
         return line.size() < 2 ? Optional.empty() : Optional.of(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
-    }
-
-    private static List<RackBoard> rack(Cursor garden, Catalogue catalogue) {
-        return garden.coded("rack", "board", "R", "board", (board, id) -> Optional.of(board(board, id, catalogue)));
     }
 
     private static RackBoard board(Cursor board, String id, Catalogue catalogue) {

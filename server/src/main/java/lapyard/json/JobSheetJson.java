@@ -161,8 +161,8 @@ public final class JobSheetJson {
 
     /** The weekends with what staging costs, which takes longer to work out than the rest of them. */
     public static ObjectNode weekends(JobSheet sheet) {
-        ObjectNode json = WeekendsJson.of(sheet);
-        json.set("cost", WeekendsJson.cost(StagingCost.of(sheet)));
+        ObjectNode json = Wire.of(WeekendsJson.shape(sheet));
+        json.set("cost", Wire.list(StagingCost.of(sheet).ways()));
         return json;
     }
 

@@ -105,7 +105,6 @@ public final class LayOutJson {
         JsonNode before = document.path("beds");
         ArrayNode beds = copy.putArray("beds");
         Set<Integer> used = new HashSet<>();
-        Set<String> ids = new HashSet<>();
         boolean own = garden.asking().wishes().beds().isEmpty();
         for (Bed bed : proposed.beds()) {
             int like = like(garden, bed, pinned, used, own);
@@ -120,7 +119,6 @@ public final class LayOutJson {
                 if (bed.placement().turnDeg() != 0) node.set("turn", Wire.number(bed.placement().turnDeg(), 1));
             }
             node.put("id", id);
-            ids.add(id);
             beds.add(node);
         }
         JsonNode style = document.path("paths").path(0);

@@ -42,11 +42,7 @@ final class TermsReader {
                 : OptionalDouble.empty();
     }
 
-    static QuoteTerms quote(Cursor garden) {
-        return garden.read("quote", quote -> quote(quote, garden.has("quote")));
-    }
-
-    private static QuoteTerms quote(Cursor quote, boolean given) {
+    static QuoteTerms quote(Cursor quote, boolean given) {
         List<QuoteTerms.Labour> labour = quote.each("labour", "labour", line ->
                 new QuoteTerms.Labour(line.text("what"), line.number("hours", 0), line.price("rate").orElse(BigDecimal.ZERO)));
         BigDecimal margin = BigDecimal.ZERO;

@@ -1,7 +1,5 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -10,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
-import lapyard.job.StagingCost;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.Crew;
@@ -36,10 +33,6 @@ final class WeekendsJson {
 
     private record Minutes(String rate, @To(2) double minutes, String per) {}
 
-    static ObjectNode of(JobSheet sheet) {
-        return Wire.of(shape(sheet));
-    }
-
     static Object shape(JobSheet sheet) {
         Weekends weekends = sheet.weekends();
         Crew crew = sheet.garden().people().crew();
@@ -54,11 +47,6 @@ final class WeekendsJson {
                 buying.drops(),
                 buying.rows().stream().map(row -> row(row, dates.start())).toList(),
                 Stream.of(Rate.values()).map(rate -> new Minutes(rate.field, crew.minutes(rate), rate.per)).toList());
-    }
-
-    /** What it costs to buy and cut in stages, beside all at once. */
-    static ArrayNode cost(StagingCost cost) {
-        return Wire.list(cost.ways());
     }
 
     private static Task task(Weekends.Task task) {

@@ -40,7 +40,7 @@ final class BodyReader implements MessageBodyReader<Record> {
             throw new ProblemException(415, "the body has no Content-Type: send application/json");
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
-            throw new ProblemException(415, "the Content-Type says that the body is in " + printable(charset) + ": send UTF-8");
+            throw new ProblemException(415, "the Content-Type says that the body is in " + charset.replaceAll("[^a-z0-9._-]", "?") + ": send UTF-8");
         boolean isLong = (Class<?>) type == LongBody.class;
         int limit = isLong ? LONG_LIMIT : LIMIT;
         byte[] bytes = read(stream, limit);
@@ -64,9 +64,5 @@ final class BodyReader implements MessageBodyReader<Record> {
 
     static ProblemException tooLarge(int limit) {
         return new ProblemException(413, "the body is over " + (limit >> 20) + " MB (" + limit + " bytes): send less");
-    }
-
-    private static String printable(String text) {
-        return text.replaceAll("[^a-z0-9._-]", "?");
     }
 }

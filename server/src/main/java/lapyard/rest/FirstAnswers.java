@@ -22,7 +22,7 @@ record FirstAnswers(Supplier<GardenStore> store) {
         if (list && Requester.onlyGarden().isPresent() || !takes(request.getHeader("Accept"), "application/json")) return false;
         Listing answer;
         try {
-            answer = list ? Listing.first(store.get()) : new Listing(ApiResource.health(store.get()), Optional.empty());
+            answer = list ? Listing.of(store.get(), Listing.FIRST) : new Listing(ApiResource.health(store.get()), Optional.empty());
         } catch (StoreFault fault) {
             return false; // the resource says so in its own way
         }

@@ -58,12 +58,12 @@ final class FrontHandler extends HttpHandler {
         }
         metrics.began();
         Guard.Verdict verdict = guard.verdict(request.getRequest());
-        Exchange asked = new Exchange(request, Ids.next(), verdict, System.nanoTime());
+        Exchange asked = new Exchange(request, new Requester(Ids.next(), verdict.who(), verdict.garden()), System.nanoTime());
         String path = request.getRequestURI();
-        Requester.begin(new Requester(asked.id(), verdict.who(), verdict.garden()));
+        Requester.begin(asked.asking());
         try {
             everyHeader(path, response);
-            response.setHeader("X-Request-Id", asked.id());
+            response.setHeader("X-Request-Id", asked.asking().request());
             if (answered(path, verdict.refusal(), request, response)) ended(asked, response);
             else if (LongAnswers.has(request)) longAnswers.begin(asked.address(binding), request, response, () -> askApi(request, response), asked.asking(), () -> ended(asked, response));
             else {
@@ -79,13 +79,9 @@ final class FrontHandler extends HttpHandler {
         }
     }
 
-    private record Exchange(Request request, String id, Guard.Verdict verdict, long fromNanos) {
+    private record Exchange(Request request, Requester asking, long fromNanos) {
         String address(Binding binding) {
             return binding.addressOf(request.getRequest());
-        }
-
-        Requester asking() {
-            return new Requester(id, verdict.who(), verdict.garden());
         }
     }
 
@@ -95,7 +91,7 @@ final class FrontHandler extends HttpHandler {
         long took = System.nanoTime() - asked.fromNanos();
         String method = asked.request().getMethod().getMethodString();
         metrics.ended(known(method), response.getStatus(), took);
-        log.line(asked.id(), asked.address(binding), asked.verdict().who(), method, asked.request().getRequestURI(), response.getStatus(), took / 1_000_000);
+        log.line(asked.asking().request(), asked.address(binding), asked.asking().who(), method, asked.request().getRequestURI(), response.getStatus(), took / 1_000_000);
     }
 
     /** @return false where the resources have to be asked */

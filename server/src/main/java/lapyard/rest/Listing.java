@@ -15,13 +15,9 @@ import lapyard.store.GardenStore;
  */
 record Listing(String json, Optional<String> link) {
     static final int PAGE = 50;
-    private static final GardenList.Ask FIRST =
-            new GardenList.Ask(PAGE, Optional.empty(), GardenList.Place.STANDING, Optional.empty(), List.of(), GardenList.Order.NAME);
-
     /** The page of gardens that is answered where nothing else was asked for. */
-    static Listing first(GardenStore store) {
-        return of(store, FIRST);
-    }
+    static final GardenList.Ask FIRST =
+            new GardenList.Ask(PAGE, Optional.empty(), GardenList.Place.STANDING, Optional.empty(), List.of(), GardenList.Order.NAME);
 
     static Listing of(GardenStore store, GardenList.Ask ask) {
         GardenList list = store.list(ask);

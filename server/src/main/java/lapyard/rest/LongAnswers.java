@@ -85,13 +85,9 @@ final class LongAnswers {
                 if (done.compareAndSet(false, true)) ended.run();
             }));
         } catch (RejectedExecutionException full) {
-            tooMany(response);
+            FrontHandler.send(response, Problem.later(503, "too many requests wait for job sheets, prints and searches: nothing was changed, ask again", 10));
             response.resume();
         }
-    }
-
-    private static void tooMany(Response response) throws java.io.IOException {
-        FrontHandler.send(response, Problem.later(503, "too many requests wait for job sheets, prints and searches: nothing was changed, ask again", 10));
     }
 
     private static void run(Answering answering, Requester asking, Caller caller, Request request, Runnable ended) {

@@ -42,10 +42,6 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         return new Problem(status, detail, Map.of("retryAfter", seconds));
     }
 
-    static Problem of(int status, String detail, List<Finding> snags, Wording words) {
-        return new Problem(status, detail, Map.of(), snags, words);
-    }
-
     /** Empty where asking again would not help. */
     Optional<Long> retryAfter() {
         return Optional.ofNullable((Long) more.get("retryAfter"));

@@ -109,13 +109,9 @@ final class Problems implements ExceptionMapper<Throwable>, ContainerResponseFil
     static Problem unforeseen(Throwable thrown) {
         // files and databases have carriers of their own: what comes bare is the line to the caller, and nobody reads on
         if (thrown instanceof IOException) return Problem.of(400, "the connection was closed before all of it had come: send it again");
-        return new Problem(500, "this should not have happened; the server's log says more under the id", Map.of("id", logged(thrown)));
-    }
-
-    private static String logged(Throwable thrown) {
         String id = id();
         LOG.log(Level.ERROR, "id " + id, thrown);
-        return id;
+        return new Problem(500, "this should not have happened; the server's log says more under the id", Map.of("id", id));
     }
 
     /** That of the request, so that its answer, the access log and this log go together. */

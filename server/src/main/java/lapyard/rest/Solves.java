@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import lapyard.answers.AnswerService;
 import lapyard.working.Progress;
 
@@ -47,7 +48,7 @@ final class Solves {
         final String id;
         final String kind;
         final double limitSeconds;
-        private Optional<AnswerService.Stopping> stopping = Optional.empty();
+        private Optional<BooleanSupplier> stopping = Optional.empty();
         private State state = State.WAITING;
         private boolean stopAsked;
         private long fromNanos;
@@ -64,7 +65,7 @@ final class Solves {
             this.limitSeconds = limitSeconds;
         }
 
-        private synchronized void begin(AnswerService.Stopping how) {
+        private synchronized void begin(BooleanSupplier how) {
             stopping = Optional.of(how);
         }
 
@@ -108,7 +109,7 @@ final class Solves {
         synchronized void stop() {
             if (!isOpen()) return;
             stopAsked = true;
-            if (!stopping.map(AnswerService.Stopping::stop).orElse(true)) end(null, null);
+            if (!stopping.map(BooleanSupplier::getAsBoolean).orElse(true)) end(null, null);
         }
 
         synchronized String json() {

@@ -34,7 +34,7 @@ import org.sqlite.SQLiteException;
  * A folder with one SQLite file, held against every other process: one connection that writes, one write at a
  * time in the order of asking, and a few that read beside it.
  */
-final class DataFolder implements Database {
+final class DataFolder extends Database {
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
     private static final System.Logger LOG = System.getLogger("lapyard.store");
@@ -52,7 +52,6 @@ final class DataFolder implements Database {
     private final ReentrantLock writing = new ReentrantLock(true);
     /** Odd while one writes. */
     private final AtomicLong moment = new AtomicLong();
-    private final Feed feed = new Feed();
     /** What the write under way will tell. */
     private final Map<String, Long> announced = new LinkedHashMap<>();
     private final Optional<Object> file;
@@ -228,7 +227,7 @@ final class DataFolder implements Database {
             if (writer.isClosed()) writer = connect(url, SQLiteConfig.TransactionMode.IMMEDIATE);
             T result = work.on(writer);
             writer.commit();
-            announced.forEach(feed::saved);
+            announced.forEach(this::saved);
             return result;
         } catch (SQLException | RuntimeException failed) {
             rollBack(failed);
@@ -253,11 +252,6 @@ final class DataFolder implements Database {
     @Override
     public void announce(Connection connection, String garden, long revision) {
         announced.put(garden, revision);
-    }
-
-    @Override
-    public Feed feed() {
-        return feed;
     }
 
     /** Something small is really written: reads and locks go on where the disk is full. */

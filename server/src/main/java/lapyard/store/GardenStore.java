@@ -257,7 +257,7 @@ public final class GardenStore implements AutoCloseable {
 
     /** Hears of every new revision until what comes back is closed. */
     public AutoCloseable listen(NewsListener listener) {
-        return database.feed().add(listener);
+        return database.listen(listener);
     }
 
     /**

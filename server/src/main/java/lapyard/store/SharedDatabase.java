@@ -16,7 +16,7 @@ import org.postgresql.PGNotification;
  * A PostgreSQL server that several of ours share: a bounded pool of connections, and one more that listens for what
  * the others saved.
  */
-final class SharedDatabase implements Database {
+final class SharedDatabase extends Database {
     /** Connections that read and write; the listening one comes on top. */
     static final int MOST_CONNECTIONS = 8;
 
@@ -33,7 +33,6 @@ final class SharedDatabase implements Database {
     private final HikariDataSource pool;
     private final String url;
     private final Properties login;
-    private final Feed feed = new Feed();
     private final Thread listening;
     private volatile boolean closed;
 
@@ -134,11 +133,6 @@ final class SharedDatabase implements Database {
     }
 
     @Override
-    public Feed feed() {
-        return feed;
-    }
-
-    @Override
     public void probe() {
         boolean readOnly = write(connection -> new Sql(connection, "select current_setting('transaction_read_only') as setting")
                 .first(row -> row.text("setting").equals("on")).orElseThrow());
@@ -157,7 +151,7 @@ final class SharedDatabase implements Database {
             try (Connection connection = DriverManager.getConnection(url, login);
                     Statement statement = connection.createStatement()) {
                 statement.execute("listen " + CHANNEL);
-                if (!first) feed.missed();
+                if (!first) missed();
                 first = false;
                 PGConnection ears = connection.unwrap(PGConnection.class);
                 int quiet = 0;
@@ -185,7 +179,7 @@ final class SharedDatabase implements Database {
 
     private void pass(String parameter) {
         int space = parameter.indexOf(' ');
-        if (space > 0) feed.saved(parameter.substring(0, space), Long.parseLong(parameter.substring(space + 1)));
+        if (space > 0) saved(parameter.substring(0, space), Long.parseLong(parameter.substring(space + 1)));
     }
 
     @Override

@@ -2,7 +2,6 @@ package lapyard.working;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -75,18 +74,11 @@ public final class BrokenRule extends IllegalArgumentException {
 
     /** The same with one more figure, as its sentence names it. */
     public BrokenRule with(String name, double value, String unit) {
-        return and(name, new Amount(value, unit));
+        return with(name, new Amount(value, unit));
     }
 
-    public BrokenRule with(String name, String text) {
-        return and(name, text);
-    }
-
-    public BrokenRule with(String name, List<String> texts) {
-        return and(name, List.copyOf(texts));
-    }
-
-    private BrokenRule and(String name, Object figure) {
+    /** @param figure a text, or a list of texts that does not change */
+    public BrokenRule with(String name, Object figure) {
         Map<String, Object> more = new LinkedHashMap<>(figures);
         more.put(name, figure);
         return new BrokenRule(rule, where, more);

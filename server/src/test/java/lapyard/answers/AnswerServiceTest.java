@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import lapyard.prints.PrintAsk;
 import lapyard.rest.HeldDesk;
@@ -160,7 +161,7 @@ class AnswerServiceTest {
             }
         };
         AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
-        AnswerService.Stopping solve = answers.solveUnwatched("garden", garden(1).text(), 1, new AnswerService.Unwatched() {
+        BooleanSupplier solve = answers.solveUnwatched("garden", garden(1).text(), 1, new AnswerService.Unwatched() {
             @Override
             public void began() {}
 
@@ -180,7 +181,7 @@ class AnswerServiceTest {
             }
         });
         begun.await();
-        assertTrue(solve.stop());
+        assertTrue(solve.getAsBoolean());
         ended.await();
         answers.jobSheet(garden(1));
         assertEquals(2, prepared.get(), "the whole search is made for whoever asks for it");
