@@ -86,7 +86,7 @@ final class PathAccess {
         rows.add(new AccessSheet.Row(where(path), "narrowest", room.widthMm(), limit, "mm", fails ? shortBy : 0, Optional.of(room.at())));
         if (fails) {
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_PINCHED, place(path), limit, shortBy)
-                    .with("width", Fact.mm(room.widthMm())).with("along", Fact.mm(room.alongMm()))
+                    .with(room.widthMm() > 0 ? "width" : "blocked", room.widthMm() > 0 ? Fact.mm(room.widthMm()) : Fact.name("blocked")).with("along", Fact.mm(room.alongMm()))
                     .way(WayKind.MOVE_OBSTACLE).way(WayKind.LEAD_ROUND));
         }
     }

@@ -60,7 +60,7 @@ final class Lifts {
         if (beyond) return beyond(garden, found, lifting);
         long over = lifts.stream().filter(lift -> lifting.overGuide(lift.kg())).count();
         return (over == 0 ? found : found.with("over", Fact.count(over, "lifts")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people)))))
-                .way(over == 0 ? WayKind.HELPER : WayKind.HELPER_AND_WHEELS);
+                .way(over == 0 ? WayKind.HELPER : WayKind.WHEELS);
     }
 
     /** A crew that nobody described is our guess: what it cannot lift is no fault of the garden. */
@@ -87,7 +87,7 @@ final class Lifts {
         double heaviest = timber.massKg(heavy.keySet().iterator().next());
         int people = lifting.people(heaviest);
         Finding found = Finding.of(beyond > 0 ? FindingKind.BOARDS_BEYOND : FindingKind.BOARDS_HEAVY, Place.of(What.TIMBER, timber.id()))
-                .with("boards", Fact.count(count, "boards")).with("limit", Fact.kg(lifting.limitKg())).with("people", Fact.count(people, "people"))
+                .with(beyond == count ? "all" : "boards", Fact.count(count, "boards")).with("limit", Fact.kg(lifting.limitKg())).with("people", Fact.count(people, "people"))
                 .with("crew", Fact.count(lifting.crew(), "people")).with("beyond", Fact.count(beyond, "boards")).by(Fact.kg(heaviest));
         if (beyond == 0 && over > 0) {
             found = found.with("over", Fact.count(over, "boards")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people))));

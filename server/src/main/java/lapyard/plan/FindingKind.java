@@ -166,7 +166,7 @@ public enum FindingKind {
     SLATS_NOT_FOOD("slats.not-food", Weight.SNAG, DANGER, true, LOOK_FOR_HT),
     LIFTS_BEYOND("lift.beyond", Weight.NOTE, DANGER, true, WHEELS, MORE_LIFTERS),
     BOARDS_BEYOND("lift.boards-beyond", Weight.NOTE, DANGER, true, WHEELS, MORE_LIFTERS, MERCHANT_CUTS),
-    LIFTS("lift.heavy", Weight.NOTE, DANGER, true, HELPER, HELPER_AND_WHEELS),
+    LIFTS("lift.heavy", Weight.NOTE, DANGER, true, HELPER, WHEELS),
     BOARDS_HEAVY("lift.boards", Weight.NOTE, DANGER, true, WHEELS, MERCHANT_CUTS),
 
     TALLY_CUT_TWICE("tally.cut-twice", Weight.STOP, WORK, CALL_SPOILED, TAKE_OFF_BOARD),

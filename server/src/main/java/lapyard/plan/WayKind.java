@@ -203,7 +203,6 @@ public enum WayKind {
     OWN_SECTION,
     MEASURE_AGAIN,
     HELPER,
-    HELPER_AND_WHEELS,
     WHEELS,
     MORE_LIFTERS,
     MERCHANT_CUTS,

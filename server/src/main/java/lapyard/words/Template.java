@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
 
 /**
  * One sentence with places for figures. {@code {gap}} is written out with its unit, {@code {gap#}} without; {@code
- * {n|is|are}} chooses by number, 1 taking the first; what stands in square brackets is left out where a figure in it is not
- * given. A figure that begins a sentence begins with a capital.
+ * {n|is|are}} chooses by number, 1 taking the first; a part in square brackets with figures is left out where one of them is
+ * not given. A figure that begins a sentence begins with a capital.
  */
 record Template(String key, String text) {
     private static final Pattern OPTIONAL = Pattern.compile("\\[([^\\[\\]]*)]");
@@ -46,9 +46,10 @@ record Template(String key, String text) {
      */
     String fill(Function<String, Optional<String>> value, Function<String, Optional<Double>> number) {
         String needed = OPTIONAL.matcher(text).replaceAll(part -> {
-            Matcher inside = FIGURE.matcher(part.group(1));
-            while (inside.find()) if (value.apply(inside.group(1)).isEmpty() && number.apply(inside.group(1)).isEmpty()) return "";
-            return Matcher.quoteReplacement(part.group(1));
+            List<String> figures = FIGURE.matcher(part.group(1)).results().map(figure -> figure.group(1)).toList();
+            if (figures.isEmpty()) return Matcher.quoteReplacement(part.group());
+            boolean given = figures.stream().noneMatch(name -> value.apply(name).isEmpty() && number.apply(name).isEmpty());
+            return given ? Matcher.quoteReplacement(part.group(1)) : "";
         });
         return FIGURE.matcher(needed).replaceAll(figure -> Matcher.quoteReplacement(figure.group(2) == null
                 ? begun(needed, figure.start(), value.apply(figure.group(1)).orElseThrow(() -> lacking(figure.group(1))))

@@ -85,7 +85,7 @@ class ChalkingTest {
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
         assertTrue(
-                Told.text(note).startsWith("12 pieces in walls that are seen need a good face, and boards on hand give 9 pieces"), Told.text(note));
+                Told.text(note).startsWith("12 pieces in seen walls need a good face; boards on hand give 9 pieces"), Told.text(note));
         assertEquals(3, note.amount().orElseThrow().value());
         assertTrue(Told.ways(note).get(1).startsWith("Hide wall "), Told.ways(note).toString());
     }

@@ -40,7 +40,7 @@ class LiftsTest {
         Finding note = lifts("{\"beds\":[" + M + "]}").get(0);
         assertEquals("bed M, lifts", note.where());
         assertEquals(Weight.NOTE, note.weight());
-        assertTrue(Told.text(note).startsWith("6 timbers in bed M are over 25 kg and take 2 people (guide 33.3 kg); the heaviest is 34.8 kg."), Told.text(note));
+        assertTrue(Told.text(note).startsWith("6 timbers in bed M take 2 people (over 25 kg), the heaviest 34.8 kg (guide 33.3 kg)."), Told.text(note));
     }
 
     private static Finding boards(String document) {
@@ -54,7 +54,7 @@ class LiftsTest {
     @Test
     void boardsBeyondTheCrewAreForWheelsOrTheMerchantsSaw() {
         Finding note = boards("{\"beds\":[" + M + "]" + ONLY_4800 + "}");
-        assertTrue(Told.text(note).startsWith("7 boards are over 25 kg, and 7 boards are too heavy for 2 people; the heaviest is 57.6 kg"), Told.text(note));
+        assertTrue(Told.text(note).startsWith("7 boards over 25 kg are too heavy for 2 people, the heaviest 57.6 kg"), Told.text(note));
         assertEquals(List.of("Use a sack truck", "Have the merchant cut 7 boards"), Told.ways(note));
         assertEquals(Weight.NOTE, note.weight());
     }
@@ -74,7 +74,7 @@ class LiftsTest {
         String alone = ",\"crew\":{\"people\":[{\"name\":\"A\"},{\"name\":\"B\",\"lifts\":false}]}";
         Finding snag = lifts("{\"beds\":[" + M + "]" + alone + "}").get(0);
         assertEquals(Weight.SNAG, snag.weight());
-        assertTrue(Told.text(snag).startsWith("6 timbers in bed M are too heavy for 1 person (25 kg); the heaviest is 34.8 kg."), Told.text(snag));
+        assertTrue(Told.text(snag).startsWith("6 timbers in bed M are too heavy for 1 person (25 kg), the heaviest 34.8 kg."), Told.text(snag));
         assertTrue(Told.ways(snag).contains("Ask more people who can lift"));
         assertEquals(Weight.SNAG, boards("{\"beds\":[" + M + "]" + ONLY_4800 + alone + "}").weight());
     }
@@ -148,13 +148,13 @@ class LiftsTest {
         List<Finding> found = lifts("{\"beds\":[" + String.join(",", beds) + "]}");
         assertEquals(1, found.size());
         assertEquals("beds 01-60, lifts", found.get(0).where());
-        assertTrue(Told.text(found.get(0)).contains("are over 25 kg and take 2 people; the heaviest is 27.6 kg"), Told.text(found.get(0)));
+        assertTrue(Told.text(found.get(0)).contains("take 2 people (over 25 kg), the heaviest 27.6 kg"), Told.text(found.get(0)));
     }
 
     @Test
     void whatIsBeyondTwoPeopleIsANoteOfItsOwn() {
         List<Finding> found = lifts("{\"beds\":[{\"id\":\"K\",\"width\":4500,\"depth\":900,\"courses\":2}]" + ONLY_4800 + "}");
         assertEquals(1, found.size());
-        assertTrue(Told.text(found.get(0)).startsWith("4 timbers in bed K are too heavy for 2 people (50 kg); the heaviest is 52.8 kg."), Told.text(found.get(0)));
+        assertTrue(Told.text(found.get(0)).startsWith("4 timbers in bed K are too heavy for 2 people (50 kg), the heaviest 52.8 kg."), Told.text(found.get(0)));
     }
 }

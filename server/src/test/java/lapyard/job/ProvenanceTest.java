@@ -53,7 +53,7 @@ class ProvenanceTest {
     void aTarredBoardIsBarredEverywherePlanted() {
         JobSheet sheet = sheet(",\"origin\":\"rail\",\"treatment\":\"tar\",\"checkedBy\":\"the lead\"", false);
         Finding snag = sheet.snags().stream().filter(one -> one.where().equals("board R12")).findFirst().orElseThrow();
-        assertEquals("Board R12, creosoted, may go nowhere that is planted, so the plan does without.", Told.text(snag));
+        assertEquals("Board R12, creosoted, may go nowhere that is planted, so it is left out.", Told.text(snag));
         Provenance board = sheet.provenance().get(0);
         assertEquals("nowhere planted", board.allowed());
         assertEquals("the lead", board.board().checkedBy());

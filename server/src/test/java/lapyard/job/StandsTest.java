@@ -99,7 +99,7 @@ class StandsTest {
         JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"K\",\"width\":2000,\"depth\":1200,\"courses\":4}]}");
         Finding refused = sheet.snags().stream().filter(one -> one.kind() == FindingKind.NOT_DESIGNED_DEEP).findFirst().orElseThrow();
         assertEquals("bed K", refused.where());
-        assertEquals("Bed K is filled 705 mm deep with soil and mulch; more than 600 mm is not designed here.", Told.text(refused));
+        assertEquals("Bed K holds 705 mm of fill, over the 600 mm designed here.", Told.text(refused));
         assertEquals(Weight.SNAG, refused.weight());
         assertFalse(sheet.leftOut());
     }

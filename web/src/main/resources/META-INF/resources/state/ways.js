@@ -147,7 +147,7 @@ const GROUND = ['take-levels', 'take-more-levels', 'level-beside', 'read-again',
 const BEDS = ['name-base', 'move-bed', 'move-off-wall', 'narrower-by', 'less-soil', 'thinner-timber', 'shorter-screws', 'fitting-screws', 'liner-nearer-rim', 'other-low-wall', 'longer-low-wall', 'name-low-walls', 'name-seen-walls',
   'hide-wall', 'join-or-shorten', 'narrower-or-no-liner', 'thicker-slats', 'deeper-bearer', 'thicker-bearers', 'lap-corner', 'cut-point-off', 'open-corner', 'timber-thick', 'ties-apart', 'bearers-closer', 'free-wall', 'add-courses-and', 'take-off-courses-and'];
 const MERCHANTS = ['own-prices', 'give-price', 'longer-board', 'longer-stock', 'add-roll', 'wider-roll', 'larger-roll', 'add-section', 'own-section', 'good-faces-two', 'good-faces-one', 'timber-stamped', 'quicker-supplier', 'find-good-faces', 'smaller-packs'];
-const WEEKENDS = ['more-people', 'longer-days', 'begin-later-by', 'helper', 'helper-and-wheels', 'more-lifters', 'say-who-comes', 'take-holidays-out', 'day-dry'];
+const WEEKENDS = ['more-people', 'longer-days', 'begin-later-by', 'helper', 'more-lifters', 'say-who-comes', 'take-holidays-out', 'day-dry'];
 const PATHS = ['delete-path', 'give-layers', 'lead-round', 'across-fall', 'lead-on', 'move-point-in', 'path-line'];
 const RACK = ['name-treatment', 'name-origin', 'name-board-treatment', 'measure-again', 'licensed-tip', 'use-where-not-planted', 'look-for-ht', 'find-slats'];
 const TALLY = ['tick-too', 'take-off-tally', 'call-spoiled', 'take-off-board', 'order-by'];
