@@ -43,3 +43,11 @@ test('a formula in several steps is told a step a line, without the result a sec
     formula: 'need = sum of needs x (1 + spare); cheapest mix: 1 x box of 100' };
   equal(arithmetic(working, 72.6, 'screws').lines, ['need = 66 × (1 + 0.1)', 'cheapest mix: 1 × box of 100']);
 });
+
+test('a number of the slip says its sum once, and a pack keeps the name that begins with a figure', () => {
+  const working = { inputs: [{ name: 'sum of needs', value: 5.6188, unit: 'm3' }, { name: 'spare', value: 0.05, unit: '' }, { name: 'loose load of 3 m3', value: 3, unit: 'm3' }],
+    formula: 'need = sum of needs x (1 + spare); cheapest mix of packs that covers it: 2 x loose load of 3 m3 at 165.00 = 330.00 GBP; rounded half up to 2 decimals' };
+  const { lines, words } = arithmetic(working, 5.8997, 'm3');
+  equal(lines, ['need = 5.6188 × (1 + 0.05)', 'cheapest mix of packs that covers it: 2 × loose load of 3 m3 at 165.00 = 330.00 GBP', 'rounded half up to 2 decimals']);
+  equal(words, 'need = sum of needs x (1 + spare)');
+});

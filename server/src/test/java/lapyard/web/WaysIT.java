@@ -74,6 +74,8 @@ class WaysIT {
         page.open(Page.TWO_BEDS);
         PlacesIT.opens(browser, "snags");
         unfold(browser);
+        assertTrue(browser.text("page-head .heaviest").matches("\\d+ notes"), browser.text("page-head .heaviest"));
+        assertEquals("for information", browser.text("lap-snags li.note .weight"));
         browser.click("lap-snags button[data-way=\"name-base\"]");
         browser.until("the field has not the focus", "return document.activeElement.dataset.key === 'build base.kind' && document.activeElement.checkVisibility()");
         PlacesIT.opens(browser, "snags");

@@ -1,6 +1,7 @@
 import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
 import { moneyIn } from '../state/changes.js';
 import { placeOf } from '../state/places.js';
+import { counted } from '../state/trial.js';
 import { wayField, wayOut } from '../state/ways.js';
 import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
@@ -8,6 +9,9 @@ import { place } from './places.js';
 
 /** Notes shown until all are asked for, none beside a bed in hand; stops and snags are always all shown. */
 const FEW_NOTES = 3;
+
+/** As `lapyard snags` says them. */
+const WEIGHTS = { STOP: 'must be solved', SNAG: 'look at this', NOTE: 'for information' };
 
 /** lap-snags: what is in the way, worst first. A snag under the pointer or the focus draws its thread to its place. */
 export class LapSnags extends GardenElement {
@@ -49,7 +53,7 @@ export class LapSnags extends GardenElement {
   #told = 0;
 
   #sayNew(count) {
-    if (count > this.#told) this.say(`${count} ${count === 1 ? 'snag' : 'snags'}. ${this.#text(this.snags[0])}`);
+    if (count > this.#told) this.say(`${counted(count, 'snag')}. ${this.#text(this.snags[0])}`);
     this.#told = count;
   }
 
@@ -57,7 +61,7 @@ export class LapSnags extends GardenElement {
     const place = placeOf(this.garden.plan, snag.where, snag.text);
     const point = on => this.garden.choice.pointAt(on && place ? { ...snag, ...place, key: `snag ${i}` } : null);
     const text = [
-      h('span.weight', {}, snag.weight.toLowerCase()), ' ',
+      h('span.weight', {}, WEIGHTS[snag.weight]), ' ',
       h('span.where', {}, snag.place ?? snag.where), ': ', h('span.text', {}, this.#text(snag)),
     ];
     return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },

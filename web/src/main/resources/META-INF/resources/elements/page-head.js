@@ -1,4 +1,5 @@
 import { money, moneyIn, savedOf } from '../state/changes.js';
+import { counted } from '../state/trial.js';
 import { custom, GardenElement, h } from './make.js';
 import { openMenu } from './menu.js';
 import { patch } from './patch.js';
@@ -35,11 +36,13 @@ export class PageHead extends GardenElement {
 
   #renderSnags() {
     const all = this.garden.snags.filter(snag => snag.weight !== 'NOTE');
+    const notes = this.garden.snags.length - all.length;
     const heaviest = all.find(snag => snag.weight === 'STOP') ?? all[0];
+    const about = heaviest ? heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`
+      : notes ? counted(notes, 'note') : null;
     this.snags.classList.toggle('none', !all.length);
-    patch(this.snags, [h('span.count', {}, all.length ? `${all.length} ${all.length === 1 ? 'snag' : 'snags'}` : 'No snags'),
-      ...(heaviest ? [h('span.heaviest', {}, moneyIn(heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`,
-        this.garden.reckoning.sheet?.slip?.currency))] : [])]);
+    patch(this.snags, [h('span.count', {}, all.length ? counted(all.length, 'snag') : 'No snags'),
+      about && h('span.heaviest', {}, moneyIn(about, this.garden.reckoning.sheet?.slip?.currency))].filter(Boolean));
   }
 
   #renderTotal() {

@@ -30,26 +30,31 @@ export function roundedWithUnit(value, unit, units) {
  * @param {string} unit metric, as all of a working; what a garden in feet reads follows as a line of its own
  * @param {'metric'|'imperial'} units
  * @returns {{lines: string[], words: string, inputs: string[], source: string}} `lines` have the figures in place of
- *     the names and end in the result, a line a step; only the bare result where the formula names none of its inputs
+ *     the names and end in the result, a line a step; only the bare result where the formula names none of its inputs. `words`
+ *     has what the figures stand for, and no step that the lines say in the same words
  */
 export function arithmetic(working, value, unit, units = 'metric') {
   const inputs = working?.inputs ?? [];
   const formula = working?.formula ?? '';
-  const filled = fill(formula, inputs);
-  const lines = filled === formula ? [`= ${withUnit(value, unit)}`] : steps(signs(filled), withUnit(value, unit));
+  const told = formula.split(/;\s+/);
+  const filled = told.map(step => (HAS_RESULT.test(step) ? step : fill(step, inputs)));
+  const named = told.filter((step, i) => step !== filled[i]);
+  const lines = named.length ? steps(filled.map(signs), withUnit(value, unit)) : [`= ${withUnit(value, unit)}`];
   const own = roundedWithUnit(value, unit, units);
   return {
     lines: valueIn(1, unit, units) === 1 && unit !== 'mm' || units === 'metric' ? lines : [...lines, `= ${own}`],
-    words: formula,
+    words: named.length ? named.join('; ') : formula,
     inputs: inputs.map(input => `${input.name} ${withUnit(input.value, input.unit)}`),
     source: working?.source ?? '',
   };
 }
 
+/** A step told in figures already, as `2 x box of 100 at 29.00 = 58.00 GBP`: the figure in a pack's name is no input. */
+const HAS_RESULT = / = [\d.]/;
+
 /** A formula that holds several steps, or says what it equals, is not given the result a second time. */
-function steps(filled, result) {
-  const lines = filled.split(/;\s+/);
-  return lines.length > 1 || filled.includes(' = ') ? lines : [`${filled} = ${result}`];
+function steps(lines, result) {
+  return lines.length > 1 || lines[0].includes(' = ') ? lines : [`${lines[0]} = ${result}`];
 }
 
 /** Each name once replaced by its figure, longer names first so that `soil depth` is not read as `soil`. */
