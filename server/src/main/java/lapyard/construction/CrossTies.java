@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -39,7 +40,7 @@ public record CrossTies(
     /** A batten or a post takes both ends of a joint this far off its middle; common practice, no source. */
     static final double BEHIND_MM = 25;
 
-    /** Rods that cross are this far apart in height; common practice, no source. */
+    /** Rods that cross are this far apart in height, and off the joints of courses; common practice, no source. */
     private static final double CROSSING_MM = 25;
 
     public CrossTies {
@@ -145,25 +146,35 @@ public record CrossTies(
             posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), inner.at(side, ownMm, 0).steady()));
         }
 
-        /** @return false where nothing stands square opposite */
+        /** @return false where nothing stands square opposite, or every height is taken by ties that it would cross */
         private boolean tie(int side, double ownMm) {
             Optional<Hit> hit = opposite(inner, side, ownMm);
-            hit.ifPresent(there -> {
+            Optional<CrossTie> tie = hit.flatMap(there -> passing(CrossTies.tie(bed, inner, side, ownMm, there)));
+            tie.ifPresent(laid -> {
                 rests.get(side).add(ownMm);
-                rests.get(there.side()).add(there.alongMm());
-                ties.add(passing(CrossTies.tie(bed, inner, side, ownMm, there)));
+                rests.get(hit.get().side()).add(hit.get().alongMm());
+                ties.add(laid);
             });
-            return hit.isPresent();
+            return tie.isPresent();
         }
 
         /** The same tie at the height nearest its own, above before below, at which no earlier tie crosses it. */
-        private CrossTie passing(CrossTie tie) {
-            for (int k = 0; ; k++) {
-                double heightMm = tie.heightMm() + (k % 2 == 1 ? 1 : -1) * ((k + 1) / 2) * CROSSING_MM;
-                if (ties.stream().noneMatch(other -> other.heightMm() == heightMm && cross(other, tie))) {
-                    return new CrossTie(tie.wall(), tie.atMm(), tie.toWall(), tie.from(), tie.to(), heightMm);
-                }
-            }
+        private Optional<CrossTie> passing(CrossTie tie) {
+            return heightsMm(tie.heightMm())
+                    .filter(heightMm -> ties.stream().noneMatch(other -> other.heightMm() == heightMm && cross(other, tie)))
+                    .mapToObj(heightMm -> new CrossTie(tie.wall(), tie.atMm(), tie.toWall(), tie.from(), tie.to(), heightMm))
+                    .findFirst();
+        }
+
+        /** Where a rod may pass: in each course by steps from its middle, clear of the joints above and below it. */
+        private DoubleStream heightsMm(double nearestMm) {
+            double courseMm = bed.section().heightMm();
+            int steps = Math.max(0, (int) Math.floor((courseMm / 2 - CROSSING_MM) / CROSSING_MM + 1e-9));
+            return IntStream.range(0, bed.courses())
+                    .boxed()
+                    .flatMap(course -> IntStream.rangeClosed(-steps, steps).mapToObj(step -> (course + 0.5) * courseMm + step * CROSSING_MM))
+                    .sorted(Comparator.comparingLong((Double heightMm) -> Math.round(10 * Math.abs(heightMm - nearestMm))).thenComparing(Comparator.reverseOrder()))
+                    .mapToDouble(Double::doubleValue);
         }
     }
 

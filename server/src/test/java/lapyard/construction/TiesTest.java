@@ -175,6 +175,20 @@ class TiesTest {
         assertEquals(List.of(300.0, 300.0), beside.frame().crossTies().stream().map(CrossTie::heightMm).toList());
     }
 
+    /** 22 sides of 3000: eleven ties through one middle. A course of 200 has room for seven, 25 apart and 25 off its joints. */
+    @Test
+    void tiesThatCrossKeepOffTheJointsOfCourses() {
+        double[] corners = new double[44];
+        double radius = 1500 / Math.sin(Math.PI / 22);
+        for (int i = 0; i < 22; i++) {
+            corners[2 * i] = radius * Math.cos((2 * i - 1) * Math.PI / 22 - Math.PI / 2);
+            corners[2 * i + 1] = radius * Math.sin((2 * i - 1) * Math.PI / 22 - Math.PI / 2);
+        }
+        BedWork round = Beds.built(Beds.tied(Beds.bed("K", Beds.outline(corners), 3, Lap.TURNING), ALL));
+        assertEquals(List.of(300.0, 325.0, 275.0, 350.0, 250.0, 375.0, 225.0, 425.0, 175.0, 450.0, 150.0),
+                round.frame().crossTies().stream().map(CrossTie::heightMm).toList());
+    }
+
     private static Ties with(Ties ties, Ties.Support... supports) {
         return new Ties(ties.brackets(), ties.bracketFixings(), ties.courseTies(), ties.courseEveryMm(), ties.courseTie(),
                 ties.courseFixings(), ties.fixingLengthMm(), ties.crossTies(), ties.crossEveryMm(), ties.crossOverMm(), ties.crossFromMm(),
