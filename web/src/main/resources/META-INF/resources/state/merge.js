@@ -71,13 +71,16 @@ function mergedTally(base, mine, theirs, clashes) {
 const one = key => (key === 'rack' ? 'board' : key.replace(/s$/, ''));
 
 /**
- * What differs between two documents, a sentence each, for reading side by side.
+ * What differs between two documents, for reading side by side: of what both have, the members that are not alike.
  *
  * @returns {{where: string, mine: string, theirs: string}[]}
  */
 export function differences(mine, theirs) {
   return [...merged({}, mine, theirs).clashes, ...onlyOne(mine, theirs)].map(
-    clash => ({ where: clash.where, mine: told(clash.mine), theirs: told(clash.theirs) }));
+    ({ where, mine: own, theirs: other }) => {
+      const apart = isObject(own) && isObject(other) ? keysOf(own, other).filter(key => !equal(own[key], other[key])) : null;
+      return { where, mine: told(own, apart), theirs: told(other, apart) };
+    });
 }
 
 /** Members one side has and the other has not: no clash to a merge, but a difference to a reader. */
@@ -92,12 +95,12 @@ function onlyOne(mine, theirs) {
   return found;
 }
 
-/** A bed or value in few words. */
-export function told(value) {
+const isObject = value => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** A bed or value in few words. @param {string[] | null} [members] those to tell of it, else all */
+export function told(value, members = null) {
   if (value === undefined) return 'not there';
-  if (typeof value !== 'object' || value === null) return String(value);
-  return Object.entries(value)
-    .filter(([key]) => key !== 'id')
-    .map(([key, part]) => `${key} ${typeof part === 'object' ? JSON.stringify(part) : part}`)
-    .join(', ');
+  if (Array.isArray(value)) return value.map(part => told(part)).join(value.some(part => typeof part === 'object') ? '; ' : ', ');
+  if (!isObject(value)) return String(value);
+  return (members ?? Object.keys(value).filter(key => key !== 'id')).map(key => `${key} ${told(value[key])}`).join(', ');
 }
