@@ -101,6 +101,13 @@ class FirstLookIT {
         assertEquals(4, browser.all("[data-key=\"course pieces\"] tbody tr").size());
         browser.click("[data-key=\"course 1\"]");
         browser.until("the ring is not put back", "return document.querySelectorAll('lap-yard .timber.lifted').length === 0");
+        browser.click("[data-key=\"course 2\"]");
+        browser.until("the ring is not shown", "return document.querySelectorAll('lap-yard .timber.lifted').length > 0");
+        browser.click("[data-key=\"table build\"]");
+        browser.drawn();
+        assertTrue(browser.all("lap-yard .timber.lifted").size() > 0, "it stays where the yard has all the room");
+        PlacesIT.opens(browser, "pegs");
+        browser.until("Setting out shows one course alone", "return document.querySelectorAll('lap-yard .timber.lifted').length === 0");
     }
 
     @Test

@@ -50,4 +50,4 @@ export class LapCourseStack extends GardenElement {
 }
 
 customElements.define('lap-course-stack', LapCourseStack);
-place({ key: 'courses', title: 'Courses', tag: 'lap-course-stack', table: 'build', order: 30 });
+place({ key: 'courses', title: 'Courses', tag: 'lap-course-stack', table: 'build', order: 30, lifts: true });

@@ -16,6 +16,7 @@
  *   saw day 20, courses 30, setting out 40, weekends 50, tally 60. Share: sheets 10, quote 20, revisions 30, people 40,
  *   hand-over 50.
  * - `wide`: true where it wants half of the screen instead of a column; lay out with grid or flex that holds from 320 px.
+ * - `lifts`: true where a course that is lifted in the yard stays so; every other place puts it back.
  * - `badge`: garden => short text beside the title, null for none; looked at again with every plan and job sheet.
  *
  * The element is a `GardenElement` (make.js): `garden` and `yard` (the lap-yard element) are set before `attached()`;
@@ -23,7 +24,7 @@
  * that must last: what lasts is in the document (`garden.plans.run(command)`) or in `garden.choice`. Draw with `rebuild`.
  * From anywhere `this.openPlace('rack')` opens a place and moves the focus to it.
  *
- * @typedef {{key: string, title: string, tag: string, table?: 'lay-out'|'buy'|'build'|'share', order: number, wide?: boolean,
+ * @typedef {{key: string, title: string, tag: string, table?: 'lay-out'|'buy'|'build'|'share', order: number, wide?: boolean, lifts?: boolean,
  *     badge?: (garden: import('../state/garden.js').Garden) => string | null}} Place
  */
 

@@ -15,7 +15,11 @@ export class TablePanel extends GardenElement {
     this.hidden = !place;
     this.classList.toggle('wide', Boolean(place?.wide));
     const opened = this.#frame?.place !== place;
-    if (opened) this.#frame = place ? { place, section: this.#framed(place) } : null;
+    if (opened) {
+      this.#frame = place ? { place, section: this.#framed(place) } : null;
+      // the yard alone still shows the ring that was lifted in Courses; another place is about whole beds
+      if (place && !place.lifts) this.garden.choice.liftCourse(null);
+    }
     this.rebuild(place ? [this.#tabs(place), this.#frame.section] : []);
     if (opened) this.querySelector('.tabs [aria-current="true"]')?.scrollIntoView({ block: 'nearest', inline: 'center' });
   }
