@@ -62,6 +62,9 @@ public final class FloorCards {
     /** Between the drawing and its table. */
     private static final double BESIDE = 3;
 
+    /** Between the last rule of a table and the words below it. */
+    private static final double BELOW = 1.2;
+
     /** Whether the cards of {@link #pages} and the rolls stand on one sheet. */
     public static boolean holdsRolls(List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
         return withRolls(new BenchSheet(CAUTION, options), works, rolls).isPresent();
@@ -140,10 +143,12 @@ public final class FloorCards {
             card.add(Flow.Block.of(List.of(title, floor)));
             if (!work.bottom().bays().isEmpty()) {
                 card.addAll(whole(bays(sheet, work).blocks(wide), sheet));
+                card.add(Flow.Block.gap(BELOW));
                 card.addAll(flow.lines(cuts(sheet, work), 3.4, false, wide));
             }
             if (!work.liner().isEmpty()) card.addAll(whole(liner(sheet, work).blocks(wide), sheet));
         }
+        card.add(Flow.Block.gap(BELOW));
         card.addAll(flow.lines(notes(sheet, work), 3.2, false, wide));
         card.add(Flow.Block.gap(4));
         return card;

@@ -23,6 +23,10 @@ record Panel(double width, Inks inks) {
     private static final double PITCH = 1.3;
     private static final double CAPTION = TypeSize.LEAST;
     private static final double PAD = 1.2;
+    private static final double TITLE = 3.6;
+
+    /** What the block grows by, upwards into the room below the scale bar, where the title takes two lines. */
+    private static final double SECOND_LINE = 2.6;
 
     private static final List<String> CAUTIONS = List.of(
             "Copies change size: trust the written sizes, and check this print against its scale bar.",
@@ -90,7 +94,7 @@ record Panel(double width, Inks inks) {
 
     /** What a title block says. */
     record Title(
-            String garden, String kind, String client, String drawnBy, String revision, String date, String sheet, String paper, boolean imperial) {}
+            String garden, String kind, String client, String drawnBy, String address, String revision, String date, String sheet, String paper, boolean imperial) {}
 
     /**
      * Title block after ISO 7200:2004: title, document type, client, revision, date of issue, sheet, who drew it, and the
@@ -98,13 +102,15 @@ record Panel(double width, Inks inks) {
      */
     List<Shape> title(Title title, Scale scale, double x, double y) {
         List<Shape> shapes = new ArrayList<>();
+        double more = fitting(title.garden(), TITLE, true, width - 2 * PAD) < 0 ? SECOND_LINE : 0;
         shapes.add(Shape.Area.box(
-                x, y, width, BLOCK_HEIGHT, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.OUTLINE))));
+                x, y - more, width, BLOCK_HEIGHT + more, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.OUTLINE))));
         double row = 7.6;
         double top = BLOCK_HEIGHT - 4 * row;
-        field(shapes, x, y, width, top, "Title", title.garden(), 3.6, true);
+        field(shapes, x, y - more, width, top + more, "Title", title.garden(), TITLE, true);
         double at = y + top;
-        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Document type", title.kind(), "Client", title.client());
+        double client = share(title.client(), 0.5, 0.68);
+        cells(shapes, x, at, row, new double[] {1 - client, client}, "Document type", title.kind(), "Client", title.client());
         at += row;
         cells(
                 shapes, x, at, row, new double[] {0.4, 0.36, 0.24}, "Revision", title.revision(), "Date of issue",
@@ -115,8 +121,21 @@ record Panel(double width, Inks inks) {
                 shapes, x, at, row, new double[] {0.5, 0.24, 0.26}, "Scale", scale.label(title.imperial()), "Paper",
                 title.paper(), "Lengths in", unit);
         at += row;
-        cells(shapes, x, at, row, new double[] {0.36, 0.64}, "Drawn by", title.drawnBy(), "Address", "");
+        double drawn = share(title.drawnBy(), 0.36, 0.6);
+        cells(shapes, x, at, row, new double[] {drawn, 1 - drawn}, "Drawn by", title.drawnBy(), "Address", title.address());
         return shapes;
+    }
+
+    /** The largest size at which a value is read whole on one line; where there is none the least, below 0. */
+    private static double fitting(String value, double size, boolean bold, double mostMm) {
+        double fitting = size;
+        while (fitting > Math.max(TypeSize.LEAST, size * 0.7) + 0.2 && TextMeasure.widthMm(value, fitting, bold) > mostMm) fitting -= 0.2;
+        return TextMeasure.widthMm(value, fitting, bold) > mostMm ? -fitting : fitting;
+    }
+
+    /** The part of a row that a value needs to be read whole, within bounds. */
+    private double share(String value, double least, double most) {
+        return Math.max(least, Math.min(most, (TextMeasure.widthMm(value, TypeSize.LEAST, false) + 2 * PAD) / width));
     }
 
     private void cells(List<Shape> shapes, double x, double y, double height, double[] shares, String... captionsAndValues) {
@@ -136,14 +155,19 @@ record Panel(double width, Inks inks) {
             List<Shape> shapes, double x, double y, double wide, double height, String caption, String value, double size, boolean bold) {
         shapes.add(text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false));
         double most = wide - 2 * PAD;
-        double fitting = size;
-        // A long value first shrinks a little, then loses its end.
-        while (fitting > Math.max(TypeSize.LEAST, size * 0.7) + 0.2 && !TextMeasure.cut(value, fitting, bold, most).equals(TextMeasure.cut(value, fitting, bold, 1e6))) {
-            fitting -= 0.2;
+        double whole = fitting(value, size, bold, most);
+        double fitting = Math.abs(whole);
+        double pitch = fitting * 1.15;
+        // A long value first shrinks a little, then takes a second line where the field has room for it, then loses its end.
+        String last = value;
+        if (whole < 0 && height - 1.5 - pitch - fitting > 0.6 + 1.25 * CAPTION) {
+            List<String> lines = TextMeasure.wrap(value, fitting, bold, most);
+            shapes.add(text(x + PAD, y + height - 1.5 - pitch, lines.get(0), fitting, bold));
+            last = String.join(" ", lines.subList(1, lines.size()));
         }
         // nothing known: a rule to write on
         if (value.isEmpty()) shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), new Point(x + PAD, y + height - 1.2), new Point(x + wide - PAD, y + height - 1.2)));
-        shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(value, fitting, bold, most), fitting, bold));
+        shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(last, fitting, bold, most), fitting, bold));
     }
 
     /** North, where it is known, and a scale bar side by side. */

@@ -164,9 +164,10 @@ public final class PlanDrawing {
         beside.addAll(snagList(snags, panel, columns));
         beside.addAll(panel.barAndNorth(
                 sheet.scale(), garden, sheet.turned(), layout.block().left(), layout.block().low()));
+        String[] builder = garden.terms().quote().builder().split("[,\n]", 2);
         Panel.Title title = new Panel.Title(
                 garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
-                garden.terms().quote().builder().split(",")[0].strip(), options.revision(), options.date(),
+                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.revision(), options.date(),
                 tile.number() + " of " + tile.of(), options.paper().label(), imperial);
         beside.addAll(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));

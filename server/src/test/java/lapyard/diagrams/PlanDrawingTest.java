@@ -65,6 +65,20 @@ class PlanDrawingTest {
                 Told.saying(Weight.SNAG, Place.bed("T"), "the gate is 220 short of clear.").way(WayKind.TAKE_OUT));
     }
 
+    /** ISO 7200:2004 wants the title whole; it takes two lines of its field and stays within it. */
+    @Test
+    void aLongNameStandsWholeInTheTitleBlock() {
+        String name = "Wheelwright's orchard yard behind the old smithy at Lower Tanyard Lane, the upper terrace";
+        Garden garden = TestGardens.garden(name, false, new Ground(List.of(Outline.rectangle(9000, 7000)), List.of(), List.of(), List.of(), 0), List.of(), List.of());
+        List<Shape.Text> texts = Drawn.textShapes(TestGardens.draw(garden, List.of(), List.of(), List.of(), A3).shapes());
+        Shape.Text caption = texts.stream().filter(text -> text.text().equals("Title")).findFirst().orElseThrow();
+        List<Shape.Text> lines = texts.stream().filter(text -> text.at().x() == caption.at().x() && text.at().y() > caption.at().y() && text.at().y() < caption.at().y() + 9).toList();
+        assertEquals(name, lines.stream().map(Shape.Text::text).collect(java.util.stream.Collectors.joining(" ")));
+        assertEquals(2, lines.size());
+        assertTrue(lines.get(0).at().y() - lines.get(0).sizeMm() * Shape.Text.CAPITALS > caption.at().y(), "below its caption");
+        assertTrue(lines.get(1).at().y() - lines.get(0).at().y() >= lines.get(0).sizeMm(), "each on its own line");
+    }
+
     /** mm = size / scale: 3000 at 1:50 is 60.0 mm; a yard of 12.0 x 9.5 m is 240 x 190 mm and fits A3. */
     @Test
     void aBedOf3000Measures60MillimetresAtOneToFifty() throws Exception {
