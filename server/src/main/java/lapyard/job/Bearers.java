@@ -65,7 +65,28 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
 
         @Override
         public SlipLine line(CurrencyUnit currency, boolean imperial) {
-            return Bearers.line(this, currency, imperial);
+            List<PackCount> packs = new ArrayList<>();
+            double boughtM = 0;
+            for (Map.Entry<StockLength, Integer> entry : boards().entrySet()) {
+                StockLength stock = entry.getKey();
+                packs.add(new PackCount(PackCode.board(stock.lengthMm()), entry.getValue(), stock.price(), stock.supplier()));
+                boughtM += entry.getValue() * stock.lengthMm() * stripsPerBoard() / 1000;
+            }
+            return new SlipLine(
+                    item(),
+                    "Bearer boards " + TradeName.section(section().id(), imperial) + ", ripped",
+                    needM(),
+                    "m",
+                    packs,
+                    Math.max(0, boughtM - needM()),
+                    priced() ? Optional.of(Ordering.rounded(cost(), currency)) : Optional.empty(),
+                    Optional.empty(),
+                    Working.of(
+                            "strips cut to length together, then strips / strips a board, rounded up to whole boards",
+                            Working.COMMON_PRACTICE,
+                            Input.of("strips", pooled().boards(), ""),
+                            Input.of("strips a board", stripsPerBoard(), "")),
+                    uses());
         }
     }
 
@@ -238,31 +259,6 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
 
     List<SectionCutting> cuttings() {
         return taken().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
-    }
-
-    private static SlipLine line(Cut cut, CurrencyUnit currency, boolean imperial) {
-        List<PackCount> packs = new ArrayList<>();
-        double boughtM = 0;
-        for (Map.Entry<StockLength, Integer> entry : cut.boards().entrySet()) {
-            StockLength stock = entry.getKey();
-            packs.add(new PackCount(PackCode.board(stock.lengthMm()), entry.getValue(), stock.price(), stock.supplier()));
-            boughtM += entry.getValue() * stock.lengthMm() * cut.stripsPerBoard() / 1000;
-        }
-        return new SlipLine(
-                cut.item(),
-                "Bearer boards " + TradeName.section(cut.section().id(), imperial) + ", ripped",
-                cut.needM(),
-                "m",
-                packs,
-                Math.max(0, boughtM - cut.needM()),
-                cut.priced() ? Optional.of(Ordering.rounded(cut.cost(), currency)) : Optional.empty(),
-                Optional.empty(),
-                Working.of(
-                        "strips cut to length together, then strips / strips a board, rounded up to whole boards",
-                        Working.COMMON_PRACTICE,
-                        Input.of("strips", cut.pooled().boards(), ""),
-                        Input.of("strips a board", cut.stripsPerBoard(), "")),
-                cut.uses());
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {

@@ -63,7 +63,43 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
         @Override
         public SlipLine line(CurrencyUnit currency, boolean imperial) {
-            return PooledTimber.line(this, currency, imperial);
+            CuttingResult pooled = pooled();
+            Map<String, Integer> boards = new TreeMap<>();
+            pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
+            List<PackCount> packs = new ArrayList<>();
+            double boughtM = 0;
+            BigDecimal more = overBundles(section(), pooled);
+            for (StockLength stock : section().stock()) {
+                int count = stock.bought(boards.getOrDefault(stockId(stock), 0));
+                if (count > 0) {
+                    Optional<BigDecimal> price = priced() ? stock.price() : Optional.empty();
+                    packs.add(new PackCount(PackCode.board(stock.lengthMm()), count, price, stock.supplier()));
+                    boughtM += count * stock.lengthMm() / 1000;
+                }
+            }
+            double onHandM = Math.max(0, usedFromRackM(this));
+            return new SlipLine(
+                    item(),
+                    "Timber " + TradeName.section(section().id(), imperial),
+                    needM(),
+                    "m",
+                    packs,
+                    Math.max(0, boughtM + onHandM - needM()),
+                    priced() ? Optional.of(Ordering.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
+                    Optional.empty(),
+                    Working.of(
+                            (pooled.proven()
+                                    ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
+                                    : "best plan found over all beds; no plan can cost less than the bound")
+                                    + (more.signum() == 0 ? "" : "; then up to whole bundles and the least count sold, "
+                                            + Ordering.rounded(more, currency).toPlainString() + " more"),
+                            Working.GEOMETRY,
+                            Input.of("boards", pooled.boards(), ""),
+                            Input.of("bound", pooled.lowerBound().doubleValue(), priced() ? currency.getCode() : "boards"),
+                            Input.of("from boards on hand", onHandM, "m"),
+                            Input.of("worth of boards on hand used", pooled.salvage().doubleValue(), priced() ? currency.getCode() : "boards"),
+                            Input.of("least boards by length alone", Math.ceil(needM() * 1000 / longest(section())), "")),
+                    uses());
         }
     }
 
@@ -291,46 +327,6 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     List<SectionCutting> cuttings() {
         return taken().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
-    }
-
-    private static SlipLine line(Cut cut, CurrencyUnit currency, boolean imperial) {
-        CuttingResult pooled = cut.pooled();
-        Map<String, Integer> boards = new TreeMap<>();
-        pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
-        List<PackCount> packs = new ArrayList<>();
-        double boughtM = 0;
-        BigDecimal more = overBundles(cut.section(), pooled);
-        for (StockLength stock : cut.section().stock()) {
-            int count = stock.bought(boards.getOrDefault(stockId(stock), 0));
-            if (count > 0) {
-                Optional<BigDecimal> price = cut.priced() ? stock.price() : Optional.empty();
-                packs.add(new PackCount(PackCode.board(stock.lengthMm()), count, price, stock.supplier()));
-                boughtM += count * stock.lengthMm() / 1000;
-            }
-        }
-        double onHandM = Math.max(0, usedFromRackM(cut));
-        return new SlipLine(
-                item(cut.section()),
-                "Timber " + TradeName.section(cut.section().id(), imperial),
-                cut.needM(),
-                "m",
-                packs,
-                Math.max(0, boughtM + onHandM - cut.needM()),
-                cut.priced() ? Optional.of(Ordering.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
-                Optional.empty(),
-                Working.of(
-                        (pooled.proven()
-                                ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
-                                : "best plan found over all beds; no plan can cost less than the bound")
-                                + (more.signum() == 0 ? "" : "; then up to whole bundles and the least count sold, "
-                                        + Ordering.rounded(more, currency).toPlainString() + " more"),
-                        Working.GEOMETRY,
-                        Input.of("boards", pooled.boards(), ""),
-                        Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
-                        Input.of("from boards on hand", onHandM, "m"),
-                        Input.of("worth of boards on hand used", pooled.salvage().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
-                        Input.of("least boards by length alone", Math.ceil(cut.needM() * 1000 / longest(cut.section())), "")),
-                cut.uses());
     }
 
     private static double longest(Section section) {

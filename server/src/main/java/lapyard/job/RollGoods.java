@@ -68,7 +68,37 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
 
         @Override
         public SlipLine line(CurrencyUnit currency, boolean imperial) {
-            return RollGoods.line(this, currency);
+            List<PackCount> packs = new ArrayList<>();
+            double boughtM2 = 0;
+            for (Roll roll : rolls()) {
+                double metres = pooled().rolls().stream()
+                        .filter(layout -> layout.roll().equals(roll.id()))
+                        .mapToDouble(RollLayout::boughtMm)
+                        .sum() / 1000;
+                if (metres > 0) {
+                    boughtM2 += metres * roll.widthMm() / 1000;
+                    Optional<BigDecimal> price = priced() ? roll.pricePerMetre() : Optional.empty();
+                    packs.add(new PackCount(
+                            PackCode.roll(metres, roll.widthMm()), 1,
+                            price.map(each -> Ordering.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
+                            roll.supplier()));
+                }
+            }
+            return new SlipLine(
+                    material(),
+                    title(material()),
+                    needM2(),
+                    "m2",
+                    packs,
+                    Math.max(0, boughtM2 - needM2()),
+                    priced() ? Optional.of(Ordering.rounded(pooled().cost(), currency)) : Optional.empty(),
+                    Optional.empty(),
+                    Working.of(
+                            pooled().proven() ? "least cost of roll length, proved" : "best layout found",
+                            Working.GEOMETRY,
+                            Input.of("bought", metres(pooled()), "m"),
+                            Input.of("bound", pooled().lowerBound().doubleValue(), priced() ? currency.getCode() : "m")),
+                    uses());
         }
     }
 
@@ -258,40 +288,6 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
                     : one.singles().values().stream().mapToDouble(ways -> metres(ways.get(0))).sum();
             return new MaterialRolls(one.material(), one.pooled(), metres, cost);
         }).toList();
-    }
-
-    private static SlipLine line(Laid one, CurrencyUnit currency) {
-        List<PackCount> packs = new ArrayList<>();
-        double boughtM2 = 0;
-        for (Roll roll : one.rolls()) {
-            double metres = one.pooled().rolls().stream()
-                    .filter(layout -> layout.roll().equals(roll.id()))
-                    .mapToDouble(RollLayout::boughtMm)
-                    .sum() / 1000;
-            if (metres > 0) {
-                boughtM2 += metres * roll.widthMm() / 1000;
-                Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
-                packs.add(new PackCount(
-                        PackCode.roll(metres, roll.widthMm()), 1,
-                        price.map(each -> Ordering.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
-                        roll.supplier()));
-            }
-        }
-        return new SlipLine(
-                one.material(),
-                title(one.material()),
-                one.needM2(),
-                "m2",
-                packs,
-                Math.max(0, boughtM2 - one.needM2()),
-                one.priced() ? Optional.of(Ordering.rounded(one.pooled().cost(), currency)) : Optional.empty(),
-                Optional.empty(),
-                Working.of(
-                        one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
-                        Working.GEOMETRY,
-                        Input.of("bought", metres(one.pooled()), "m"),
-                        Input.of("bound", one.pooled().lowerBound().doubleValue(), one.priced() ? currency.getCode() : "m")),
-                one.uses());
     }
 
     private static String title(String material) {
