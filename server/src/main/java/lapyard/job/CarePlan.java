@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
@@ -90,13 +91,9 @@ public record CarePlan(List<Task> tasks, List<String> unknown) {
         return task.id().startsWith("coat-") ? date.plusMonths(task.months()) : date;
     }
 
-    private interface DayOf {
-        OptionalInt of(Bed bed);
-    }
-
-    private static Map<Integer, List<String>> byDay(List<Bed> beds, DayOf day) {
+    private static Map<Integer, List<String>> byDay(List<Bed> beds, Function<Bed, OptionalInt> day) {
         Map<Integer, List<String>> days = new LinkedHashMap<>();
-        beds.forEach(bed -> day.of(bed).ifPresent(at -> days.computeIfAbsent(at, key -> new ArrayList<>()).add(bed.id())));
+        beds.forEach(bed -> day.apply(bed).ifPresent(at -> days.computeIfAbsent(at, key -> new ArrayList<>()).add(bed.id())));
         return days;
     }
 

@@ -21,11 +21,9 @@ import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.order.Ordering;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.SearchLength;
-import org.joda.money.CurrencyUnit;
 
 /**
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
@@ -239,15 +237,9 @@ final class Joining {
         }
         BigDecimal held = BigDecimal.ZERO;
         for (Map.Entry<String, Double> need : needs.entrySet()) {
-            held = held.add(prices.computeIfAbsent(List.of(need.getKey(), need.getValue()), same -> price(need.getKey(), need.getValue())));
+            held = held.add(prices.computeIfAbsent(List.of(need.getKey(), need.getValue()), same -> PackNeeds.leastCost(garden, need.getKey(), need.getValue())));
         }
         return new Trial(SawDemands.of(saw, blanks, graded).problem(), held, hinges);
-    }
-
-    private BigDecimal price(String item, double need) {
-        return garden.goods().catalogue().packs(item)
-                .flatMap(goods -> Ordering.leastCost(goods, need, CurrencyUnit.of(garden.terms().currency())))
-                .orElse(BigDecimal.ZERO);
     }
 
     private Built built(Bed bed, Map<Integer, SeamSplit> joined) {

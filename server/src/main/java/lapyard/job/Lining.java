@@ -48,14 +48,13 @@ final class Lining {
 
     private final Garden garden;
     private final Function<Bed, Optional<Point>> downhill;
-    private final Map<String, Least> known = new HashMap<>();
+    private final RollGoods.Leasts leasts;
     private final List<BedWork> works;
     private final List<Finding> findings = new ArrayList<>();
-    private final SearchOptions looking;
 
     private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
         this.garden = garden;
-        this.looking = looking;
+        this.leasts = new RollGoods.Leasts(garden, looking, new HashMap<>());
         this.works = new ArrayList<>(works);
         this.downhill = downhill;
     }
@@ -168,7 +167,7 @@ final class Lining {
     private Least all(String material, Map<Integer, Way> chosen, List<double[]> strips) {
         List<double[]> sizes = new ArrayList<>(strips);
         chosen.values().forEach(way -> sizes.addAll(sizes(way.pieces())));
-        return least(material, sizes);
+        return leasts.of(material, sizes);
     }
 
     /** The pieces as they are, those that no roll holds in parts. */
@@ -176,13 +175,13 @@ final class Lining {
         List<LinerPiece> pieces = given;
         List<Finding> told = new ArrayList<>();
         for (LinerPiece wide : given) {
-            if (least(material, sizes(List.of(wide))).unplaced() == 0) continue;
+            if (leasts.of(material, sizes(List.of(wide))).unplaced() == 0) continue;
             int index = pieces.stream().map(LinerPiece::id).toList().indexOf(wide.id());
             List<Way> ways = LinerWays.divided(work, pieces, index, limits(material), downhill.apply(work.bed())).stream()
-                    .map(parts -> new Way(parts, least(material, sizes(parts)), List.of()))
+                    .map(parts -> new Way(parts, leasts.of(material, sizes(parts)), List.of()))
                     .sorted(Way.ORDER)
                     .toList();
-            int before = least(material, sizes(pieces)).unplaced();
+            int before = leasts.of(material, sizes(pieces)).unplaced();
             if (ways.isEmpty() || ways.get(0).alone().unplaced() >= before) {
                 if (work.bed().inside().liner().lapMm() >= widest(material) - 1e-6) told.add(lapTooWide(work.bed(), wide, material));
                 continue;
@@ -191,7 +190,7 @@ final class Lining {
             told.add(divided(work.bed(), wide, material, best, ways));
             pieces = best.pieces();
         }
-        return new Way(pieces, least(material, sizes(pieces)), told);
+        return new Way(pieces, leasts.of(material, sizes(pieces)), told);
     }
 
     private Finding lapTooWide(Bed bed, LinerPiece wide, String material) {
@@ -229,11 +228,6 @@ final class Lining {
             limits.add(rolls(material).stream().mapToDouble(Roll::longestMm).max().orElseThrow());
         }
         return List.copyOf(limits);
-    }
-
-    private Least least(String material, List<double[]> sizes) {
-        String key = material + sizes.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
-        return known.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes, looking));
     }
 
     private static List<double[]> sizes(List<LinerPiece> pieces) {

@@ -18,6 +18,7 @@ import lapyard.order.SlipLine;
 import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Fill;
+import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Screws;
 import lapyard.plan.Ties;
@@ -158,6 +159,13 @@ final class PackNeeds {
     /** Whether other joints or another cut of the liner could take less of it. */
     private static boolean holdsTogether(String item) {
         return Set.of("seam.plates", "seam.screws", "cross.ties", "posts", "staples").contains(item) || item.startsWith("fixings");
+    }
+
+    /** What so much of it costs at least; 0 where it has no price. */
+    static BigDecimal leastCost(Garden garden, String item, double amount) {
+        return garden.goods().catalogue().packs(item)
+                .flatMap(goods -> Ordering.leastCost(goods, amount, CurrencyUnit.of(garden.terms().currency())))
+                .orElse(BigDecimal.ZERO);
     }
 
     /** What a bed asks of each of the goods. */

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Roll;
 import lapyard.geometry.Lengths;
@@ -157,18 +158,26 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
         }
     }
 
-    /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
-    static Least least(Garden garden, String material, List<double[]> sizesMm, SearchOptions looking) {
-        List<RollResult> laid = problems(garden, material, sizesMm).stream().map(looking::rollsShortly).toList();
-        BigDecimal bound = laid.stream().map(RollResult::lowerBound).min(Comparator.naturalOrder()).orElseThrow();
-        return laid.stream()
-                .map(result -> new Least(
-                        result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result), bound))
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
+    /** What sets of rectangles take, each looked for once. */
+    record Leasts(Garden garden, SearchOptions looking, Map<String, Least> known) {
+        /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
+        Least of(String material, List<double[]> sizesMm) {
+            String key = material + sizesMm.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
+            return known.computeIfAbsent(key, k -> least(material, sizesMm));
+        }
+
+        private Least least(String material, List<double[]> sizesMm) {
+            List<RollResult> laid = problems(garden, material, sizesMm).stream().map(looking::rollsShortly).toList();
+            BigDecimal bound = laid.stream().map(RollResult::lowerBound).min(Comparator.naturalOrder()).orElseThrow();
+            return laid.stream()
+                    .map(result -> new Least(
+                            result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result), bound))
+                    .min(Comparator.naturalOrder())
+                    .orElseThrow();
+        }
     }
 
-    /** Proved, of whoever sells it for least, without a search; as {@link #least} otherwise. */
+    /** Proved, of whoever sells it for least, without a search; as {@link Leasts} otherwise. */
     static BigDecimal atLeast(Garden garden, String material, List<double[]> sizesMm) {
         return problems(garden, material, sizesMm).stream().map(RollSolver::atLeast).min(Comparator.naturalOrder()).orElseThrow();
     }

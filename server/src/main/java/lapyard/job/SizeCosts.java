@@ -89,7 +89,7 @@ public final class SizeCosts {
     private final Map<Range, Boolean> offPaths = new IdentityHashMap<>();
     private final Map<Cut, Price> cut = new HashMap<>();
     private final Map<Section, Longest> longests = new HashMap<>();
-    private final Map<String, RollGoods.Least> rolled = new HashMap<>();
+    private final RollGoods.Leasts rolled;
     private final BigDecimal charges;
     private final BigDecimal leastCharges;
     /** What estimates of each closeness are short of the order of the garden as it stands. */
@@ -120,6 +120,7 @@ public final class SizeCosts {
         now = Costing.of(given, looking);
         drawn = given;
         garden = now.garden();
+        rolled = new RollGoods.Leasts(garden, looking, new HashMap<>());
         if (now.leftOut()) {
             throw new CannotAnswer(Finding.of(FindingKind.SIZES_NOT_MADE, Place.field("garden")).way(WayKind.SOLVE_SNAGS));
         }
@@ -424,17 +425,12 @@ public final class SizeCosts {
                 sum = sum.and(new Price(BigDecimal.ZERO, rounded(RollGoods.atLeast(garden, one.getKey(), sizes))));
                 continue;
             }
-            RollGoods.Least least = least(one.getKey(), sizes);
+            RollGoods.Least least = rolled.of(one.getKey(), sizes);
             double perMm2 = rolls.stream().mapToDouble(roll -> roll.pricePerMetre().orElseThrow().doubleValue() / 1000 / roll.widthMm()).min().orElseThrow();
             BigDecimal lower = pieces && least.unplaced() == 0 ? least.bound() : cents(areaMm2 * perMm2);
             sum = sum.and(new Price(rounded(lower), rounded(least.cost())));
         }
         return sum;
-    }
-
-    private RollGoods.Least least(String material, List<double[]> sizes) {
-        String key = material + sizes.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
-        return rolled.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes, looking));
     }
 
     private Price packs(List<BedNeeds> beds, boolean pathsStay) {
@@ -457,15 +453,9 @@ public final class SizeCosts {
             double beside = ofPaths.getOrDefault(item, 0.0);
             // what the ground under a bed takes is worked out for the sizes as they are only
             double sure = (UNDER_BEDS.contains(item) ? 0 : surely.getOrDefault(item, 0.0)) + (pathsStay ? beside : 0);
-            sum = sum.and(new Price(pack(item, sure), pack(item, ofBeds.getOrDefault(item, 0.0) + beside)));
+            sum = sum.and(new Price(PackNeeds.leastCost(garden, item, sure), PackNeeds.leastCost(garden, item, ofBeds.getOrDefault(item, 0.0) + beside)));
         }
         return sum;
-    }
-
-    private BigDecimal pack(String item, double amount) {
-        return garden.goods().catalogue().packs(item)
-                .flatMap(goods -> Ordering.leastCost(goods, amount, currency))
-                .orElse(BigDecimal.ZERO);
     }
 
     /** Who alone sells something of the order, and never brings free, is paid for bringing it. */

@@ -115,8 +115,9 @@ public final class DocumentText {
         try {
             return MAPPER.readTree(text);
         } catch (StreamConstraintsException e) {
-            throw new UnreadableDocument(at(fault(FindingKind.DOCUMENT_DEEP).with("most", Fact.count(DEEPEST, "brackets"))
-                    .with("digits", Fact.count(MOST_DIGITS, "digits")), e).way(WayKind.TAKE_OUT_OTHER));
+            boolean deep = e.getOriginalMessage().contains("nesting depth");
+            throw new UnreadableDocument(at(fault(FindingKind.DOCUMENT_DEEP).with(deep ? "most" : "digits",
+                    deep ? Fact.count(DEEPEST, "brackets") : Fact.count(MOST_DIGITS, "digits")), e).way(WayKind.TAKE_OUT_OTHER));
         } catch (JsonProcessingException e) {
             boolean twice = e.getOriginalMessage().startsWith("Duplicate field");
             throw new UnreadableDocument(twice
