@@ -30,6 +30,9 @@ final class BenchSheet {
     /** One sheet saved of more than these is not worth smaller type on all of them, nor laying all out again. */
     static final int FEW_SHEETS = 40;
 
+    /** A sheet of which less than this part is used. */
+    static final double NEARLY_EMPTY = 0.25;
+
     private final String caution;
     private final BenchOptions options;
     final boolean imperial;
@@ -38,6 +41,9 @@ final class BenchSheet {
     /** Type and gaps are so large a part of what is usual. */
     final double close;
 
+    /** Where little goes on from one sheet to the next, more does. */
+    final boolean shares;
+
     private final Box frame;
 
     /**
@@ -45,15 +51,16 @@ final class BenchSheet {
      *
      * @param kinds headings of all that stands on it; the first is that of the sheet
      * @param thin  whether it begins with so little of what goes on from the sheet before that this had better stand there
+     * @param used  part of its height
      */
-    record Draft(List<String> kinds, String about, List<Shape> shapes, boolean thin) {
+    record Draft(List<String> kinds, String about, List<Shape> shapes, boolean thin, double used) {
         Draft {
             kinds = List.copyOf(kinds);
             shapes = List.copyOf(shapes);
         }
 
         Draft(String kind, String about, List<Shape> shapes) {
-            this(List.of(kind), about, shapes, false);
+            this(List.of(kind), about, shapes, false, 1);
         }
 
         String kind() {
@@ -63,7 +70,7 @@ final class BenchSheet {
 
     /**
      * Sheets as they are usually laid out, or, where they are few, with smaller type and gaps if so little goes on to another
-     * sheet that these save it.
+     * sheet that these save it. If one before the last is nearly empty all the same, the one before it shares what it holds.
      *
      * @param caution the line at the foot of every sheet
      * @param lay     draws the same on sheets of any {@link #close}
@@ -72,12 +79,16 @@ final class BenchSheet {
         BenchSheet sheet = new BenchSheet(caution, options);
         List<Draft> best = lay.apply(sheet);
         for (int i = 0; i < CLOSER.length && best.size() <= FEW_SHEETS && thin(best) > 0; i++) {
-            BenchSheet closer = new BenchSheet(caution, options, CLOSER[i]);
+            BenchSheet closer = new BenchSheet(caution, options, CLOSER[i], false);
             List<Draft> drafts = lay.apply(closer);
             if (drafts.size() < best.size() || drafts.size() == best.size() && thin(drafts) < thin(best)) {
                 best = drafts;
                 sheet = closer;
             }
+        }
+        if (nearlyEmpty(best) > 0) {
+            List<Draft> shared = lay.apply(new BenchSheet(caution, options, sheet.close, true));
+            if (shared.size() == best.size() && nearlyEmpty(shared) < nearlyEmpty(best)) best = shared;
         }
         return sheet.pages(best);
     }
@@ -96,17 +107,23 @@ final class BenchSheet {
         });
     }
 
+    /** The last may be: there is nothing more. */
+    private static long nearlyEmpty(List<Draft> drafts) {
+        return drafts.stream().limit(Math.max(0, drafts.size() - 1)).filter(draft -> draft.used() < NEARLY_EMPTY).count();
+    }
+
     private static long thin(List<Draft> drafts) {
         return drafts.stream().filter(Draft::thin).count();
     }
 
     /** @param caution the line at the foot of every sheet */
     BenchSheet(String caution, BenchOptions options) {
-        this(caution, options, 1);
+        this(caution, options, 1, false);
     }
 
-    private BenchSheet(String caution, BenchOptions options, double close) {
+    BenchSheet(String caution, BenchOptions options, double close, boolean shares) {
         this.close = close;
+        this.shares = shares;
         this.caution = caution;
         this.imperial = options.imperial();
         this.options = options;

@@ -95,7 +95,7 @@ public final class BenchTable {
         double wide = flow.columnWidth(columns, APART);
         flow.head(head(title, columns, wide), head(title + ", continued", columns, wide));
         List<Flow.Block> blocks = rows.stream().flatMap(row -> blocks(row, wide).stream()).toList();
-        if (columns == 1) blocks.forEach(flow::block);
+        if (columns == 1) flow.rows(blocks);
         else flow.columns(columns, APART, blocks);
         flow.endHead();
         flow.gap(3);

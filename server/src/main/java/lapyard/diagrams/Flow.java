@@ -125,6 +125,17 @@ final class Flow {
         if (!block.withNext()) place();
     }
 
+    /** Blocks one below the other. On sheets that share, more go on to a further one where few would. */
+    void rows(List<Block> rows) {
+        double left = rows.stream().mapToDouble(Block::heightMm).sum();
+        for (Block row : rows) {
+            double goesOn = y + left - bottom();
+            if (sheet.shares && pending.isEmpty() && begun.isEmpty() && goesOn > 1e-9 && nearlyEmpty(goesOn) && isLittle(left - row.heightMm())) turn();
+            left -= row.heightMm();
+            block(row);
+        }
+    }
+
     /** Stands above what follows, and in its other form at the top of each sheet on which that goes on; heads may nest. */
     void head(Block first, Block onFurtherSheets) {
         pending.add(new Block(first.heightMm(), true, first.drawer()));
@@ -183,6 +194,8 @@ final class Flow {
             high = Math.min(room, blocks.stream().mapToDouble(Block::heightMm).max().orElse(0));
             // each step takes in the smallest block that a column is short of
             while (ends(blocks, count, high)[count - 1] < blocks.size()) high = Math.min(room, next(blocks, count, high));
+        } else {
+            high = room - shared(blocks, count, room);
         }
         int[] ends = ends(blocks, count, high);
         int from = 0;
@@ -199,6 +212,14 @@ final class Flow {
         }
         y = lowest;
         return blocks.subList(from, blocks.size());
+    }
+
+    /** By how much columns that do not hold all blocks are shorter on sheets that share, where little would go on. */
+    private double shared(List<Block> blocks, int count, double room) {
+        List<Block> rest = blocks.subList(ends(blocks, count, room)[count - 1], blocks.size());
+        double goesOn = rest.stream().mapToDouble(Block::heightMm).sum() / count;
+        double little = LITTLE * sheet.space().height();
+        return sheet.shares && nearlyEmpty(goesOn) && room > 2 * little ? little - goesOn : 0;
     }
 
     /** What goes on from another column has its head again. */
@@ -355,7 +376,15 @@ final class Flow {
     }
 
     private boolean little() {
-        return y - sheet.space().low() < LITTLE * sheet.space().height();
+        return isLittle(y - sheet.space().low());
+    }
+
+    private boolean isLittle(double heightMm) {
+        return heightMm < LITTLE * sheet.space().height();
+    }
+
+    private boolean nearlyEmpty(double heightMm) {
+        return heightMm < BenchSheet.NEARLY_EMPTY * sheet.space().height();
     }
 
     private void turn() {
@@ -371,7 +400,7 @@ final class Flow {
     private void finish() {
         if (!shapes.isEmpty()) {
             foot.ifPresent(block -> shapes.addAll(block.drawer().at(sheet.space().left(), bottom())));
-            done.add(new BenchSheet.Draft(kinds, about, shapes, thin || goesOn && little()));
+            done.add(new BenchSheet.Draft(kinds, about, shapes, thin || goesOn && little(), (y - sheet.space().low()) / sheet.space().height()));
             goesOn = true;
             thin = false;
             shapes = new ArrayList<>();

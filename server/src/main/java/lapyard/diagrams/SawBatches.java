@@ -38,6 +38,7 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
         flow.words(List.of(legend()), 3.4, false);
         flow.words(totals(stage), 4, false);
         flow.head(head(), head());
+        List<Flow.Block> rows = new ArrayList<>();
         for (Setting setting : stage.settings()) {
             List<List<Chip>> lines = lines(setting);
             int parts = (lines.size() + MOST_LINES - 1) / MOST_LINES;
@@ -45,9 +46,10 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
                 int part = i;
                 List<List<Chip>> some = lines.subList(part * MOST_LINES, Math.min(lines.size(), (part + 1) * MOST_LINES));
                 double height = Math.max(13, some.size() * PITCH + 3.4);
-                flow.block(new Flow.Block(height, false, (left, top) -> row(setting, some, left, top, height, part + 1, parts)));
+                rows.add(new Flow.Block(height, false, (left, top) -> row(setting, some, left, top, height, part + 1, parts)));
             }
         }
+        flow.rows(rows);
         flow.endHead();
         flow.gap(3);
     }

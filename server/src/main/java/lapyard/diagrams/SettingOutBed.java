@@ -19,12 +19,12 @@ import lapyard.plan.Bed;
 
 /** One bed on the setting-out sheet: to scale with its pegs on the left, the numbers to tape on the right. */
 record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
-    private static final double TITLE = 8;
+    private static final double TITLE = 7;
     private static final double HEAD = 5.5;
     private static final double ROW = 5.8;
     private static final double TEXT = TypeSize.ARMS_LENGTH;
     private static final double SMALL = 3;
-    private static final double LEAST_DRAWING = 34;
+    private static final double LEAST_DRAWING = 28;
     private static final String STRING_PEGS = "String pegs";
     /** Enough to find any corner that is off; more are not read. */
     private static final int MOST_DIAGONALS = 8;
@@ -38,13 +38,13 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         List<Flow.Block> words = flow.lines(paragraphs(), SMALL, false, wide);
         double text = words.stream().mapToDouble(Flow.Block::heightMm).sum();
         double middle = Math.max(LEAST_DRAWING, HEAD + bed.pegs().pegs().size() * ROW);
-        double height = TITLE + middle + 1 + text + 2;
+        double height = TITLE + middle + 1 + text + 1.4;
         if (height > sheet.space().height()) return Optional.empty();
         return Optional.of(new Flow.Block(height, false, (left, top) -> {
             double drawn = wide * DRAWING_SHARE;
             List<Shape> shapes = new ArrayList<>();
             shapes.add(sheet.line(left, top, left + wide, top, Inks.THIN));
-            shapes.add(sheet.text(left, top + 6.2, BenchSheet.named(List.of(bed.bed()), 5.4, wide), 5.4, true));
+            shapes.add(sheet.text(left, top + 5.6, BenchSheet.named(List.of(bed.bed()), 5.4, wide), 5.4, true));
             shapes.addAll(drawing(new Box(left, top + TITLE, left + drawn, top + TITLE + middle)));
             Box right = new Box(left + drawn + 2, 0, left + wide, 0);
             double y = top + TITLE;

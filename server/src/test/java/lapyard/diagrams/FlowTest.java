@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import org.junit.jupiter.api.Test;
@@ -142,6 +143,43 @@ class FlowTest {
         }
         int many = full * BenchSheet.FEW_SHEETS + 2;
         assertEquals(BenchSheet.FEW_SHEETS + 1, BenchSheet.pages("mind", BenchOptions.usual("Yard", false), on -> rows(on, many)).size(), "of many, one is not worth it");
+    }
+
+    /** Of sheets that share, one that goes on is used for a quarter at least, in rows and in columns, and rows need no sheet more. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void whatGoesOnTakesAQuarterOfItsSheet(int seed) {
+        Random random = new Random(seed);
+        List<Flow.Block> blocks = new ArrayList<>();
+        for (int i = 0; i < 12 + random.nextInt(60); i++) blocks.add(block("b" + i, 5 + random.nextInt(12), false));
+        for (boolean columns : new boolean[] {false, true}) {
+            Flow flow = new Flow(new BenchSheet("mind", BenchOptions.usual("Yard", false), 1, true), "Kind", "");
+            Flow plain = new Flow(sheet, "Kind", "");
+            if (columns) flow.columns(2, 5, blocks);
+            else flow.rows(blocks);
+            blocks.forEach(plain::block);
+            List<BenchSheet.Draft> drafts = flow.drafts();
+            assertEquals(blocks.size(), drafts.stream().mapToInt(draft -> names(draft).size()).sum());
+            if (!columns) assertEquals(plain.drafts().size(), drafts.size(), "seed " + seed);
+            for (BenchSheet.Draft draft : drafts.subList(1, drafts.size())) {
+                double used = (lowest(draft) - sheet.space().low()) / sheet.space().height();
+                assertTrue(used > 0.25, "seed " + seed + (columns ? ", columns: " : ", rows: ") + used);
+            }
+        }
+    }
+
+    /** Stages of saw work where the last setting of one alone goes on, and the next stage finds no room below it. */
+    @Test
+    void aSheetBeforeTheLastIsNotNearlyEmpty() {
+        double high = sheet.space().height();
+        List<Page> pages = BenchSheet.pages("mind", BenchOptions.usual("Yard", false), on -> {
+            Flow flow = new Flow(on, "Kind", "");
+            flow.rows(Stream.of(0.3, 0.3, 0.3, 0.2).map(part -> new Flow.Block(part * high, false, (x, y) -> List.of(on.text(x, y, "row " + part, 3, false)))).toList());
+            flow.section("Next", "");
+            flow.block(new Flow.Block(0.9 * high, false, (x, y) -> List.of(on.text(x, y, "row", 3, false))));
+            return flow.drafts();
+        });
+        assertEquals(List.of(2L, 2L, 1L), pages.stream().map(page -> page.shapes().stream().filter(shape -> shape instanceof Shape.Text text && text.text().startsWith("row")).count()).toList());
     }
 
     /** Against every way to part the blocks in order. */
