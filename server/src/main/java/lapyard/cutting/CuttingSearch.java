@@ -53,7 +53,7 @@ final class CuttingSearch {
 
     /** @param known a plan of the same demand to start from, or null */
     CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget) {
-        this(problem, known, null, effort, budget, 0, NO_RIVAL, false);
+        this(problem, known, effort, budget, 0, NO_RIVAL);
     }
 
     /**
@@ -65,9 +65,12 @@ final class CuttingSearch {
         return new CuttingSearch(problem, null, null, effort, budget, 0, below, true);
     }
 
-    /** @param goal ends as soon as a plan costs no more than this, or none can */
-    CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal) {
-        this(problem, known, null, effort, budget, goal, NO_RIVAL, false);
+    /**
+     * @param goal  ends as soon as a plan costs no more than this, or none can
+     * @param below as for {@link #ofMoney}
+     */
+    CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal, long below) {
+        this(problem, known, null, effort, budget, goal, below, false);
     }
 
     /** As above for a given set of boards, with a relaxation of the same pieces and boards, however many of each. */

@@ -119,8 +119,15 @@ public final class CuttingSolver {
                     demand[pattern.items()[i]] -= pattern.counts()[i] * count;
                 }
             });
-            search = new CuttingSearch(whole.withDemand(demand), cut, effort, budget);
+            rival = CuttingSearch.NO_RIVAL;
+            if (than.isPresent()) {
+                int over = unplaced.size() + new PlanLines(intake, whole, cut).leftOver().size();
+                if (over > left) return Optional.empty();
+                if (over == left) rival = whole.unitsIn(than.get());
+            }
+            search = new CuttingSearch(whole.withDemand(demand), cut, effort, budget, 0, rival);
             solution = search.run();
+            if (search.hopeless()) return Optional.empty();
         }
         long keep = intake.keepOffcut() / whole.micronsAUnit;
         Tidying tidying = new Tidying(whole, new Filling(whole, budget), effort, budget, keep);

@@ -75,7 +75,7 @@ final class LongestOffcut {
         WholeProblem with = problem.leaving(wanted, boards);
         Effort effort = Effort.ofSteps(steps);
         CuttingBudget own = new CuttingBudget(effort);
-        Solution found = new CuttingSearch(with, null, effort, own, plan.cost()).run();
+        Solution found = new CuttingSearch(with, null, effort, own, plan.cost(), CuttingSearch.NO_RIVAL).run();
         budget.spend(own.spent());
         if (found.cost() > plan.cost() || found.uncut() > 0) return plan;
         int at = problem.place(wanted);

@@ -26,6 +26,10 @@ class MoneyAloneTest {
                 Jobs.pieces(900, 5, 650, 4)));
         jobs.add(Jobs.job("too few", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 1)), Jobs.pieces(900, 5, 650, 4)));
         jobs.add(Jobs.job("too few and too long", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 2)), Jobs.pieces(3900, 1, 900, 5, 650, 4)));
+        for (int more = 0; more < 6; more++) {
+            jobs.add(Jobs.job("long ones on hand run out " + more, 4, 0, List.of(Jobs.board(3000, "7.30"), Jobs.board(2400, "5.90"), Jobs.onHand("R", 3300, "1", 2)),
+                    Jobs.pieces(3280, 2 + more / 2, 3110 + more, 1 + more % 2, 1450 + 7 * more, 6, 905 - 11 * more, 8, 410 + more, 5)));
+        }
         jobs.add(Jobs.job("two too long", 3, 0, List.of(Jobs.board(3000, "7.30"), Jobs.board(3300, "8.10")), Jobs.pieces(3900, 1, 3500, 2, 900, 5, 650, 4)));
         jobs.add(Jobs.job("one too long", 3, 0, List.of(Jobs.board(3000, "7.30")), Jobs.pieces(3900, 1, 650, 4)));
         return jobs;
