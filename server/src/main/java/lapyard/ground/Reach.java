@@ -1,7 +1,6 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import org.locationtech.jts.algorithm.Distance;
@@ -29,7 +28,13 @@ final class Reach {
     /** @param at where the reach is furthest */
     record Worst(double mm, Coordinate at) {}
 
-    private record Square(Coordinate middle, double half, double bound) {}
+    private record Square(Coordinate middle, double half, double bound) implements Comparable<Square> {
+        /** The most promising first. */
+        @Override
+        public int compareTo(Square other) {
+            return Double.compare(other.bound, bound);
+        }
+    }
 
     private Reach(Geometry inside, List<LineSegment> faces, double toMm) {
         this.faces = faces;
@@ -58,7 +63,7 @@ final class Reach {
     private Worst search(Envelope bounds) {
         rings.forEach(ring -> List.of(ring).forEach(corner -> look(corner, distance(corner, faces))));
         double half = Math.max(bounds.getWidth(), bounds.getHeight()) / FIRST_SQUARES / 2;
-        PriorityQueue<Square> squares = new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
+        PriorityQueue<Square> squares = new PriorityQueue<>();
         for (double x = bounds.getMinX() + half; x - half < bounds.getMaxX(); x += 2 * half) {
             for (double y = bounds.getMinY() + half; y - half < bounds.getMaxY(); y += 2 * half) offer(squares, x, y, half);
         }
@@ -81,17 +86,27 @@ final class Reach {
         double distance = distance(middle, faces);
         double bound = distance + half * Math.sqrt(2);
         if (bound <= best + toMm) return;
-        if (rings.stream().anyMatch(ring -> PointLocation.isInRing(middle, ring))) {
+        if (isInside(middle)) {
             look(middle, distance);
-        } else if (rings.stream().allMatch(ring -> Distance.pointToSegmentString(middle, ring) > half * Math.sqrt(2))) {
+        } else if (awayFromInside(middle, half * Math.sqrt(2))) {
             return;
         }
         squares.add(new Square(middle, half, bound));
     }
 
+    private boolean isInside(Coordinate place) {
+        for (Coordinate[] ring : rings) if (PointLocation.isInRing(place, ring)) return true;
+        return false;
+    }
+
+    private boolean awayFromInside(Coordinate place, double mm) {
+        for (Coordinate[] ring : rings) if (Distance.pointToSegmentString(place, ring) <= mm) return false;
+        return true;
+    }
+
     private static double distance(Coordinate place, List<LineSegment> segments) {
         double least = Double.POSITIVE_INFINITY;
-        for (LineSegment segment : segments) least = Math.min(least, segment.distance(place));
+        for (int i = 0; i < segments.size(); i++) least = Math.min(least, segments.get(i).distance(place));
         return least;
     }
 }
