@@ -32,8 +32,15 @@ final class BarBound {
     private final RollBudget work;
     private final List<RollJob.Roll> rolls;
     private final int rows;
+    /** What a bar of the first pieces is worth at most, by how many of them. */
+    private final List<BarWorth> worths = new ArrayList<>(List.of(new BarWorth()));
+    private final List<Piece> pieces = new ArrayList<>();
+    private int layers;
     /** In coins; a row is all pieces of a type over their whole height. Null where there is none. */
     private final CoverProgramme programme;
+
+    /** @param gain of each way; 0 where it may not lie so */
+    private record Piece(int type, int[] steps, double[] gain) {}
 
     private BarBound(RollJob job, RollBudget work) {
         this.job = job;
@@ -128,10 +135,8 @@ final class BarBound {
     /** @param bar takes the bar of most worth, each type's pieces over what all of them together are high */
     private double richest(RollJob.Roll roll, double[] bar) {
         int grid = grid(roll);
-        double[] worth = new double[grid + 1];
-        List<Integer> type = new ArrayList<>();
-        List<byte[]> chosen = new ArrayList<>();
         long cells = 0;
+        layers = 0;
         for (int t = 0; t < rows; t++) {
             double price = programme.price(t);
             if (price == 0) continue;
@@ -147,32 +152,25 @@ final class BarBound {
             if (narrowest == Integer.MAX_VALUE) continue;
             int copies = Math.min(job.types[t].count(), grid / narrowest);
             for (int copy = 0; copy < copies; copy++) {
-                byte[] choice = new byte[grid + 1];
-                for (int at = grid; at >= narrowest; at--) {
-                    for (int way = 0; way < 2; way++) {
-                        if (gain[way] == 0 || steps[way] > at) continue;
-                        // what lies further down has not been touched in this layer
-                        double with = worth[at - steps[way]] + gain[way];
-                        if (with <= worth[at]) continue;
-                        worth[at] = with;
-                        choice[at] = (byte) (way + 1);
-                    }
+                if (worths.size() == layers + 1) {
+                    worths.add(new BarWorth());
+                    pieces.add(null);
                 }
+                worths.get(layers + 1).bettered(worths.get(layers), steps, gain, grid);
+                pieces.set(layers++, new Piece(t, steps, gain));
                 cells += 2L * grid + CELLS_A_LAYER;
-                type.add(t);
-                chosen.add(choice);
             }
         }
         Arrays.fill(bar, 0);
         int at = grid;
-        for (int layer = chosen.size() - 1; layer >= 0; layer--) {
-            int way = chosen.get(layer)[at] - 1;
+        for (int layer = layers - 1; layer >= 0; layer--) {
+            Piece piece = pieces.get(layer);
+            int way = worths.get(layer).way(piece.steps(), piece.gain(), at);
             if (way < 0) continue;
-            int t = type.get(layer);
-            bar[t] += 1 / ((double) along(t, way) * job.types[t].count());
-            at -= parts(t, way, roll, grid);
+            bar[piece.type()] += 1 / ((double) along(piece.type(), way) * job.types[piece.type()].count());
+            at -= piece.steps()[way];
         }
         work.spend(cells / CELLS_AN_OPERATION);
-        return worth[grid];
+        return worths.get(layers).at(grid);
     }
 }
