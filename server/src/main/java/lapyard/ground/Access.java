@@ -2,10 +2,9 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.geometry.Outline;
 import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.Point;
@@ -22,31 +21,26 @@ import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
 /** Room to walk between beds and to reach into them, against a standard. */
 final class Access {
-    /** Reach is told in whole millimetres. */
-    private static final double REACH_TO_MM = 1;
-
     private final Site site;
     private final AccessStandard standard;
     private final List<AccessSheet.Row> rows = new ArrayList<>();
-    private final Map<List<Object>, Reach.Worst> reaches = new HashMap<>();
+    private final Function<WallReach, WallReach.Worst> reaches;
 
-    /** A stretch of wall that can be reached, in millimetres from its start. */
-    private record Stretch(int wall, double fromMm, double toMm) {}
-
-    private Access(Site site, AccessStandard standard) {
+    private Access(Site site, AccessStandard standard, Function<WallReach, WallReach.Worst> reaches) {
         this.site = site;
         this.standard = standard;
+        this.reaches = reaches;
     }
 
-    static AccessSheet of(Site site, List<GardenPath> paths, Optional<Fall> fall, AccessStandard standard) {
-        Access access = new Access(site, standard);
+    static AccessSheet of(
+            Site site, List<GardenPath> paths, Optional<Fall> fall, AccessStandard standard, Function<WallReach, WallReach.Worst> reaches) {
+        Access access = new Access(site, standard, reaches);
         AccessSheet ways = PathAccess.of(site, paths, fall, standard);
         access.rows.addAll(ways.rows());
         List<Finding> found = new ArrayList<>(ways.findings());
@@ -112,7 +106,7 @@ final class Access {
      * A wall to free is offered only where one is blocked. A rectangle that is free all round is reached from both long
      * sides, so twice what is too far comes off its shorter side, if enough of it is left for its timber.
      */
-    private static List<WayOut> easier(Bed bed, List<Stretch> stretches, double overMm) {
+    private static List<WayOut> easier(Bed bed, List<WallReach.Stretch> stretches, double overMm) {
         List<WayOut> ways = new ArrayList<>();
         boolean free = stretches.stream().mapToDouble(one -> one.toMm() - one.fromMm()).sum() >= bed.outline().perimeterMm() - Shapes.TOUCH_MM;
         double left = Math.floor(Math.min(bed.outline().sideMm(0), bed.outline().sideMm(1)) - 2 * overMm);
@@ -149,31 +143,30 @@ final class Access {
     }
 
     private List<Finding> reach(Lot lot) {
-        List<Stretch> stretches = reachable(lot);
+        List<WallReach.Stretch> stretches = reachable(lot);
         if (stretches.isEmpty()) {
             row(lot.where(), "reach", Double.POSITIVE_INFINITY, standard.reachMm(), standard.standMm());
             return List.of(AccessSheet.finding(standard, FindingKind.REACH_NONE, Place.bed(lot.bed().id()), standard.standMm(), standard.standMm())
                     .way(WayKind.STANDING_ROOM, Fact.mm(standard.standMm())));
         }
         Bed bed = lot.bed();
-        Reach.Worst worst = reaches.computeIfAbsent(
-                List.of(bed.outline(), bed.section().thicknessMm(), stretches), shape -> worstReach(bed, stretches));
+        WallReach.Worst worst = reaches.apply(new WallReach(bed.outline(), bed.section().thicknessMm(), stretches));
         double reach = worst.mm();
         double over = reach - standard.reachMm();
         rows.add(new AccessSheet.Row(
-                lot.where(), "reach", reach, standard.reachMm(), "mm", over <= REACH_TO_MM ? 0 : over,
-                Optional.of(bed.placement().toYard(new Point(worst.at().x, worst.at().y)))));
-        if (over <= REACH_TO_MM) return List.of();
+                lot.where(), "reach", reach, standard.reachMm(), "mm", over <= WallReach.TO_MM ? 0 : over,
+                Optional.of(bed.placement().toYard(worst.at()))));
+        if (over <= WallReach.TO_MM) return List.of();
         return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reachMm(), Math.round(over))
                 .with("reach", Fact.mm(Math.round(reach)))
                 .ways(easier(bed, stretches, over)));
     }
 
     /** Stretches of seen walls with room to stand before them: no bed, not out of the yard. */
-    private List<Stretch> reachable(Lot lot) {
+    private List<WallReach.Stretch> reachable(Lot lot) {
         Outline outline = lot.bed().inYard().counterClockwise();
         boolean mirrored = lot.bed().inYard().signedAreaMm2() < 0;
-        List<Stretch> stretches = new ArrayList<>();
+        List<WallReach.Stretch> stretches = new ArrayList<>();
         for (int i = 0; i < outline.sides(); i++) {
             // Turning a mirrored outline round makes its side i the wall n - 2 - i, counted round.
             int wall = mirrored ? Math.floorMod(outline.sides() - 2 - i, outline.sides()) : i;
@@ -184,7 +177,7 @@ final class Access {
         return stretches;
     }
 
-    private List<Stretch> free(Lot lot, Point from, Point to, int wall, boolean mirrored) {
+    private List<WallReach.Stretch> free(Lot lot, Point from, Point to, int wall, boolean mirrored) {
         double length = from.distanceMm(to);
         double x = (to.x() - from.x()) / length;
         double y = (to.y() - from.y()) / length;
@@ -206,13 +199,13 @@ final class Access {
         if (!site.insideYard(standing)) take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
         taken.sort(Comparator.comparingDouble(span -> span[0]));
         taken.add(new double[] {length, length});
-        List<Stretch> stretches = new ArrayList<>();
+        List<WallReach.Stretch> stretches = new ArrayList<>();
         double at = 0;
         for (double[] span : taken) {
             if (span[0] - at >= Math.min(standard.standAlongMm(), length)) {
                 double start = mirrored ? length - span[0] : at;
                 double end = mirrored ? length - at : span[0];
-                stretches.add(new Stretch(wall, Math.rint(start), Math.rint(end)));
+                stretches.add(new WallReach.Stretch(wall, Math.rint(start), Math.rint(end)));
             }
             at = Math.max(at, span[1]);
         }
@@ -230,33 +223,5 @@ final class Access {
             }
             if (most - least > Shapes.TOUCH_MM) taken.add(new double[] {least, most});
         }
-    }
-
-    /** The greatest distance from a place inside the walls to the nearest outer face that can be reached. */
-    private static Reach.Worst worstReach(Bed bed, List<Stretch> stretches) {
-        Outline outline = bed.outline();
-        Geometry inside = Shapes.offset(Shapes.area(outline), -bed.section().thicknessMm());
-        if (outline.sides() == 4 && Cut.square(outline) && allRound(outline, stretches)) {
-            Point one = outline.corner(0);
-            Point opposite = outline.corner(2);
-            return new Reach.Worst(
-                    Math.min(outline.sideMm(0), outline.sideMm(1)) / 2,
-                    new Coordinate((one.x() + opposite.x()) / 2, (one.y() + opposite.y()) / 2));
-        }
-        List<LineSegment> faces = stretches.stream()
-                .map(stretch -> new LineSegment(
-                        Shapes.coordinate(along(outline, stretch, stretch.fromMm())),
-                        Shapes.coordinate(along(outline, stretch, stretch.toMm()))))
-                .toList();
-        return Reach.worst(inside, faces, REACH_TO_MM);
-    }
-
-    private static boolean allRound(Outline outline, List<Stretch> stretches) {
-        return stretches.size() == outline.sides()
-                && stretches.stream().allMatch(s -> s.fromMm() == 0 && s.toMm() == Math.rint(outline.sideMm(s.wall())));
-    }
-
-    private static Point along(Outline outline, Stretch stretch, double mm) {
-        return outline.corner(stretch.wall()).towards(outline.corner(stretch.wall() + 1), Math.min(1, mm / outline.sideMm(stretch.wall())));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -37,7 +38,7 @@ public final class Clashes {
      * an outline crosses itself nothing can be measured, and the list ends with the levels.
      */
     public static List<Finding> of(Garden garden) {
-        return sheet(garden).map(GroundSheet::findings).orElseGet(() -> {
+        return sheet(garden, WallReach::worst).map(GroundSheet::findings).orElseGet(() -> {
             List<Finding> found = new ArrayList<>(crossings(garden));
             found.addAll(read(garden));
             return found;
@@ -62,7 +63,7 @@ public final class Clashes {
     }
 
     /** Empty where an outline crosses itself. */
-    static Optional<GroundSheet> sheet(Garden garden) {
+    static Optional<GroundSheet> sheet(Garden garden, Function<WallReach, WallReach.Worst> reaches) {
         if (!crossings(garden).isEmpty()) return Optional.empty();
         Ground ground = garden.ground();
         List<Finding> found = new ArrayList<>(read(garden));
@@ -85,7 +86,7 @@ public final class Clashes {
         found.addAll(PathChecks.of(site, garden.paths()));
         Rims.Outcome rims = Rims.of(garden, fall);
         found.addAll(rims.findings());
-        AccessSheet access = Access.of(site, garden.paths(), fall, ground.access());
+        AccessSheet access = Access.of(site, garden.paths(), fall, ground.access(), reaches);
         found.addAll(access.findings());
         return Optional.of(new GroundSheet(
                 ground.survey().map(SurveyedYard::of),

@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
@@ -35,9 +36,17 @@ public record GroundSheet(
         findings = List.copyOf(findings);
     }
 
-    /** @throws IllegalArgumentException where {@link Clashes#stops} has something to say */
+    /** As below, with nothing remembered. */
     public static GroundSheet of(Garden garden) {
-        return Clashes.sheet(garden).orElseThrow(() -> new IllegalArgumentException("sides of an outline cross: nothing can be measured"));
+        return of(garden, WallReach::worst);
+    }
+
+    /**
+     * @param reaches works out a reach, or remembers it
+     * @throws IllegalArgumentException where {@link Clashes#stops} has something to say
+     */
+    public static GroundSheet of(Garden garden, Function<WallReach, WallReach.Worst> reaches) {
+        return Clashes.sheet(garden, reaches).orElseThrow(() -> new IllegalArgumentException("sides of an outline cross: nothing can be measured"));
     }
 
     static List<Quantity> quantities(SurfaceChecks surfaces, Optional<Fall> fall, Ground ground) {

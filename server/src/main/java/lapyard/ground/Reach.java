@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
+import lapyard.geometry.Point;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
@@ -25,9 +26,6 @@ final class Reach {
     private double best;
     private Coordinate at = new Coordinate();
 
-    /** @param at where the reach is furthest */
-    record Worst(double mm, Coordinate at) {}
-
     private record Square(Coordinate middle, double half, double bound) implements Comparable<Square> {
         /** The most promising first. */
         @Override
@@ -47,9 +45,9 @@ final class Reach {
      * @param faces  at least one
      * @return short of the greatest by no more than {@code toMm}
      */
-    static Worst worst(Geometry inside, List<LineSegment> faces, double toMm) {
+    static WallReach.Worst worst(Geometry inside, List<LineSegment> faces, double toMm) {
         return inside.isEmpty()
-                ? new Worst(0, new Coordinate())
+                ? new WallReach.Worst(0, new Point(0, 0))
                 : new Reach(inside, faces, toMm).search(inside.getEnvelopeInternal());
     }
 
@@ -60,7 +58,7 @@ final class Reach {
         }
     }
 
-    private Worst search(Envelope bounds) {
+    private WallReach.Worst search(Envelope bounds) {
         rings.forEach(ring -> List.of(ring).forEach(corner -> look(corner, distance(corner, faces))));
         double half = Math.max(bounds.getWidth(), bounds.getHeight()) / FIRST_SQUARES / 2;
         PriorityQueue<Square> squares = new PriorityQueue<>();
@@ -78,7 +76,7 @@ final class Reach {
                         quarter);
             }
         }
-        return new Worst(best, at);
+        return new WallReach.Worst(best, new Point(at.x, at.y));
     }
 
     private void offer(PriorityQueue<Square> squares, double x, double y, double half) {

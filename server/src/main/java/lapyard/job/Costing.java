@@ -20,6 +20,7 @@ import lapyard.ground.Fall;
 import lapyard.ground.GroundSheet;
 import lapyard.ground.HiddenWalls;
 import lapyard.ground.PathWork;
+import lapyard.ground.WallReach;
 import lapyard.job.JobSheet.PathSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Ordering;
@@ -28,6 +29,7 @@ import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
+import lapyard.plan.Saw;
 import lapyard.working.Abandonable;
 import lapyard.working.Progress;
 import lapyard.working.Quantity;
@@ -123,7 +125,8 @@ public record Costing(
             List<Finding> findings = new ArrayList<>(hidden.findings());
             findings.addAll(floors.findings());
             Abandonable.check();
-            GroundSheet ground = GroundSheet.of(garden);
+            GroundSheet ground = GroundSheet.of(
+                    garden, asked -> looking.memory().part(asked, WallReach::worst, reach -> asked.stretches().size()));
             Abandonable.check();
             Function<Bed, Optional<Point>> downhill = bed -> downhill(ground.fall(), bed);
             List<BedWork> built = new ArrayList<>();
@@ -133,7 +136,7 @@ public record Costing(
             for (Bed drawn : garden.beds()) {
                 Abandonable.check();
                 Bed bed = slats.laid(drawn);
-                built.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed)));
+                built.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed), looking.memory()));
             }
             Abandonable.check();
             Stripping stripping = Stripping.of(garden, ground.paths());
@@ -192,16 +195,19 @@ public record Costing(
         }
     }
 
+    /** All that the work on a bed depends on. */
+    private record BuildAsked(
+            Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+        BedWork built() {
+            return Construction.of(bed, saw, longestMm, joined, downhill, bearerStockMm, liftLimitKg);
+        }
+    }
+
     /** @param downhill in the bed's own frame */
-    static BedWork work(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill) {
-        return Construction.of(
-                bed,
-                garden.goods().saw(),
-                PooledTimber.longestPieceMm(garden, bed.section()),
-                joined,
-                downhill,
-                Bearers.longestStockMm(garden, bed),
-                garden.people().liftLimitKg());
+    static BedWork work(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill, SearchMemory memory) {
+        BuildAsked asked = new BuildAsked(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), joined, downhill,
+                Bearers.longestStockMm(garden, bed), garden.people().liftLimitKg());
+        return memory.part(asked, BuildAsked::built, work -> work.quantities().size() + 2 * work.pieces().size());
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */

@@ -23,6 +23,7 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.plan.Saw;
 import lapyard.plan.SearchLength;
 
 /**
@@ -49,8 +50,16 @@ final class Joining {
 
     private record At(Bed bed, int side) {}
 
+    /** All that the timbers of a bed depend on. */
+    private record TimbersAsked(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
+        Construction.Joined built() {
+            return Construction.joined(bed, saw, longestMm, joined);
+        }
+    }
+
     private final Garden garden;
     private final List<Bed> beds;
+    private final SearchMemory memory;
     private final double longestMm;
     private final CuttingProblem saw;
     private final boolean graded;
@@ -71,9 +80,10 @@ final class Joining {
     /** The beds joined as is chosen now: what is cut for them, what all that holds them costs at least, joints with nothing behind. */
     private record Trial(CuttingProblem boards, BigDecimal held, int hinges) {}
 
-    private Joining(Garden garden, Section section, List<Bed> beds) {
+    private Joining(Garden garden, Section section, List<Bed> beds, SearchMemory memory) {
         this.garden = garden;
         this.beds = beds;
+        this.memory = memory;
         this.longestMm = PooledTimber.longestPieceMm(garden, section);
         List<CuttingProblem.Stock> rack = RackRuns.of(garden, section, beds.stream().noneMatch(bed -> bed.planting().food()));
         this.saw = PooledTimber.saw(garden, section, rack);
@@ -114,7 +124,7 @@ final class Joining {
         garden.beds().forEach(bed -> bySection.computeIfAbsent(bed.section(), s -> new ArrayList<>()).add(bed));
         Map<String, Map<Integer, SeamSplit>> joined = new HashMap<>();
         bySection.forEach((section, beds) -> {
-            Joining joining = new Joining(garden, section, beds);
+            Joining joining = new Joining(garden, section, beds, looking.memory());
             if (joining.chosen.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
                 joining.settle(looking);
                 joined.putAll(joining.choice());
@@ -133,7 +143,7 @@ final class Joining {
 
     /** @param most that are listed */
     static Ways alone(Garden garden, Bed bed, int most, SearchOptions looking) {
-        Joining joining = new Joining(garden.withBeds(List.of(bed)), bed.section(), List.of(bed));
+        Joining joining = new Joining(garden.withBeds(List.of(bed)), bed.section(), List.of(bed), looking.memory());
         long count = 1;
         for (Kind kind : joining.chosen.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
         if (count > most) {
@@ -252,7 +262,7 @@ final class Joining {
     }
 
     private Construction.Joined joined(Bed bed, Map<Integer, SeamSplit> joined) {
-        return Construction.joined(bed, garden.goods().saw(), longestMm, joined);
+        return memory.part(new TimbersAsked(bed, garden.goods().saw(), longestMm, joined), TimbersAsked::built, work -> work.quantities().size() + work.pieces().size());
     }
 
     private Map<String, Map<Integer, SeamSplit>> choice() {

@@ -70,7 +70,7 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
             for (Map<Integer, SeamSplit> one : joints.joined()) {
                 BedWork work = one.equals(joined.getOrDefault(bed.id(), Map.of()))
                         ? built.get(i)
-                        : Costing.work(garden, bed, one, downhill.apply(bed));
+                        : Costing.work(garden, bed, one, downhill.apply(bed), looking.memory());
                 for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) {
                     BedWork other = pieces.equals(work.liner()) ? work : LinerWays.lined(work, pieces);
                     BedWay way = BedWay.of(other);

@@ -2,6 +2,7 @@ package lapyard.job;
 
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
 import lapyard.working.Abandonable;
 import lapyard.working.RecentlyUsed;
 
@@ -13,13 +14,37 @@ public final class SearchMemory {
     /** A piece of a problem with its place in the result, as measured. */
     private static final long PIECE_BYTES = 300;
 
+    /** What parts may take of all, so that they push out few searches, which take longer to do again. */
+    private static final int PARTS_SHARE = 4;
+
     private record Kept(Object result, long bytes) {}
 
     private final RecentlyUsed<Object, Kept> kept;
+    private final RecentlyUsed<Object, Kept> parts;
 
     /** @param limitBytes for all results together */
     public SearchMemory(long limitBytes) {
-        this.kept = new RecentlyUsed<>(limitBytes, Kept::bytes);
+        this.kept = new RecentlyUsed<>(limitBytes - limitBytes / PARTS_SHARE, Kept::bytes);
+        this.parts = new RecentlyUsed<>(limitBytes / PARTS_SHARE, Kept::bytes);
+    }
+
+    /**
+     * A part of a garden that is no search but is asked for again and again, such as the timbers of a bed.
+     *
+     * @param asked  all that it depends on, of a type that no other kind of part has
+     * @param make   works it out
+     * @param pieces as many of a problem's pieces as it takes the room of
+     */
+    <A, R> R part(A asked, Function<A, R> make, ToLongFunction<R> pieces) {
+        var known = parts.get(asked);
+        if (known.isPresent()) {
+            @SuppressWarnings("unchecked") // equal asks are of one type, and their results too
+            R part = (R) known.get().result();
+            return part;
+        }
+        R part = make.apply(asked);
+        parts.put(asked, new Kept(part, PIECE_BYTES * (pieces.applyAsLong(part) + 1)));
+        return part;
     }
 
     /**

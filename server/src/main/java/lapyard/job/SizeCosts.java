@@ -280,7 +280,7 @@ public final class SizeCosts {
             Bed drawn = garden.beds().get(index);
             Bed bed = slats.laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
             Optional<Point> downhill = Costing.downhill(fall, bed);
-            BedWork work = Costing.work(garden, bed, Map.of(), downhill);
+            BedWork work = Costing.work(garden, bed, Map.of(), downhill, looking.memory());
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(BedFill.of(work, garden.terms().wayIn().barrowLitres()).quantities());
             slats.toBuy(bed).ifPresent(quantities::add);

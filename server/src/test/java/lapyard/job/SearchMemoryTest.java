@@ -8,7 +8,7 @@ import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 
 class SearchMemoryTest {
-    private final SearchMemory memory = new SearchMemory(3_600);
+    private final SearchMemory memory = new SearchMemory(4_800);
     private final AtomicInteger searches = new AtomicInteger();
 
     private int ask(String asked, int pieces) {
@@ -37,7 +37,7 @@ class SearchMemoryTest {
         assertEquals(4, searches.get());
     }
 
-    /** A result of one piece counts 600 bytes, so six fit; one of 3 pieces is more than a quarter. */
+    /** A result of one piece counts 600 bytes, so six fit beside the parts; one of 3 pieces is more than a quarter. */
     @Test
     void theLeastLatelyUsedAreForgottenAndTheLargestNeverKept() {
         for (int i = 0; i < 20; i++) {

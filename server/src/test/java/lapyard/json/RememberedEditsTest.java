@@ -1,0 +1,75 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lapyard.job.Gardens;
+import lapyard.job.Job;
+import lapyard.job.SearchMemory;
+import lapyard.working.Progress;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Whatever was worked out for a garden before an edit or an undo, its job sheet is that of one that was never seen before. */
+class RememberedEditsTest {
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    @ParameterizedTest
+    @CsvSource({"4711, 40_000_000", "4712, 40_000_000", "4713, 60_000", "4714, 0"})
+    void aJobSheetKnowsNothingOfEarlierOnes(long seed, String bytes) throws IOException {
+        Random random = new Random(seed);
+        SearchMemory memory = new SearchMemory(Long.parseLong(bytes.replace("_", "")));
+        List<ObjectNode> versions = new ArrayList<>(List.of(garden(random)));
+        for (int edit = 0; edit < 14; edit++) {
+            ObjectNode now = versions.get(random.nextInt(4) == 0 ? random.nextInt(versions.size()) : versions.size() - 1).deepCopy();
+            String what = edited(now, random);
+            versions.add(now);
+            assertEquals(sheet(now, new SearchMemory(40_000_000)), sheet(now, memory), "seed " + seed + ", edit " + edit + ": " + what + " of " + now);
+        }
+    }
+
+    private static String sheet(ObjectNode garden, SearchMemory memory) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        JobSheetJson.write(Job.prepare(Gardens.garden(garden.toString()), what -> Progress.UNHEARD, memory), bytes);
+        return bytes.toString(StandardCharsets.UTF_8).replaceAll("\"seconds\":[-0-9.E]+", "");
+    }
+
+    /** Four beds in a row on falling ground, two of them alike, one an L; walls of up to 5 m are joined. */
+    private static ObjectNode garden(Random random) throws IOException {
+        int width = 2600 + random.nextInt(2400);
+        return (ObjectNode) MAPPER.readTree("""
+                {"ground":{"levels":[{"at":[0,0],"drop":400},{"at":[20000,0],"drop":430},{"at":[0,4000],"drop":460}]},
+                 "rack":[{"id":"K","length":3300,"count":2,"goodFaces":2}],"saw":{"kerf":4},
+                 "beds":[{"id":"A","width":%d,"depth":1100,"courses":3},{"id":"B","width":%d,"depth":1100,"courses":3,"at":[5600,0]},
+                         {"id":"C","courses":2,"at":[11200,0],"outline":[[0,0],[%d,0],[%d,900],[900,900],[900,1900],[0,1900]]},
+                         {"id":"D","width":1800,"depth":%d,"courses":2,"at":[16800,0]}]}
+                """.formatted(width, width, width - 300, width - 300, 800 + random.nextInt(400)));
+    }
+
+    private static String edited(ObjectNode garden, Random random) {
+        ObjectNode bed = (ObjectNode) garden.path("beds").get(random.nextInt(4));
+        String id = bed.path("id").asText();
+        int what = random.nextInt(8);
+        switch (what) {
+            case 0 -> bed.put("courses", 1 + random.nextInt(4));
+            case 1 -> bed.put("lap", random.nextBoolean() ? "long-wall" : "turning");
+            case 2 -> bed.put("turn", 90 * random.nextInt(4));
+            case 3 -> bed.put("food", random.nextBoolean());
+            case 4 -> bed.put("base", random.nextBoolean() ? "slatted" : "open");
+            case 5 -> ((ObjectNode) garden.path("saw")).put("kerf", 3 + random.nextInt(3));
+            default -> {
+                String side = bed.has("width") ? random.nextBoolean() ? "width" : "depth" : "";
+                if (!side.isEmpty()) bed.put(side, bed.path(side).asInt() - 1 - random.nextInt(60));
+                else bed.put("stage", 1 + random.nextInt(2));
+            }
+        }
+        return what + " in " + id;
+    }
+}
