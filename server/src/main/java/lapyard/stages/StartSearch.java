@@ -9,7 +9,7 @@ import java.util.Map;
 /**
  * Refuses an end by trying all schedules: of the tasks that are not yet placed the one that can begin first begins there, or later. Where
  * the calendar is one for all and amounts are always there, no task of some best schedule can be moved forward alone, so one that does not
- * begin at its earliest begins as some other task ends that it waits for or shares a resource with.
+ * begin at its earliest begins as some other task ends that it shares a resource with: what it waits for has one place or can end earlier.
  * What is left to do when the same tasks are done is tried once: later, or with less room, it is refused as before.
  *
  * @see "Demeulemeester and Herroelen, Management Science 38:1803-1818 (1992): the same tasks done"
@@ -48,7 +48,6 @@ final class StartSearch {
         this.share = share;
         boolean same = true;
         for (int r = 0; r < net.resources; r++) same &= net.there[r] == null;
-        for (int i = 0; i < net.n; i++) same &= net.hours[i] == net.hours[0] && !net.unbroken[i];
         even = same;
         linked = new boolean[net.n][net.n];
         for (int i = 0; i < net.n; i++) {
@@ -137,10 +136,6 @@ final class StartSearch {
         if (!even) return now + 1;
         int later = Integer.MAX_VALUE;
         for (int j = 0; j < net.n; j++) if (linked[task][j] && windows.end[j] > now) later = Math.min(later, Math.max(now + 1, windows.firstEnd(j)));
-        for (int p = 0; p < net.before[task].length; p++) {
-            int j = net.before[task][p];
-            if (windows.end[j] + net.beforeLag[task][p] > now) later = Math.min(later, Math.max(now + 1, windows.firstEnd(j) + net.beforeLag[task][p]));
-        }
         return later;
     }
 }

@@ -22,11 +22,11 @@ class StartSearchTest {
         return LongStream.rangeClosed(1, 80);
     }
 
-    /** Against every start of every task: the end before the best is refused, the best is not. */
+    /** Against every start of every task, some unbroken: the end before the best is refused, the best is not. */
     @ParameterizedTest
     @MethodSource("seeds")
     void refusesJustTheEndsThatNoScheduleHas(long seed) {
-        StagingProblem problem = seed % 4 == 0 ? StagingJobs.small(5, seed, true) : even(6, seed);
+        StagingProblem problem = seed % 4 < 2 ? StagingJobs.small(5, seed, seed % 4 == 0) : even(6, seed);
         int reached;
         try {
             reached = StagingSolver.solve(problem, StagingSolver.QUICK).makespan();
