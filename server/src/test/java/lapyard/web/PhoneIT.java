@@ -81,9 +81,10 @@ class PhoneIT {
         try {
             browser.size(width, height, true);
             page.show(id);
-            assertEquals("", browser.js("const name = document.querySelector('h1 button'); const parts = ['h1 button', '.standing', '[data-key=undo]', '[data-key=add]', '.snags', '.total'].map(one => document.querySelector(`page-head ${one}`).getBoundingClientRect());"
+            for (String standing : new String[] {"kept", "away"}) assertEquals("", browser.js("const kept = document.querySelector('.standing'); if (arguments[0] !== 'kept') { kept.className = `standing ${arguments[0]}`;"
+                    + " kept.textContent = 'The server cannot be reached. Your changes are kept in this browser and sent when it is back.'; } const name = document.querySelector('h1 button'); const parts = ['h1 button', '.standing', '[data-key=undo]', '[data-key=add]', '.snags', '.total'].map(one => document.querySelector(`page-head ${one}`).getBoundingClientRect());"
                     + " if (name.scrollWidth > name.clientWidth) return `${name.clientWidth} of ${name.scrollWidth} px of the name`;"
-                    + " return parts.some((a, i) => a.right > innerWidth || parts.some((b, j) => j > i && a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1)) ? JSON.stringify(parts) : ''"));
+                    + " return parts.some((a, i) => a.right > innerWidth || parts.some((b, j) => j > i && a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1)) ? JSON.stringify(parts) : ''", standing), standing);
         } finally {
             browser.size(1440, 900, false);
         }
@@ -109,7 +110,10 @@ class PhoneIT {
             looked(browser, "3-bed");
             assertEquals("", browser.js("const gaps = document.querySelector('lap-gaps'); const told = [...gaps.querySelectorAll('.lines text')].filter(one => one.checkVisibility()).map(one => one.textContent);"
                     + " const wanted = [...gaps.querySelectorAll('input')].map(one => one.value); return wanted.length && told.join() === wanted.join() ? '' : told + ' for ' + wanted"), "distances of the bed in hand");
-            tap(browser, "[data-key=duplicate]");
+            tap(browser, "lap-yard .bed[data-bed=A]", 900);
+            browser.until("a held finger opens no menu", "return Boolean(document.querySelector('.menu [data-key=\"menu duplicate\"]'))");
+            looked(browser, "3-menu");
+            tap(browser, "[data-key=\"menu duplicate\"]");
             stands(page, "plan.beds.length === 2");
             assertEquals(2, page.stored(id).path("beds").size());
             tap(browser, "[data-key=\"let go\"]");

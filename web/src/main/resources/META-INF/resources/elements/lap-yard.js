@@ -14,7 +14,6 @@ import { YardKeys } from './yard/keys.js';
 import { layLabels } from './yard/labels.js';
 import { patterns, scalePatterns } from './yard/patterns.js';
 import { YardPointer } from './yard/pointer.js';
-import { yardMenu } from './yard-menu.js';
 import { drawnBand, drawnGaps, drawnGhosts, drawnLine, drawnShape, drawnSketch, gripHandles, pointGrips, turnGrip, wallGrips } from './yard/overlay.js';
 import { drawnPicture } from './yard/picture.js';
 import { drawnScale, drawnTapes } from './yard/tapes.js';
@@ -87,7 +86,6 @@ export class LapYard extends GardenElement {
     this.listen(window, 'afterprint', () => this.#resized());
     this.pointer = new YardPointer(this);
     this.keys = new YardKeys(this);
-    this.listen(this.svg, 'contextmenu', event => yardMenu(this, event));
     this.#resized();
     this.render();
   }

@@ -5,7 +5,7 @@
  */
 
 /** How long until a press counts as held, milliseconds, and how far a finger may slide meanwhile, pixels. */
-const HELD = 550;
+export const HELD = 550;
 const SLIDE = 12;
 
 let timer = 0;

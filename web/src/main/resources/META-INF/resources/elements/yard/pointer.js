@@ -1,4 +1,6 @@
 import { panned, zoomed } from '../../geometry/view.js';
+import { HELD } from '../long-press.js';
+import { yardMenu } from '../yard-menu.js';
 import { actOf } from './acts.js';
 
 /** Pixels a pointer may tremble before a press becomes a drag. */
@@ -18,6 +20,7 @@ export class YardPointer {
   #press = null;
   #act = null;
   #frame = 0;
+  #holding = 0;
 
   /** Where the pointer was last over the yard, pixels; null where it is not. */
   over = null;
@@ -36,6 +39,10 @@ export class YardPointer {
     });
     on('dblclick', () => yard.sketch?.done());
     on('wheel', event => this.#wheel(event), { passive: false });
+    on('contextmenu', event => {
+      clearTimeout(this.#holding);
+      yardMenu(yard, event);
+    });
     yard.listen(window, 'keydown', event => { if (event.key === 'Escape' && this.#act) this.#drop(); });
   }
 
@@ -49,6 +56,7 @@ export class YardPointer {
     const at = this.at(event);
     this.#down.set(event.pointerId, at);
     this.#yard.svg.setPointerCapture(event.pointerId);
+    clearTimeout(this.#holding);
     if (this.#down.size === 2) {
       this.#drop();
       this.#press = null;
@@ -61,6 +69,7 @@ export class YardPointer {
       from: at, view: this.#yard.view, pans: event.button === MIDDLE, touch: event.pointerType === 'touch',
       also: event.shiftKey || event.ctrlKey || event.metaKey || this.#yard.several,
     };
+    if (this.#press.touch) this.#holding = setTimeout(() => this.#held(event), HELD);
     if (event.button === MIDDLE) event.preventDefault();
     else if (this.#press.bed !== null && !this.#yard.sketch) {
       event.preventDefault();
@@ -82,6 +91,7 @@ export class YardPointer {
     if (this.#press && Math.hypot(at[0] - this.#press.from[0], at[1] - this.#press.from[1]) > tremble) {
       this.#act = actOf(this.#yard, this.#press);
       this.#press = null;
+      clearTimeout(this.#holding);
     }
     const act = this.#act;
     if (!act) return;
@@ -94,6 +104,7 @@ export class YardPointer {
 
   #lift(event, cancelled = false) {
     if (!this.#down.delete(event.pointerId)) return;
+    clearTimeout(this.#holding);
     const [press, act] = [this.#press, this.#act];
     this.#press = null;
     this.#act = null;
@@ -104,6 +115,14 @@ export class YardPointer {
     }
     if (press && !press.pans && !cancelled && !this.#down.size) this.#pressed(press, event);
     return undefined;
+  }
+
+  /** Not every browser tells of a held finger as of a right button. */
+  #held({ target, clientX, clientY, pointerType }) {
+    if (!this.#press || this.#yard.sketch) return;
+    this.#press = null;
+    navigator.vibrate?.(40);
+    yardMenu(this.#yard, { target, clientX, clientY, pointerType, preventDefault() {} });
   }
 
   #pressed({ bed, wall, turn, thing, point, also }, event) {
