@@ -32,23 +32,19 @@ final class BedShapes {
 
     private final Bed bed;
     private final Optional<BedWork> work;
-    private final View view;
-    private final Inks inks;
-    private final boolean imperial;
+    private final Sketch sketch;
     private final boolean working;
     private final List<Point> outer;
     private final List<Point> room;
 
     /** @param working whether what only those who build it need is drawn too: cross ties, posts, the letter of the front wall */
-    BedShapes(Bed bed, Optional<BedWork> work, View view, Inks inks, boolean imperial, boolean working) {
+    BedShapes(Bed bed, Optional<BedWork> work, Sketch sketch, boolean working) {
         this.working = working;
         this.bed = bed;
         this.work = work;
-        this.view = view;
-        this.inks = inks;
-        this.imperial = imperial;
-        this.outer = view.on(bed.inYard());
-        this.room = work.map(w -> view.on(w.frame().inner().placed(bed.placement()))).orElse(outer);
+        this.sketch = sketch;
+        this.outer = sketch.on(bed.inYard());
+        this.room = work.map(w -> sketch.on(w.frame().inner().placed(bed.placement()))).orElse(outer);
     }
 
     Bed bed() {
@@ -59,23 +55,23 @@ final class BedShapes {
         return outer;
     }
 
-    Shape.Group shapes(Labels labels) {
+    Shape.Group shapes() {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling soil = inks.planted();
+        Inks.Filling soil = sketch.inks().planted();
         if (work.isPresent()) {
             shapes.add(soil.areas(List.of(room), Optional.empty()));
-            shapes.add(inks.timber().areas(List.of(outer, room), Optional.of(inks.pen(Inks.OUTLINE))));
+            shapes.add(sketch.inks().timber().areas(List.of(outer, room), Optional.of(sketch.pen(Inks.OUTLINE))));
             topCourse(work.get()).ifPresent(shapes::add);
             if (working) shapes.addAll(supports(work.get()));
         } else {
-            shapes.add(soil.area(outer, inks.pen(Inks.OUTLINE)));
+            shapes.add(soil.area(outer, sketch.pen(Inks.OUTLINE)));
         }
-        if (working) shapes.addAll(frontWall(labels));
+        if (working) shapes.addAll(frontWall());
         return new Shape.Group(Shape.id("bed", bed.id()), title(), "bed", shapes);
     }
 
     private String title() {
-        return "Bed " + bed.id() + (named() ? ", " + bed.name() : "") + ": " + size() + (imperial ? "" : " mm") + ", "
+        return "Bed " + bed.id() + (named() ? ", " + bed.name() : "") + ": " + size() + (sketch.imperial() ? "" : " mm") + ", "
                 + Measure.counted(bed.courses(), "course");
     }
 
@@ -85,12 +81,12 @@ final class BedShapes {
 
     /** Length by depth by height over all, in the bed's own frame. */
     private String size() {
-        return ground() + " × " + Length.written(bed.heightMm(), imperial);
+        return ground() + " × " + Length.written(bed.heightMm(), sketch.imperial());
     }
 
     private String ground() {
         Box box = Box.round(bed.outline().corners());
-        return Length.written(box.width(), imperial) + " × " + Length.written(box.height(), imperial);
+        return Length.written(box.width(), sketch.imperial()) + " × " + Length.written(box.height(), sketch.imperial());
     }
 
     /** The joints of the course that is seen from above. */
@@ -102,11 +98,11 @@ final class BedShapes {
         List<List<Point>> rings = new ArrayList<>();
         for (Piece piece : built.frame().courses().get(top).pieces()) {
             List<Point> ring = new ArrayList<>(
-                    piece.lies().corners().stream().map(bed.placement()::toYard).map(view::on).toList());
+                    piece.lies().corners().stream().map(bed.placement()::toYard).map(sketch::on).toList());
             ring.add(ring.get(0));
             rings.add(ring);
         }
-        return Optional.of(new Shape.Lines(rings, inks.pen(Inks.SECONDARY)));
+        return Optional.of(new Shape.Lines(rings, sketch.pen(Inks.SECONDARY)));
     }
 
     /** Cross ties with the battens at their ends, and posts, where they stand. */
@@ -114,11 +110,11 @@ final class BedShapes {
         CrossTies held = CrossTies.of(bed, built.frame().inner(), built.frame().seams());
         List<Shape> shapes = new ArrayList<>();
         for (CrossTie tie : held.ties()) {
-            Point from = view.on(bed.placement().toYard(tie.from()));
-            Point to = view.on(bed.placement().toYard(tie.to()));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE), from, to));
-            shapes.add(supportSign(towards(from, to), inks));
-            shapes.add(supportSign(towards(to, from), inks));
+            Point from = sketch.on(bed.placement().toYard(tie.from()));
+            Point to = sketch.on(bed.placement().toYard(tie.to()));
+            shapes.add(Shape.Lines.of(sketch.pen(Inks.OUTLINE), from, to));
+            shapes.add(supportSign(towards(from, to), sketch.inks()));
+            shapes.add(supportSign(towards(to, from), sketch.inks()));
         }
         for (CrossTies.Post post : held.posts()) {
             int side = bed.wallLetters().indexOf(post.wall());
@@ -127,7 +123,7 @@ final class BedShapes {
             // the bed lies to the left of its wall
             Point in = post.at().plus(a.y() - b.y(), b.x() - a.x());
             shapes.add(supportSign(
-                    towards(view.on(bed.placement().toYard(post.at())), view.on(bed.placement().toYard(in))), inks));
+                    towards(sketch.on(bed.placement().toYard(post.at())), sketch.on(bed.placement().toYard(in))), sketch.inks()));
         }
         return shapes;
     }
@@ -141,7 +137,7 @@ final class BedShapes {
         return Shape.Area.box(at.x() - SUPPORT / 2, at.y() - SUPPORT / 2, SUPPORT, SUPPORT, Optional.of(inks.ink()), Optional.empty());
     }
 
-    private List<Shape> frontWall(Labels labels) {
+    private List<Shape> frontWall() {
         Box box = Box.round(outer);
         double smallest = Math.min(box.width(), box.height());
         if (smallest < 7) {
@@ -159,13 +155,11 @@ final class BedShapes {
                 plates.add(new Plate(a.towards(b, t).moved(way, 0, -side * in), 2 * radius, 2 * radius, 0));
             }
         }
-        return labels.first(plates, plate -> true)
-                .map(plate -> wallSign("A", plate.centre(), radius, inks))
-                .orElse(List.of());
+        return sketch.labels().first(plates).map(plate -> wallSign("A", plate.centre(), radius, sketch.inks())).orElse(List.of());
     }
 
     /** A flag with the number of the bed's stage, at its first corner or as near as there is room. */
-    List<Shape> stage(Labels labels) {
+    List<Shape> stage() {
         double radius = 1.9;
         Box box = Box.round(outer);
         List<Plate> plates = new ArrayList<>();
@@ -176,9 +170,7 @@ final class BedShapes {
                 plates.add(new Plate(corner.plus(x * out, y * out), 2 * radius, 2 * radius, 0));
             }
         }
-        return labels.first(plates, plate -> true)
-                .map(plate -> stageSign(bed.stage(), plate.centre(), inks))
-                .orElse(List.of());
+        return sketch.labels().first(plates).map(plate -> stageSign(bed.stage(), plate.centre(), sketch.inks())).orElse(List.of());
     }
 
     static List<Shape> stageSign(int stage, Point at, Inks inks) {
@@ -197,39 +189,31 @@ final class BedShapes {
     }
 
     /** The label: within the bed if it can be, else beside it, with less and less to say; empty where nothing has room. */
-    Optional<Shape.Group> label(Labels labels) {
+    Optional<Shape.Group> label() {
         List<Double> angles = angles();
-        return within(labels, angles.subList(0, 1), this::full, LARGE)
-                .or(() -> within(labels, angles, this::full, LARGE))
-                .or(() -> within(labels, angles, size -> idAndSize(size, true), SMALL))
-                .or(() -> within(labels, angles, size -> idAndSize(size, false), SMALL))
-                .or(() -> within(labels, angles, size -> Words.of(shortId() + " · " + ground(), size, true), SMALL))
-                .or(() -> within(labels, angles, size -> Words.of(shortId(), size, true), SMALL))
-                .or(() -> beside(labels, full(TypeSize.BED), 6))
-                .or(() -> beside(labels, idAndSize(TypeSize.BED, true), 6))
-                .or(() -> beside(labels, Words.of(shortId(), TypeSize.BED, true), 12))
-                .or(() -> over(labels, Words.of(shortId(), TypeSize.LEAST, true)))
-                .or(() -> led(labels, Words.of(shortId(), TypeSize.LEAST, true)));
-    }
-
-    private Optional<Shape.Group> over(Labels labels, Words words) {
-        return labels.over(outer, words.widthMm(), words.heightMm()).map(plate -> {
-            labels.take(plate.corners());
-            return group(words.on(plate, inks));
-        });
+        Words code = Words.of(shortId(), TypeSize.LEAST, true);
+        return within(angles.subList(0, 1), this::full, LARGE)
+                .or(() -> within(angles, this::full, LARGE))
+                .or(() -> within(angles, size -> idAndSize(size, true), SMALL))
+                .or(() -> within(angles, size -> idAndSize(size, false), SMALL))
+                .or(() -> within(angles, size -> Words.of(shortId() + " · " + ground(), size, true), SMALL))
+                .or(() -> within(angles, size -> Words.of(shortId(), size, true), SMALL))
+                .or(() -> beside(full(TypeSize.BED), 6))
+                .or(() -> beside(idAndSize(TypeSize.BED, true), 6))
+                .or(() -> beside(Words.of(shortId(), TypeSize.BED, true), 12))
+                .or(() -> sketch.labels().over(outer, code).map(plate -> group(code.on(plate, sketch.inks()))))
+                .or(() -> sketch.labels().anywhere(outer, code).map(led -> led(led, code)));
     }
 
     /** Wherever there is room, with a leader that ends in a dot on the bed. */
-    private Optional<Shape.Group> led(Labels labels, Words words) {
-        return labels.anywhere(outer, words.widthMm(), words.heightMm()).map(led -> {
-            List<Shape> shapes = words.led(labels, led, inks.pen(Inks.SECONDARY), inks);
-            shapes.add(1, Shape.Circle.dot(led.to(), 0.5, inks.ink()));
-            return group(shapes);
-        });
+    private Shape.Group led(Labels.Led led, Words words) {
+        List<Shape> shapes = sketch.led(led, words, Inks.SECONDARY);
+        shapes.add(1, Shape.Circle.dot(led.to(), 0.5, sketch.inks().ink()));
+        return group(shapes);
     }
 
-    private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
-        return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> group(words.led(labels, led, inks.pen(Inks.SECONDARY), inks)));
+    private Optional<Shape.Group> beside(Words words, double most) {
+        return sketch.labels().beside(outer, words, most).map(led -> group(sketch.led(led, words, Inks.SECONDARY)));
     }
 
     private Shape.Group group(List<Shape> shapes) {
@@ -237,17 +221,13 @@ final class BedShapes {
     }
 
     /** In the first of these sizes that finds room. */
-    private Optional<Shape.Group> within(Labels labels, List<Double> angles, DoubleFunction<Words> words, double[] sizes) {
-        return DoubleStream.of(sizes).mapToObj(size -> within(labels, words.apply(size), angles)).flatMap(Optional::stream).findFirst();
+    private Optional<Shape.Group> within(List<Double> angles, DoubleFunction<Words> words, double[] sizes) {
+        return DoubleStream.of(sizes).mapToObj(size -> within(words.apply(size), angles)).flatMap(Optional::stream).findFirst();
     }
 
-    private Optional<Shape.Group> within(Labels labels, Words words, List<Double> angles) {
-        double all = 2 * AIR;
-        return labels.within(room, words.widthMm() + all, words.heightMm() + all, angles).map(roomy -> {
-            Plate plate = words.at(roomy.centre(), roomy.turnDeg());
-            labels.take(plate.corners());
-            return group(words.on(plate, inks));
-        });
+    private Optional<Shape.Group> within(Words words, List<Double> angles) {
+        return sketch.labels().taken(sketch.labels().within(room, words.widthMm() + 2 * AIR, words.heightMm() + 2 * AIR, angles)
+                .map(roomy -> words.at(roomy.centre(), roomy.turnDeg()))).map(plate -> group(words.on(plate, sketch.inks())));
     }
 
     private String shortId() {

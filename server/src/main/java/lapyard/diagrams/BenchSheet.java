@@ -2,7 +2,6 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -13,6 +12,7 @@ import lapyard.geometry.Length;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
+import lapyard.words.Wording;
 
 /** What all sheets for the bench have in common: frame, heading, stamp, caution, and sheet n of m. */
 final class BenchSheet {
@@ -212,7 +212,7 @@ final class BenchSheet {
     }
 
     Shape text(double x, double y, String words, double size, boolean bold) {
-        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
+        return inks.text(x, y, words, size, bold);
     }
 
     /** As large as fits the width, from {@code most} down to the least size of type; there its end is cut off. */
@@ -228,7 +228,7 @@ final class BenchSheet {
     }
 
     Shape end(double x, double y, String words, double size, boolean bold) {
-        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.END, 0, bold, inks.ink());
+        return inks.end(x, y, words, size, bold);
     }
 
     Shape line(double x0, double y0, double x1, double y1, double pen) {
@@ -247,8 +247,7 @@ final class BenchSheet {
                 .map(Bed::name)
                 .distinct()
                 .toList();
-        String where = BedNames.where(beds.stream().map(Bed::id).toList());
-        String words = where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1)
+        String words = Wording.capital(BedNames.where(beds.stream().map(Bed::id).toList()))
                 + (names.isEmpty() ? "" : (beds.size() == 1 ? ", " : ": ") + String.join(", ", names));
         return TextMeasure.cut(words, size, true, widthMm);
     }

@@ -30,19 +30,13 @@ final class Chains {
 
     private final List<Standing> beds;
     private final Optional<List<Point>> yard;
-    private final View view;
-    private final Labels labels;
-    private final Inks inks;
-    private final boolean imperial;
+    private final Sketch sketch;
     private final Set<String> told = new HashSet<>();
 
-    Chains(List<BedShapes> beds, Optional<Outline> yard, View view, Labels labels, Inks inks, boolean imperial) {
-        this.view = view;
+    Chains(List<BedShapes> beds, Optional<Outline> yard, Sketch sketch) {
+        this.sketch = sketch;
         this.beds = beds.stream().map(bed -> new Standing(bed.bed().id(), level(bed.bed().inYard()))).toList();
         this.yard = yard.map(this::level);
-        this.labels = labels;
-        this.inks = inks;
-        this.imperial = imperial;
     }
 
     /** A bed as it lies on the sheet, in real mm: x to the right, y up. */
@@ -102,12 +96,12 @@ final class Chains {
     }
 
     private List<Point> level(Outline outline) {
-        return outline.corners().stream().map(at -> View.level(at, view.turned())).toList();
+        return outline.corners().stream().map(at -> View.level(at, sketch.view().turned())).toList();
     }
 
     /** Whether a chain tells where a bed lies along an axis of the yard, and its size along it. */
     boolean tells(String bed, boolean fromFront) {
-        return told.contains(key(bed, fromFront != view.turned()));
+        return told.contains(key(bed, fromFront != sketch.view().turned()));
     }
 
     private static String key(String bed, boolean upright) {
@@ -146,7 +140,7 @@ final class Chains {
         }
         places.sort(Comparator.comparingDouble(side::along));
         for (double off : OFF) {
-            Optional<List<Shape>> drawn = at(side, places, view.on(real(first)), off);
+            Optional<List<Shape>> drawn = at(side, places, sketch.on(real(first)), off);
             if (drawn.isPresent()) {
                 beds.stream().filter(bed -> inLine(bed, places, side)).forEach(bed -> told.add(key(bed.id(), side.upright())));
                 return drawn.get();
@@ -172,7 +166,7 @@ final class Chains {
     }
 
     private Point real(Point level) {
-        return view.turned() ? new Point(level.y(), -level.x()) : level;
+        return sketch.view().turned() ? new Point(level.y(), -level.x()) : level;
     }
 
     /** The chain at a distance from the side, if all of it is free there. */
@@ -182,31 +176,31 @@ final class Chains {
         List<List<Point>> lines = new ArrayList<>();
         Point line = side.moved(edge, off);
         List<Point> stops = places.stream()
-                .map(place -> view.on(real(place)))
+                .map(place -> sketch.on(real(place)))
                 .map(on -> side.upright() ? new Point(line.x(), on.y()) : new Point(on.x(), line.y()))
                 .toList();
         for (int i = 0; i + 1 < stops.size(); i++) {
             double mm = side.along(places.get(i + 1)) - side.along(places.get(i));
             if (mm < SAME_MM) continue;
-            Words words = Words.of(Length.whole(mm, imperial), TEXT, false);
+            Words words = Words.of(Length.whole(mm, sketch.imperial()), TEXT, false);
             Optional<Plate> plate = plate(side, stops.get(i), stops.get(i + 1), words, room);
             if (plate.isEmpty()) return Optional.empty();
             room.add(plate.get());
-            figures.addAll(words.on(plate.get(), inks));
+            figures.addAll(words.on(plate.get(), sketch.inks()));
         }
         Point start = stops.get(0);
         Point end = stops.get(stops.size() - 1);
         Plate whole = Dimensions.thin(start, end);
-        if (!labels.free(whole)) return Optional.empty();
+        if (!sketch.labels().free(whole)) return Optional.empty();
         lines.add(List.of(start, end));
         for (int i = 0; i < stops.size(); i++) {
             Point stop = stops.get(i);
-            lines.add(List.of(side.moved(view.on(real(places.get(i))), GAP), side.moved(stop, PAST)));
+            lines.add(List.of(side.moved(sketch.on(real(places.get(i))), GAP), side.moved(stop, PAST)));
             lines.add(List.of(stop.plus(-STROKE, STROKE), stop.plus(STROKE, -STROKE)));
         }
-        room.forEach(plate -> labels.take(plate.corners()));
-        labels.take(whole.corners());
-        return Optional.of(Dimensions.drawn(lines, figures, inks));
+        room.forEach(plate -> sketch.labels().take(plate.corners()));
+        sketch.labels().take(whole.corners());
+        return Optional.of(Dimensions.drawn(lines, figures, sketch.inks()));
     }
 
     /** On the line where the figure fits between its strokes, else beyond or before it. */
@@ -217,7 +211,7 @@ final class Chains {
         double beside = words.heightMm() / 2 + 1;
         for (double off : fits ? new double[] {0} : new double[] {beside, -beside}) {
             Plate plate = words.at(side.moved(middle, off), turn);
-            if (labels.free(plate) && room.stream().noneMatch(other -> Plate.overlap(other.corners(), plate.corners()))) return Optional.of(plate);
+            if (sketch.labels().free(plate) && room.stream().noneMatch(other -> Plate.overlap(other.corners(), plate.corners()))) return Optional.of(plate);
         }
         return Optional.empty();
     }

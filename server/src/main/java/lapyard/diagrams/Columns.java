@@ -15,33 +15,27 @@ final class Columns {
     }
 
     /** Whether these pieces, one after the other, still find room. */
-    boolean holds(List<Panel.Piece> pieces) {
-        int in = column;
-        double at = y;
-        for (Panel.Piece piece : pieces) {
-            while (at + piece.height() > columns.get(in).high() + 1e-9) {
-                in++;
-                if (in == columns.size()) {
-                    return false;
-                }
-                at = columns.get(in).low();
-            }
-            at += piece.height();
+    boolean holds(List<Flow.Block> pieces) {
+        Columns tried = new Columns(columns);
+        tried.column = column;
+        tried.y = y;
+        return pieces.stream().allMatch(tried::goesOn);
+    }
+
+    /** Goes to where a piece finds room, and behind it; false where none does. */
+    private boolean goesOn(Flow.Block piece) {
+        while (column < columns.size() && y + piece.heightMm() > columns.get(column).high() + 1e-9) {
+            column++;
+            if (column < columns.size()) y = columns.get(column).low();
         }
-        return true;
+        y += piece.heightMm();
+        return column < columns.size();
     }
 
     /** What finds no room is left off; ask first. */
-    List<Shape> put(Panel.Piece piece) {
-        if (!holds(List.of(piece))) {
-            return List.of();
-        }
-        while (y + piece.height() > columns.get(column).high() + 1e-9) {
-            column++;
-            y = columns.get(column).low();
-        }
-        List<Shape> shapes = piece.drawer().at(columns.get(column).left(), y);
-        y += piece.height();
-        return shapes;
+    List<? extends Shape> put(Flow.Block piece) {
+        if (!holds(List.of(piece))) return List.of();
+        goesOn(piece);
+        return piece.drawer().at(columns.get(column).left(), y - piece.heightMm());
     }
 }

@@ -230,10 +230,10 @@ final class CourseCard {
         shapes.add(sheet.fitted(room.left(), room.low() - 2.2, words, TypeSize.ARMS_LENGTH, true,
                 room.width()));
         View view = View.centred(scale, extent(), room);
-        CourseRing ring = new CourseRing(work, group.get(0), frame(), view, sheet.inks, sheet.imperial, lifting);
+        CourseRing ring = new CourseRing(work, group.get(0), frame(), new Sketch(view, new Labels(room), sheet.inks, sheet.imperial), lifting);
         Map<String, String> atWalls = ground ? notes.atWalls() : Map.of();
         Map<String, int[]> diagonals = ground ? notes.diagonals() : Map.of();
-        shapes.addAll(ring.shapes(new Labels(room), atWalls, diagonals, homeless));
+        shapes.addAll(ring.shapes(atWalls, diagonals, homeless));
         shapes.addAll(table(group, table));
         return new Shape.Group("course-" + group.get(0).number(), words, "course", shapes);
     }
@@ -241,6 +241,20 @@ final class CourseCard {
     private List<Shape> table(List<Course> group, Box room) {
         double share = Math.min(1, room.width() / needed(group));
         double row = Math.min(ROW, (room.height() - TABLE_HEAD) / group.get(0).pieces().size());
+        List<Shape> shapes = new ArrayList<>(heads(group, room, share));
+        double cut = group.get(0).pieces().stream()
+                .mapToDouble(piece -> BenchSheet.fitting(sheet.written(piece.lengthMm()), TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, timber[1] * share - 0.8))
+                .min().orElse(TypeSize.ARMS_LENGTH);
+        double y = room.low() + TABLE_HEAD;
+        for (int i = 0; i < group.get(0).pieces().size(); i++) {
+            shapes.add(sheet.line(room.left(), y, room.left() + needed(group) * share, y, Inks.HAIR));
+            row(shapes, group, i, room.left(), y, row, share, cut);
+            y += row;
+        }
+        return shapes;
+    }
+
+    private List<Shape> heads(List<Course> group, Box room, double share) {
         List<Shape> shapes = new ArrayList<>();
         String[] heads = {"wall", "cut to", "start", "end", Measure.KG.unit(sheet.imperial)};
         double x = room.left();
@@ -254,34 +268,30 @@ final class CourseCard {
             cell(shapes, x, room.low() + 4.4, narrow ? course.number() + ": mark" + (boards.isEmpty() ? "" : ", board") : full, 2.8, false, sum(COURSE) * share);
             x += sum(COURSE) * share;
         }
-        double cut = group.get(0).pieces().stream()
-                .mapToDouble(piece -> BenchSheet.fitting(sheet.written(piece.lengthMm()), TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, timber[1] * share - 0.8))
-                .min().orElse(TypeSize.ARMS_LENGTH);
-        double y = room.low() + TABLE_HEAD;
-        for (int i = 0; i < group.get(0).pieces().size(); i++) {
-            Piece piece = group.get(0).pieces().get(i);
-            double base = y + row * 0.68;
-            shapes.add(sheet.line(room.left(), y, room.left() + needed(group) * share, y, Inks.HAIR));
-            double kg = work.massKg(piece);
-            String[] cells = {
-                piece.wall() + piece.part(), sheet.written(piece.lengthMm()), words(piece.start()), words(piece.end()),
-                Measure.KG.number(kg, 1, sheet.imperial) + (lifting.heavy(kg) ? " ●" : "")
-            };
-            x = room.left();
-            for (int k = 0; k < cells.length; k++) {
-                cell(shapes, x, base, cells[k], k == 1 ? cut : TEXT, k < 2 || k == 4 && lifting.heavy(kg), timber[k] * share);
-                x += timber[k] * share;
-            }
-            for (Course course : group) {
-                Piece own = course.pieces().get(i);
-                shapes.add(sheet.tick(x, y + row - 0.15, Math.min(Math.min(TypeSize.TICK, row - 0.3), COURSE[0] * share - 0.6)));
-                shapes.addAll(sheet.mark(x + COURSE[0] * share, base, notes.mark(own), COURSE[1] * share - 0.8));
-                cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share);
-                x += sum(COURSE) * share;
-            }
-            y += row;
-        }
         return shapes;
+    }
+
+    /** A timber in each course: what tells it, then of each course a box to tick, its mark and its board. */
+    private void row(List<Shape> shapes, List<Course> group, int i, double left, double y, double row, double share, double cut) {
+        Piece piece = group.get(0).pieces().get(i);
+        double base = y + row * 0.68;
+        double kg = work.massKg(piece);
+        String[] cells = {
+            piece.wall() + piece.part(), sheet.written(piece.lengthMm()), words(piece.start()), words(piece.end()),
+            Measure.KG.number(kg, 1, sheet.imperial) + (lifting.heavy(kg) ? " ●" : "")
+        };
+        double x = left;
+        for (int k = 0; k < cells.length; k++) {
+            cell(shapes, x, base, cells[k], k == 1 ? cut : TEXT, k < 2 || k == 4 && lifting.heavy(kg), timber[k] * share);
+            x += timber[k] * share;
+        }
+        for (Course course : group) {
+            Piece own = course.pieces().get(i);
+            shapes.add(sheet.tick(x, y + row - 0.15, Math.min(Math.min(TypeSize.TICK, row - 0.3), COURSE[0] * share - 0.6)));
+            shapes.addAll(sheet.mark(x + COURSE[0] * share, base, notes.mark(own), COURSE[1] * share - 0.8));
+            cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share);
+            x += sum(COURSE) * share;
+        }
     }
 
     private static double sum(double[] widths) {

@@ -27,28 +27,31 @@ import lapyard.working.QuantityKind;
  * triangle to the seen face, a dot on heavy ones, a wave where a notch is under), seam plates, corner screws and lengths,
  * what is notched and scribed at each wall, and diagonals.
  */
-record CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial, Lifting lifting) {
+record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, Lifting lifting) {
     /** From the end of a timber to its bar, on paper. */
     private static final double BAR_IN = 1.3;
 
     private static final double SCREW = 2.6;
     private static final double PLATE = 6;
 
+    /** Parts of a wall or a timber at which words are tried. */
+    private static final double[] BESIDE = {0.5, 0.4, 0.6, 0.3, 0.7};
+
     /**
      * @param atWalls   words to stand inside a wall, by its letter
      * @param diagonals corners from 0 by what is written along them
      * @param homeless  gains the walls and diagonals whose words find no room
      */
-    List<Shape> shapes(Labels labels, Map<String, String> atWalls, Map<String, int[]> diagonals, Set<String> homeless) {
+    List<Shape> shapes(Map<String, String> atWalls, Map<String, int[]> diagonals, Set<String> homeless) {
         List<Shape> shapes = new ArrayList<>();
         for (Piece piece : course.pieces()) {
             List<Point> lies =
-                    view.on(piece.lies().corners().stream().map(frame::toYard).toList());
-            labels.take(lies);
-            shapes.add(inks.timber().area(lies, inks.pen(Inks.MEDIUM)));
+                    sketch.on(piece.lies().corners().stream().map(frame::toYard).toList());
+            sketch.labels().take(lies);
+            shapes.add(sketch.inks().timber().area(lies, sketch.pen(Inks.MEDIUM)));
         }
         for (Piece piece : course.pieces()) {
-            double in = view.scale().realMm(BAR_IN);
+            double in = sketch.view().scale().realMm(BAR_IN);
             if (piece.start().kind() == PieceEnd.Kind.RUNS_PAST) {
                 shapes.add(across(piece, Math.max(piece.start().outerMm(), piece.start().innerMm()) + in));
             }
@@ -62,35 +65,31 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
         }
         work.frame().seams().stream()
                 .filter(seam -> seam.course() == course.number())
-                .forEach(seam -> shapes.add(plate(seam.wall(), seam.atMm(), labels)));
-        course.pieces().forEach(piece -> screws(piece, labels, shapes));
-        course.pieces().forEach(piece -> shapes.addAll(label(piece, labels)));
+                .forEach(seam -> shapes.add(plate(seam.wall(), seam.atMm())));
+        course.pieces().forEach(piece -> screws(piece, shapes));
+        course.pieces().forEach(piece -> shapes.addAll(label(piece)));
         for (int corner = 0; corner < outline().sides(); corner++) {
-            number(corner, labels, shapes);
+            number(corner, shapes);
         }
-        atWalls.forEach((wall, words) -> atWall(wall, words, labels, homeless, shapes));
-        diagonals.forEach((words, corners) -> diagonal(words, corners, labels, homeless, shapes));
+        atWalls.forEach((wall, words) -> atWall(wall, words, homeless, shapes));
+        diagonals.forEach((words, corners) -> diagonal(words, corners, homeless, shapes));
         return shapes;
     }
 
     /** Inside its wall: what is done there before the course is laid. */
-    private void atWall(String wall, String text, Labels labels, Set<String> homeless, List<Shape> shapes) {
+    private void atWall(String wall, String text, Set<String> homeless, List<Shape> shapes) {
         int side = work.bed().wallLetters().indexOf(wall);
         double length = outline().sideMm(side);
         for (double size : new double[] {3.4, 3, TypeSize.LEAST}) {
             Words words = Words.of(text, size, false);
             List<Plate> plates = new ArrayList<>();
             for (double out : new double[] {1.2, 4.6, 8}) {
-                double in = thick() + view.scale().realMm(words.heightMm() / 2 + out);
-                for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
-                    plates.add(words.at(on(wall, length * t, in), turn(wall)));
-                }
+                double in = thick() + sketch.view().scale().realMm(words.heightMm() / 2 + out);
+                for (double t : BESIDE) plates.add(words.at(on(wall, length * t, in), turn(wall)));
             }
-            Optional<Plate> place = labels.first(plates, plate -> true);
-            if (place.isPresent()) {
-                shapes.addAll(words.on(place.get(), inks.water(), Optional.empty()));
-                return;
-            }
+            List<Shape> drawn = words.first(sketch.labels(), plates, sketch.inks().water());
+            shapes.addAll(drawn);
+            if (!drawn.isEmpty()) return;
         }
         homeless.add(wall);
     }
@@ -102,18 +101,14 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
     }
 
     /** From corner to corner of the outer faces, broken where its length is written. */
-    private void diagonal(String text, int[] corners, Labels labels, Set<String> homeless, List<Shape> shapes) {
-        Point a = view.on(frame.toYard(outline().corner(corners[0])));
-        Point b = view.on(frame.toYard(outline().corner(corners[1])));
+    private void diagonal(String text, int[] corners, Set<String> homeless, List<Shape> shapes) {
+        Point a = sketch.on(frame.toYard(outline().corner(corners[0])));
+        Point b = sketch.on(frame.toYard(outline().corner(corners[1])));
         Words words = Words.of(text, 3.2, true);
-        List<Plate> plates = words.along(a, b, 0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72);
-        Optional<Plate> place = labels.first(plates, plate -> true);
-        if (place.isEmpty()) {
-            homeless.add(text);
-            return;
-        }
-        shapes.add(0, Shape.Lines.of(inks.pen(Inks.NARROW).dashed(2.4, 1.2), a, b));
-        shapes.addAll(words.on(place.get(), inks.ink(), Optional.of(inks.paper())));
+        List<Shape> drawn = words.first(sketch.labels(), words.along(a, b, 0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72), sketch.inks().ink(), sketch.inks().paper());
+        if (drawn.isEmpty()) homeless.add(text);
+        else shapes.add(0, Shape.Lines.of(sketch.pen(Inks.NARROW).dashed(2.4, 1.2), a, b));
+        shapes.addAll(drawn);
     }
 
     /** What stands beside a timber: its wall and part, what it is cut to, and once for each wall its outside size. */
@@ -124,7 +119,7 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
     }
 
     /** The number of a corner, on the inside where there is room. */
-    private void number(int corner, Labels labels, List<Shape> shapes) {
+    private void number(int corner, List<Shape> shapes) {
         Point before = outline().direction(corner - 1);
         Point after = outline().direction(corner);
         double x = -before.y() - after.y();
@@ -134,10 +129,10 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
         Point at = outline().corner(corner);
         List<Plate> plates = new ArrayList<>();
         for (double in : new double[] {3.5, 4.5, 6, -2.5}) {
-            double deep = in > 0 ? view.scale().realMm(in) + 1.5 * thick() : view.scale().realMm(in);
-            plates.add(words.at(view.on(frame.toYard(at.plus(x / length * deep, y / length * deep))), 0));
+            double deep = in > 0 ? sketch.view().scale().realMm(in) + 1.5 * thick() : sketch.view().scale().realMm(in);
+            plates.add(words.at(sketch.on(frame.toYard(at.plus(x / length * deep, y / length * deep))), 0));
         }
-        labels.first(plates, plate -> true).ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.empty())));
+        shapes.addAll(words.first(sketch.labels(), plates, sketch.inks().water()));
     }
 
     private double thick() {
@@ -153,110 +148,107 @@ record CourseRing(BedWork work, Course course, Placement frame, View view, Inks 
         int side = work.bed().wallLetters().indexOf(wall);
         Point a = outline().corner(side);
         Point way = outline().direction(side);
-        return view.on(frame.toYard(
+        return sketch.on(frame.toYard(
                 new Point(a.x() + way.x() * along - way.y() * inwards, a.y() + way.y() * along + way.x() * inwards)));
     }
 
     private Shape across(Piece piece, double along) {
         return Shape.Lines.of(
-                inks.pen(Inks.BROAD), on(piece.wall(), along, thick() * 0.1), on(piece.wall(), along, thick() * 0.9));
+                sketch.pen(Inks.BROAD), on(piece.wall(), along, thick() * 0.1), on(piece.wall(), along, thick() * 0.9));
     }
 
     /** On the top face: a triangle whose point looks to the seen face, and a dot where one person is not enough. */
     private void signs(Piece piece, List<Shape> shapes) {
         double middle = (piece.start().outerMm() + piece.end().outerMm()) / 2;
-        double half = Math.min(thick() * 0.45, view.scale().realMm(1.1));
+        double half = Math.min(thick() * 0.45, sketch.view().scale().realMm(1.1));
         if (piece.seen()) {
             shapes.add(Shape.Area.filled(List.of(on(piece.wall(), middle, thick() * 0.1), on(piece.wall(),
-                    middle + half, thick() * 0.85), on(piece.wall(), middle - half, thick() * 0.85)), inks.ink()));
+                    middle + half, thick() * 0.85), on(piece.wall(), middle - half, thick() * 0.85)), sketch.inks().ink()));
         }
         double kg = work.massKg(piece);
         if (lifting.heavy(kg)) {
-            double radius = Math.min(view.scale().paperMm(thick()) * 0.32, 0.8);
-            shapes.add(Shape.Circle.dot(on(piece.wall(), middle + 3 * half, thick() / 2), radius, inks.ink()));
+            double radius = Math.min(sketch.view().scale().paperMm(thick()) * 0.32, 0.8);
+            shapes.add(Shape.Circle.dot(on(piece.wall(), middle + 3 * half, thick() / 2), radius, sketch.inks().ink()));
         }
     }
 
     private Shape wave(Notch notch) {
-        double half = view.scale().realMm(0.5);
+        double half = sketch.view().scale().realMm(0.5);
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= 12; i++) {
             points.add(on(notch.wall(), notch.atMm() + half * Math.sin(Math.PI * i / 3), thick() * i / 12));
         }
-        return new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.WIDE));
+        return new Shape.Lines(List.of(points), Stroke.of(sketch.inks().water(), Inks.WIDE));
     }
 
     /** Behind a seam, on the inner face. */
-    private Shape plate(String wall, double atMm, Labels labels) {
-        double half = view.scale().realMm(PLATE / 2);
-        double in = thick() + view.scale().realMm(0.6);
+    private Shape plate(String wall, double atMm) {
+        double half = sketch.view().scale().realMm(PLATE / 2);
+        double in = thick() + sketch.view().scale().realMm(0.6);
         Point a = on(wall, atMm - half, in);
         Point b = on(wall, atMm + half, in);
-        labels.take(Labels.line(a, b));
-        return Shape.Lines.of(inks.pen(Inks.BROAD), a, b);
+        sketch.labels().take(Labels.line(a, b));
+        return Shape.Lines.of(sketch.pen(Inks.BROAD), a, b);
     }
 
     /** Through the inner face of a timber that stops short, at 45 degrees towards its end. */
-    private void screws(Piece piece, Labels labels, List<Shape> shapes) {
+    private void screws(Piece piece, List<Shape> shapes) {
         if (work.quantities().stream().noneMatch(quantity -> quantity.is(QuantityKind.SCREWS))) {
             return;
         }
         boolean start = piece.start().kind() == PieceEnd.Kind.STOPS_SHORT;
         boolean end = piece.end().kind() == PieceEnd.Kind.STOPS_SHORT;
-        if (start) {
-            shapes.add(screw(piece.wall(), piece.start().innerMm(), -1, labels));
-        }
-        if (end) {
-            shapes.add(screw(piece.wall(), piece.end().innerMm(), 1, labels));
-        }
+        if (start) shapes.add(screw(piece.wall(), piece.start().innerMm(), -1));
+        if (end) shapes.add(screw(piece.wall(), piece.end().innerMm(), 1));
         work.frame().screws().stream()
                 .filter(screw -> screw.head().equals(piece.mark()) && work.bed().joint(screw.corner() - 1) == Joint.MITRE)
-                .forEach(screw -> shapes.add(throughMitre(piece, screw, labels)));
+                .forEach(screw -> shapes.add(throughMitre(piece, screw)));
     }
 
     /** Where it lies, to scale. */
-    private Shape throughMitre(Piece piece, CornerScrew screw, Labels labels) {
+    private Shape throughMitre(Piece piece, CornerScrew screw) {
         boolean start = piece.wall().equals(Bed.wallLetter(screw.corner() - 1));
         boolean outer = screw.face() == CornerScrew.Face.OUTER;
         PieceEnd end = start ? piece.start() : piece.end();
         int towards = start ? -1 : 1;
         double angle = Math.toRadians(screw.angleDeg());
-        double length = Math.max(work.bed().making().screws().lengthMm(), view.scale().realMm(SCREW));
+        double length = Math.max(work.bed().making().screws().lengthMm(), sketch.view().scale().realMm(SCREW));
         double along = (outer ? end.outerMm() : end.innerMm()) - towards * screw.entryMm();
         double face = outer ? 0 : thick();
         Point head = on(piece.wall(), along, face);
         Point tip = on(piece.wall(), along + towards * length * Math.cos(angle), face + (outer ? 1 : -1) * length * Math.sin(angle));
-        labels.take(Labels.line(head, tip));
-        return Shape.Lines.of(Stroke.of(inks.snag(), Inks.MEDIUM), head, tip);
+        return screw(head, tip);
     }
 
-    private Shape screw(String wall, double jointMm, int towards, Labels labels) {
-        double step = view.scale().realMm(SCREW / 2);
+    private Shape screw(Point head, Point tip) {
+        sketch.labels().take(Labels.line(head, tip));
+        return Shape.Lines.of(Stroke.of(sketch.inks().snag(), Inks.MEDIUM), head, tip);
+    }
+
+    private Shape screw(String wall, double jointMm, int towards) {
+        double step = sketch.view().scale().realMm(SCREW / 2);
         Point head = on(wall, jointMm - towards * step * 1.2, thick() + step * 0.9);
         Point tip = on(wall, jointMm + towards * step * 0.8, thick() - step * 1.1);
-        labels.take(Labels.line(head, tip));
-        return Shape.Lines.of(Stroke.of(inks.snag(), Inks.MEDIUM), head, tip);
+        return screw(head, tip);
     }
 
     /** Outside its wall, else inside; a short wall's words may have to stand across it. */
-    private List<Shape> label(Piece piece, Labels labels) {
+    private List<Shape> label(Piece piece) {
         double length = piece.outerFaceMm();
         double turn = turn(piece.wall());
         for (double across : new double[] {0, 90}) {
             for (double size : new double[] {TypeSize.ARMS_LENGTH, 4.4, 3.8, 3.2, 2.8, TypeSize.LEAST}) {
-                Words words = Words.of(words(piece, work.bed(), imperial), size, true);
-                double out = view.scale().realMm((across == 0 ? words.heightMm() : words.widthMm()) / 2 + 0.5);
+                Words words = Words.of(words(piece, work.bed(), sketch.imperial()), size, true);
+                double out = sketch.view().scale().realMm((across == 0 ? words.heightMm() : words.widthMm()) / 2 + 0.5);
                 List<Plate> plates = new ArrayList<>();
                 for (double inwards : new double[] {-out, thick() + out}) {
-                    for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
+                    for (double t : BESIDE) {
                         Point centre = on(piece.wall(), piece.start().outerMm() + length * t, inwards);
                         plates.add(words.at(centre, GroundShapes.readable(turn + across)));
                     }
                 }
-                Optional<Plate> place = labels.first(plates, plate -> true);
-                if (place.isPresent()) {
-                    return words.on(place.get(), inks.ink(), Optional.empty());
-                }
+                List<Shape> drawn = words.first(sketch.labels(), plates, sketch.inks().ink());
+                if (!drawn.isEmpty()) return drawn;
             }
         }
         return List.of();

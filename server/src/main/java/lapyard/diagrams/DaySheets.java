@@ -18,6 +18,7 @@ import lapyard.plan.Crew;
 import lapyard.weekends.GardenTask;
 import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
+import lapyard.words.Wording;
 
 /** A sheet a weekend, its days side by side: who comes, what must be there, what is done when and by whom, what to mind; top-ups in one list. */
 public final class DaySheets {
@@ -99,7 +100,7 @@ public final class DaySheets {
         List<String> waits = waits(days);
         if (!waits.isEmpty()) blocks.addAll(flow.lines(List.of("Waiting: " + String.join(". ", waits) + "."), SMALL, false, wide));
         if (!cautions.isEmpty()) {
-            blocks.addAll(flow.lines(List.of("Mind: " + cautions.stream().map(DaySheets::sentence).collect(Collectors.joining(". ")) + "."), SMALL, true, wide));
+            blocks.addAll(flow.lines(List.of("Mind: " + cautions.stream().map(Wording::capital).collect(Collectors.joining(". ")) + "."), SMALL, true, wide));
         }
         String dates = days.stream().map(DaySheets::date).collect(Collectors.joining(" and "));
         return on -> {
@@ -138,7 +139,7 @@ public final class DaySheets {
         List<Flow.Block> lines = new ArrayList<>(flow.lines(List.of(clock(part.fromMinute()) + " - " + clock(part.toMinute()) + " " + work.place() + ": " + work.label()
                 + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : "")), TEXT, true, wide - text));
         String how = (String.join("; ", work.loads()) + " " + card(work)).strip();
-        lines.addAll(flow.lines(List.of(hands + (how.isEmpty() ? "" : ". " + sentence(how))), SMALL, false, wide - text));
+        lines.addAll(flow.lines(List.of(hands + (how.isEmpty() ? "" : ". " + Wording.capital(how))), SMALL, false, wide - text));
         Flow.Block words = Flow.Block.of(lines);
         double height = Math.max(TypeSize.TICK + 1, words.heightMm() + 1.4);
         return new Flow.Block(height, false, (left, top) -> {
@@ -164,7 +165,7 @@ public final class DaySheets {
                     .add(work.place());
         }
         List<String> waits = new ArrayList<>();
-        places.forEach((why, where) -> waits.add(sentence(String.join(", ", where)) + ", " + why));
+        places.forEach((why, where) -> waits.add(Wording.capital(String.join(", ", where)) + ", " + why));
         return waits;
     }
 
@@ -198,10 +199,6 @@ public final class DaySheets {
             case BASE, LINER -> "(Base and liner, bed " + work.bed() + ")";
             default -> "";
         };
-    }
-
-    private static String sentence(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String hours(double hours) {

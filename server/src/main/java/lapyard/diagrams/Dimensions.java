@@ -39,10 +39,8 @@ final class Dimensions {
     /** Sides of the same length to a hundredth of a millimetre are opposite sides of a rectangle. */
     private static final double SAME_MM = 0.01;
 
-    private final Inks inks;
-    private final Labels labels;
+    private final Sketch sketch;
     private final Chains chains;
-    private final boolean imperial;
 
     private int leftOut;
 
@@ -50,17 +48,15 @@ final class Dimensions {
     private final Set<String> witnessed = new HashSet<>();
 
     /** @param chains drawn before; what they tell is left off */
-    Dimensions(Inks inks, Labels labels, Chains chains, boolean imperial) {
+    Dimensions(Chains chains, Sketch sketch) {
         this.chains = chains;
-        this.inks = inks;
-        this.labels = labels;
-        this.imperial = imperial;
+        this.sketch = sketch;
     }
 
     /** Every wall, of a rectangle one of each two that are alike. */
-    Shape.Group of(Bed bed, View view) {
+    Shape.Group of(Bed bed) {
         Outline outline = bed.inYard();
-        List<Point> ring = view.on(outline);
+        List<Point> ring = sketch.on(outline);
         boolean rectangle = outline.sides() == 4
                 && Math.abs(outline.sideMm(0) - outline.sideMm(2)) < SAME_MM
                 && Math.abs(outline.sideMm(1) - outline.sideMm(3)) < SAME_MM;
@@ -71,8 +67,8 @@ final class Dimensions {
             Optional<List<Shape>> drawn = wall(ring, i, side, outline.sideMm(i));
             if (drawn.isEmpty() && rectangle) drawn = wall(ring, i + 2, side, outline.sideMm(i));
             if (drawn.isEmpty()) {
-                Words words = Words.of(Length.written(outline.sideMm(i), imperial), TEXT, false);
-                drawn = leader(labels, inks, ring.get(i), ring.get((i + 1) % ring.size()), words);
+                Words words = Words.of(Length.written(outline.sideMm(i), sketch.imperial()), TEXT, false);
+                drawn = leader(sketch, ring.get(i), ring.get((i + 1) % ring.size()), words);
             }
             drawn.ifPresent(shapes::addAll);
             if (drawn.isEmpty()) leftOut++;
@@ -91,8 +87,8 @@ final class Dimensions {
     }
 
     /** A length that finds no room along its line stands beside it, with a leader to it. */
-    static Optional<List<Shape>> leader(Labels labels, Inks inks, Point a, Point b, Words words) {
-        return labels.beside(Labels.line(a, b), words.widthMm(), words.heightMm(), LEADER).map(led -> words.led(labels, led, inks.pen(Inks.DIMENSION), inks));
+    static Optional<List<Shape>> leader(Sketch sketch, Point a, Point b, Words words) {
+        return sketch.labels().beside(Labels.line(a, b), words, LEADER).map(led -> sketch.led(led, words, Inks.DIMENSION));
     }
 
     /** Walls whose length found no room so far. */
@@ -105,7 +101,7 @@ final class Dimensions {
         Point a = ring.get(i % n);
         Point b = ring.get((i + 1) % n);
         double length = a.distanceMm(b);
-        Words words = Words.of(Length.written(lengthMm, imperial), TEXT, false);
+        Words words = Words.of(Length.written(lengthMm, sketch.imperial()), TEXT, false);
         if (length < words.widthMm() + 4 * STROKE) return Optional.empty();
         Point way = a.way(b);
         Point out = new Point(-side * way.y(), side * way.x());
@@ -149,15 +145,15 @@ final class Dimensions {
                 room.add(thin(line.get(0), line.get(1)));
             });
         }
-        if (!room.stream().allMatch(one -> labels.free(one) && labels.clearOfSolids(one))) return Optional.empty();
-        room.forEach(one -> labels.take(one.corners()));
+        if (!room.stream().allMatch(one -> sketch.labels().free(one) && sketch.labels().clearOfSolids(one))) return Optional.empty();
+        room.forEach(one -> sketch.labels().take(one.corners()));
         lines.forEach(line -> witnessed.add(place(line)));
         List<List<Point>> all = new ArrayList<>(lines);
         for (Point end : List.of(from, to)) {
             Point slant = way.plus(out.x(), out.y());
             all.add(List.of(end.moved(slant, -STROKE, 0), end.moved(slant, STROKE, 0)));
         }
-        return Optional.of(drawn(all, words.on(plate, inks), inks));
+        return Optional.of(drawn(all, words.on(plate, sketch.inks()), sketch.inks()));
     }
 
     /** Lines with their figures over them. */

@@ -23,21 +23,15 @@ final class Distances {
     private final List<Standing> beds;
     private final Optional<Outline> yard;
     private final Chains chains;
-    private final View view;
-    private final Labels labels;
-    private final Inks inks;
-    private final boolean imperial;
+    private final Sketch sketch;
     private final List<String> leftOut = new ArrayList<>();
 
     /** @param chains drawn before; what they tell is left off */
-    Distances(List<BedShapes> beds, Optional<Outline> yard, Chains chains, View view, Labels labels, Inks inks, boolean imperial) {
+    Distances(List<BedShapes> beds, Optional<Outline> yard, Chains chains, Sketch sketch) {
         this.chains = chains;
         this.beds = beds.stream().map(bed -> Standing.of(bed.bed())).toList();
         this.yard = yard;
-        this.view = view;
-        this.labels = labels;
-        this.inks = inks;
-        this.imperial = imperial;
+        this.sketch = sketch;
     }
 
     /** A bed in the yard. */
@@ -118,14 +112,14 @@ final class Distances {
     private record Told(Words words, Point a, Point b) {}
 
     private Told told(boolean front, double at, double from, double to) {
-        Point a = view.on(front ? new Point(at, from) : new Point(from, at));
-        Point b = view.on(front ? new Point(at, to) : new Point(to, at));
-        return new Told(Words.of(Length.whole(to - from, imperial), TEXT, false), a, b);
+        Point a = sketch.on(front ? new Point(at, from) : new Point(from, at));
+        Point b = sketch.on(front ? new Point(at, to) : new Point(to, at));
+        return new Told(Words.of(Length.whole(to - from, sketch.imperial()), TEXT, false), a, b);
     }
 
     /** The distance with its figure on a leader. */
     private Optional<List<Shape>> led(Told told) {
-        return Dimensions.leader(labels, inks, told.a, told.b, told.words).map(leader -> Dimensions.drawn(List.of(List.of(told.a, told.b)), leader, inks));
+        return Dimensions.leader(sketch, told.a, told.b, told.words).map(leader -> Dimensions.drawn(List.of(List.of(told.a, told.b)), leader, sketch.inks()));
     }
 
     private Optional<List<Shape>> line(boolean front, Told told) {
@@ -134,14 +128,14 @@ final class Distances {
         Words words = told.words;
         double length = a.distanceMm(b);
         Point middle = a.middle(b);
-        boolean upright = front != view.turned();
+        boolean upright = front != sketch.view().turned();
         double turn = upright ? 90 : 0;
         boolean inside = length >= words.widthMm() + 2 * SLANT;
         // a short distance has its figure beside its line
         Plate plate = inside ? words.at(middle, turn) : words.at(
                 upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : middle.plus(0, -(words.heightMm() / 2 + 0.6)), 0);
-        if (!labels.free(plate) || !labels.clearOfSolids(plate)) return Optional.empty();
-        labels.take(plate.corners());
+        if (!sketch.labels().free(plate) || !sketch.labels().clearOfSolids(plate)) return Optional.empty();
+        sketch.labels().take(plate.corners());
         double ux = length == 0 ? 0 : (b.x() - a.x()) / length;
         double uy = length == 0 ? 0 : (b.y() - a.y()) / length;
         List<List<Point>> lines = new ArrayList<>(List.of(List.of(a, b)));
@@ -149,6 +143,6 @@ final class Distances {
             lines.add(List.of(end.plus(-(ux - uy) * SLANT, -(uy + ux) * SLANT),
                     end.plus((ux - uy) * SLANT, (uy + ux) * SLANT)));
         }
-        return Optional.of(Dimensions.drawn(lines, words.on(plate, inks), inks));
+        return Optional.of(Dimensions.drawn(lines, words.on(plate, sketch.inks()), sketch.inks()));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
 import lapyard.construction.LinerPiece;
@@ -172,63 +173,53 @@ public final class FloorCards {
     /** The floor from above, wall A in front, with its rectangles, and how the bearers run. */
     private static List<Shape> drawing(BenchSheet sheet, BedWork work, Placement frame, Scale scale, Box space) {
         List<Point> outer = work.bed().outline().placed(frame).corners();
-        Box extent = Box.round(outer);
-        Point centre = space.centre();
-        View view = new View(scale, new Point(
-                centre.x() - scale.paperMm(extent.centre().x()), centre.y() + scale.paperMm(extent.centre().y())));
+        View view = View.centred(scale, Box.round(outer), space);
         Inks inks = sheet.inks;
-        Labels labels = new Labels(space);
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(new Shape.Area(
-                List.of(view.on(outer), view.on(work.frame().inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
-                Optional.of(inks.pen(Inks.MEDIUM))));
+        shapes.add(inks.timber().areas(List.of(view.on(outer), view.on(work.frame().inner().placed(frame).corners())), Optional.of(inks.pen(Inks.MEDIUM))));
+        shapes.addAll(bearersAndSlats(work, frame, view, inks));
+        if (!onWalls(work)) shapes.addAll(parts(sheet, work, frame, new Sketch(view, new Labels(space), inks, sheet.imperial)));
+        for (int side = 0; side < (onWalls(work) ? outer.size() : 1); side++) {
+            Point middle = view.on(outer.get(side)).middle(view.on(outer.get((side + 1) % outer.size())));
+            shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side), middle, 2, inks));
+        }
+        shapes.add(sheet.end(space.right(), space.high() - 1, scale.label(sheet.imperial), 2.9, false));
+        return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
+    }
+
+    private static List<Shape> bearersAndSlats(BedWork work, Placement frame, View view, Inks inks) {
         List<Point> walls = work.frame().inner().corners();
         List<Shape> laid = new ArrayList<>();
         List<Shape> slats = new ArrayList<>();
         for (FloorBay bay : work.bottom().bays()) {
-            bay.bearersLaid().forEach(bearer -> laid.add(new Shape.Area(
-                    inside(bearer, walls, frame, view), inks.bearer().fill(), inks.bearer().hatch(), Optional.of(inks.pen(Inks.THIN)))));
+            bay.bearersLaid().forEach(bearer -> laid.add(inks.bearer().areas(inside(bearer, walls, frame, view), Optional.of(inks.pen(Inks.THIN)))));
             bay.slatsLaid().forEach(slat -> slats.add(new Shape.Area(
                     inside(slat, walls, frame, view), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.HAIR)))));
         }
-        if (!laid.isEmpty()) {
-            shapes.add(new Shape.Group(Shape.id("bearers", work.bed().id()), laid.size() + " bearers", "bearers", laid));
-            shapes.add(new Shape.Group(Shape.id("slats", work.bed().id()), slats.size() + " slats", "slats", slats));
-        }
-        List<Rectangle> floors = onWalls(work) ? List.of() : work.bottom().floor();
-        for (int i = 0; i < floors.size(); i++) {
-            Rectangle floor = floors.get(i);
-            List<Point> ring = ring(floor.x(), floor.y(), floor.right(), floor.top(), frame, view);
-            shapes.add(new Shape.Area(List.of(ring), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.WIDE).dashed(3, 1.2))));
+        if (laid.isEmpty()) return List.of();
+        return List.of(new Shape.Group(Shape.id("bearers", work.bed().id()), laid.size() + " bearers", "bearers", laid),
+                new Shape.Group(Shape.id("slats", work.bed().id()), slats.size() + " slats", "slats", slats));
+    }
+
+    /** The rectangles of the floor, each with its mark and size as large as they fit. */
+    private static List<Shape> parts(BenchSheet sheet, BedWork work, Placement frame, Sketch sketch) {
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < work.bottom().floor().size(); i++) {
+            Rectangle floor = work.bottom().floor().get(i);
+            List<Point> ring = sketch.on(new Box(floor.x(), floor.y(), floor.right(), floor.top()).corners().stream().map(frame::toYard).toList());
+            shapes.add(Shape.Area.outline(ring, sketch.pen(Inks.WIDE).dashed(3, 1.2)));
             String name = part(work, i);
-            String size = sheet.written(floor.widthMm()) + " × " + sheet.written(floor.depthMm());
-            for (Words words : List.of(
-                    Words.of(name + ": " + size, 3.4, true), Words.of(name + ": " + size, 2.5, true), Words.of(name, 3.4, true), Words.of(name, 2.5, true))) {
-                Optional<Plate> place = labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0));
-                if (place.isPresent()) {
-                    labels.take(place.get().corners());
-                    shapes.addAll(words.on(place.get(), inks.ink(), Optional.of(inks.plate())));
-                    break;
-                }
-            }
+            String named = name + ": " + size(sheet, floor.widthMm(), floor.depthMm());
+            Stream.of(Words.of(named, 3.4, true), Words.of(named, 2.5, true), Words.of(name, 3.4, true), Words.of(name, 2.5, true))
+                    .map(words -> sketch.within(ring, words)).filter(drawn -> !drawn.isEmpty()).findFirst().ifPresent(shapes::addAll);
         }
-        for (int side = 0; side < (onWalls(work) ? outer.size() : 1); side++) {
-            List<Point> wall = view.on(List.of(outer.get(side), outer.get((side + 1) % outer.size())));
-            shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side),
-                    new Point((wall.get(0).x() + wall.get(1).x()) / 2, (wall.get(0).y() + wall.get(1).y()) / 2), 2, inks));
-        }
-        shapes.add(sheet.end(space.right(), space.high() - 1, scale.label(sheet.imperial), 2.9, false));
-        return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
+        return shapes;
     }
 
     /** What is left of a bearer or slat inside the walls: it is sawn off along slanted ones. */
     private static List<List<Point>> inside(FloorBay.Laid laid, List<Point> walls, Placement frame, View view) {
         Geometry left = Jts.common(Jts.area(laid.corners()), Jts.area(walls));
         return Jts.areas(left).stream().map(rings -> view.on(rings.get(0).stream().map(frame::toYard).toList())).toList();
-    }
-
-    private static List<Point> ring(double left, double low, double right, double high, Placement frame, View view) {
-        return view.on(new Box(left, low, right, high).corners().stream().map(frame::toYard).toList());
     }
 
     private static BenchTable bays(BenchSheet sheet, BedWork work) {

@@ -15,7 +15,7 @@ import lapyard.plan.KeepClearKind;
 import org.locationtech.jts.geom.Geometry;
 
 /** The yard, its surfaces, levels and what is to be kept clear. */
-record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
+record GroundShapes(Garden garden, Sketch sketch) {
     /** Ends of one side of the house wall may differ by this much. */
     private static final double LEVEL_MM = 1;
 
@@ -26,15 +26,15 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     Shape.Group ground(boolean surfaces) {
         List<Shape> shapes = new ArrayList<>();
         for (Outline yard : garden.ground().outline()) {
-            List<Point> ring = view.on(yard);
-            shapes.add(inks.yard().areas(List.of(ring), Optional.empty()));
+            List<Point> ring = sketch.on(yard);
+            shapes.add(sketch.inks().yard().areas(List.of(ring), Optional.empty()));
         }
         int number = 0;
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
-            Inks.Filling filling = inks.surface(surface.kind());
+            Inks.Filling filling = sketch.inks().surface(surface.kind());
             List<Shape> areas = Jts.areas(inYard(surface.outline())).stream()
-                    .map(rings -> (Shape) filling.areas(rings.stream().map(view::on).toList(),
-                    Optional.of(inks.pen(Inks.SECONDARY))))
+                    .map(rings -> (Shape) filling.areas(rings.stream().map(sketch::on).toList(),
+                    Optional.of(sketch.pen(Inks.SECONDARY))))
                     .toList();
             number++;
             shapes.add(new Shape.Group("surface-" + number, surface.kind().code(), "surface", areas));
@@ -60,13 +60,13 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
                 Point b = yard.corner(i + 1);
                 boolean house = a.y() - front < LEVEL_MM && b.y() - front < LEVEL_MM;
                 if (house) {
-                    shapes.add(houseWall(view.on(a), view.on(b)));
+                    shapes.add(houseWall(sketch.on(a), sketch.on(b)));
                 }
-                labels.take(Labels.line(view.on(a), view.on(b)));
-                String words = (house ? "house wall " : "") + Length.written(a.distanceMm(b), garden.imperial());
-                over.addAll(along(view.on(a), view.on(b), words, house ? WALL_BAND : 0));
+                sketch.labels().take(Labels.line(sketch.on(a), sketch.on(b)));
+                String words = (house ? "house wall " : "") + Length.written(a.distanceMm(b), sketch.imperial());
+                over.addAll(along(sketch.on(a), sketch.on(b), words, house ? WALL_BAND : 0));
             }
-            shapes.add(Shape.Area.outline(view.on(drawn), inks.pen(Inks.CUT)));
+            shapes.add(Shape.Area.outline(sketch.on(drawn), sketch.pen(Inks.CUT)));
         }
         shapes.addAll(over);
         return new Shape.Group("yard", "Edge of the yard", "yard", shapes);
@@ -78,9 +78,9 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         double x = (a.y() - b.y()) * out;
         double y = (b.x() - a.x()) * out;
         List<Point> band = List.of(a, b, b.plus(x, y), a.plus(x, y));
-        Inks.Filling filling = inks.houseWall();
-        labels.take(band);
-        return filling.area(band, inks.pen(Inks.SIGN));
+        Inks.Filling filling = sketch.inks().houseWall();
+        sketch.labels().take(band);
+        return filling.area(band, sketch.pen(Inks.SIGN));
     }
 
     /** The words outside a side of the yard, which lies to the left of a to b. */
@@ -90,15 +90,8 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         if (length < words.widthMm() * 0.8) {
             return List.of();
         }
-        Point way = a.way(b);
-        double out = band + 0.9 + words.heightMm() / 2;
-        List<Plate> plates = new ArrayList<>();
-        for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
-            plates.add(words.at(a.towards(b, t).moved(way, 0, out), readable(a, b)));
-        }
-        return labels.first(plates, plate -> true)
-                .map(plate -> words.on(plate, inks.ink(), Optional.empty()))
-                .orElse(List.of());
+        double[] out = {band + 0.9 + words.heightMm() / 2};
+        return words.first(sketch.labels(), words.beside(a, b, out, 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8), sketch.inks().ink());
     }
 
     /** The turn of words along a line on the paper. */
@@ -128,9 +121,9 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
             number++;
             if (clear.leafMm() > 0 == gates) {
-                labels.solid(zone(clear));
+                sketch.labels().solid(zone(clear));
                 if (clear.shape().size() == 1) {
-                    labels.take(around(view.on(clear.shape().get(0))));
+                    sketch.labels().take(around(sketch.on(clear.shape().get(0))));
                 }
                 List<Shape> own = gates ? gate(clear) : thing(clear);
                 shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
@@ -142,18 +135,18 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     /** What is to be kept clear, on the paper. */
     private List<Point> zone(Ground.KeepClear clear) {
         if (clear.leafMm() > 0) {
-            return view.on(GateSwing.of(clear, garden.ground().outline()).swept());
+            return sketch.on(GateSwing.of(clear, garden.ground().outline()).swept());
         }
         return clear.clearanceMm() > 0
-                ? view.on(widened(clear))
-                : clear.shape().size() > 2 ? view.on(clear.shape()) : around(view.on(clear.shape().get(0)));
+                ? sketch.on(widened(clear))
+                : clear.shape().size() > 2 ? sketch.on(clear.shape()) : around(sketch.on(clear.shape().get(0)));
     }
 
     private String title(Ground.KeepClear clear) {
-        String mm = garden.imperial() ? "" : " mm";
+        String mm = sketch.imperial() ? "" : " mm";
         double size = clear.leafMm() > 0 ? clear.leafMm() : clear.clearanceMm();
         String what = clear.leafMm() > 0 ? ", leaf " : ", keep clear by ";
-        return clear.kind().words() + (size > 0 ? what + Length.written(size, garden.imperial()) + mm : "");
+        return clear.kind().words() + (size > 0 ? what + Length.written(size, sketch.imperial()) + mm : "");
     }
 
     static Stroke clearPen(Inks inks) {
@@ -162,39 +155,39 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
 
     private List<Shape> gate(Ground.KeepClear gate) {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling zone = inks.keepClear();
+        Inks.Filling zone = sketch.inks().keepClear();
         GateSwing swing = GateSwing.of(gate, garden.ground().outline());
-        Point hinge = view.on(gate.shape().get(0));
-        shapes.add(zone.area(view.on(swing.swept()), clearPen(inks)));
-        swing.closed().map(view::on).ifPresent(closed -> {
+        Point hinge = sketch.on(gate.shape().get(0));
+        shapes.add(zone.area(sketch.on(swing.swept()), clearPen(sketch.inks())));
+        swing.closed().map(sketch::on).ifPresent(closed -> {
             // The gap in the edge of the yard.
-            shapes.add(Shape.Lines.of(Stroke.of(inks.paper(), Inks.CUT * 1.6), hinge, closed));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.SIGN).dashed(1, 0.8), hinge, closed));
+            shapes.add(Shape.Lines.of(Stroke.of(sketch.inks().paper(), Inks.CUT * 1.6), hinge, closed));
+            shapes.add(Shape.Lines.of(sketch.pen(Inks.SIGN).dashed(1, 0.8), hinge, closed));
         });
-        swing.open().map(view::on).ifPresent(open -> shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE), hinge, open)));
-        shapes.add(Shape.Circle.dot(hinge, 0.7, inks.ink()));
+        swing.open().map(sketch::on).ifPresent(open -> shapes.add(Shape.Lines.of(sketch.pen(Inks.OUTLINE), hinge, open)));
+        shapes.add(Shape.Circle.dot(hinge, 0.7, sketch.inks().ink()));
         return shapes;
     }
 
     private List<Shape> thing(Ground.KeepClear clear) {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling zone = inks.keepClear();
+        Inks.Filling zone = sketch.inks().keepClear();
         if (clear.clearanceMm() > 0) {
-            shapes.add(zone.area(view.on(widened(clear)), clearPen(inks)));
+            shapes.add(zone.area(sketch.on(widened(clear)), clearPen(sketch.inks())));
         }
-        List<Point> on = view.on(clear.shape());
+        List<Point> on = sketch.on(clear.shape());
         if (on.size() > 2) {
-            Inks.Filling filling = inks.obstacle();
-            shapes.add(filling.area(on, inks.pen(Inks.SIGN)));
+            Inks.Filling filling = sketch.inks().obstacle();
+            shapes.add(filling.area(on, sketch.pen(Inks.SIGN)));
         } else if (on.size() == 2) {
-            shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE).dashed(3, 1), on.get(0), on.get(1)));
+            shapes.add(Shape.Lines.of(sketch.pen(Inks.OUTLINE).dashed(3, 1), on.get(0), on.get(1)));
         } else {
             Point at = on.get(0);
             if (tree(clear)) {
-                shapes.add(treeSign(at, inks));
+                shapes.add(treeSign(at, sketch.inks()));
             } else {
-                shapes.add(new Shape.Circle(at, 1.1, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.OUTLINE))));
-                shapes.add(cross(at, 0.75, inks.pen(Inks.OUTLINE)));
+                shapes.add(new Shape.Circle(at, 1.1, Optional.of(sketch.inks().paper()), Optional.of(sketch.pen(Inks.OUTLINE))));
+                shapes.add(cross(at, 0.75, sketch.pen(Inks.OUTLINE)));
             }
         }
         return shapes;
@@ -214,11 +207,11 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
             if (!tree(clear)) continue;
             if (clear.clearanceMm() > 0 || clear.shape().size() > 2) {
-                Inks.Filling filling = inks.tree();
+                Inks.Filling filling = sketch.inks().tree();
                 List<Point> ring = clear.clearanceMm() > 0 ? widened(clear) : clear.shape();
-                shapes.add(filling.area(view.on(ring), Stroke.of(inks.leaf(), Inks.OUTLINE)));
+                shapes.add(filling.area(sketch.on(ring), Stroke.of(sketch.inks().leaf(), Inks.OUTLINE)));
             }
-            if (clear.shape().size() == 1) shapes.add(treeSign(view.on(clear.shape().get(0)), inks));
+            if (clear.shape().size() == 1) shapes.add(treeSign(sketch.on(clear.shape().get(0)), sketch.inks()));
         }
         return new Shape.Group("trees", "Trees", "trees", shapes);
     }
@@ -238,13 +231,12 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         int number = 0;
         for (Ground.Level level : garden.ground().levels()) {
             number++;
-            Point at = view.on(level.at());
-            labels.take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
-            String drop = Length.written(level.dropMm(), garden.imperial());
+            Point at = sketch.on(level.at());
+            sketch.labels().take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
+            String drop = Length.written(level.dropMm(), sketch.imperial());
             Words words = Words.of(drop, TypeSize.LEAST, false);
-            List<Shape> own = new ArrayList<>(List.of(levelSign(at, inks)));
-            labels.first(round(at, words), plate -> true)
-                    .ifPresent(plate -> own.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
+            List<Shape> own = new ArrayList<>(List.of(levelSign(at, sketch.inks())));
+            own.addAll(words.first(sketch.labels(), round(at, words), sketch.inks().water(), sketch.inks().plate()));
             shapes.add(new Shape.Group("level-" + number, drop + " below the string", "level", own));
         }
         return new Shape.Group("levels", "Levels", "levels", shapes);
@@ -277,23 +269,20 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         List<Shape> shapes = new ArrayList<>();
         for (Ground.KeepClear clear : keepClear ? garden.ground().keepClear() : List.<Ground.KeepClear>of()) {
             List<Point> ring = zone(clear);
-            String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
+            String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), sketch.imperial()) : "";
             Words words = Words.of(clear.kind().words() + size, TypeSize.LEAST, false);
-            labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {
-                labels.lead(led);
-                shapes.add(Shape.Lines.of(Stroke.of(inks.snag(), Inks.DIMENSION), led.from(), led.to()));
-                shapes.addAll(words.on(led.plate(), inks.snag(), Optional.of(inks.plate())));
+            sketch.labels().beside(ring, words, 12).ifPresent(led -> {
+                sketch.labels().lead(led);
+                shapes.add(Shape.Lines.of(Stroke.of(sketch.inks().snag(), Inks.DIMENSION), led.from(), led.to()));
+                shapes.addAll(words.on(led.plate(), sketch.inks().snag(), Optional.of(sketch.inks().plate())));
             });
         }
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Words words = Words.of(surface.kind().code(), TypeSize.LEAST, false);
             Jts.largestRing(inYard(surface.outline()))
-                    .flatMap(ring -> labels.within(view.on(ring), words.widthMm(), words.heightMm(), List.of(0.0, 90.0)))
-                    .filter(labels::clearOfSolids)
-                    .ifPresent(plate -> {
-                        labels.take(plate.corners());
-                        shapes.addAll(words.on(plate, inks));
-                    });
+                    .flatMap(ring -> sketch.labels().taken(sketch.labels().within(sketch.on(ring), words.widthMm(), words.heightMm(), Labels.LEVEL_OR_UPRIGHT)
+                            .filter(sketch.labels()::clearOfSolids)))
+                    .ifPresent(plate -> shapes.addAll(words.on(plate, sketch.inks())));
         }
         return new Shape.Group("ground-names", "", "names", shapes);
     }

@@ -81,6 +81,16 @@ record Inks(boolean mono) {
         return mono ? WHITE : CHALK;
     }
 
+    /** From the left end of its base line. */
+    Shape text(double x, double y, String words, double size, boolean bold) {
+        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, ink());
+    }
+
+    /** To the right end of its base line. */
+    Shape end(double x, double y, String words, double size, boolean bold) {
+        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.END, 0, bold, ink());
+    }
+
     /** In bold about the middle of its base line. */
     static Shape middle(Point at, String words, double size, String colour) {
         return new Shape.Text(at, words, size, Shape.Anchor.MIDDLE, 0, true, colour);

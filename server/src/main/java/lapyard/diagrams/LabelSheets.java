@@ -14,7 +14,6 @@ import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
-import lapyard.geometry.Point;
 import lapyard.plan.Lifting;
 
 /** A label for each piece and a tag for each offcut that is kept, in the order in which they come off the saw. */
@@ -86,17 +85,13 @@ public final class LabelSheets {
         double size = BenchSheet.fitting(label.mark() + "   " + label.length(), Math.min(9, box.height() * 0.45), TypeSize.LEAST, true, box.width());
         String mark = TextMeasure.cut(label.mark(), size, true, box.width() - TextMeasure.widthMm("  " + label.length(), size, true));
         double base = box.low() + size;
-        shapes.add(text(box.left(), base, mark, size, Shape.Anchor.START, true, inks));
-        shapes.add(text(box.right(), base, label.length(), size, Shape.Anchor.END, true, inks));
+        shapes.add(inks.text(box.left(), base, mark, size, true));
+        shapes.add(inks.end(box.right(), base, label.length(), size, true));
         double room = (box.high() - base - 1) / label.lines().size();
         for (String line : label.lines()) {
             double small = BenchSheet.fitting(line, Math.min(4, room * 0.75), TypeSize.LEAST, false, box.width());
             base += room;
-            shapes.add(text(box.left(), base - room * 0.1, TextMeasure.cut(line, small, false, box.width()), small, Shape.Anchor.START, false, inks));
+            shapes.add(inks.text(box.left(), base - room * 0.1, TextMeasure.cut(line, small, false, box.width()), small, false));
         }
-    }
-
-    private static Shape text(double x, double y, String words, double size, Shape.Anchor anchor, boolean bold, Inks inks) {
-        return new Shape.Text(new Point(x, y), words, size, anchor, 0, bold, inks.ink());
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import lapyard.geometry.Point;
 
 /**
@@ -17,6 +16,7 @@ final class Labels {
 
     private static final double[] AWAY = {1.5, 2.5, 4, 6, 8.5, 12, 17, 24, 34};
     private static final int DIRECTIONS = 16;
+    static final List<Double> LEVEL_OR_UPRIGHT = List.of(0.0, 90.0);
 
     /** From one circle of places to the next, mm on paper. */
     private static final double STEP = 1.2;
@@ -75,16 +75,12 @@ final class Labels {
             if (ring.size() == 4 && Rings.within(middle.corners(), ring) && free(middle)) {
                 return Optional.of(middle);
             }
-            if (wider(middle, box)) {
-                continue;
-            }
+            if (wider(middle, box)) continue;
             Optional<Plate> best = places(box).stream()
                     .map(centre -> new Plate(centre, widthMm, heightMm, angle))
                     .filter(plate -> Rings.within(plate.corners(), ring) && free(plate))
                     .min(Comparator.comparingDouble(plate -> -Math.round(10 * Rings.distanceToEdge(ring, plate.centre()))));
-            if (best.isPresent()) {
-                return best;
-            }
+            if (best.isPresent()) return best;
         }
         return Optional.empty();
     }
@@ -110,25 +106,17 @@ final class Labels {
      *
      * @param most how far from the ring
      */
-    Optional<Led> beside(List<Point> ring, double widthMm, double heightMm, double most) {
+    Optional<Led> beside(List<Point> ring, Words words, double most) {
+        double widthMm = words.widthMm();
+        double heightMm = words.heightMm();
         Box box = Box.round(ring);
         for (double away : AWAY) {
-            if (away > most) {
-                break;
-            }
+            if (away > most) break;
             for (int i = 0; i < DIRECTIONS; i++) {
                 double angle = 2 * Math.PI * i / DIRECTIONS;
-                Plate plate = new Plate(
-                        new Point(
-                                box.centre().x() + Math.cos(angle) * (box.width() / 2 + widthMm / 2 + away),
-                                box.centre().y() - Math.sin(angle) * (box.height() / 2 + heightMm / 2 + away)),
-                        widthMm,
-                        heightMm,
-                        0);
-                Optional<Led> led = ledTo(ring, plate);
-                if (led.isPresent()) {
-                    return led;
-                }
+                Optional<Led> led = ledTo(ring, words.at(box.centre().plus(
+                        Math.cos(angle) * (box.width() / 2 + widthMm / 2 + away), -(Math.sin(angle) * (box.height() / 2 + heightMm / 2 + away))), 0));
+                if (led.isPresent()) return led;
             }
         }
         return Optional.empty();
@@ -141,7 +129,7 @@ final class Labels {
         }
         Point to = Rings.nearestOnEdge(ring, plate.centre());
         Point from = Rings.nearestOnEdge(corners, to);
-        Point just = new Point(to.x() + (from.x() - to.x()) * 1e-3, to.y() + (from.y() - to.y()) * 1e-3);
+        Point just = to.towards(from, 1e-3);
         List<Point> line = line(from, to);
         boolean clear = taken.none(line, other -> Plate.overlap(line, other))
                 && leaders.none(line, other -> Plate.overlap(line, other))
@@ -149,13 +137,13 @@ final class Labels {
         return clear ? Optional.of(new Led(plate, from, to)) : Optional.empty();
     }
 
-    /** A place in the middle of a ring where the label lies over its edge, but on no other ring. */
-    Optional<Plate> over(List<Point> ring, double widthMm, double heightMm) {
+    /** A place in the middle of a ring where the label lies over its edge, but on no other ring; it is taken. */
+    Optional<Plate> over(List<Point> ring, Words words) {
         for (double turn : new double[] {0, 90}) {
             for (Point middle : places(Box.round(ring))) {
-                Plate plate = new Plate(middle, widthMm, heightMm, turn);
+                Plate plate = words.at(middle, turn);
                 List<Point> corners = plate.corners();
-                if (free(plate) && solids.none(corners, solid -> solid != ring && Rings.meet(corners, solid))) return Optional.of(plate);
+                if (free(plate) && solids.none(corners, solid -> solid != ring && Rings.meet(corners, solid))) return taken(Optional.of(plate));
             }
         }
         return Optional.empty();
@@ -167,15 +155,14 @@ final class Labels {
      *
      * @param ring what it names; the line ends in its middle
      */
-    Optional<Led> anywhere(List<Point> ring, double widthMm, double heightMm) {
+    Optional<Led> anywhere(List<Point> ring, Words words) {
         Optional<Led> crossing = Optional.empty();
         Point to = Box.round(ring).centre();
-        for (double away = heightMm; away < FARTHEST; away += STEP) {
+        for (double away = words.heightMm(); away < FARTHEST; away += STEP) {
             int places = (int) Math.max(DIRECTIONS, Math.min(90, away * 2));
             for (int i = 0; i < places; i++) {
                 double angle = 2 * Math.PI * i / places;
-                Plate plate = new Plate(
-                        new Point(to.x() + Math.cos(angle) * (away + widthMm / 2), to.y() - Math.sin(angle) * away), widthMm, heightMm, 0);
+                Plate plate = words.at(new Point(to.x() + Math.cos(angle) * (away + words.widthMm() / 2), to.y() - Math.sin(angle) * away), 0);
                 if (!free(plate) || !clearOfSolids(plate)) continue;
                 Point from = Rings.nearestOnEdge(plate.corners(), to);
                 List<Point> line = line(from, to);
@@ -200,10 +187,23 @@ final class Labels {
                 new Point(from.x() + x, from.y() + y));
     }
 
-    /** The first of these plates that is free and passes a further test; it is taken. */
-    Optional<Plate> first(List<Plate> plates, Predicate<Plate> further) {
-        Optional<Plate> found = plates.stream().filter(plate -> free(plate) && further.test(plate)).findFirst();
+    /** The first of these plates that is free; it is taken. */
+    Optional<Plate> first(List<Plate> plates) {
+        return taken(plates.stream().filter(this::free).findFirst());
+    }
+
+    /** The first that is also clear of all that only its own labels may lie on; it is taken. */
+    Optional<Plate> firstClear(List<Plate> plates) {
+        return taken(plates.stream().filter(plate -> free(plate) && clearOfSolids(plate)).findFirst());
+    }
+
+    Optional<Plate> taken(Optional<Plate> found) {
         found.ifPresent(plate -> take(plate.corners()));
         return found;
+    }
+
+    /** The middle-most free place for words wholly within a ring, level or else upright; it is taken. */
+    Optional<Plate> within(List<Point> ring, Words words) {
+        return taken(within(ring, words.widthMm(), words.heightMm(), LEVEL_OR_UPRIGHT));
     }
 }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Point;
 import lapyard.ground.SunHours;
 import lapyard.plan.Garden;
 import org.locationtech.jts.geom.Geometry;
@@ -22,14 +21,9 @@ final class LightShapes {
     /** Squares of one kind of light are drawn as one area, cut at the edge of the yard. */
     static List<Shape> cells(Garden garden, SunHours sun, View view, Inks inks) {
         Map<SunHours.Light, List<Geometry>> squares = new EnumMap<>(SunHours.Light.class);
-        double half = sun.cellMm() / 2;
         for (SunHours.Cell cell : sun.cells()) {
-            double x = cell.middle().x();
-            double y = cell.middle().y();
             squares.computeIfAbsent(SunHours.Light.of(cell.hours()), light -> new ArrayList<>())
-                    .add(Jts.area(List.of(
-                            new Point(x - half, y - half), new Point(x + half, y - half), new Point(x + half, y + half),
-                            new Point(x - half, y + half))));
+                    .add(Jts.area(Box.round(List.of(cell.middle())).grown(sun.cellMm() / 2).corners()));
         }
         List<Shape> shapes = new ArrayList<>();
         for (Outline yard : garden.ground().outline()) {

@@ -34,40 +34,33 @@ record Panel(double width, Inks inks) {
             "Heavy timber: two people or more lift each piece whose mark has a dot. Saw with eyes, ears and lungs covered.",
             "Walls that hold back ground and beds on decks are not designed here: ask a licensed person. Local rules go first.");
 
-    /** A piece of the flow that stays whole; it is drawn with its upper left corner at a place. */
-    interface Drawer {
-        List<Shape> at(double x, double y);
+    Flow.Block heading(String words) {
+        return new Flow.Block(6.2, false, (x, y) -> List.of(inks.text(x, y + 4.6, words, 2.9, true)));
     }
 
-    record Piece(double height, Drawer drawer) {}
-
-    Piece heading(String words) {
-        return new Piece(6.2, (x, y) -> List.of(text(x, y + 4.6, words, 2.9, true)));
-    }
-
-    Piece entry(Legend.Entry entry) {
+    Flow.Block entry(Legend.Entry entry) {
         List<String> lines = TextMeasure.wrap(entry.words(), TEXT, false, width - 12.5);
         double height = Math.max(4.9, lines.size() * TEXT * PITCH + 1.2);
-        return new Piece(height, (x, y) -> {
+        return new Flow.Block(height, false, (x, y) -> {
             List<Shape> shapes = new ArrayList<>(entry.sample().apply(new Box(x, y + 0.6, x + 10, y + 4.3)));
             for (int i = 0; i < lines.size(); i++) {
-                shapes.add(text(x + 12.5, y + 3.3 + i * TEXT * PITCH, lines.get(i), TEXT, false));
+                shapes.add(inks.text(x + 12.5, y + 3.3 + i * TEXT * PITCH, lines.get(i), TEXT, false));
             }
             return shapes;
         });
     }
 
     /** Text in as many lines as it needs, up to {@code most}. */
-    Piece words(String words, int most) {
+    Flow.Block words(String words, int most) {
         return words(words, most, 0, (x, y) -> List.of());
     }
 
     /** A snag beside its letter. */
-    Piece snag(String letter, String words) {
+    Flow.Block snag(String letter, String words) {
         return words(words, 3, 5.2, (x, y) -> PlanSnags.sign(letter, new Point(x + 1.9, y + 1.6), inks));
     }
 
-    private Piece words(String words, int most, double indent, Drawer sign) {
+    private Flow.Block words(String words, int most, double indent, Flow.Drawer sign) {
         double size = TypeSize.LEAST;
         List<String> wrapped = TextMeasure.wrap(words, size, false, width - indent);
         List<String> lines = new ArrayList<>(wrapped.subList(0, Math.min(most, wrapped.size())));
@@ -76,17 +69,17 @@ record Panel(double width, Inks inks) {
         }
         double pitch = size * PITCH;
         double height = Math.max(lines.size() * pitch + 1, indent > 0 ? 4.4 : 0);
-        return new Piece(height, (x, y) -> {
+        return new Flow.Block(height, false, (x, y) -> {
             List<Shape> shapes = new ArrayList<>(sign.at(x, y));
             for (int i = 0; i < lines.size(); i++) {
-                shapes.add(text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false));
+                shapes.add(inks.text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false));
             }
             return shapes;
         });
     }
 
-    List<Piece> cautions() {
-        List<Piece> pieces = new ArrayList<>();
+    List<Flow.Block> cautions() {
+        List<Flow.Block> pieces = new ArrayList<>();
         pieces.add(heading("Cautions"));
         CAUTIONS.forEach(caution -> pieces.add(words(caution, 9)));
         return pieces;
@@ -153,7 +146,7 @@ record Panel(double width, Inks inks) {
 
     private void field(
             List<Shape> shapes, double x, double y, double wide, double height, String caption, String value, double size, boolean bold) {
-        shapes.add(text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false));
+        shapes.add(inks.text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false));
         double most = wide - 2 * PAD;
         double whole = fitting(value, size, bold, most);
         double fitting = Math.abs(whole);
@@ -162,12 +155,12 @@ record Panel(double width, Inks inks) {
         String last = value;
         if (whole < 0 && height - 1.5 - pitch - fitting > 0.6 + 1.25 * CAPTION) {
             List<String> lines = TextMeasure.wrap(value, fitting, bold, most);
-            shapes.add(text(x + PAD, y + height - 1.5 - pitch, lines.get(0), fitting, bold));
+            shapes.add(inks.text(x + PAD, y + height - 1.5 - pitch, lines.get(0), fitting, bold));
             last = String.join(" ", lines.subList(1, lines.size()));
         }
         // nothing known: a rule to write on
         if (value.isEmpty()) shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), new Point(x + PAD, y + height - 1.2), new Point(x + wide - PAD, y + height - 1.2)));
-        shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(last, fitting, bold, most), fitting, bold));
+        shapes.add(inks.text(x + PAD, y + height - 1.5, TextMeasure.cut(last, fitting, bold, most), fitting, bold));
     }
 
     /** North, where it is known, and a scale bar side by side. */
@@ -177,7 +170,7 @@ record Panel(double width, Inks inks) {
         Point centre = new Point(x + 8, y + BAR_HEIGHT / 2);
         if (garden.northKnown()) shapes.addAll(north(centre, garden.ground().northDeg() + (turned ? 90 : 0)));
         shapes.addAll(bar(scale, imperial, x + 21, y + 8, width - 27));
-        if (turned) shapes.add(text(x + 21, y + 17.6, "Turned: the front is on the right.", CAPTION, true));
+        if (turned) shapes.add(inks.text(x + 21, y + 17.6, "Turned: the front is on the right.", CAPTION, true));
         return shapes;
     }
 
@@ -227,7 +220,7 @@ record Panel(double width, Inks inks) {
                     new Point(x + i * stepMm, y - 1.2), number, TEXT, Shape.Anchor.MIDDLE, 0, false, inks.ink()));
         }
         String check = "this bar is " + Length.written(steps * stepMm, imperial) + (imperial ? "" : " mm") + " long on paper";
-        shapes.add(text(x, y + 5.6, check, CAPTION, false));
+        shapes.add(inks.text(x, y + 5.6, check, CAPTION, false));
         return List.of(new Shape.Group("scale-bar", "Scale " + scale.label(imperial), "scale", shapes));
     }
 
@@ -237,9 +230,5 @@ record Panel(double width, Inks inks) {
         double times = most / ten + 1e-9;
         double step = ten * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
         return Math.max(step, 0.1);
-    }
-
-    private Shape text(double x, double y, String words, double size, boolean bold) {
-        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
     }
 }

@@ -3,7 +3,6 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Length;
@@ -18,24 +17,19 @@ final class PegShapes {
 
     private PegShapes() {}
 
-    static Shape.Group of(SettingOut out, List<BedShapes> beds, View view, Labels labels, Inks inks, boolean imperial) {
+    static Shape.Group of(SettingOut out, List<BedShapes> beds, Sketch sketch) {
         List<Shape> shapes = new ArrayList<>();
-        out.baseline().ifPresent(line -> shapes.addAll(baseline(line, view, labels, inks, imperial)));
+        out.baseline().ifPresent(line -> shapes.addAll(baseline(line, sketch)));
         for (BedShapes bed : beds) {
             List<Point> ring = bed.outer();
             Box box = Box.round(ring);
             for (int i = 0; i < ring.size(); i++) {
-                Point peg = ring.get(i);
-                shapes.add(sign(peg, inks));
-                labels.first(round(peg, box, Words.of("P" + (i + 1), TEXT, false)), plate -> true)
-                        .ifPresent(named("P" + (i + 1), inks, shapes));
+                shapes.add(sign(ring.get(i), sketch.inks()));
+                Words words = Words.of("P" + (i + 1), TEXT, false);
+                shapes.addAll(words.first(sketch.labels(), round(ring.get(i), box, words), sketch.inks().water(), sketch.inks().plate()));
             }
         }
         return new Shape.Group("pegs", "Baseline and pegs", "pegs", shapes);
-    }
-
-    private static Consumer<Plate> named(String words, Inks inks, List<Shape> shapes) {
-        return plate -> shapes.addAll(Words.of(words, TEXT, false).on(plate, inks.water(), Optional.of(inks.plate())));
     }
 
     static Shape sign(Point at, Inks inks) {
@@ -59,19 +53,13 @@ final class PegShapes {
         return plates;
     }
 
-    private static List<Shape> baseline(Baseline line, View view, Labels labels, Inks inks, boolean imperial) {
-        Point a = view.on(line.from());
-        Point b = view.on(line.to());
+    private static List<Shape> baseline(Baseline line, Sketch sketch) {
+        Point a = sketch.on(line.from());
+        Point b = sketch.on(line.to());
+        Inks inks = sketch.inks();
         List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(pen(inks), a, b), sign(a, inks), sign(b, inks)));
-        Words words = Words.of("baseline " + Length.written(line.from().distanceMm(line.to()), imperial), TEXT, false);
-        Point way = a.way(b);
-        List<Plate> plates = new ArrayList<>();
-        for (double off : new double[] {0, 2.4, -2.4, 4.8, -4.8}) {
-            for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9}) {
-                plates.add(words.at(a.towards(b, t).moved(way, 0, -off), GroundShapes.readable(a, b)));
-            }
-        }
-        labels.first(plates, labels::clearOfSolids)
+        Words words = Words.of("baseline " + Length.written(line.from().distanceMm(line.to()), sketch.imperial()), TEXT, false);
+        sketch.labels().firstClear(words.beside(a, b, new double[] {0, -2.4, 2.4, -4.8, 4.8}, 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9))
                 .ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
         return shapes;
     }

@@ -88,14 +88,14 @@ public final class PlanDrawing {
 
     private List<Page> pages() {
         Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
-        List<Panel.Piece> flow = new ArrayList<>();
+        List<Flow.Block> flow = new ArrayList<>();
         List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, asked, options.layers(), inks);
         if (!legend.isEmpty()) {
             flow.add(panel.heading("Legend"));
             legend.forEach(entry -> flow.add(panel.entry(entry)));
         }
         flow.addAll(panel.cautions());
-        double must = flow.stream().mapToDouble(Panel.Piece::height).sum();
+        double must = flow.stream().mapToDouble(Flow.Block::heightMm).sum();
 
         Box extent = extent(garden, covers);
         SheetLayout.Chosen sheet = options.split()
@@ -119,7 +119,7 @@ public final class PlanDrawing {
         return shapes;
     }
 
-    private Page page(Panel panel, List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile) {
+    private Page page(Panel panel, List<Flow.Block> flow, SheetLayout.Chosen sheet, PlanTile tile) {
         SheetLayout layout = sheet.layout();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
@@ -145,14 +145,13 @@ public final class PlanDrawing {
     }
 
     /** All that stands beside the drawing, in columns, with the title block below. */
-    private List<Shape> beside(Panel panel, List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile, Missing missing) {
+    private List<Shape> beside(Panel panel, List<Flow.Block> flow, SheetLayout.Chosen sheet, PlanTile tile, Missing missing) {
         SheetLayout layout = sheet.layout();
         List<Shape> beside = new ArrayList<>();
-        List<Panel.Piece> pieces = new ArrayList<>();
+        List<Flow.Block> pieces = new ArrayList<>();
         if (tile.of() > 1) {
             pieces.add(panel.heading("Sheet " + tile.number() + " of " + tile.of()));
-            pieces.add(new Panel.Piece(
-                    tile.keyHeight(KEY_ROOM - 10) + 3, (x, y) -> tile.key(x, y, KEY_ROOM - 10, inks)));
+            pieces.add(new Flow.Block(tile.keyHeight(KEY_ROOM - 10) + 3, false, (x, y) -> tile.key(x, y, KEY_ROOM - 10, inks)));
         }
         pieces.addAll(flow);
         pieces.addAll(missing.told(panel));
@@ -201,8 +200,8 @@ public final class PlanDrawing {
 
     /** What had no room on a sheet: names of beds, lengths of walls, and the beds with a distance. */
     private record Missing(int names, int lengths, List<String> far) {
-        List<Panel.Piece> told(Panel panel) {
-            List<Panel.Piece> pieces = new ArrayList<>();
+        List<Flow.Block> told(Panel panel) {
+            List<Flow.Block> pieces = new ArrayList<>();
             if (names > 0) pieces.add(panel.words(names + (names == 1 ? " bed has" : " beds have") + " no room for a name at this scale: draw it larger.", 3));
             if (lengths > 0) pieces.add(panel.words(lengths + (lengths == 1 ? " length finds" : " lengths find") + " no room at this scale: see the setting-out sheets.", 3));
             if (!far.isEmpty()) {
@@ -217,61 +216,61 @@ public final class PlanDrawing {
         return garden.ground().outline().stream().findFirst();
     }
 
-    private List<BedShapes> bedsOn(PlanTile tile) {
+    private List<BedShapes> bedsOn(PlanTile tile, Sketch sketch) {
         if (!options.shows(PlanLayer.BEDS)) return List.of();
         Map<String, BedWork> built =
                 works.stream().collect(Collectors.toMap(work -> work.bed().id(), Function.identity(), (a, b) -> a));
         return garden.beds().stream()
-                .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), tile.view(), inks, imperial, options.working()))
+                .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), sketch, options.working()))
                 .filter(bed -> Box.round(bed.outer()).touches(tile.seen()))
                 .toList();
     }
 
     private Missing drawing(List<Shape> shapes, PlanTile tile, Labels labels) {
-        View view = tile.view();
-        List<BedShapes> beds = bedsOn(tile);
-        GroundShapes ground = new GroundShapes(garden, view, inks, labels);
-        PathShapes paths = new PathShapes(garden, covers, view, inks);
+        Sketch sketch = new Sketch(tile.view(), labels, inks, imperial);
+        List<BedShapes> beds = bedsOn(tile, sketch);
+        GroundShapes ground = new GroundShapes(garden, sketch);
+        PathShapes paths = new PathShapes(garden, covers, sketch);
         beds.forEach(bed -> labels.solid(bed.outer()));
-        below(shapes, ground, paths, view);
+        below(shapes, ground, paths, tile.view());
         shapes.add(new Shape.Group(
-                "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
+                "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes()).toList()));
         // a chain that runs on over a match line is no chain
-        Chains chains = new Chains(beds, tile.of() > 1 ? Optional.empty() : yard(), view, labels, inks, imperial);
+        Chains chains = new Chains(beds, tile.of() > 1 ? Optional.empty() : yard(), sketch);
         if (options.shows(PlanLayer.DIMENSIONS)) shapes.add(chains.shapes());
-        if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds, labels, inks));
+        if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds));
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
         for (BedShapes bed : beds) {
-            Optional<Shape.Group> label = bed.label(labels);
+            Optional<Shape.Group> label = bed.label();
             label.ifPresent(names::add);
             boolean here = Box.round(List.of(Box.round(bed.outer()).centre())).touches(tile.own());
             unnamed += label.isEmpty() && here ? 1 : 0;
         }
         if (options.shows(PlanLayer.LEVELS)) shapes.add(ground.levels());
-        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.names(labels));
+        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.names());
         shapes.add(ground.names(options.shows(PlanLayer.GROUND), options.shows(PlanLayer.KEEP_CLEAR)));
         shapes.add(new Shape.Group("bed-names", "", "names", names));
         shapes.add(snags.letters(
-                garden.beds().stream().collect(Collectors.toMap(Bed::id, Function.identity(), (a, b) -> a)), view, inks, labels));
+                garden.beds().stream().collect(Collectors.toMap(Bed::id, Function.identity(), (a, b) -> a)), sketch));
         if (options.shows(PlanLayer.PEGS)) {
-            asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, view, labels, inks, imperial)));
+            asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, sketch)));
         }
-        Missing missing = options.shows(PlanLayer.DIMENSIONS) ? dimensions(shapes, beds, chains, view, labels, unnamed) : new Missing(unnamed, 0, List.of());
+        Missing missing = options.shows(PlanLayer.DIMENSIONS) ? dimensions(shapes, beds, chains, sketch, unnamed) : new Missing(unnamed, 0, List.of());
         if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
             Words nothing = Words.of("Nothing to draw yet: outline the yard or add a bed.", 4, false);
-            Plate middle = new Plate(view.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
+            Plate middle = new Plate(sketch.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
             shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
         }
         return missing;
     }
 
-    private Missing dimensions(List<Shape> shapes, List<BedShapes> beds, Chains chains, View view, Labels labels, int unnamed) {
-        Distances distances = new Distances(beds, yard(), chains, view, labels, inks, imperial);
+    private Missing dimensions(List<Shape> shapes, List<BedShapes> beds, Chains chains, Sketch sketch, int unnamed) {
+        Distances distances = new Distances(beds, yard(), chains, sketch);
         shapes.add(distances.shapes());
-        Dimensions walls = new Dimensions(inks, labels, chains, imperial);
+        Dimensions walls = new Dimensions(chains, sketch);
         shapes.add(new Shape.Group(
-                "dimensions", "Lengths of walls", "dimensions", beds.stream().map(bed -> (Shape) walls.of(bed.bed(), view)).toList()));
+                "dimensions", "Lengths of walls", "dimensions", beds.stream().map(bed -> (Shape) walls.of(bed.bed())).toList()));
         return new Missing(unnamed, walls.leftOut(), distances.leftOut());
     }
 
@@ -289,9 +288,9 @@ public final class PlanDrawing {
         if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.gates());
     }
 
-    private static Shape stages(List<BedShapes> beds, Labels labels, Inks inks) {
+    private static Shape stages(List<BedShapes> beds) {
         List<Shape> shapes = new ArrayList<>();
-        beds.forEach(bed -> shapes.addAll(bed.stage(labels)));
+        beds.forEach(bed -> shapes.addAll(bed.stage()));
         return new Shape.Group("stages", "Stage in which each bed is built", "stages", shapes);
     }
 
@@ -300,16 +299,15 @@ public final class PlanDrawing {
         if (snags.count() == 0) {
             return shapes;
         }
-        List<Panel.Piece> pieces = new ArrayList<>();
+        List<Flow.Block> pieces = new ArrayList<>();
         for (int i = 0; i < snags.count(); i++) {
             pieces.add(panel.snag(Bed.smallLetter(i), snags.words(i)));
         }
-        Panel.Piece heading = panel.heading("Snags");
-        Panel.Piece rest = panel.words(snags.count() + " more in the list of snags", 1);
+        Flow.Block heading = panel.heading("Snags");
+        Flow.Block rest = panel.words(snags.count() + " more in the list of snags", 1);
         if (!columns.holds(List.of(heading, pieces.get(0), rest))) {
-            return columns.holds(List.of(rest))
-                    ? columns.put(panel.words(snags.count() + " in the list of snags", 1))
-                    : shapes;
+            if (columns.holds(List.of(rest))) shapes.addAll(columns.put(panel.words(snags.count() + " in the list of snags", 1)));
+            return shapes;
         }
         shapes.addAll(columns.put(heading));
         for (int i = 0; i < pieces.size(); i++) {

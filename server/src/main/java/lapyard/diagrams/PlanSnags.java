@@ -36,16 +36,15 @@ final class PlanSnags {
     }
 
     /** The letters of the snags that say in which bed they are. */
-    Shape.Group letters(Map<String, Bed> beds, View view, Inks inks, Labels labels) {
+    Shape.Group letters(Map<String, Bed> beds, Sketch sketch) {
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < snags.size(); i++) {
             Place where = FindingList.singles(List.of(snags.get(i))).get(0).place();
             Optional<Bed> bed = where.ids(What.BED).stream().findFirst().map(beds::get);
             if (bed.isPresent()) {
                 String letter = Bed.smallLetter(i);
-                Point at = place(bed.get(), where.only(What.WALL), view);
-                labels.first(near(at), plate -> true)
-                        .ifPresent(plate -> shapes.addAll(sign(letter, plate.centre(), inks)));
+                Point at = place(bed.get(), where.only(What.WALL), sketch.view());
+                sketch.labels().first(near(at)).ifPresent(plate -> shapes.addAll(sign(letter, plate.centre(), sketch.inks())));
             }
         }
         return new Shape.Group("snags", "Snags", "snags", shapes);

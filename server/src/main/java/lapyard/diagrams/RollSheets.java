@@ -3,15 +3,15 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lapyard.catalogue.Roll;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Lengths;
-import lapyard.sheets.RollResult;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
+import lapyard.sheets.RollResult;
+import lapyard.words.Wording;
 
 /** The sheets by which liner and membrane are rolled out, marked and cut: each roll to scale, its cuts and its pieces. */
 public final class RollSheets {
@@ -63,7 +63,7 @@ public final class RollSheets {
     private static void roll(Material material, int index, int count, BenchSheet sheet, Flow flow) {
         RollLayout layout = material.result().rolls().get(index);
         double width = material.widthMm(layout);
-        String kind = capital(material.name()) + (count == 1 ? "" : ", run " + (index + 1) + " of " + count);
+        String kind = (material.name().isEmpty() ? "Roll" : Wording.capital(material.name())) + (count == 1 ? "" : ", run " + (index + 1) + " of " + count);
         String about = "roll " + sheet.written(width) + " wide: buy " + sheet.written(layout.boughtMm())
                 + ", used " + sheet.written(layout.usedMm());
         flow.section(kind, about, MOST_USED);
@@ -112,10 +112,6 @@ public final class RollSheets {
     /** Rolls are spoken of in metres, or in feet and inches. */
     private static String length(double mm, BenchSheet sheet) {
         return sheet.imperial ? sheet.written(mm) : Lengths.text(mm / 1000) + " m";
-    }
-
-    private static String capital(String name) {
-        return name.isEmpty() ? "Roll" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private static BenchTable cutTable(RollCuts order, BenchSheet sheet) {

@@ -3,7 +3,6 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,7 +10,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
-import lapyard.geometry.Point;
+import lapyard.words.Wording;
 
 /** The set of all sheets of a garden: contents and cautions in front, and a foot with page n of m on every page. */
 public final class SetSheets {
@@ -70,7 +69,7 @@ public final class SetSheets {
             Map<String, List<String>> works = new LinkedHashMap<>();
             cautions.forEach(one -> works.computeIfAbsent(one.work(), work -> new ArrayList<>()).add(one.text()));
             works.forEach((work, texts) -> {
-                String words = work.substring(0, 1).toUpperCase(Locale.ROOT) + work.substring(1) + ": " + String.join(" ", texts);
+                String words = Wording.capital(work) + ": " + String.join(" ", texts);
                 minded.addAll(flow.lines(List.of(words), CAUTION_TEXT, false, half));
                 minded.add(Flow.Block.gap(1));
             });
@@ -102,10 +101,9 @@ public final class SetSheets {
         double y = heightMm - 4;
         double room = widthMm - 40 - TextMeasure.widthMm(place, FOOT_TEXT, true);
         String words = TextMeasure.cut((options.garden().isBlank() ? "Garden" : options.garden()) + revision + date, FOOT_TEXT, false, room);
-        String ink = new Inks(options.mono()).ink();
+        Inks inks = new Inks(options.mono());
         return List.of(new Shape.Group("foot", "", "foot", List.of(
-                new Shape.Text(new Point(20, y), words, FOOT_TEXT, Shape.Anchor.START, 0, false, ink),
-                new Shape.Text(new Point(widthMm - 10, y), place, FOOT_TEXT, Shape.Anchor.END, 0, true, ink))));
+                inks.text(20, y, words, FOOT_TEXT, false), inks.end(widthMm - 10, y, place, FOOT_TEXT, true))));
     }
 
     /** A page with its foot, its place in the set in its title. */

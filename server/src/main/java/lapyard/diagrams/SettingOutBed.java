@@ -204,7 +204,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         for (double size : new double[] {3.8, 3.2, TypeSize.LEAST}) {
             Words words = Words.of("P" + (i + 1), size, true);
             List<Plate> places = places(at, turn, words);
-            Optional<Plate> free = labels.first(places, place -> true);
+            Optional<Plate> free = labels.first(places);
             if (free.isEmpty() && size > TypeSize.LEAST) continue;
             shapes.addAll(words.on(free.orElse(places.get(0)), sheet.inks.ink(), Optional.empty()));
             break;
@@ -235,7 +235,6 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         double out = 1.2 + size * 0.5;
         Point middle = a.middle(b).moved(a.way(b), 0, out * outwards);
         Words label = Words.of(words, size, false);
-        return labels.first(List.of(label.at(middle, GroundShapes.readable(a, b))), place -> true)
-                .map(place -> label.on(place, sheet.inks.ink(), Optional.empty())).orElse(List.of());
+        return label.first(labels, List.of(label.at(middle, GroundShapes.readable(a, b))), sheet.inks.ink());
     }
 }

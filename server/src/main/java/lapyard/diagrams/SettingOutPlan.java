@@ -87,14 +87,9 @@ final class SettingOutPlan {
             }
             Words words = Words.of(bed.bed().id(), 4, true);
             labels.solid(ring);
-            Optional<Plate> within = labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0));
-            if (within.isEmpty()) outside.put(ring, words);
-            within.ifPresent(plate -> {
-                labels.take(plate.corners());
-                shapes.addAll(words.on(plate, sheet.inks));
-            });
+            labels.within(ring, words).ifPresentOrElse(plate -> shapes.addAll(words.on(plate, sheet.inks)), () -> outside.put(ring, words));
         }
-        outside.forEach((ring, words) -> labels.anywhere(ring, words.widthMm(), words.heightMm())
+        outside.forEach((ring, words) -> labels.anywhere(ring, words)
                 .ifPresent(led -> shapes.addAll(words.led(labels, led, sheet.inks.pen(Inks.THIN), sheet.inks))));
     }
 
@@ -149,7 +144,7 @@ final class SettingOutPlan {
             Point peg = view.on(bed.bed().inYard().corner(0));
             shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW).dashed(1.6, 1.1), foot, peg));
             Words words = Words.of(sheet.written(first.offMm()), NUMBER, false);
-            labels.first(words.along(foot, peg, 0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95), labels::clearOfSolids)
+            labels.firstClear(words.along(foot, peg, 0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95))
                     .ifPresent(plate -> numbers.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.paper()))));
         }
         shapes.addAll(numbers);

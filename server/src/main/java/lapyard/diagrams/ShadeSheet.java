@@ -95,7 +95,7 @@ public final class ShadeSheet {
         for (double[] off : new double[][] {{0, 4}, {0, -4}, {0, 8}, {0, -8}, {14, 4}, {-14, 4}, {14, -4}, {-14, -4}}) {
             plates.add(words.at(middle.plus(off[0], off[1]), 0));
         }
-        labels.first(plates, plate -> true).ifPresent(plate -> shapes.addAll(words.on(plate, sheet.inks)));
+        shapes.addAll(words.first(labels, plates, sheet.inks.ink(), sheet.inks.plate()));
     }
 
     private void bed(Bed bed, SunHours.BedSun hours, View view, Labels labels) {
@@ -103,10 +103,7 @@ public final class ShadeSheet {
         shapes.add(Shape.Area.outline(ring, sheet.inks.pen(Inks.BROAD)));
         Words words = new Words(List.of(
                 new Words.Line(bed.id(), 3.4, true), new Words.Line(hours(hours.meanHours()), 3, false)));
-        labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0)).ifPresent(plate -> {
-            labels.take(plate.corners());
-            shapes.addAll(words.on(plate, sheet.inks));
-        });
+        labels.within(ring, words).ifPresent(plate -> shapes.addAll(words.on(plate, sheet.inks)));
     }
 
     private static String hours(double hours) {
@@ -119,8 +116,7 @@ public final class ShadeSheet {
         y += 4;
         for (SunHours.Light light : SunHours.Light.values()) {
             Inks.Filling filling = sheet.inks.light(light.ordinal());
-            shapes.add(filling.area(List.of(new Point(box.left(), y), new Point(box.left() + 10, y),
-                    new Point(box.left() + 10, y + 5), new Point(box.left(), y + 5)), sheet.inks.pen(Inks.THIN)));
+            shapes.add(filling.area(new Box(box.left(), y, box.left() + 10, y + 5).corners(), sheet.inks.pen(Inks.THIN)));
             shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false));
             y += 7.4;
         }

@@ -39,6 +39,16 @@ record Words(List<Line> lines) {
         return new Plate(centre, widthMm(), heightMm(), turnDeg);
     }
 
+    /** At the first of these places that is free; none where no place is. @param plate colour under the text */
+    List<Shape> first(Labels labels, List<Plate> places, String ink, String plate) {
+        return labels.first(places).map(place -> on(place, ink, Optional.of(plate))).orElse(List.of());
+    }
+
+    /** The same without a plate. */
+    List<Shape> first(Labels labels, List<Plate> places, String ink) {
+        return labels.first(places).map(place -> on(place, ink, Optional.empty())).orElse(List.of());
+    }
+
     /** In ink on a plate that hides what lies below. */
     List<Shape> on(Plate place, Inks inks) {
         return on(place, inks.ink(), Optional.of(inks.plate()));
@@ -54,8 +64,14 @@ record Words(List<Line> lines) {
 
     /** Plates along a line, at parts of it. */
     List<Plate> along(Point a, Point b, double... parts) {
+        return beside(a, b, new double[] {0}, parts);
+    }
+
+    /** Plates at parts of a line, all at the first distance to its left as one looks at the paper from below, then at the next. */
+    List<Plate> beside(Point a, Point b, double[] lefts, double... parts) {
         double turn = GroundShapes.readable(a, b);
-        return DoubleStream.of(parts).mapToObj(part -> at(a.towards(b, part), turn)).toList();
+        return DoubleStream.of(lefts).boxed().flatMap(left -> DoubleStream.of(parts)
+                .mapToObj(part -> at(left == 0 ? a.towards(b, part) : a.towards(b, part).moved(a.way(b), 0, left), turn))).toList();
     }
 
     /** @param plate colour under the text, empty for none */
