@@ -1,4 +1,4 @@
-import { leastSide, lengthCheck, nameCheck, partCheck, placeCheck, readCourses, readTurn, readStage, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
+import { leastSide, lengthCheck, partCheck, placeCheck, readCourses, readName, readTurn, readStage, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
 import { readLength } from '../../main/resources/META-INF/resources/geometry/length.js';
 import { equal, holds, test } from '../trial.js';
 
@@ -30,8 +30,8 @@ test('a turn is kept from 0 to below 360', () => {
 });
 
 test('places and names have an end', () => {
-  equal([placeCheck(5), nameCheck('x')], [null, null]);
-  holds(placeCheck(1e9) && nameCheck('x'.repeat(201)), 'refused');
+  equal([placeCheck(5), readName(' x ')], [null, { value: 'x' }]);
+  holds(placeCheck(1e9) && readName('x'.repeat(201)).error.startsWith('1 letters too many'), 'refused');
 });
 
 test('a part of a shape leaves what the rest needs', () => {

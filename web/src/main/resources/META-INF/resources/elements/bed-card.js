@@ -1,17 +1,17 @@
 import { bounds } from '../geometry/outline.js';
 import { shown } from '../geometry/length.js';
-import { nameCheck, placeCheck, readCourses, readStage, readTurn, sideCheck } from '../state/checks.js';
-import { mirrorBed, moveBed, ownBed, placeBed, setBed, stageBed, turnBed } from '../state/commands.js';
+import { placeCheck, readName } from '../state/checks.js';
+import { mirrorBed, moveBed, ownBed, setBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
 import { differsAsBuilt, followType, makeType } from '../state/types.js';
-import { labelOf } from '../state/working.js';
 import './bed-build.js';
+import { bedFields, showBed } from './bed-fields.js';
 import { bedStanding } from './bed-standing.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 import { patch } from './patch.js';
-import { shownNumber } from './shown-number.js';
+import { shownQuantity } from './shown-number.js';
 
 /** Quantities that say how the ground lies under a bed, and how its bottom course is fitted to it. */
 const LEVELS = /^(level|scribe)\./;
@@ -48,34 +48,18 @@ export class BedCard extends GardenElement {
     const units = unitsOf(plan);
     const { id } = bed;
     const f = this.#fields = {
-      name: countField({ label: 'Name', mode: 'text', key: 'bed name', read: text => {
-        const wrong = nameCheck(text);
-        return wrong ? { error: wrong } : { value: text.trim() };
-      } }),
-      width: bed.size && lengthField({ label: 'Width', units, check: sideCheck(plan, bed.section.thickness, 'width'), key: 'bed width' }),
-      depth: bed.size && lengthField({ label: 'Depth', units, check: sideCheck(plan, bed.section.thickness, 'depth'), key: 'bed depth' }),
-      courses: countField({ label: 'Courses', read: readCourses, key: 'bed courses' }),
-      stage: countField({ label: 'Stage', read: readStage, key: 'bed stage' }),
-      x: lengthField({ label: 'Along the house', units, check: mm => placeCheck(mm, units), key: 'bed x' }),
-      y: lengthField({ label: 'Away from it', units, check: mm => placeCheck(mm, units), key: 'bed y' }),
-      turn: countField({ label: 'Turned, degrees', mode: 'decimal', read: readTurn, key: 'bed turn' }),
+      ...bedFields(this, bed, 'bed'),
+      name: countField({ label: 'Name', mode: 'text', key: 'bed name', read: readName, oncount: ({ detail }) => this.run(setBed(id, { name: detail || undefined })) }),
+      x: lengthField({ label: 'Along the house', units, check: mm => placeCheck(mm, units), key: 'bed x', onlength: ({ detail }) => this.run(this.#moved(id, 0, detail.mm)) }),
+      y: lengthField({ label: 'Away from it', units, check: mm => placeCheck(mm, units), key: 'bed y', onlength: ({ detail }) => this.run(this.#moved(id, 1, detail.mm)) }),
     };
-    const on = (field, type, command) => field?.addEventListener(type, event => this.run(command(event.detail)));
-    on(f.name, 'count', name => setBed(id, { name: name || undefined }));
-    on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
-    on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
-    on(f.courses, 'count', courses => setBed(id, { courses }));
-    on(f.stage, 'count', stage => stageBed(id, stage));
-    on(f.x, 'length', ({ mm }) => this.#moved(id, 0, mm));
-    on(f.y, 'length', ({ mm }) => this.#moved(id, 1, mm));
-    on(f.turn, 'count', turn => now => placeBed(id, { ...bedsOf(now).find(one => one.id === id).placement, turn })(now));
     this.#head = h('h2');
     this.#kind = h('p.kind');
     this.#takes = h('div.takes');
     this.replaceChildren(
       h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go of it', onclick: () => this.garden.choice.takeBed(null) }, 'Done')),
       this.#kind,
-      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.stage, f.x, f.y, f.turn),
+      h('div.fields', {}, f.name, f.width, f.depth, f.courses, f.stage, f.x, f.y, f.turn),
       h('div.verbs', {},
         this.#verb('Turn 90°', 'turn 90', () => this.turn()),
         this.#verb('Mirror', 'bed mirror', () => this.mirror()),
@@ -106,13 +90,9 @@ export class BedCard extends GardenElement {
     const box = bounds(bed.outline);
     this.#head.textContent = bed.name ? `${bed.id} · ${bed.name}` : `Bed ${bed.id}`;
     f.name.show(bed.name);
-    f.width?.show(bed.size.width);
-    f.depth?.show(bed.size.depth);
-    if (!bed.type) f.courses.show(bed.courses);
-    f.stage.show(bed.stage);
+    showBed(f, bed);
     f.x.show(Math.round(box.left * 10) / 10);
     f.y.show(Math.round(box.front * 10) / 10);
-    f.turn.show(bed.placement.turn);
     patch(this.#kind, this.#kindOf(bed));
     this.#showTakes(bed);
   }
@@ -142,9 +122,7 @@ export class BedCard extends GardenElement {
   }
 
   #quantities(part) {
-    const row = quantity => h('div', {},
-      h('dt', {}, labelOf(quantity.key)),
-      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${quantity.i}`, { ...quantity, units: unitsOf(this.garden.plan), name: labelOf(quantity.key) })));
+    const row = quantity => shownQuantity(this.garden.choice, `${part.id} ${quantity.key} ${quantity.i}`, quantity, unitsOf(this.garden.plan));
     const all = (part.quantities ?? []).map((quantity, i) => ({ ...quantity, i }));
     const levels = all.filter(({ key }) => LEVELS.test(key));
     const takes = all.filter(({ key }) => !LEVELS.test(key));

@@ -1,6 +1,5 @@
-import { labelOf } from '../state/working.js';
 import { h } from './make.js';
-import { shownNumber } from './shown-number.js';
+import { shownQuantity } from './shown-number.js';
 
 /** A verdict's outcome in a word, so that colour is not needed to read it. */
 const OUTCOMES = { holds: 'Holds', bows: 'Look at it', weak: 'Too weak' };
@@ -17,9 +16,7 @@ export function bedStanding(choice, part, units) {
   const refused = standing.notDesigned.map(why => h('li.weak', {}, h('b', {}, 'Not designed here'), ` ${why}`));
   const verdicts = standing.verdicts.map(({ outcome, text, ways }) => h(`li.${outcome}`, {}, h('b', {}, OUTCOMES[outcome]), ` ${text}`,
     ways.length ? h('span.ways', {}, ` Way out: ${ways.join('; or ')}.`) : null));
-  const numbers = standing.quantities.map((quantity, i) => h('div', {},
-    h('dt', {}, labelOf(quantity.key)),
-    h('dd', {}, shownNumber(choice, `${part.id} standing ${i}`, { ...quantity, units, name: labelOf(quantity.key) }))));
+  const numbers = standing.quantities.map((quantity, i) => shownQuantity(choice, `${part.id} standing ${i}`, quantity, units));
   return [h('h3', {}, 'Does it stand?'), h('p.hint', {}, standing.caution), h('ul.verdicts', {}, refused, verdicts),
     h('details', {},
       h('summary', { 'data-key': 'reckoned' }, 'What it was reckoned from'), h('dl', {}, numbers))];

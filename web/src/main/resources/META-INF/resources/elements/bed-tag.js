@@ -1,10 +1,8 @@
 import { bounds } from '../geometry/outline.js';
 import { toScreen } from '../geometry/view.js';
-import { readCourses, readStage, readTurn, sideCheck } from '../state/checks.js';
-import { placeBed, setBed, stageBed, turnBed } from '../state/commands.js';
+import { turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
-import { countField } from './count-field.js';
-import { lengthField } from './length-field.js';
+import { bedFields, showBed } from './bed-fields.js';
 import { GardenElement, h } from './make.js';
 import { boxOf } from '../state/group.js';
 
@@ -62,25 +60,10 @@ export class BedTag extends GardenElement {
   #letGo() { return h('button.quiet', { type: 'button', 'data-key': 'let go', 'aria-label': 'Let go of what is in hand', onclick: () => this.garden.choice.takeNothing() }, 'Done'); }
 
   #buildOne(bed) {
-    const { plan } = this.garden;
-    const units = unitsOf(plan);
-    const { id } = bed;
-    const f = this.#fields = {
-      width: bed.size && lengthField({ label: 'Width', units, check: sideCheck(plan, bed.section.thickness, 'width'), key: 'tag width' }),
-      depth: bed.size && lengthField({ label: 'Depth', units, check: sideCheck(plan, bed.section.thickness, 'depth'), key: 'tag depth' }),
-      courses: bed.type ? null : countField({ label: 'Courses', read: readCourses, key: 'tag courses' }),
-      stage: countField({ label: 'Stage', read: readStage, key: 'tag stage' }),
-      turn: countField({ label: 'Turned, °', mode: 'decimal', read: readTurn, key: 'tag turn' }),
-    };
-    const on = (field, type, command) => field?.addEventListener(type, event => this.run(command(event.detail)));
-    on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
-    on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
-    on(f.courses, 'count', courses => setBed(id, { courses }));
-    on(f.stage, 'count', stage => stageBed(id, stage));
-    on(f.turn, 'count', turn => now => placeBed(id, { ...bedsOf(now).find(one => one.id === id).placement, turn })(now));
+    this.#fields = bedFields(this, bed, 'tag');
     this.head = h('h2');
     this.replaceChildren(h('header', {}, this.head, this.#letGo()),
-      h('div.fields', {}, Object.values(f)),
+      h('div.fields', {}, Object.values(this.#fields)),
       this.#verbs(h('button', { type: 'button', 'data-key': 'tag turn 90', onclick: () => this.#turn() }, 'Turn 90°')));
   }
 
@@ -90,13 +73,8 @@ export class BedTag extends GardenElement {
   }
 
   #show(bed) {
-    const f = this.#fields;
     this.head.textContent = bed.name ? `${bed.id} · ${bed.name}` : `Bed ${bed.id}`;
-    f.width?.show(bed.size.width);
-    f.depth?.show(bed.size.depth);
-    f.courses?.show(bed.courses);
-    f.stage.show(bed.stage);
-    f.turn.show(bed.placement.turn);
+    showBed(this.#fields, bed);
   }
 
   #size = null;

@@ -3,7 +3,7 @@ import { FIELDS, isWanted, layersOf, layersText, nameOf, readLayers, sectionsOf,
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { h } from './make.js';
+import { choiceField, h } from './make.js';
 
 const FROM = { type: 'from its type', garden: 'usual in this garden', usual: 'usual' };
 
@@ -45,10 +45,7 @@ function control(field, { value }, parts, plan, change) {
   }
   if (field.kind === 'count') return countField({ ...parts, value, read: readNumber(least, most, field.key !== 'courses' && field.sub !== 'coats' && field.sub !== 'perJoint'), oncount: ({ detail }) => change(detail) });
   const choices = field.kind === 'section' ? [...new Set([...sectionsOf(plan), value])].map(id => [id, id]) : field.choices;
-  const id = `build ${parts.key}`.replaceAll(' ', '-');
-  return h('div.field', {}, h('label', { for: id }, field.label),
-    h('select', { id, 'data-key': parts.key, onchange: event => change(event.target.value) },
-      choices.map(([one, text]) => h('option', { value: one, selected: one === value }, text))));
+  return choiceField(field.label, parts.key, value, choices, change);
 }
 
 function origin(field, found, key, change) {

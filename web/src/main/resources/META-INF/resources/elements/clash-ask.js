@@ -1,5 +1,5 @@
 import { differences } from '../state/merge.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, row, table } from './make.js';
 
 /** clash-ask: two people changed the same thing. Shows both and asks; fires `start-garden` where mine is kept as a copy. */
 export class ClashAsk extends GardenElement {
@@ -14,9 +14,8 @@ export class ClashAsk extends GardenElement {
     const dialog = h('dialog', { 'aria-labelledby': 'clash-title', oncancel: event => event.preventDefault() },
       h('h2', { id: 'clash-title' }, 'Changed in two places'),
       h('p', {}, 'While you worked, someone else saved this garden. These do not go together:'),
-      h('div.both', { tabindex: 0, role: 'group', 'aria-label': 'Both versions' }, h('table', {},
-        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Where'), h('th', { scope: 'col' }, 'Yours'), h('th', { scope: 'col' }, 'Theirs'))),
-        h('tbody', {}, rows.map(row => h('tr', {}, h('th', { scope: 'row' }, row.where), h('td', {}, row.mine), h('td', {}, row.theirs)))))),
+      h('div.both', { tabindex: 0, role: 'group', 'aria-label': 'Both versions' }, table(['Where', 'Yours', 'Theirs'],
+        rows.map(({ where, mine, theirs }) => row(where, [mine, theirs])))),
       h('div.verbs', {},
         h('button.main', { type: 'button', onclick: () => this.#settle('mine') }, 'Keep yours'),
         h('button', { type: 'button', onclick: () => this.#settle('theirs') }, 'Take theirs'),

@@ -3,11 +3,11 @@ import { lengthField } from './length-field.js';
 import { readLengths } from '../geometry/length.js';
 import { rectangle } from '../geometry/outline.js';
 import { roomFor } from '../state/room.js';
-import { nameCheck } from '../state/checks.js';
+import { readName } from '../state/checks.js';
 import { nameGarden, showIn } from '../state/commands.js';
 import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, options } from './make.js';
 
 /** A yard a new garden begins with until it is measured, millimetres. */
 const NEW_YARD = { width: 12000, depth: 9000 };
@@ -15,10 +15,7 @@ const NEW_YARD = { width: 12000, depth: 9000 };
 /** What a yard can be made of, before it is drawn more closely. */
 const SURFACES = [['', 'not said yet'], ['grass', 'grass'], ['soil', 'soil'], ['slab', 'slabs'], ['concrete', 'concrete'], ['gravel', 'gravel'], ['deck', 'a deck']];
 
-const named = text => {
-  const wrong = text.trim() === '' ? 'Nothing here yet. Write a name.' : nameCheck(text);
-  return wrong ? { error: wrong } : { value: text.trim() };
-};
+const named = text => (text.trim() === '' ? { error: 'Nothing here yet. Write a name.' } : readName(text));
 
 /**
  * garden-title: which garden this is, how it is kept, and the way to the others. Set `gardens` (see Gardens).
@@ -62,9 +59,9 @@ export class GardenTitle extends GardenElement {
         verb('Archive', 'archive garden', () => this.dispatchEvent(new CustomEvent('archive-garden', { bubbles: true })), { title: 'Off the list; nothing else changes' }),
         verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
         h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.run(setState(event.target.value)) },
-          STATES.map(([value, text]) => h('option', { value, selected: value === stateOf(this.garden.plan) }, text))),
+          options(STATES, stateOf(this.garden.plan))),
         h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.run(showIn(event.target.value)) },
-          [['metric', 'mm'], ['imperial', 'ft, in']].map(([value, text]) => h('option', { value, selected: value === unitsOf(this.garden.plan) }, text)))),
+          options([['metric', 'mm'], ['imperial', 'ft, in']], unitsOf(this.garden.plan)))),
       this.#form, this.#finding(), this.#list());
   }
 
@@ -94,7 +91,7 @@ export class GardenTitle extends GardenElement {
   #finding() {
     const { asked } = this.gardens;
     const choice = (key, label, choices) => h('select', { 'data-key': `list ${key}`, 'aria-label': label, title: label, onchange: event => this.gardens.ask({ [key]: event.target.value }) },
-      choices.map(([value, text]) => h('option', { value, selected: value === asked[key] }, text)));
+      options(choices, asked[key]));
     return h('div.finding', { role: 'search' },
       h('input', { type: 'search', 'data-key': 'find garden', 'aria-label': 'Find a garden or client', placeholder: 'Find a garden or client', maxlength: 200, value: asked.find, oninput: event => this.gardens.ask({ find: event.target.value }) }),
       choice('which', 'Which gardens', [['', 'All'], ...STATES, ['archived', 'Archived'], ['deleted', 'Deleted']]),
@@ -141,7 +138,7 @@ export class GardenTitle extends GardenElement {
     const name = countField({ label: 'Name', mode: 'text', read: named, key: 'ask name', value: starting ? undefined : this.garden.plan.name ?? '' });
     const width = starting && lengthField({ label: 'Yard, along the house', units, mm: NEW_YARD.width, check: positive, many: true, key: 'ask width' });
     const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: NEW_YARD.depth, check: positive, key: 'ask depth' });
-    const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, SURFACES.map(([value, text]) => h('option', { value }, text)));
+    const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, options(SURFACES, ''));
     const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: '2400 x 1200; empty: none yet' });
     const fields = [name, width, depth].filter(Boolean);
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });

@@ -1,5 +1,5 @@
 import { shown } from '../geometry/length.js';
-import { nameCheck, sideCheck } from '../state/checks.js';
+import { readName, sideCheck } from '../state/checks.js';
 import { lastBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
 import { roomFor, saidOfRoom } from '../state/room.js';
@@ -56,7 +56,7 @@ export class LapBeds extends GardenElement {
         h('button.quiet', { type: 'button', 'data-key': `follow ${bed}`, onclick: () => this.run(followType(bed)) }, 'Make it like its type'))),
       h('details', {}, h('summary', { 'data-key': `type ${id} edit` }, 'Change the type'),
         h('div.fields', {},
-          countField({ label: 'Name', mode: 'text', key: `type ${id} name`, value: name, read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }),
+          countField({ label: 'Name', mode: 'text', key: `type ${id} name`, value: name, read: readName,
             oncount: ({ detail }) => this.run(setType(id, { name: detail || undefined })) }),
           type.width && type.depth ? [size('Width', 'width'), size('Depth', 'depth')] : null,
           buildFields({ plan, key: `type ${id}`, layers: { own: type, garden: plan.defaults }, set: fields => this.run(setType(id, fields)) })),

@@ -1,10 +1,11 @@
 import { api } from '../api.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
+import { readName } from '../state/checks.js';
 import { base64 } from '../state/base64.js';
 import { COLUMNS, codesOf, headOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
-import { custom, GardenElement, h } from './make.js';
+import { choiceField, custom, GardenElement, h, options, tick } from './make.js';
 import './merchant-offers.js';
 import './shelf-piece.js';
 import { place } from './places.js';
@@ -15,7 +16,6 @@ const SHOWN = 12;
 /** EN 338, as the document names them. */
 const STRENGTHS = ['ungraded', 'C14', 'C16', 'C18', 'C20', 'C22', 'C24', 'C27', 'C30', 'D18', 'D24', 'D30', 'D35', 'D40', 'D50', 'D60', 'D70'];
 
-const words = text => (text.length > 200 ? { error: `${text.length - 200} characters too long.` } : { value: text.trim() });
 
 const days = text => (/^\d{1,3}$/.test(text.trim()) && Number(text) <= 365 ? { value: Number(text) } : { error: 'Days from 0 to 365.' });
 
@@ -76,17 +76,15 @@ export class LapCatalogue extends GardenElement {
     return h('details', {},
       h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, this.garden.plan.currency)}`),
       h('div.fields', {},
-        countField({ label: 'Name', mode: 'text', key: `supplier ${id} name`, value: supplier.name ?? id, read: words, oncount: ({ detail }) => set({ name: detail || undefined }) }),
+        countField({ label: 'Name', mode: 'text', key: `supplier ${id} name`, value: supplier.name ?? id, read: readName, oncount: ({ detail }) => set({ name: detail || undefined }) }),
         countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? 0, read: days, oncount: ({ detail }) => set({ leadDays: detail || undefined }) }),
         price('Delivery charge', 'delivery', 'for each order'),
         price('Free over', 'freeOver', 'empty: never'),
         price('Tax, %', 'tax'),
         price('Deposit, %', 'deposit', 'of the order, when it is placed'),
         countField({ label: 'Days to pay', key: `supplier ${id} payDays`, value: supplier.payDays ?? 0, read: days, hint: 'from the delivery', oncount: ({ detail }) => set({ payDays: detail || undefined }) }),
-        h('label.wall', {}, h('input', {
-          type: 'checkbox', 'data-key': `supplier ${id} included`, checked: supplier.taxIncluded !== false,
-          onchange: event => set({ taxIncluded: event.target.checked ? undefined : false, ...(event.target.checked || supplier.tax ? {} : { tax: 20 }) }),
-        }), ' prices are with tax')));
+        tick(`supplier ${id} included`, 'prices are with tax', supplier.taxIncluded !== false,
+          on => set({ taxIncluded: on ? undefined : false, ...(on || supplier.tax ? {} : { tax: 20 }) }), 'wall')));
   }
 
   #list() {
@@ -101,8 +99,7 @@ export class LapCatalogue extends GardenElement {
       h('textarea', { id: 'list-text', rows: 3, spellcheck: 'false', 'data-key': 'list text', value: this.#text, oninput: event => { this.#text = event.target.value; this.#named = {}; } }),
       suppliers.length ? h('label', { for: 'list-supplier' }, 'Sold by') : null,
       suppliers.length ? h('select', { id: 'list-supplier', 'data-key': 'list supplier', onchange: event => { this.#supplier = event.target.value; } },
-        h('option', { value: '', selected: this.#supplier === '' }, 'as the list says'),
-        suppliers.map(one => h('option', { value: one.id, selected: this.#supplier === one.id }, one.name ?? one.id))) : null,
+        options([['', 'as the list says'], ...suppliers.map(one => [one.id, one.name ?? one.id])], this.#supplier)) : null,
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': 'list show', onclick: () => this.#show() }, 'Show how it is read'),
         this.#preview?.lines.length ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, this.#preview.bad.length ? `Take ${this.#preview.lines.length} good ${this.#preview.lines.length === 1 ? 'line' : 'lines'}` : 'Take the list') : null),
@@ -155,7 +152,7 @@ export class LapCatalogue extends GardenElement {
     const understood = Object.fromEntries(this.#preview.columns.map(one => [one.heading, one.field]));
     return h('div.columns', { role: 'group', 'aria-label': 'What the columns are' }, (head?.cells ?? []).map((heading, i) => h('label', {}, `“${heading || `column ${i + 1}`}” is `,
       h('select', { 'data-key': `column ${i}`, onchange: event => { this.#named[i] = event.target.value; this.#show(); } },
-        COLUMNS.map(([value, text]) => h('option', { value, selected: value === (this.#named[i] ?? understood[heading] ?? '') }, text))))));
+        options(COLUMNS, this.#named[i] ?? understood[heading] ?? '')))));
   }
 
   #shown() {
@@ -191,19 +188,11 @@ export class LapCatalogue extends GardenElement {
       h('h3', {}, 'Timber'),
       h('ul.prices', {}, rows.map(({ id, goodFaces, treated, strengthClass }) => h('li', { 'data-key': `timber ${id}` },
         h('strong', {}, id),
-        h('label.wall', {}, h('input', {
-          type: 'checkbox', 'data-key': `timber ${id} faces`, checked: goodFaces > 1,
-          onchange: event => set(id, { goodFaces: event.target.checked ? 2 : undefined }),
-        }), ' both faces of its boards may be seen: angled pieces are nested where that saves a board'),
-        h('label.wall', {}, h('input', {
-          type: 'checkbox', 'data-key': `timber ${id} treated`, checked: treated,
-          onchange: event => set(id, { treated: event.target.checked || undefined }),
-        }), ' treated against rot'),
-        h('div.field', {}, h('label', { for: `strength-${id}` }, 'Strength class stamped on it'),
-          h('select', {
-            id: `strength-${id}`, 'data-key': `timber ${id} strength`,
-            onchange: event => set(id, { strengthClass: event.target.value === 'ungraded' ? undefined : event.target.value }),
-          }, STRENGTHS.map(value => h('option', { value, selected: value === strengthClass }, value))))))));
+        tick(`timber ${id} faces`, 'both faces of its boards may be seen: angled pieces are nested where that saves a board', goodFaces > 1,
+          on => set(id, { goodFaces: on ? 2 : undefined }), 'wall'),
+        tick(`timber ${id} treated`, 'treated against rot', treated, on => set(id, { treated: on || undefined }), 'wall'),
+        choiceField('Strength class stamped on it', `timber ${id} strength`, strengthClass, STRENGTHS.map(value => [value, value]),
+          value => set(id, { strengthClass: value === 'ungraded' ? undefined : value }))))));
   }
 
   #prices() {

@@ -1,7 +1,7 @@
 import { shown } from '../geometry/length.js';
 import { api } from '../api.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, row, table } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
@@ -42,10 +42,11 @@ export class LapCourseStack extends GardenElement {
 
   #pieces(part, course) {
     const units = unitsOf(this.garden.plan);
-    return h('table.course-pieces', { 'data-key': 'course pieces' }, h('caption', {}, `Course ${course}`),
-      h('thead', {}, h('tr', {}, ['Piece', 'Length', 'Runs through'].map(text => h('th', { scope: 'col' }, text)))),
-      h('tbody', {}, part.pieces.filter(piece => piece.course === course).map(piece => h('tr', { 'data-key': `piece ${piece.mark}` },
-        h('th', { scope: 'row' }, piece.mark), h('td', {}, shown(piece.length, units)), h('td', {}, ENDS[piece.runsPast] ?? '')))));
+    const rows = part.pieces.filter(piece => piece.course === course)
+      .map(piece => row(piece.mark, [shown(piece.length, units), ENDS[piece.runsPast] ?? ''], { 'data-key': `piece ${piece.mark}` }));
+    const pieces = table(['Piece', 'Length', 'Runs through'], rows, 'table.course-pieces', { 'data-key': 'course pieces' });
+    pieces.prepend(h('caption', {}, `Course ${course}`));
+    return pieces;
   }
 }
 

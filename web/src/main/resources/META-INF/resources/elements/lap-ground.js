@@ -9,7 +9,7 @@ import './ground-form.js';
 import './shelf-piece.js';
 import './site-file.js';
 import './site-picture.js';
-import { custom, GardenElement, h } from './make.js';
+import { custom, GardenElement, h, options, row, table } from './make.js';
 import { patch } from './patch.js';
 import { place } from './places.js';
 
@@ -67,7 +67,7 @@ export class LapGround extends GardenElement {
         this.run(saidBy(event.target.value));
         this.render();
         this.querySelector('[data-key="ground way"]').focus();
-      } }, WAYS.map(([value, text]) => h('option', { value }, text))));
+      } }, options(WAYS, '')));
   }
 
   #wayForms(way) {
@@ -128,9 +128,7 @@ function accessTable(access, units) {
   const told = (row, value) => (value === null ? 'none' : row.unit === '1:n' ? `1:${value}` : shown(value, units));
   const passed = h('p.hint', {}, `${access.rows.length - failing.length} of ${access.rows.length} pass.`);
   if (!failing.length) return [passed];
-  return [passed, h('table', {}, h('thead', {}, h('tr', {}, ['Where', 'What', 'Is', 'Limit'].map(text => h('th', { scope: 'col' }, text)))),
-    h('tbody', {}, failing.map(row => h('tr', {}, h('th', { scope: 'row' }, row.where), h('td', {}, row.what),
-      h('td', {}, told(row, row.measured)), h('td', {}, told(row, row.limit))))))];
+  return [passed, table(['Where', 'What', 'Is', 'Limit'], failing.map(one => row(one.where, [one.what, told(one, one.measured), told(one, one.limit)])))];
 }
 
 customElements.define('lap-ground', LapGround);

@@ -1,5 +1,5 @@
 import { api } from '../api.js';
-import { readNumber } from '../state/checks.js';
+import { readNumber, readText } from '../state/checks.js';
 import { handOverOf, setFinishYears, setTender, tenderOf } from '../state/hand-over.js';
 import { countField } from './count-field.js';
 import { custom, GardenElement, h } from './make.js';
@@ -11,8 +11,6 @@ import './snag-list.js';
 const SHEETS = [['hand-over', 'All of it in one file, without what goods cost'], ['bed-register', 'Bed register: what each bed is, and where'], ['as-built', 'As built against planned, with money: for you'],
   ['care', 'Care: what to do when'], ['setting-out', 'Setting-out as built'], ['base-and-liner', 'Base and liner: what is hidden in each bed'], ['provenance', 'Where the boards come from'],
   ['access', 'Access check'], ['snag-list', 'Snag list']];
-
-const who = text => (text.length > 100 ? { error: `${text.length - 100} characters too long.` } : { value: text.trim() });
 
 /** lap-hand-over: the sheets and the file that go to whoever tends the garden from now on. */
 export class LapHandOver extends GardenElement {
@@ -34,7 +32,7 @@ export class LapHandOver extends GardenElement {
       countField({ label: 'Years from coat to coat', key: 'finish years', value: handOverOf(plan).finishYears ?? '', hint: 'as the tin says', read: text => (text.trim() ? readNumber(1, 30)(text) : { value: undefined }),
         oncount: ({ detail }) => plans.run(setFinishYears(detail)) }),
       beds.length ? h('details', {}, h('summary', { 'data-key': 'tenders' }, 'Who tends which bed'),
-        beds.map(({ id }) => countField({ label: `Bed ${id}`, mode: 'text', key: `tender ${id}`, value: tenderOf(plan, id), read: who, oncount: ({ detail }) => plans.run(setTender(id, detail)) }))) : null,
+        beds.map(({ id }) => countField({ label: `Bed ${id}`, mode: 'text', key: `tender ${id}`, value: tenderOf(plan, id), read: readText(100), oncount: ({ detail }) => plans.run(setTender(id, detail)) }))) : null,
       this.#snags ??= custom('snag-list', { garden: this.garden }),
       h('p.hint', {}, 'Keep the liner and the fixings in mind: what is hidden in a bed stands only on these sheets.'));
   }

@@ -1,7 +1,7 @@
 import { layOutWith, pin, rankFirst, wish, wishOf } from '../state/asking.js';
 import { moneyIn } from '../state/changes.js';
 import { bedsOf, calledOf } from '../state/plan.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, options, row, table, tick } from './make.js';
 import { place } from './places.js';
 
 const COUNTS = { beds: 'number of beds', area: 'room to plant', sun: 'sun on food beds', paths: 'little path', barrow: 'short ways with the barrow', hose: 'short hose', cost: 'low cost' };
@@ -19,28 +19,24 @@ export class LapLaidOut extends GardenElement {
   #wishes(plan) {
     const types = plan.types ?? [];
     const number = (key, label, value, act) => h('label', {}, /^(least|most) /.test(key) ? h('span.unseen', {}, label) : `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': key, value: value ?? '',
-      onchange: event => this.#change(act(event.target.value === '' ? null : Math.max(0, Math.round(Number(event.target.value))))) }));
+      onchange: event => this.run(act(event.target.value === '' ? null : Math.max(0, Math.round(Number(event.target.value))))) }));
     return [
-      types.length ? h('table', {}, h('thead', {}, h('tr', {}, ['Type', 'At least', 'At most'].map(text => h('th', { scope: 'col' }, text)))),
-        h('tbody', {}, types.map(type => {
-          const wanted = wishOf(plan, type.id);
-          return h('tr', {}, h('th', { scope: 'row' }, type.name || type.id),
-            h('td', {}, number(`least ${type.id}`, `${type.name || type.id}, at least`, wanted?.least ?? (wanted ? 0 : null), least => wish(type.id, least, wanted?.most ?? null))),
-            h('td', {}, number(`most ${type.id}`, `${type.name || type.id}, at most`, wanted?.most ?? null, most => wish(type.id, wanted?.least ?? (most === null ? null : 0), most))));
-        }))) : null,
+      types.length ? table(['Type', 'At least', 'At most'], types.map(type => {
+        const wanted = wishOf(plan, type.id);
+        return row(type.name || type.id, [
+          number(`least ${type.id}`, `${type.name || type.id}, at least`, wanted?.least ?? (wanted ? 0 : null), least => wish(type.id, least, wanted?.most ?? null)),
+          number(`most ${type.id}`, `${type.name || type.id}, at most`, wanted?.most ?? null, most => wish(type.id, wanted?.least ?? (most === null ? null : 0), most))]);
+      })) : null,
       h('p.hint', {}, plan.layOut?.beds?.length ? 'Without "at most", as many as fit.' : 'No type is asked for: the beds that are drawn are laid out anew.'),
       h('div.fields', {},
-        h('label', {}, 'What counts most ', h('select', { 'data-key': 'rank', onchange: event => this.#change(rankFirst(event.target.value)) },
-          Object.entries(COUNTS).map(([word, text]) => h('option', { value: word, selected: word === (plan.layOut?.rank?.[0] ?? 'beds') }, text)))),
+        h('label', {}, 'What counts most ', h('select', { 'data-key': 'rank', onchange: event => this.run(rankFirst(event.target.value)) },
+          options(Object.entries(COUNTS), plan.layOut?.rank?.[0] ?? 'beds'))),
         number('path width', 'Paths, mm (0: the standard\'s)', plan.layOut?.path ?? 0, mm => layOutWith('path', mm ?? 0)),
         number('margin', 'Free along the edge, mm', plan.layOut?.margin ?? 0, mm => layOutWith('margin', mm ?? 0))),
       bedsOf(plan).length ? h('details', {}, h('summary', {}, `Beds that stay where they are: ${plan.layOut?.pinned?.length ?? 0}`),
-        bedsOf(plan).map(bed => h('label.tick', {}, h('input', { type: 'checkbox', 'data-key': `pin ${bed.id}`, checked: (plan.layOut?.pinned ?? []).includes(bed.id),
-          onchange: event => this.#change(pin(bed.id, event.target.checked)) }), ` ${calledOf(bed)}`))) : null,
+        bedsOf(plan).map(bed => tick(`pin ${bed.id}`, calledOf(bed), (plan.layOut?.pinned ?? []).includes(bed.id), on => this.run(pin(bed.id, on))))) : null,
     ];
   }
-
-  #change(command) { this.run(command); }
 
   #answer(look) {
     if (look.standing === 'looking') {

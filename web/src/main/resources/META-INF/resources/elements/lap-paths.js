@@ -1,12 +1,11 @@
-import { lengthCheck, nameCheck } from '../state/checks.js';
+import { lengthCheck, readName } from '../state/checks.js';
 import { addPath, readPaths, removePath, setPath } from '../state/paths.js';
 import { USUAL, unitsOf } from '../state/plan.js';
-import { labelOf } from '../state/working.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
-import { shownNumber } from './shown-number.js';
+import { shownQuantity } from './shown-number.js';
 
 const LEAST = 100;
 const MOST = 20000;
@@ -37,14 +36,12 @@ export class LapPaths extends GardenElement {
     return h('li', { 'data-key': `path ${index}` }, h('details', {},
       h('summary', { 'data-key': `path ${index} open` }, h('strong', {}, called), ` ${say(length)} long, ${say(width)} wide`),
       h('div.fields', {},
-        countField({ label: 'Name', mode: 'text', key: `path ${index} name`, value: path.name ?? '', oncount: ({ detail }) => this.#set(index, { name: detail || undefined }),
-          read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }) }),
+        countField({ label: 'Name', mode: 'text', key: `path ${index} name`, value: path.name ?? '', oncount: ({ detail }) => this.#set(index, { name: detail || undefined }), read: readName }),
         lengthField({ label: 'Width', units, mm: width, check: widthCheck(units), key: `path ${index} width`, onlength: ({ detail }) => this.#set(index, { width: detail.mm }) })),
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': `path ${index} again`, onclick: () => this.#again(index) }, 'Draw it anew'),
         h('button', { type: 'button', 'data-key': `path ${index} delete`, onclick: () => this.#delete(index, called) }, 'Delete')),
-      part?.quantities?.length ? h('dl', {}, part.quantities.map((quantity, i) => h('div', {}, h('dt', {}, labelOf(quantity.key)),
-        h('dd', {}, shownNumber(this.garden.choice, `path ${index} ${quantity.key} ${i}`, { ...quantity, units, name: labelOf(quantity.key) }))))) : null));
+      part?.quantities?.length ? h('dl', {}, part.quantities.map((quantity, i) => shownQuantity(this.garden.choice, `path ${index} ${quantity.key} ${i}`, quantity, units))) : null));
   }
 
   #set(index, fields) { this.run(setPath(index, fields)); }

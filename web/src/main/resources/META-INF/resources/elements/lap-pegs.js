@@ -3,7 +3,7 @@ import { api } from '../api.js';
 import { houseWall, put } from '../state/ground.js';
 import { unitsOf, yardOf } from '../state/plan.js';
 import './ground-form.js';
-import { custom, h } from './make.js';
+import { custom, h, row, table } from './make.js';
 import { PartPlace } from './part-place.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
@@ -40,11 +40,8 @@ export class LapPegs extends PartPlace {
       const heads = ['Peg', 'Along', 'Off', 'From start', 'From end', ...(levels ? ['Level'] : [])];
       return h('section', { 'data-pegs': bed.bed },
         h('h3', {}, `Bed ${bed.bed}`),
-        h('div.across', { tabindex: '0', role: 'group', 'aria-label': `Pegs of bed ${bed.bed}` }, h('table', {},
-          h('thead', {}, h('tr', {}, heads.map(text => h('th', { scope: 'col' }, text)))),
-          h('tbody', {}, bed.pegs.map(peg => h('tr', {}, h('th', { scope: 'row' }, `P${peg.peg}`),
-            h('td', {}, mm(peg.along)), h('td', {}, mm(peg.off)), h('td', {}, mm(peg.first) + (peg.flat ? '*' : '')), h('td', {}, mm(peg.second) + (peg.flat ? '*' : '')),
-            ...(levels ? [h('td', {}, `+${mm(Math.round((low - peg.drop) * 10) / 10)}`)] : [])))))),
+        h('div.across', { tabindex: '0', role: 'group', 'aria-label': `Pegs of bed ${bed.bed}` }, table(heads, bed.pegs.map(peg => row(`P${peg.peg}`,
+          [mm(peg.along), mm(peg.off), mm(peg.first) + (peg.flat ? '*' : ''), mm(peg.second) + (peg.flat ? '*' : ''), ...(levels ? [`+${mm(Math.round((low - peg.drop) * 10) / 10)}`] : [])])))),
         h('p.hint', {}, bed.diagonals.map(one => `P${one.from}–P${one.to} ${mm(one.length)}`).join(', ')),
         bed.square ? h('p.hint', {}, `Square at P${bed.square.peg}: ${mm(bed.square.along)}, ${mm(bed.square.other)}, ${mm(bed.square.across)} across.`) : null);
     });

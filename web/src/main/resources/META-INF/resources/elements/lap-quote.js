@@ -1,16 +1,16 @@
 import { api } from '../api.js';
 import { readPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
+import { readText } from '../state/checks.js';
 import { addWork, quoteOf, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
 import { countField } from './count-field.js';
-import { custom, h } from './make.js';
+import { custom, h, row, table } from './make.js';
 import { PartPlace } from './part-place.js';
 import './shelf-piece.js';
 import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
 
-const words = most => text => (text.length > most ? { error: `${text.length - most} letters too many: ${most} at most.` } : { value: text.trim() || undefined });
 
 const hours = text => {
   const value = Number(text.trim().replace(',', '.'));
@@ -46,13 +46,13 @@ export class LapQuote extends PartPlace {
     const quote = quoteOf(this.garden.plan);
     const set = fields => this.run(setQuote(fields));
     const field = (label, key, read, mode = 'text', hint = undefined) => countField({
-      label, mode, key: `quote ${key}`, value: quote[key] ?? '', hint, read, oncount: ({ detail }) => set({ [key]: detail ?? undefined }),
+      label, mode, key: `quote ${key}`, value: quote[key] ?? '', hint, read, oncount: ({ detail }) => set({ [key]: detail === '' ? undefined : detail ?? undefined }),
     });
     const text = (quote.exclusions ?? []).join('\n');
     return h('section', {},
       h('h3', {}, 'Terms'),
       h('div.fields', {},
-        field('Client', 'client', words(500)), field('Builder', 'builder', words(500), 'text', 'name and address'), field('Tax, %', 'tax', readTax, 'decimal', 'added to the price'), field('Number', 'number', words(100)),
+        field('Client', 'client', readText(500)), field('Builder', 'builder', readText(500), 'text', 'name and address'), field('Tax, %', 'tax', readTax, 'decimal', 'added to the price'), field('Number', 'number', readText(100)),
         field('Margin, %', 'margin', readMargin, 'decimal', 'of the selling price'), field('Holds until', 'validUntil', readDay, 'text', 'such as 2027-03-31')),
       h('label', { for: 'quote-exclusions' }, 'Not included, one a line'),
       h('textarea', { id: 'quote-exclusions', rows: '3', 'data-key': 'quote exclusions', value: text, onchange: event => this.#exclude(event.target) }),
@@ -74,7 +74,7 @@ export class LapQuote extends PartPlace {
     return h('section', {},
       h('h3', {}, 'Work'),
       labour.map((work, i) => h('div.fields.work', { 'data-key': `work ${i}` },
-        countField({ label: 'What', mode: 'text', key: `work ${i} what`, value: work.what ?? '', hint: work.what ? '' : 'Labour', read: words(200), oncount: ({ detail }) => run(setWork(i, { what: detail ?? undefined })) }),
+        countField({ label: 'What', mode: 'text', key: `work ${i} what`, value: work.what ?? '', hint: work.what ? '' : 'Labour', read: readText(200), oncount: ({ detail }) => run(setWork(i, { what: detail || undefined })) }),
         countField({ label: 'Hours', mode: 'decimal', key: `work ${i} hours`, value: work.hours ?? 0, read: hours, oncount: ({ detail }) => run(setWork(i, { hours: detail })) }),
         countField({ label: 'Cost of an hour', mode: 'decimal', key: `work ${i} rate`, value: work.rate ?? '', read: readPrice, oncount: ({ detail }) => run(setWork(i, { rate: detail ?? undefined })) }),
         h('button.quiet', { type: 'button', 'data-key': `work ${i} off`, 'aria-label': `Take off ${work.what ?? 'Labour'}`, onclick: () => run(removeWork(i)) }, 'Delete'))),
@@ -85,9 +85,8 @@ export class LapQuote extends PartPlace {
     return h('section', {},
       h('h3', {}, 'What it comes to'),
       findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.place ?? one.where}: ${one.text} ${(one.ways ?? []).join(', or ')}`))) : null,
-      h('div.across', { tabindex: '0', role: 'group', 'aria-label': 'Lines of the quote' }, h('table.lines', {},
-        h('thead', {}, h('tr', {}, ['For', 'Cost', 'Price'].map(text => h('th', { scope: 'col' }, text)))),
-        h('tbody', {}, lines.map(line => h('tr', {}, h('th', { scope: 'row' }, line.what), h('td', {}, line.cost ?? '?'), h('td', {}, line.price ?? '?')))))),
+      h('div.across', { tabindex: '0', role: 'group', 'aria-label': 'Lines of the quote' }, table(['For', 'Cost', 'Price'],
+        lines.map(line => row(line.what, [line.cost ?? '?', line.price ?? '?'])), 'table.lines')),
       h('p.total', { 'data-key': 'quote total' }, atLeast ? 'At least ' : '',
         shownNumber(this.garden.choice, 'quote', { value: Number(price), unit: currency, working, name: 'the quote', text: money(price, currency) }), ` for a cost of ${money(cost, currency)}.`),
       h('p', {}, bringingLink(this, api, 'quote.pdf', 'The quote, PDF', 'quote.pdf')));
@@ -120,11 +119,9 @@ export class LapQuote extends PartPlace {
   #varied({ currency, before, after, difference, atLeast, lines }, to) {
     const changed = lines.filter(line => line.packsBefore !== line.packsAfter || Number(line.difference) !== 0);
     return [
-      changed.length ? h('div.across', { tabindex: '0', role: 'group', 'aria-label': 'Lines of the variation' }, h('table', {},
-        h('thead', {}, h('tr', {}, ['Line', 'Was', 'Is', 'More'].map(text => h('th', { scope: 'col' }, text)))),
-        h('tbody', {}, changed.map(line => h('tr', {}, h('th', { scope: 'row' }, line.label),
-          h('td', {}, `${line.packsBefore || 'nothing'}${line.costBefore ? `: ${line.costBefore}` : ''}`), h('td', {}, `${line.packsAfter || 'nothing'}${line.costAfter ? `: ${line.costAfter}` : ''}`),
-          h('td', {}, line.difference ?? '?')))))) : h('p.hint', {}, 'The order is the same.'),
+      changed.length ? h('div.across', { tabindex: '0', role: 'group', 'aria-label': 'Lines of the variation' }, table(['Line', 'Was', 'Is', 'More'],
+        changed.map(line => row(line.label, [`${line.packsBefore || 'nothing'}${line.costBefore ? `: ${line.costBefore}` : ''}`,
+          `${line.packsAfter || 'nothing'}${line.costAfter ? `: ${line.costAfter}` : ''}`, line.difference ?? '?'])))) : h('p.hint', {}, 'The order is the same.'),
       h('p.total', { 'data-key': 'variation total' }, `${atLeast ? 'At least: ' : ''}${money(before, currency)} was, ${money(after, currency)} is, ${money(difference, currency)} more.`),
       h('p', {}, bringingLink(this, api, `variation.pdf?from=${this.#from}&to=${to}`, 'The variation, PDF', 'variation.pdf')),
     ];

@@ -1,12 +1,12 @@
 import { shown } from '../geometry/length.js';
 import { readPrice } from '../state/catalogue.js';
-import { lengthCheck, readNumber } from '../state/checks.js';
+import { lengthCheck, readNumber, readText } from '../state/checks.js';
 import { badText, chalked, goodRuns, rackBoard, readBad, readRack, setBoard, takeOffRack } from '../state/rack.js';
 import { sectionsOf } from '../state/build.js';
 import { USUAL, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h, s } from './make.js';
+import { choiceField, GardenElement, h, s, tick } from './make.js';
 import { place } from './places.js';
 
 /** Pixels of the drawing between boards of the stack, as stickers keep them apart, and its whole width. */
@@ -79,8 +79,8 @@ export class LapRack extends GardenElement {
         lengthField({ label: 'Length', units, mm: board.length, key: `${key} length`, onlength: ({ detail }) => set({ length: detail.mm }),
           check: mm => lengthCheck(LEAST, MOST, units)(mm) ?? (board.bad.some(([, to]) => to > mm) ? `A bad span reaches ${shown(Math.max(...board.bad.map(([, to]) => to)) - mm, units)} beyond that. Write it shorter first.` : null) }),
         countField({ label: 'How many', value: board.count, key: `${key} count`, read: readNumber(1, 10000), oncount: ({ detail }) => set({ count: detail > 1 ? detail : undefined }) }),
-        this.#choice('Timber', `${key} section`, board.section, [...new Set([...sectionsOf(plan), board.section])].map(id => [id, id]), value => set({ section: value })),
-        this.#choice('Good faces', `${key} faces`, String(board.goodFaces), [['2', 'both'], ['1', 'one'], ['0', 'none: hidden walls only']], value => set({ goodFaces: Number(value) })),
+        choiceField('Timber', `${key} section`, board.section, [...new Set([...sectionsOf(plan), board.section])].map(id => [id, id]), value => set({ section: value })),
+        choiceField('Good faces', `${key} faces`, String(board.goodFaces), [['2', 'both'], ['1', 'one'], ['0', 'none: hidden walls only']], value => set({ goodFaces: Number(value) })),
         h('div.wide', {}, countField({ label: 'Bad from the marked end', mode: 'text', key: `${key} bad`, value: badText(board.bad, units), hint: `such as ${badText([[0, 150], [1180, 1260]], units)}`,
           read: text => {
             const read = readBad(text, board.length, units);
@@ -88,18 +88,12 @@ export class LapRack extends GardenElement {
           }, oncount: ({ detail }) => set({ bad: detail ? readBad(detail, board.length, units).value : undefined }) })),
         countField({ label: 'Worth kept, each', mode: 'decimal', key: `${key} salvage`, value: board.salvage ?? '', hint: 'empty: a part of a new one', read: readPrice, oncount: ({ detail }) => set({ salvage: detail ?? undefined }) }),
         h('div.wide', {}, countField({ label: 'Where it comes from', mode: 'text', key: `${key} origin`, value: board.origin, hint: board.origin ? '' : 'unknown: not for beds of food',
-          read: text => (text.trim().length > 200 ? { error: `${text.trim().length - 200} letters too many: 200 at most.` } : { value: text.trim() }), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),
-      h('label.wall', {}, h('input', { type: 'checkbox', checked: board.coated, 'data-key': `${key} coated`, onchange: event => set({ coated: event.target.checked || undefined }) }), 'painted or coated'),
+          read: readText(200), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),
+      tick(`${key} coated`, 'painted or coated', board.coated, on => set({ coated: on || undefined }), 'wall'),
       h('div.verbs', {}, h('button', { type: 'button', 'data-key': `${key} off`, onclick: () => {
         this.run(takeOffRack(index));
         this.say(`${board.id || 'The board'} is off the rack. Undo brings it back.`);
       } }, 'Delete'))));
-  }
-
-  #choice(label, key, now, choices, change) {
-    const id = key.replaceAll(' ', '-');
-    return h('div.field', {}, h('label', { for: id }, label),
-      h('select', { id, 'data-key': key, onchange: event => change(event.target.value) }, choices.map(([value, text]) => h('option', { value, selected: value === now }, text))));
   }
 
   #new() {
@@ -118,7 +112,7 @@ export class LapRack extends GardenElement {
     h('div.fields', {},
       lengthField({ label: 'Length', units: unitsOf(plan), mm: this.#next.length, check: lengthCheck(LEAST, MOST, unitsOf(plan)), key: 'rack length', onlength: ({ detail }) => { this.#next.length = detail.mm; } }),
       countField({ label: 'How many', value: this.#next.count, read: readNumber(1, 10000), key: 'rack count', oncount: ({ detail }) => { this.#next.count = detail; } }),
-      this.#choice('Timber', 'rack section', section, sectionsOf(plan).map(id => [id, id]), value => { this.#next.section = value; }),
+      choiceField('Timber', 'rack section', section, sectionsOf(plan).map(id => [id, id]), value => { this.#next.section = value; }),
       h('button.main', { type: 'submit', 'data-key': 'rack it' }, 'Rack it')));
   }
 }

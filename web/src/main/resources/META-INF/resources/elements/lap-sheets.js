@@ -1,7 +1,7 @@
 import { api } from '../api.js';
 import { readScale, sheetAddress } from '../state/sheets.js';
 import { countField } from './count-field.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, options, tick } from './make.js';
 import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
 
@@ -25,22 +25,17 @@ export class LapSheets extends GardenElement {
       h('p.whole', {}, this.#link('sheets', 'pdf', 'All sheets as one set, PDF')),
       h('details', {}, h('summary', { 'data-key': 'sheets how' }, 'Paper, scale, layers'),
         h('label', {}, 'Paper ', h('select', { 'data-key': 'sheets paper', onchange: event => this.#ask({ paper: event.target.value || undefined }) },
-          h('option', { value: '', selected: !this.#asked.paper }, 'usual'),
-          papers.map(name => h('option', { value: name, selected: this.#asked.paper === name }, name)))),
-        this.#tick('sheets mono', 'for a printer without colours', this.#asked.mono, mono => this.#ask({ mono })),
+          options([['', 'usual'], ...papers.map(name => [name, name])], this.#asked.paper ?? ''))),
+        tick('sheets mono', 'for a printer without colours', this.#asked.mono, mono => this.#ask({ mono })),
         h('h3', {}, 'The plan'),
         countField({ label: 'Scale, 1 to', key: 'sheets scale', value: this.#asked.scale ?? '', hint: 'empty: the largest that fits', read: readScale, oncount: ({ detail }) => this.#ask({ scale: detail ?? undefined }) }),
-        this.#tick('sheets split', 'on several sheets where it does not fit one', this.#asked.split, split => this.#ask({ split })),
-        h('fieldset', {}, h('legend', {}, 'Layers'), layers.map(({ name, usual }) => this.#tick(`layer ${name}`, name.replaceAll('-', ' '),
+        tick('sheets split', 'on several sheets where it does not fit one', this.#asked.split, split => this.#ask({ split })),
+        h('fieldset', {}, h('legend', {}, 'Layers'), layers.map(({ name, usual }) => tick(`layer ${name}`, name.replaceAll('-', ' '),
           this.#asked.layers ? this.#asked.layers.includes(name) : usual, on => this.#layer(name, on))))),
       h('dl.sheets', {}, sheets.map(({ name, title }) => h('div', {}, h('dt', {}, title), h('dd', {},
         this.#link(name, 'pdf', 'PDF', title), name === 'plan' ? [' ', this.#link(name, 'svg', 'SVG', title), ' ', this.#link(name, 'png', 'PNG', title), ' ', this.#link(name, 'dxf', 'DXF', title)] : null)))),
       h('p', {}, this.#link('slip', 'csv', 'The order, CSV'), ' ', this.#link('weekends', 'ics', 'Weekends for a calendar'), ' ', this.#link('weekends', 'csv', 'What is needed when, CSV'), ' ', this.#link('garden', 'xlsx', 'Slip, cut list, register and weekends as tables, XLSX')),
       h('p.hint', {}, 'Copies change size: trust the written sizes. Sheets say which revision they show.'));
-  }
-
-  #tick(key, text, checked, act) {
-    return h('label.tick', {}, h('input', { type: 'checkbox', 'data-key': key, checked, onchange: event => act(event.target.checked) }), ` ${text}`);
   }
 
   #ask(some) {

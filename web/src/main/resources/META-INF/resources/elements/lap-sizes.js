@@ -1,7 +1,7 @@
 import { givesOf, keepAlike, letBedGive, letGive } from '../state/asking.js';
 import { money, moneyIn } from '../state/changes.js';
 import { bedsOf, calledOf } from '../state/plan.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, tick } from './make.js';
 import { place } from './places.js';
 
 /** What a longer look may take. */
@@ -33,11 +33,9 @@ export class LapSizes extends GardenElement {
     return [
       h('p.hint', {}, 'By how much may the beds change? Beds of a type change together.'),
       h('div.fields', {}, ...gives('width'), ...gives('depth')),
-      ...[['inLine', 'Walls in one line stay in line'], ['equalGaps', 'Equal gaps in a row stay equal']].map(([what, text]) => h('label.tick', {},
-        h('input', { type: 'checkbox', 'data-key': what, checked: plan.give?.[what] !== false, onchange: event => this.run(keepAlike(what, event.target.checked)) }), ` ${text}`)),
-      h('details', {}, h('summary', {}, 'Beds that stay as they are'), (plan.beds ?? []).filter(bed => bed.id).map(bed => h('label.tick', {},
-        h('input', { type: 'checkbox', 'data-key': `stays ${bed.id}`, checked: bed.give === false, onchange: event => this.run(letBedGive(bed.id, !event.target.checked)) }),
-        ` ${calledOf(bedsOf(plan).find(one => one.id === bed.id) ?? bed)}`))),
+      ...[['inLine', 'Walls in one line stay in line'], ['equalGaps', 'Equal gaps in a row stay equal']].map(([what, text]) => tick(what, text, plan.give?.[what] !== false, on => this.run(keepAlike(what, on)))),
+      h('details', {}, h('summary', {}, 'Beds that stay as they are'), (plan.beds ?? []).filter(bed => bed.id).map(bed =>
+        tick(`stays ${bed.id}`, calledOf(bedsOf(plan).find(one => one.id === bed.id) ?? bed), bed.give === false, on => this.run(letBedGive(bed.id, !on))))),
     ];
   }
 

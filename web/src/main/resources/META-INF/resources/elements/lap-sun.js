@@ -1,6 +1,6 @@
 import { api } from '../api.js';
 import './ground-form.js';
-import { custom, GardenElement, h } from './make.js';
+import { custom, GardenElement, h, row, table } from './make.js';
 import { patch } from './patch.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
@@ -35,9 +35,7 @@ export class LapSun extends GardenElement {
     if (!hours) return [];
     if (!hours.day) return [h('p.hint', {}, 'Give latitude and longitude first.')];
     return [h('p', {}, sheetLink(this, api, 'shade.pdf', 'Shade drawing to print')), h('p.hint', {}, `${hours.day}: rises ${clock(hours.rise)}, sets ${clock(hours.set)}.`),
-      h('table', {}, h('thead', {}, h('tr', {}, ['Bed', 'Hours', 'Light'].map(text => h('th', { scope: 'col' }, text)))),
-        h('tbody', {}, hours.beds.map(bed => h('tr', {}, h('th', { scope: 'row' }, bed.bed),
-          h('td', {}, bed.quantities.find(one => one.key === 'sun.mean').value.toFixed(1)), h('td', {}, bed.light)))))];
+      table(['Bed', 'Hours', 'Light'], hours.beds.map(bed => row(bed.bed, [bed.quantities.find(one => one.key === 'sun.mean').value.toFixed(1), bed.light])))];
   }
 }
 

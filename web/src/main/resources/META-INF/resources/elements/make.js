@@ -45,6 +45,26 @@ export function custom(tag, parts) {
   return element;
 }
 
+/** The choices of a select, with the one that stands. @param {[string, string][]} choices value and words */
+export const options = (choices, now) => choices.map(([value, text]) => h('option', { value, selected: value === now }, text));
+
+/** A choice with its label. @param {(value: string) => void} change */
+export const choiceField = (label, key, now, choices, change) => h('div.field', {}, h('label', { for: idOf(key) }, label),
+  h('select', { id: idOf(key), 'data-key': key, onchange: event => change(event.target.value) }, options(choices, now)));
+
+const idOf = key => `choice-${key.replaceAll(' ', '-')}`;
+
+/** A box to tick with its words. @param {(on: boolean) => void} change */
+export const tick = (key, text, checked, change, kind = 'tick') => h(`label.${kind}`, {},
+  h('input', { type: 'checkbox', 'data-key': key, checked, onchange: event => change(event.target.checked) }), ` ${text}`);
+
+/** A table. @param {Node[]} rows see {@link row} */
+export const table = (heads, rows, spec = 'table', props = {}) => h(spec, props,
+  h('thead', {}, h('tr', {}, heads.map(text => h('th', { scope: 'col' }, text)))), h('tbody', {}, rows));
+
+/** A row that begins with what it is of. */
+export const row = (of, cells, props = {}) => h('tr', props, h('th', { scope: 'row' }, of), cells.map(cell => h('td', {}, cell)));
+
 /** An element of the page. Set `garden` before attaching; `render` is called once attached. */
 export class GardenElement extends HTMLElement {
   #ends = [];

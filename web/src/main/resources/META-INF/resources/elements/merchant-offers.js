@@ -1,6 +1,6 @@
 import { api } from '../api.js';
 import { money } from '../state/changes.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, row, table } from './make.js';
 import { bringingLink, sheetLink } from './sheet-link.js';
 
 /** merchant-offers: what merchants are asked, and what the garden costs from each of them and from all together. */
@@ -39,17 +39,15 @@ export class MerchantOffers extends GardenElement {
   #table({ currency, merchants, lines, total, atLeast, proven }) {
     const nameOf = one => (one.id ? one.name : 'No supplier named');
     const names = new Map(merchants.map(one => [one.id, nameOf(one)]));
-    const row = (head, cells, best, from, key) => h('tr', { 'data-key': key }, h('th', { scope: 'row' }, head), cells.map(text => h('td', {}, text)), h('td', {}, h('strong', {}, best)), h('td', {}, from));
+    const line = (head, cells, best, from, key) => row(head, [...cells, h('strong', {}, best), from], { 'data-key': key });
     const all = field => merchants.map(one => (field === 'total' && !one.whole ? `${money(one.total, currency)}, not all` : money(one[field], currency)));
     if (merchants.length < 2) return h('p.hint', {}, 'Fewer than two merchants have prices: add suppliers, and take each one’s list.');
     return h('div.wide-table', { tabindex: 0, role: 'region', 'aria-label': 'Merchants side by side' },
-      h('table', {},
-        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Goods'), merchants.map(one => h('th', { scope: 'col' }, nameOf(one))), h('th', { scope: 'col' }, 'Best split'), h('th', { scope: 'col' }, 'From'))),
-        h('tbody', {},
-          lines.map(line => row(line.label, merchants.map(one => (line.costs[one.id] ? money(line.costs[one.id], currency) : '–')), line.cost ? money(line.cost, currency) : '–',
-            line.from.map(id => names.get(id) ?? 'no price').join(' + '), `offer ${line.item}`)),
-          row('Delivery', all('delivery'), '', '', 'offer delivery'),
-          row('Total', all('total'), `${atLeast ? 'at least ' : ''}${money(total, currency)}`, proven ? 'no other split costs less' : 'best split found', 'offer total'))),
+      table(['Goods', ...merchants.map(nameOf), 'Best split', 'From'], [
+        ...lines.map(one => line(one.label, merchants.map(({ id }) => (one.costs[id] ? money(one.costs[id], currency) : '–')), one.cost ? money(one.cost, currency) : '–',
+          one.from.map(id => names.get(id) ?? 'no price').join(' + '), `offer ${one.item}`)),
+        line('Delivery', all('delivery'), '', '', 'offer delivery'),
+        line('Total', all('total'), `${atLeast ? 'at least ' : ''}${money(total, currency)}`, proven ? 'no other split costs less' : 'best split found', 'offer total')]),
       merchants.filter(one => one.missing.length).map(one => h('p.hint', {}, `${nameOf(one)}: no price for ${one.missing.join(', ')}.`)),
       h('nav', { 'aria-label': 'Offers' }, bringingLink(this, api, 'offers.pdf', 'Offers, PDF', 'offers.pdf'), ' ', sheetLink(this, api, 'tables/offers.xlsx', 'Offers, XLSX', 'offers.xlsx')));
   }

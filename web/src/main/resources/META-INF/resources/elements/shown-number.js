@@ -1,4 +1,4 @@
-import { arithmetic, roundedWithUnit } from '../state/working.js';
+import { arithmetic, labelOf, roundedWithUnit } from '../state/working.js';
 import { custom, h } from './make.js';
 import { patch } from './patch.js';
 
@@ -52,3 +52,7 @@ customElements.define('shown-number', ShownNumber);
 export function shownNumber(choice, key, { value, unit, units, working, text, name }) {
   return custom('shown-number', { choice, key, value, unit, units, working, text, name });
 }
+
+/** A quantity of the job sheet as a row of a list: what it is called, and its number. */
+export const shownQuantity = (choice, key, quantity, units) => h('div', {}, h('dt', {}, labelOf(quantity.key)),
+  h('dd', {}, shownNumber(choice, key, { ...quantity, units, name: labelOf(quantity.key) })));

@@ -1,5 +1,5 @@
 import { api } from '../api.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, options } from './make.js';
 
 /** What a layer can be, with what is shown. */
 const AS = [['', 'left out'], ['outline', 'outline of the yard'], ['levels', 'levels'], ['slab', 'slabs'], ['concrete', 'concrete'], ['gravel', 'gravel'], ['grass', 'grass'], ['soil', 'soil'], ['deck', 'deck'],
@@ -33,12 +33,12 @@ export class SiteFile extends GardenElement {
     const unit = this.#unit || 'units';
     return [
       unitFromFile ? null : h('label', {}, 'The file does not say its unit ', h('select', { 'data-key': 'site unit', onchange: event => { this.#unit = event.target.value; this.#look(); } },
-        UNITS.map(([value, text]) => h('option', { value, selected: value === this.#unit }, text)))),
+        options(UNITS, this.#unit))),
       h('table.layers', {}, h('thead', {}, h('tr', {}, ['Layer', 'Holds', 'Taken as'].map(text => h('th', {}, text)))),
         h('tbody', {}, layers.map(layer => h('tr', {}, h('td', {}, layer.name || 'no name'),
           h('td', {}, [held(layer.closed, 'outline'), held(layer.open, 'open line'), held(layer.points, 'point')].filter(Boolean).join(', '), h('br'), h('small', {}, `${layer.width} by ${layer.depth} ${unitFromFile || this.#unit ? 'mm' : unit}`)),
           h('td', {}, h('select', { 'data-key': `site layer ${layer.name}`, 'aria-label': `Layer ${layer.name} is taken as`, onchange: event => { this.#take[layer.name] = event.target.value; } },
-            AS.map(([value, text]) => h('option', { value, selected: value === this.#take[layer.name] }, text)))))))),
+            options(AS, this.#take[layer.name]))))))),
       passedOver.length ? h('p.hint', {}, `Not taken: ${passedOver.map(({ what, count }) => `${count} ${what}`).join(', ')}.`) : null,
       h('button.main', { type: 'button', 'data-key': 'site take', onclick: () => this.#takeIt() }, 'Take these into the yard')];
   }

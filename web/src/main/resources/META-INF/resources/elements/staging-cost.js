@@ -1,6 +1,6 @@
 import { api } from '../api.js';
 import { money } from '../state/changes.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, row, table } from './make.js';
 
 /** staging-cost: what buying by the weekend costs against buying once, in boards and deliveries. Worked out when asked for. */
 export class StagingCost extends GardenElement {
@@ -44,10 +44,8 @@ export class StagingCost extends GardenElement {
 
   #table(currency) {
     const sum = amount => (amount === null ? 'no price' : money(amount, currency));
-    return h('table', {},
-      h('thead', {}, h('tr', {}, ['Way', 'Boards', 'cost', 'Deliveries', 'cost', 'More'].map(text => h('th', { scope: 'col' }, text)))),
-      h('tbody', {}, this.#ways.map(way => h('tr', {}, h('th', { scope: 'row' }, way.way), h('td', {}, String(way.boards)), h('td', {}, sum(way.boardsCost)),
-        h('td', {}, String(way.drops)), h('td', {}, money(way.delivery, currency)), h('td', {}, sum(way.more))))));
+    return table(['Way', 'Boards', 'cost', 'Deliveries', 'cost', 'More'], this.#ways.map(way =>
+      row(way.way, [String(way.boards), sum(way.boardsCost), String(way.drops), money(way.delivery, currency), sum(way.more)])));
   }
 }
 

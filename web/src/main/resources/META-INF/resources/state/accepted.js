@@ -1,3 +1,5 @@
+import { given } from './fields.js';
+
 /** Snags that may stay, each by the place it is shown with and with a reason. Changes are functions plan => newPlan. */
 
 const acceptedOf = plan => plan.accepted ?? [];
@@ -8,9 +10,7 @@ export const acceptSnag = (where, reason) => plan => ({ ...plan, accepted: [...a
 
 export const noLongerAccept = where => plan => {
   const left = acceptedOf(plan).filter(one => one.where !== where);
-  if (left.length === acceptedOf(plan).length) return plan;
-  const { accepted: _gone, ...rest } = plan;
-  return left.length ? { ...plan, accepted: left } : rest;
+  return left.length === acceptedOf(plan).length ? plan : given({ ...plan, accepted: left.length ? left : undefined });
 };
 
 /** @returns {{value: string} | {error: string}} */

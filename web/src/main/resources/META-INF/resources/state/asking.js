@@ -1,23 +1,21 @@
+import { saying } from './fields.js';
+
 /** What a garden lets a search change: sizes that may give, and what its yard is laid out for. Each a function plan => newPlan. */
 
-const set = (plan, field, value) => {
-  const { [field]: _before, ...rest } = plan;
-  return Object.keys(value).length ? { ...rest, [field]: value } : rest;
-};
 
 const without = (object, keys) => Object.fromEntries(Object.entries(object).filter(([key]) => !keys.includes(key)));
 
 /** By how much every bed may become smaller and larger, mm. @param {'width'|'depth'} side @param {[number, number]} range least and most */
 export const letGive = (side, [least, most]) => plan => {
   const rest = without(plan.give ?? {}, [side]);
-  return set(plan, 'give', least === 0 && most === 0 ? rest : { ...rest, [side]: [Math.min(0, least), Math.max(0, most)] });
+  return saying(plan, 'give', least === 0 && most === 0 ? rest : { ...rest, [side]: [Math.min(0, least), Math.max(0, most)] });
 };
 
 /** @returns {[number, number]} */
 export const givesOf = (plan, side) => plan.give?.[side] ?? [0, 0];
 
 /** Whether what lies in one line, or stands at equal gaps, stays so. @param {'inLine'|'equalGaps'} what */
-export const keepAlike = (what, keep) => plan => set(plan, 'give', keep ? without(plan.give ?? {}, [what]) : { ...plan.give, [what]: false });
+export const keepAlike = (what, keep) => plan => saying(plan, 'give', keep ? without(plan.give ?? {}, [what]) : { ...plan.give, [what]: false });
 
 /** Whether a bed may give; one that may not says so itself. */
 export const letBedGive = (id, may) => plan => ({
@@ -27,19 +25,19 @@ export const letBedGive = (id, may) => plan => ({
 export const pin = (id, pinned) => plan => {
   const others = (plan.layOut?.pinned ?? []).filter(one => one !== id);
   const all = pinned ? [...others, id] : others;
-  return set(plan, 'layOut', { ...without(plan.layOut ?? {}, ['pinned']), ...(all.length ? { pinned: all } : {}) });
+  return saying(plan, 'layOut', { ...without(plan.layOut ?? {}, ['pinned']), ...(all.length ? { pinned: all } : {}) });
 };
 
 /** A width for paths or a margin along the edge; 0 goes back to the usual. @param {'path'|'margin'} field */
 export const layOutWith = (field, mm) => plan =>
-  set(plan, 'layOut', { ...without(plan.layOut ?? {}, [field]), ...(mm > 0 ? { [field]: mm } : {}) });
+  saying(plan, 'layOut', { ...without(plan.layOut ?? {}, [field]), ...(mm > 0 ? { [field]: mm } : {}) });
 
 export const USUAL_RANK = ['beds', 'area', 'sun', 'cost'];
 
 /** What counts most; the others follow as they did. */
 export const rankFirst = what => plan => {
   const rank = [what, ...(plan.layOut?.rank ?? USUAL_RANK).filter(one => one !== what)];
-  return set(plan, 'layOut', { ...without(plan.layOut ?? {}, ['rank']), ...(rank.join() === USUAL_RANK.join() ? {} : { rank }) });
+  return saying(plan, 'layOut', { ...without(plan.layOut ?? {}, ['rank']), ...(rank.join() === USUAL_RANK.join() ? {} : { rank }) });
 };
 
 /** How many of a type are wanted, `null` for no number; without both it is not asked for. */
@@ -47,7 +45,7 @@ export const wish = (type, least, most) => plan => {
   const beds = (plan.layOut?.beds ?? []).filter(one => one.type !== type);
   const wanted = least === null && most === null ? beds
     : [...beds, { type, ...(least ? { least } : {}), ...(most === null ? {} : { most: Math.max(most, least ?? 0) }) }];
-  return set(plan, 'layOut', { ...without(plan.layOut ?? {}, ['beds']), ...(wanted.length ? { beds: wanted } : {}) });
+  return saying(plan, 'layOut', { ...without(plan.layOut ?? {}, ['beds']), ...(wanted.length ? { beds: wanted } : {}) });
 };
 
 export const wishOf = (plan, type) => (plan.layOut?.beds ?? []).find(one => one.type === type) ?? null;

@@ -1,3 +1,5 @@
+import { given } from './fields.js';
+
 /** What is sold, for what: the garden's own list over our examples, as rows, and the commands that change it. */
 
 const LISTS = { sections: 'id', rolls: 'id', packs: 'item' };
@@ -45,8 +47,7 @@ export function timberRows(plan, examples) {
 
 /** Sets what a timber is like; an example's line becomes the garden's own. Fields of undefined are taken out. */
 export function setTimber(id, fields, examples) {
-  return plan => changedLine(plan, 'sections', id, examples, line => Object.fromEntries(
-    Object.entries({ ...line, ...fields }).filter(([, value]) => value !== undefined)));
+  return plan => changedLine(plan, 'sections', id, examples, line => given({ ...line, ...fields }));
 }
 
 /** @param {(line: object) => object} change of the line of this name, the garden's own or else the example */
@@ -63,10 +64,7 @@ function changedLine(plan, list, name, examples, change) {
 
 /** Sets one price; an example's line becomes the garden's own. @param {number | null} price null where it is not priced */
 export function setPrice({ list, name, index }, price, examples) {
-  const priced = of => {
-    const { price: _, ...rest } = of;
-    return price === null ? rest : { ...rest, price };
-  };
+  const priced = of => given({ ...of, price: price ?? undefined });
   const within = list === 'sections' ? 'stock' : 'packs';
   return plan => changedLine(plan, list, name, examples, line => (index === null
     ? priced(line)
@@ -82,14 +80,7 @@ export function addSupplier(supplier) {
 
 /** Fields of undefined are taken out. */
 export function setSupplier(id, fields) {
-  return plan => ({
-    ...plan,
-    catalogue: {
-      ...plan.catalogue,
-      suppliers: suppliersOf(plan).map(one => (one.id === id
-        ? Object.fromEntries(Object.entries({ ...one, ...fields }).filter(([, value]) => value !== undefined)) : one)),
-    },
-  });
+  return plan => ({ ...plan, catalogue: { ...plan.catalogue, suppliers: suppliersOf(plan).map(one => (one.id === id ? given({ ...one, ...fields }) : one)) } });
 }
 
 /** Takes a catalogue that came from a list; all else of the garden stays as it is. */

@@ -176,6 +176,11 @@ export function placeCheck(mm, units) {
   return Math.abs(mm) > 1000000 ? `${shown(Math.abs(mm) - 1000000, units)} beyond a kilometre. ${orLess(1000000, units)}` : null;
 }
 
-export function nameCheck(text) {
-  return text.length > 200 ? `${text.length - 200} letters too many: 200 at most.` : null;
-}
+/** @returns {(text: string) => {value: string} | {error: string}} */
+export const readText = most => text => {
+  const clean = text.trim();
+  return clean.length > most ? { error: `${clean.length - most} letters too many: ${most} at most.` } : { value: clean };
+};
+
+/** Of a garden, a bed, a type or a path. */
+export const readName = readText(200);

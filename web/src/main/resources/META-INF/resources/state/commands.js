@@ -1,3 +1,4 @@
+import { withFields, word } from './fields.js';
 import { aboutItsMiddle, bounds, placePoint } from '../geometry/outline.js';
 import { bedOf, bedsOf, freeId } from './plan.js';
 
@@ -67,11 +68,7 @@ export function placeBed(id, placement) {
 
 /** Sets or, with undefined, takes away fields of a bed. */
 export function setBed(id, fields) {
-  return changeBed(id, bed => {
-    const next = { ...bed, ...fields };
-    for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
-    return Object.keys(fields).every(key => bed[key] === fields[key]) ? bed : next;
-  });
+  return changeBed(id, bed => withFields(bed, fields));
 }
 
 /** Builds a bed with another stage; the stage's old name goes from the document. */
@@ -124,22 +121,10 @@ export function nameGarden(name) {
 }
 
 /** How lengths are shown; what is stored stays millimetres. @param {'metric'|'imperial'} units */
-export function showIn(units) {
-  return plan => {
-    if ((plan.units ?? 'metric') === units) return plan;
-    const { units: _before, ...rest } = plan;
-    return units === 'metric' ? rest : { ...plan, units };
-  };
-}
+export const showIn = word('units', 'metric');
 
 /** How long the cheapest plans are looked for. @param {'short'|'long'} search */
-export function lookFor(search) {
-  return plan => {
-    if ((plan.search ?? 'short') === search) return plan;
-    const { search: _before, ...rest } = plan;
-    return search === 'short' ? rest : { ...plan, search };
-  };
-}
+export const lookFor = word('search', 'short');
 
 /** The code of the bed that a command stood last. */
 export const lastBed = plan => bedsOf(plan).at(-1)?.id ?? null;

@@ -1,3 +1,4 @@
+import { readText } from './checks.js';
 import { readDay } from './ground-forms.js';
 
 /** What can be entered about who builds and when, as data: see ground-forms.js for what a field is. */
@@ -88,7 +89,7 @@ export const CREW_LISTS = {
     hint: 'With nobody named, two people who can lift are assumed; the first press names both.',
     fresh: (plan, count) => (count ? [{ name: `Helper ${count}` }] : [{ name: 'You' }, { name: 'Helper' }]),
     fields: [
-      { key: ['name'], label: 'Name', kind: 'text', read: text => (text.trim().length > 60 ? { error: `${text.trim().length - 60} letters too many.` } : { value: text.trim() || undefined }) },
+      { key: ['name'], label: 'Name', kind: 'text', read: text => { const read = readText(60)(text); return read.value === '' ? { value: undefined } : read; } },
       number('hours', 'Hours of the day', 0.25, 16, undefined, { hint: 'empty: all day' }),
       {
         key: ['lifts'], label: 'A heavy timber', kind: 'choice', usual: 'true', choices: [['true', 'takes an end'], ['false', 'cannot lift']],

@@ -1,15 +1,13 @@
+import { word } from './fields.js';
+
 /** How far a job has come, as the document says it, with what is shown. */
 export const STATES = [['pencilled', 'Pencilled'], ['quoted', 'Quoted'], ['ordered', 'Ordered'], ['building', 'Building'], ['done', 'Done']];
 
 /** @param {object} plan */
 export const stateOf = plan => plan.state ?? STATES[0][0];
 
-/** @param {string} state see {@link STATES} */
-export const setState = state => plan => {
-  if (stateOf(plan) === state) return plan;
-  const { state: _before, ...rest } = plan;
-  return state === STATES[0][0] ? rest : { ...plan, state };
-};
+/** @type {(state: string) => (plan: object) => object} a state of {@link STATES} */
+export const setState = word('state', STATES[0][0]);
 
 /**
  * The gardens of the store as far as they were asked for: a page of those that are found, and more on request. Without

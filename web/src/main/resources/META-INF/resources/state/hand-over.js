@@ -1,12 +1,10 @@
+import { given, isNothing, saying } from './fields.js';
+
 /** What goes with the garden to whoever tends it: commands plan => newPlan over the document's `handOver`. */
 
 export const handOverOf = plan => plan.handOver ?? {};
 
-const withHandOver = change => plan => {
-  const kept = Object.fromEntries(Object.entries(change(handOverOf(plan))).filter(([, value]) => value !== undefined && !(Array.isArray(value) && !value.length)));
-  const { handOver: _before, ...rest } = plan;
-  return Object.keys(kept).length ? { ...rest, handOver: kept } : rest;
-};
+const withHandOver = change => plan => saying(plan, 'handOver', given(change(handOverOf(plan)), isNothing));
 
 /** From the last coat to the next, as the tin says; undefined where nobody said it. */
 export const setFinishYears = finishYears => withHandOver(now => ({ ...now, finishYears }));
@@ -25,8 +23,7 @@ export const addSnag = snag => withHandOver(now => ({ ...now, snags: [...(now.sn
 
 /** Sets fields of the snag at a place of the list; what is undefined or empty is left out. */
 export const setSnag = (at, fields) => withHandOver(now => ({
-  ...now, snags: (now.snags ?? []).map((one, i) => (i === at ? Object.fromEntries(Object.entries({ ...one, ...fields })
-    .filter(([, value]) => value !== undefined && value !== '' && !(Array.isArray(value) && !value.length))) : one)),
+  ...now, snags: (now.snags ?? []).map((one, i) => (i === at ? given({ ...one, ...fields }, isNothing) : one)),
 }));
 
 export const dropSnag = at => withHandOver(now => ({ ...now, snags: (now.snags ?? []).filter((_, i) => i !== at) }));

@@ -1,7 +1,7 @@
 import { equal, merged } from './merge.js';
 
 /** Waits between tries while the server is away, milliseconds; the last one is repeated. */
-const WAITS = [1000, 2000, 4000, 8000, 15000];
+export const WAITS = [1000, 2000, 4000, 8000, 15000];
 const UNDO = 'Undo the last change, or copy the garden';
 
 /** From here on the order is fetched before the rest of the job sheet, which takes its time to come and to be read. */

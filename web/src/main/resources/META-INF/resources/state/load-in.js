@@ -1,3 +1,5 @@
+import { given } from './fields.js';
+
 /** The way goods come in, as the document holds it. */
 
 export const USUAL_WAY = { barrow: 60 };
@@ -10,12 +12,11 @@ export const wayInOf = plan => plan.loadIn ?? {};
  * @param {'vehicle' | 'passage' | null} part
  */
 export function setWayIn(part, fields) {
-  const clean = object => Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined));
   return plan => {
     const way = wayInOf(plan);
-    if (!part) return { ...plan, loadIn: clean({ ...way, ...fields }) };
-    const changed = clean({ ...way[part], ...fields });
+    if (!part) return { ...plan, loadIn: given({ ...way, ...fields }) };
+    const changed = given({ ...way[part], ...fields });
     const gone = part === 'passage' ? changed.width === undefined : !Object.keys(changed).length;
-    return { ...plan, loadIn: clean({ ...way, [part]: gone ? undefined : changed }) };
+    return { ...plan, loadIn: given({ ...way, [part]: gone ? undefined : changed }) };
   };
 }

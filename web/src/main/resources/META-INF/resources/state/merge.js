@@ -22,7 +22,7 @@ export function merged(base, mine, theirs) {
   for (const key of keysOf(theirs, mine, base)) {
     const value = key === 'tally' && [base[key], mine[key], theirs[key]].every(one => one === undefined || typeof one === 'object')
       ? mergedTally(base[key] ?? {}, mine[key] ?? {}, theirs[key] ?? {}, clashes) : LISTS.has(key) && [base[key], mine[key], theirs[key]].every(listWithCodes)
-      ? mergedList(key, base[key] ?? [], mine[key] ?? [], theirs[key] ?? [], clashes)
+      ? mergedList(`${one(key)} `, member => member.id, [base[key], mine[key], theirs[key]], clashes)
       : chosen(key, base[key], mine[key], theirs[key], clashes);
     if (value !== undefined) plan[key] = value;
   }
@@ -39,13 +39,11 @@ function chosen(where, base, mine, theirs, clashes) {
   return mine;
 }
 
-function mergedList(key, base, mine, theirs, clashes) {
-  const byId = list => new Map(list.map(one => [one.id, one]));
-  const [baseOf, mineOf, theirsOf] = [byId(base), byId(mine), byId(theirs)];
-  const ids = [...new Set([...theirs, ...mine].map(one => one.id))];
-  return ids
-    .map(id => chosen(`${one(key)} ${id}`, baseOf.get(id), mineOf.get(id), theirsOf.get(id), clashes))
-    .filter(value => value !== undefined);
+/** Lists of which each member has a name: what the two did with different members is no clash. */
+function mergedList(where, nameOf, lists, clashes) {
+  const [base, mine, theirs] = lists.map(list => new Map((list ?? []).map(one => [nameOf(one), one])));
+  return [...new Set([...theirs.keys(), ...mine.keys()])]
+    .map(name => chosen(`${where}${name}`, base.get(name), mine.get(name), theirs.get(name), clashes)).filter(value => value !== undefined);
 }
 
 /** What was done, cut and bought, mark by mark: two people at two boards are no clash. */
@@ -59,10 +57,7 @@ function mergedTally(base, mine, theirs, clashes) {
       if (value !== undefined) tally[key] = value;
       continue;
     }
-    const byName = list => new Map((list ?? []).map(one => [nameOf(one), one]));
-    const [baseOf, mineOf, theirsOf] = [byName(base[key]), byName(mine[key]), byName(theirs[key])];
-    const list = [...new Set([...theirsOf.keys(), ...mineOf.keys()])]
-      .map(name => chosen(`tally, ${name}`, baseOf.get(name), mineOf.get(name), theirsOf.get(name), clashes)).filter(value => value !== undefined);
+    const list = mergedList('tally, ', nameOf, [base[key], mine[key], theirs[key]], clashes);
     if (list.length) tally[key] = list;
   }
   return Object.keys(tally).length ? tally : undefined;

@@ -1,5 +1,4 @@
-/** Waits before listening again after a break, milliseconds; the last one is repeated. */
-const WAITS = [1000, 2000, 4000, 8000, 15000];
+import { WAITS } from './keeper.js';
 
 /**
  * Listens for one garden's news and listens again after every break. After a break it looks once, as something may

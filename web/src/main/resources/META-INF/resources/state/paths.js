@@ -1,3 +1,4 @@
+import { freeCode, withOne } from './fields.js';
 import { USUAL } from './plan.js';
 
 /** Changes to the paths of a garden, each a function plan => newPlan. A path is named by its place in the document. */
@@ -14,26 +15,15 @@ export function readPaths(plan) {
   }));
 }
 
-/** The first of P1, P2 ... that nobody has. */
-function freePathId(plan) {
-  const taken = new Set(pathsOf(plan).map(path => path.id));
-  let next = 1;
-  while (taken.has(`P${next}`)) next++;
-  return `P${next}`;
-}
-
 /** @param {[number, number][]} line two points or more */
 export const addPath = (line, width) => plan => ({
-  ...plan, paths: [...pathsOf(plan), { id: freePathId(plan), line, ...(width === USUAL.pathWidth ? {} : { width }) }],
+  ...plan, paths: [...pathsOf(plan), { id: freeCode('P', pathsOf(plan)), line, ...(width === USUAL.pathWidth ? {} : { width }) }],
 });
 
 /** Sets or, with undefined, takes away fields. */
 export const setPath = (index, fields) => plan => {
-  const path = pathsOf(plan)[index];
-  if (!path || Object.keys(fields).every(key => path[key] === fields[key])) return plan;
-  const next = { ...path, ...fields };
-  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
-  return { ...plan, paths: pathsOf(plan).toSpliced(index, 1, next) };
+  const paths = withOne(pathsOf(plan), index, fields);
+  return paths === pathsOf(plan) ? plan : { ...plan, paths };
 };
 
 export const removePath = index => plan => (pathsOf(plan)[index] ? { ...plan, paths: pathsOf(plan).toSpliced(index, 1) } : plan);

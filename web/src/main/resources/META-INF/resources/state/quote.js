@@ -1,20 +1,17 @@
+import { given, isNothing, saying } from './fields.js';
+
 /** What a builder offers a client besides the goods. Changes are functions plan => newPlan; undefined takes a field out. */
 
 export const quoteOf = plan => plan.quote ?? {};
 
-const clean = object => Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined && !(Array.isArray(value) && !value.length)));
 
-export const setQuote = fields => plan => {
-  const quote = clean({ ...quoteOf(plan), ...fields });
-  const { quote: _gone, ...rest } = plan;
-  return Object.keys(quote).length ? { ...plan, quote } : rest;
-};
+export const setQuote = fields => plan => saying(plan, 'quote', given({ ...quoteOf(plan), ...fields }, isNothing));
 
 export const addWork = work => plan => setQuote({ labour: [...(quoteOf(plan).labour ?? []), work] })(plan);
 
 export const setWork = (index, fields) => plan => {
   const labour = quoteOf(plan).labour ?? [];
-  return labour[index] ? setQuote({ labour: labour.toSpliced(index, 1, clean({ ...labour[index], ...fields })) })(plan) : plan;
+  return labour[index] ? setQuote({ labour: labour.toSpliced(index, 1, given({ ...labour[index], ...fields }, isNothing)) })(plan) : plan;
 };
 
 export const removeWork = index => plan => {
@@ -31,22 +28,20 @@ export function readExclusions(text) {
   return { value: lines.length ? lines : undefined };
 }
 
-/** @returns {{value: number | undefined} | {error: string}} percent of the selling price; nothing is 0 */
-export function readMargin(text) {
+/** @param {string} [over] what is said of a number above the most, after it @returns {(text: string) => {value: number | undefined} | {error: string}} */
+const percent = (most, of, over) => text => {
   const clean = text.trim().replace(/\s*%$/, '').replace(',', '.');
   if (!clean) return { value: undefined };
   const value = Number(clean);
-  if (!Number.isFinite(value) || value < 0) return { error: 'A number from 0 to 99.9, percent of the selling price.' };
-  return value > 99.9 ? { error: `${value} % leaves nothing for the cost. 99.9 or less, of the selling price.` } : { value };
-}
+  if (over && value > most) return { error: `${value} % ${over}` };
+  return value >= 0 && value <= most ? { value } : { error: `A number from 0 to ${most}, percent ${of}.` };
+};
 
-/** @returns {{value: number | undefined} | {error: string}} percent of tax that is added to the price */
-export function readTax(text) {
-  const clean = text.trim().replace(/\s*%$/, '').replace(',', '.');
-  if (!clean) return { value: undefined };
-  const value = Number(clean);
-  return Number.isFinite(value) && value >= 0 && value <= 100 ? { value } : { error: 'A number from 0 to 100, percent added to the price.' };
-}
+/** Of the selling price; nothing is 0. */
+export const readMargin = percent(99.9, 'of the selling price', 'leaves nothing for the cost. 99.9 or less, of the selling price.');
+
+/** Tax that is added to the price. */
+export const readTax = percent(100, 'added to the price');
 
 /** @returns {{value: string | undefined} | {error: string}} a day as in ISO 8601 */
 export function readDay(text) {

@@ -1,3 +1,4 @@
+import { freeCode, withOne } from './fields.js';
 import { readLengths, shown } from '../geometry/length.js';
 import { isFeet } from '../geometry/measure.js';
 import { USUAL } from './plan.js';
@@ -17,25 +18,15 @@ export function readRack(plan) {
   }));
 }
 
-function freeBoardId(plan) {
-  const taken = new Set(rackOf(plan).map(board => board.id));
-  let next = 1;
-  while (taken.has(`K${next}`)) next++;
-  return `K${next}`;
-}
-
 /** Racks boards of one length. */
 export const rackBoard = ({ length, section, count }) => plan => ({
-  ...plan, rack: [...rackOf(plan), { id: freeBoardId(plan), section, length, ...(count > 1 ? { count } : {}) }],
+  ...plan, rack: [...rackOf(plan), { id: freeCode('K', rackOf(plan)), section, length, ...(count > 1 ? { count } : {}) }],
 });
 
 /** Sets or, with undefined, takes away what is said of a board. */
 export const setBoard = (index, fields) => plan => {
-  const board = rackOf(plan)[index];
-  if (!board) return plan;
-  const next = { ...board, ...fields };
-  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
-  return JSON.stringify(next) === JSON.stringify(board) ? plan : { ...plan, rack: rackOf(plan).toSpliced(index, 1, next) };
+  const rack = withOne(rackOf(plan), index, fields);
+  return rack === rackOf(plan) ? plan : { ...plan, rack };
 };
 
 export const takeOffRack = index => plan => (rackOf(plan)[index] ? { ...plan, rack: rackOf(plan).toSpliced(index, 1) } : plan);

@@ -1,11 +1,8 @@
+import { given, isNothing, saying } from './fields.js';
+
 /** What was done, cut and bought: commands plan => newPlan over the document's `tally`. */
 
-const withTally = (plan, change) => {
-  const tally = change(plan.tally ?? {});
-  const kept = Object.fromEntries(Object.entries(tally).filter(([, value]) => !(Array.isArray(value) && !value.length) && value !== undefined && value !== 0));
-  const { tally: _before, ...rest } = plan;
-  return Object.keys(kept).length ? { ...rest, tally: kept } : rest;
-};
+const withTally = (plan, change) => saying(plan, 'tally', given(change(plan.tally ?? {}), value => isNothing(value) || value === 0));
 
 export const isDone = (plan, task) => (plan.tally?.done ?? []).some(one => one.task === task);
 
@@ -64,18 +61,14 @@ export function setPiece(parts, number, mark, state) {
       const spoiled = (board.spoiled ?? []).filter(one => one !== mark);
       if (state === 'cut') cut.push(mark);
       if (state === 'spoiled') spoiled.push(mark);
-      const { cut: _cut, spoiled: _spoiled, ...rest } = board;
-      return { ...rest, ...(cut.length ? { cut } : {}), ...(spoiled.length ? { spoiled } : {}) };
+      return given({ ...board, cut, spoiled }, isNothing);
     }),
   }));
 }
 
 /** A piece comes out of one board alone; where it was spoiled before stays told. */
 function withoutCut(board, mark, state) {
-  if (state !== 'cut' || !board.cut?.includes(mark)) return board;
-  const { cut, ...rest } = board;
-  const left = cut.filter(one => one !== mark);
-  return { ...rest, ...(left.length ? { cut: left } : {}) };
+  return state === 'cut' && board.cut?.includes(mark) ? given({ ...board, cut: board.cut.filter(one => one !== mark) }, isNothing) : board;
 }
 
 /** So much of a board cannot be used, mm. */

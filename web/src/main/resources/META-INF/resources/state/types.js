@@ -1,3 +1,4 @@
+import { freeCode, given, saying, withOne } from './fields.js';
 import { FIELDS, valueOf } from './build.js';
 import { bounds } from '../geometry/outline.js';
 import { bedsOf, freeId } from './plan.js';
@@ -39,29 +40,17 @@ export const makeType = id => plan => {
   const index = (plan.beds ?? []).findIndex(bed => String(bed.id) === id);
   const bed = plan.beds?.[index];
   if (!bed || bed.type) return plan;
-  const typeId = freeTypeId(plan);
+  const typeId = freeCode('T', typesOf(plan));
   const kept = Object.entries(bed);
   const type = { id: typeId, ...Object.fromEntries(kept.filter(([key]) => !PLACING.has(key) && key !== 'food')) };
   const placed = { ...Object.fromEntries(kept.filter(([key]) => PLACING.has(key) || key === 'food')), type: typeId };
   return { ...plan, types: [...typesOf(plan), type], beds: plan.beds.toSpliced(index, 1, placed) };
 };
 
-function freeTypeId(plan) {
-  const taken = new Set(typesOf(plan).map(type => type.id));
-  let next = 1;
-  while (taken.has(`T${next}`)) next++;
-  return `T${next}`;
-}
-
 /** Sets or, with undefined, takes away fields of a type: all its placements follow, but for what they say themselves. */
 export const setType = (id, fields) => plan => {
-  const index = typesOf(plan).findIndex(type => type.id === id);
-  if (index < 0) return plan;
-  const type = typesOf(plan)[index];
-  if (Object.keys(fields).every(key => type[key] === fields[key])) return plan;
-  const next = { ...type, ...fields };
-  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
-  return { ...plan, types: typesOf(plan).toSpliced(index, 1, next) };
+  const types = withOne(typesOf(plan), typesOf(plan).findIndex(type => type.id === id), fields);
+  return types === typesOf(plan) ? plan : { ...plan, types };
 };
 
 /** The placement is built as its type says. */
@@ -79,12 +68,7 @@ export const removeType = id => plan =>
   ((plan.beds ?? []).some(bed => bed.type === id) ? plan : { ...plan, types: typesOf(plan).filter(type => type.id !== id) });
 
 /** The garden's own usual. */
-export const setDefaults = fields => plan => {
-  const next = { ...plan.defaults, ...fields };
-  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
-  const { defaults: _gone, ...rest } = plan;
-  return Object.keys(next).length ? { ...plan, defaults: next } : rest;
-};
+export const setDefaults = fields => plan => saying(plan, 'defaults', given({ ...plan.defaults, ...fields }));
 
 /** A type as a bed that lies at the origin, for its outline and size. */
 export const typeLaid = (plan, id) => bedsOf({ ...plan, beds: [{ id: freeId([]), type: id, at: [0, 0] }] })[0];
