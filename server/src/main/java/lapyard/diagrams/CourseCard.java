@@ -21,8 +21,11 @@ import lapyard.geometry.Measure;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.plan.Lap;
 import lapyard.plan.Lifting;
+import lapyard.words.Wording;
 
 /**
  * The card of a bed, or of beds that are alike: courses that are laid alike share a ring seen from above and a table of their
@@ -77,7 +80,8 @@ final class CourseCard {
         this.boards = beds.size() > 1 ? Map.of() : first.boards();
         this.lifting = lifting;
         this.notes = new CourseNotes(first, sheet, beds.size() > 1);
-        this.warning = new WarningFrame(sheet, first.warnings());
+        List<Finding> warnings = FindingList.merged(FindingList.singles(alike.stream().flatMap(stack -> stack.warnings().stream()).toList()));
+        this.warning = new WarningFrame(sheet, warnings.stream().map(Wording.of(sheet.imperial)::text).toList());
     }
 
     List<BenchSheet.Draft> drafts() {

@@ -9,7 +9,10 @@ import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.plan.Lifting;
+import lapyard.plan.Place;
 import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
 
@@ -28,7 +31,7 @@ public final class CourseCards {
      * @param boards     number of the board that each timber is cut from, by its mark; may be empty
      * @param warnings   what may hurt somebody at this bed
      */
-    public record Stack(BedWork work, List<Quantity> quantities, Map<String, String> boards, List<String> warnings) {
+    public record Stack(BedWork work, List<Quantity> quantities, Map<String, String> boards, List<Finding> warnings) {
         public Stack {
             quantities = List.copyOf(quantities);
             boards = Map.copyOf(boards);
@@ -46,7 +49,14 @@ public final class CourseCards {
                 pieces.add(List.of(piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen())));
         return List.of(
                 bed.outline(), bed.placement().mirror(), bed.section(), bed.walls().lap(), bed.courses(), pieces, work.frame().notches(),
-                work.frame().seams(), stack.warnings(), notes.atWalls(), notes.notes(work.frame().courses(), Set.of()));
+                work.frame().seams(), FindingList.singles(stack.warnings()).stream().map(CourseCards::told).toList(), notes.atWalls(), notes.notes(work.frame().courses(), Set.of()));
+    }
+
+    /** A warning but for its bed, where one sentence can tell it of several. */
+    private static List<Object> told(Finding one) {
+        if (!one.kind().merges) return List.of(one);
+        List<Place.Part> within = one.place().parts().stream().filter(part -> part.what() != Place.What.BED).toList();
+        return List.of(one.kind(), one.weight(), one.accepted(), one.facts(), within);
     }
 
     /**

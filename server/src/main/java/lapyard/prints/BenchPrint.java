@@ -29,6 +29,7 @@ import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import org.joda.money.CurrencyUnit;
 
@@ -58,7 +59,7 @@ final class BenchPrint {
                     board -> board.cuts().forEach(cut -> Nest.marks(cut.mark()).forEach(mark -> boards.put(mark, series + board.number()))));
         }
         Map<String, String> numbers = Map.copyOf(boards);
-        Map<String, List<String>> warned = Warned.beds(sheet);
+        Map<String, List<Finding>> warned = sheet.warnings();
         List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
                 .map(bed -> new CourseCards.Stack(
                         bed.work(), bed.quantities(), numbers, warned.getOrDefault(bed.work().bed().id(), List.of())))

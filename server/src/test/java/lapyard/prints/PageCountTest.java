@@ -1,11 +1,13 @@
 package lapyard.prints;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.job.Job;
@@ -18,6 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A set of sheets is carried outside: it has as many pages as are needed and no more. */
 class PageCountTest {
+    private static final String YARD = "[[0,0],[14000,0],[14000,4000],[0,4000]]";
+
     private static final String L_AND_TWO = "{\"name\":\"L and two\",\"beds\":[{\"id\":\"A\",\"walls\":[{\"length\":3000,\"turn\":\"left\"},"
             + "{\"length\":1500,\"turn\":\"left\"},{\"length\":1200,\"turn\":\"right\"},{\"length\":900,\"turn\":\"left\"},{\"length\":1800,\"turn\":\"left\"},"
             + "{\"length\":2400,\"turn\":\"left\"}],\"courses\":3},{\"id\":\"B\",\"width\":2400,\"depth\":1200,\"courses\":3,\"at\":[5000,0]},"
@@ -46,6 +50,23 @@ class PageCountTest {
                     .filter(y -> y < page.heightMm() - 20).max().orElse(0);
             assertTrue(lowest > 0.3 * page.heightMm(), page.title() + ": " + lowest);
         }
+    }
+
+    /** Four beds of a type that hold more soil than is designed here have one card, and one sentence warns of all four. */
+    @Test
+    void bedsWarnedAlikeShareACard() throws Exception {
+        String beds = IntStream.range(0, 4).mapToObj(i -> "{\"id\":\"K" + i + "\",\"width\":1200,\"depth\":1200,\"courses\":" + (i < 3 ? 4 : 5) + ",\"at\":[" + (1000 + 3000 * i) + ",1000]}")
+                .collect(Collectors.joining(","));
+        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read("{\"name\":\"Tall\",\"ground\":{\"outline\":" + YARD + ",\"surfaces\":[{\"kind\":\"grass\",\"outline\":" + YARD + "}]},\"beds\":[" + beds + "]}")).garden());
+        List<Page> cards = Prints.pages("course-cards", sheet, PrintAsk.usual("", "2026-03-01"));
+        assertTrue(cards.get(0).title().startsWith("Course card, beds K0-K2"), cards.get(0).title());
+        assertTrue(cards.get(1).title().startsWith("Course card, bed K3"), cards.get(1).title());
+        List<String> warned = cards.stream().flatMap(page -> page.shapes().stream())
+                .filter(shape -> shape instanceof Shape.Group group && group.layer().equals("warning"))
+                .flatMap(shape -> ((Shape.Group) shape).shapes().stream())
+                .filter(shape -> shape instanceof Shape.Text text && text.text().contains("designed"))
+                .map(shape -> ((Shape.Text) shape).text().replaceAll(" mm.*", "")).distinct().toList();
+        assertEquals(List.of("Beds K0-K2 hold up to 750", "Bed K3 holds 950"), warned);
     }
 
     @Test
