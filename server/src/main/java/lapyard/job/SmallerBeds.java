@@ -19,6 +19,7 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
+import lapyard.geometry.Length;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -150,8 +151,13 @@ public record SmallerBeds(
                 .toList());
     }
 
-    /** As it is asked for, {@code make bed B 24 mm shallower}; {@code amount} with its unit. */
-    public String words(String amount) {
+    /**
+     * As it is asked for, {@code make bed B 24 mm shallower}. Rounded up where it is written in sixteenths: a little too much still
+     * saves, a little too little does not.
+     */
+    public String words(double byMm, boolean imperial) {
+        double sixteenth = Length.INCH_MM / 16;
+        String amount = Length.withUnit(imperial ? Math.ceil(byMm / sixteenth - 1e-9) * sixteenth : byMm, imperial);
         if (!narrower && !shallower) {
             return "make walls " + String.join(", ", walls) + " of " + BedNames.where(beds) + " " + amount + " shorter";
         }

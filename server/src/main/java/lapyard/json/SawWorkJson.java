@@ -8,7 +8,6 @@ import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
-import lapyard.geometry.Length;
 import lapyard.job.JobSheet.Ripping;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.Way;
@@ -53,7 +52,7 @@ record SawWorkJson(List<SawBoard> boards, BatchesShape batches, Ledger ledger, L
                 .map(advice -> new Advice(advice.section(), advice.pooledOnce(), advice.weekendByWeekend(), advice.changesTried(),
                         advice.changesThere(), advice.nearMisses().stream()
                                 .map(miss -> new NearMiss(miss.sizes().beds(), miss.sizes().walls(), miss.sizes().narrower(),
-                                        miss.sizes().shallower(), miss.shorterMm(), miss.sizes().words(Length.withUnit(miss.shorterMm(), imperial)), miss.sure(), miss.saved(),
+                                        miss.sizes().shallower(), miss.shorterMm(), miss.sizes().words(miss.shorterMm(), imperial), miss.sure(), miss.saved(),
                                         miss.boardsSaved(), miss.marks()))
                                 .toList()))
                 .toList());

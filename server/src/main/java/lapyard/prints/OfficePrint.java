@@ -12,7 +12,6 @@ import lapyard.catalogue.TradeName;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.ListSheets;
 import lapyard.drawing.Page;
-import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -109,13 +108,7 @@ final class OfficePrint {
                 ways.stream().map(way -> List.of(words(way), String.valueOf(way.boards()), BenchPrint.money(way.cost(), currency))).toList());
         sheets.table(name + ": near misses, offered and not applied", List.of(new Column("change of a bed", 0.38, true),
                 new Column("it would save in timber", 0.26, true), new Column("pieces", 0.36, false)), advice.stream().flatMap(one -> one.nearMisses().stream())
-                .map(miss -> List.of(miss.sizes().words(shorter(miss.shorterMm(), imperial)), saved(miss, currency), ListSheets.some(miss.marks()))).toList());
-    }
-
-    /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
-    static String shorter(double mm, boolean imperial) {
-        double sixteenth = Length.INCH_MM / 16;
-        return Length.withUnit(imperial ? Math.ceil(mm / sixteenth - 1e-9) * sixteenth : mm, imperial);
+                .map(miss -> List.of(miss.sizes().words(miss.shorterMm(), imperial), saved(miss, currency), ListSheets.some(miss.marks()))).toList());
     }
 
     private static String words(Way way) {

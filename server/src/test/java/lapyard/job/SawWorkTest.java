@@ -20,6 +20,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Spans;
 import lapyard.job.JobSheet.SawWork;
+import lapyard.json.JobSheetJson;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import org.junit.jupiter.api.Test;
@@ -93,11 +94,20 @@ class SawWorkTest {
         List<SawAdvice.NearMiss> misses = SawAdvice.of(sheet).get(0).nearMisses();
         assertEquals(
                 List.of("make bed Q narrower and shallower by 12 mm each", "make bed Q 24 mm narrower", "make bed Q 24 mm shallower"),
-                misses.stream().map(miss -> miss.sizes().words(miss.shorterMm() + " mm")).toList());
+                misses.stream().map(miss -> miss.sizes().words(miss.shorterMm(), false)).toList());
         assertEquals(List.of("34.80", "34.80", "34.80"), misses.stream().map(miss -> miss.saved().orElseThrow().toPlainString()).toList());
         assertEquals(List.of(2, 2, 2), misses.stream().map(SawAdvice.NearMiss::boardsSaved).toList());
         assertTrue(misses.stream().allMatch(SawAdvice.NearMiss::sure));
         assertEquals(List.of("Q-1A", "Q-1C"), misses.get(1).marks());
+    }
+
+    /** 24 mm are 15.1 sixteenths of 25.4 mm, 12 mm 7.56: 15/16" less would not save. */
+    @Test
+    void feetAndInchesRoundANearMissUpToTheNextSixteenth() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"Q\",\"width\":1300,\"depth\":1300,\"courses\":1}]" + ONLY_2400);
+        assertEquals(
+                List.of("make bed Q narrower and shallower by 1/2\" each", "make bed Q 1\" narrower", "make bed Q 1\" shallower"),
+                JobSheetJson.advice(SawAdvice.of(sheet), true).get(0).get("nearMisses").findValuesAsText("text"));
     }
 
     /**
@@ -149,7 +159,7 @@ class SawWorkTest {
         List<SawAdvice.NearMiss> misses = SawAdvice.of(sheet).get(0).nearMisses();
         assertTrue(!misses.isEmpty());
         for (SawAdvice.NearMiss miss : misses) {
-            assertTrue(miss.sizes().words("1 mm").startsWith("make walls "), miss.sizes().words("1 mm"));
+            assertTrue(miss.sizes().words(1, false).startsWith("make walls "), miss.sizes().words(1, false));
             JobSheet then = Gardens.sheet(sixSided(Spans.shorter(outline, miss.sizes().sides(), miss.shorterMm()).corners()));
             for (int corner = 0; corner < 6; corner++) {
                 assertEquals(60, then.beds().get(0).work().bed().outline().turnDeg(corner), 0.01, "every angle stays");
