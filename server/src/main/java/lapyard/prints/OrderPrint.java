@@ -105,7 +105,7 @@ public final class OrderPrint {
         if (!added.isEmpty()) words.add("New: " + BedNames.where(added) + ".");
         if (!was.isEmpty()) words.add("Gone: " + BedNames.where(List.copyOf(was.keySet())) + ".");
         if (!moved.isEmpty()) words.add("Moved: " + BedNames.where(moved) + ".");
-        if (words.isEmpty()) words.add("No bed changes: paths, prices or terms do.");
+        if (words.isEmpty()) words.add("No bed changes.");
         return words;
     }
 

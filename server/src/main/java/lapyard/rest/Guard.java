@@ -118,7 +118,7 @@ record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
             return Verdict.no(Problem.of(401, "send a token as Authorization: Bearer TOKEN"));
         String from = binding.addressOf(request);
         long wait = attempts.waitSeconds(from);
-        if (wait > 0) return Verdict.no(Problem.later(429, "too many wrong tokens came from your address: wait, then send the right one", wait));
+        if (wait > 0) return Verdict.no(Problem.later(429, "too many wrong tokens came from your address: wait " + wait + " s, then send the right one", wait));
         String offered = header.substring(7).strip();
         boolean reads = SAFE.contains(request.getMethod());
         if (Keys.any(binding.keys().editors(), offered)) return Verdict.yes("editor");
