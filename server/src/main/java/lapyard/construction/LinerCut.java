@@ -131,7 +131,7 @@ final class LinerCut {
         for (int i = 0; i < floor.size(); i++) {
             Rectangle own = floor.get(i);
             Past past = past(bed, floor, own);
-            pieces.add(new LinerPiece(bed.id() + "-" + letter + (i + 1), "", own, Lengths.toTenth(own.widthMm() + past.left() + past.right()), Lengths.toTenth(own.depthMm() + past.bottom() + past.top()), i + 1));
+            pieces.add(new LinerPiece(bed.id() + "-" + letter + (i + 1), "", own, Lengths.toTenth(own.widthMm() + past.left() + past.right()), Lengths.toTenth(own.depthMm() + past.bottom() + past.top()), 0));
         }
         return inOrder(pieces, low);
     }

@@ -137,6 +137,7 @@ class TiesTest {
             var quantity = Beds.quantity(Beds.built(Beds.tied(Beds.m(Lap.TURNING), ties)).quantities(), "ties.course");
             assertEquals(ties == screws ? List.of("spacing", "courses", "length of a screw") : List.of("spacing", "courses"),
                     quantity.working().inputs().stream().map(input -> input.name()).toList());
+            assertEquals(ties == screws, quantity.working().formula().contains("screw = course height + 60"));
             if (ties == screws) assertEquals(260, Beds.input(quantity.working(), "length of a screw"));
         }
     }
