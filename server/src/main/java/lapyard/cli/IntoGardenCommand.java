@@ -2,6 +2,7 @@ package lapyard.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import lapyard.json.JobSheetJson;
+import lapyard.words.Wording;
 import picocli.CommandLine.Option;
 
 /** Shows how a file is understood and, where all of it is good, writes the garden that takes it. */
@@ -15,7 +16,7 @@ abstract class IntoGardenCommand extends PrintedCommand {
     /** Bad places, each with its way out, and findings about the garden as it would be. */
     final void showBad(JsonNode preview) {
         for (JsonNode one : preview.get("bad"))
-            err().println(line((one.has("line") ? "line " + one.get("line").asLong() + ": " : "") + one.get("text").asText() + ". Way out: " + one.get("way").asText()));
+            err().println(line((one.has("line") ? "Line " + one.get("line").asLong() + ": " : "") + one.get("text").asText() + ". " + Wording.capital(one.get("way").asText()) + "."));
         for (JsonNode one : preview.get("findings")) err().println(line(one.get("where").asText() + ": " + one.get("text").asText()));
     }
 

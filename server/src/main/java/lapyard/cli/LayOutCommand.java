@@ -14,7 +14,7 @@ final class LayOutCommand extends PrintedCommand {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "30", description = "how long to look, roughly, in seconds; with few of them many beds get no order (default 30)")
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "30", description = "how long to look, roughly, in seconds; with many beds and few seconds, some proposals come without their order (default 30)")
     private double seconds;
 
     @Option(names = "--out", paramLabel = "DIR", description = "write lay-out.json and each proposal's garden here")

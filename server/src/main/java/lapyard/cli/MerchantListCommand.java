@@ -49,7 +49,7 @@ final class MerchantListCommand extends IntoGardenCommand {
         for (JsonNode column : preview.get("columns")) {
             out().println("column " + line(column.get("heading").asText()) + " is the " + column.get("field").asText());
         }
-        for (JsonNode heading : preview.get("ignored")) out().println("column " + line(heading.asText()) + " is passed over");
+        for (JsonNode heading : preview.get("ignored")) out().println("Column \"" + line(heading.asText()).strip() + "\" is not used.");
         for (JsonNode one : preview.get("lines")) {
             StringBuilder fields = new StringBuilder();
             one.get("fields").properties().forEach(field -> fields.append(", ").append(field.getKey()).append(' ').append(field.getValue().asText()));

@@ -55,7 +55,7 @@ final class SiteFileCommand extends IntoGardenCommand {
             out().println(line("layer \"" + layer.get("name").asText() + "\": " + layer.get("closed").asInt() + " closed, " + layer.get("open").asInt() + " open, " + layer.get("points").asInt()
                     + " points, " + layer.get("width").asText() + " by " + layer.get("depth").asText() + (known ? " mm" : "") + (suggested.isEmpty() ? "" : "; may be " + suggested)));
         }
-        for (JsonNode one : preview.get("passedOver")) out().println("passed over: " + one.get("count").asInt() + " " + line(one.get("what").asText()));
+        for (JsonNode one : preview.get("passedOver")) out().println("Not used: " + one.get("count").asInt() + " " + line(one.get("what").asText()));
         showBad(preview);
     }
 }

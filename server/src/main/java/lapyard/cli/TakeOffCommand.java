@@ -129,7 +129,7 @@ final class TakeOffCommand extends PrintedCommand {
         }
         for (String name : only) {
             if (!TakeOffFiles.names().contains(name)) {
-                throw new UnusableInput("there is nothing called \"" + name + "\" to write: use " + String.join(", ", TakeOffFiles.names()) + " with --only.");
+                throw new UnusableInput("Nothing called \"" + name + "\" can be written. With --only, give one of: " + String.join(", ", TakeOffFiles.names()) + ".");
             }
         }
         return Set.copyOf(all ? TakeOffFiles.names() : only.isEmpty() ? TakeOffFiles.USUAL : only);

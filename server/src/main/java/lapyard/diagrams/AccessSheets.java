@@ -29,7 +29,7 @@ public final class AccessSheets {
                 for (String where : row.where().split(", ")) {
                     List<String> fails = byPlace.computeIfAbsent(where, place -> new ArrayList<>());
                     if (!row.pass()) {
-                        fails.add(row.what() + " by " + amount(row, row.missing(), sheet));
+                        fails.add(row.what().words + " by " + amount(row, row.missing(), sheet));
                     }
                 }
             }
@@ -47,7 +47,7 @@ public final class AccessSheets {
                 new Column("limit", 0.15, false), new Column("fails by", 0.15, true), new Column("at", 0.15, false));
         for (AccessSheet.Row row : rows) {
             table.row(
-                    row.where(), row.what(), told(row, row.measured(), sheet), told(row, row.limit(), sheet),
+                    row.where(), row.what().words, told(row, row.measured(), sheet), told(row, row.limit(), sheet),
                     row.pass() ? "" : amount(row, row.missing(), sheet),
                     row.at().map(at -> sheet.written(at.x()) + ", " + sheet.written(at.y())).orElse(""));
         }

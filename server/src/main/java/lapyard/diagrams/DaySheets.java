@@ -192,8 +192,8 @@ public final class DaySheets {
 
     /** The sheet that tells how it is done. */
     private static String card(GardenTask work) {
-        if (work.place().equals("saw")) return "(Saw Day)";
         return switch (work.step()) {
+            case SAW, STRIPS -> "(Saw Day)";
             case SET_OUT -> "(Setting-out, bed " + work.bed() + ")";
             case MARK, NOTCHES, COURSE_1, COURSES -> "(Course card, bed " + work.bed() + ")";
             case BASE, LINER -> "(Base and liner, bed " + work.bed() + ")";

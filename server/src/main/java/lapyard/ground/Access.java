@@ -52,7 +52,7 @@ final class Access {
         return new AccessSheet(standard, access.rows, found);
     }
 
-    private void row(String where, String what, double measured, double limit, double missing) {
+    private void row(String where, AccessSheet.AccessCheck what, double measured, double limit, double missing) {
         rows.add(new AccessSheet.Row(where, what, measured, limit, "mm", missing));
     }
 
@@ -62,7 +62,7 @@ final class Access {
         double under = Math.max(0, standard.rimLeastMm() - height);
         double over = Math.max(0, height - standard.rimMostMm());
         double course = lot.bed().section().heightMm();
-        row(lot.where(), "rim", height, under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over);
+        row(lot.where(), AccessSheet.AccessCheck.RIM, height, under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over);
         if (under + over <= Shapes.TOUCH_MM) return Optional.empty();
         int courses = (int) Math.ceil((under + over) / course);
         return Optional.of(AccessSheet.finding(standard, FindingKind.RIM_HEIGHT, Place.bed(lot.bed().id()), under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over)
@@ -85,7 +85,7 @@ final class Access {
             if (blocked(nearest, lot, other, near)) continue;
             double gap = nearest[0].distance(nearest[1]);
             double shortBy = pathMm - gap;
-            row(lot.where() + ", " + other.where(), "gap", gap, pathMm, shortBy);
+            row(lot.where() + ", " + other.where(), AccessSheet.AccessCheck.GAP, gap, pathMm, shortBy);
             found.add(AccessSheet.finding(standard, FindingKind.GAP_NARROW, Place.bed(lot.bed().id()).then(What.BED, other.bed().id()), pathMm, shortBy)
                     .with("gap", Fact.mm(gap)).way(widening(lot, other, nearest, Math.ceil(shortBy - 0.01))));
         }
@@ -145,7 +145,7 @@ final class Access {
     private List<Finding> reach(Lot lot) {
         List<WallReach.Stretch> stretches = reachable(lot);
         if (stretches.isEmpty()) {
-            row(lot.where(), "reach", Double.POSITIVE_INFINITY, standard.reachMm(), standard.standMm());
+            row(lot.where(), AccessSheet.AccessCheck.REACH, Double.POSITIVE_INFINITY, standard.reachMm(), standard.standMm());
             return List.of(AccessSheet.finding(standard, FindingKind.REACH_NONE, Place.bed(lot.bed().id()), standard.standMm(), standard.standMm())
                     .way(WayKind.STANDING_ROOM, Fact.mm(standard.standMm())));
         }
@@ -154,7 +154,7 @@ final class Access {
         double reach = worst.mm();
         double over = reach - standard.reachMm();
         rows.add(new AccessSheet.Row(
-                lot.where(), "reach", reach, standard.reachMm(), "mm", over <= WallReach.TO_MM ? 0 : over,
+                lot.where(), AccessSheet.AccessCheck.REACH, reach, standard.reachMm(), "mm", over <= WallReach.TO_MM ? 0 : over,
                 Optional.of(bed.placement().toYard(worst.at()))));
         if (over <= WallReach.TO_MM) return List.of();
         return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reachMm(), Math.round(over))

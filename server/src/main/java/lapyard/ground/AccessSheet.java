@@ -20,17 +20,34 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
         findings = List.copyOf(findings);
     }
 
+    /** What is measured; {@code words} is how sheets and documents name it. */
+    public enum AccessCheck {
+        GAP("gap"),
+        REACH("reach"),
+        RIM("rim"),
+        WIDTH("width"),
+        NARROWEST("narrowest"),
+        GRADIENT("gradient"),
+        CROSS_FALL("cross fall"),
+        TURNING("turning"),
+        PASSING("passing");
+
+        public final String words;
+
+        AccessCheck(String words) {
+            this.words = words;
+        }
+    }
+
     /**
      * @param where    as in {@code bed M} or {@code path P1}
-     * @param what     {@code gap}, {@code reach}, {@code rim}, {@code width}, {@code narrowest}, {@code gradient},
-     *                 {@code cross fall}, {@code turning}, {@code passing}
      * @param measured in the unit; for a gradient, n of 1:n
      * @param limit    that it must meet: at least for rooms and gradients, at most for reach and passing
      * @param missing  by which it fails; 0 where it passes
      * @param at       the place that was measured, empty where it is not one place
      */
-    public record Row(String where, String what, double measured, double limit, String unit, double missing, Optional<Point> at) {
-        Row(String where, String what, double measured, double limit, String unit, double missing) {
+    public record Row(String where, AccessCheck what, double measured, double limit, String unit, double missing, Optional<Point> at) {
+        Row(String where, AccessCheck what, double measured, double limit, String unit, double missing) {
             this(where, what, measured, limit, unit, missing, Optional.empty());
         }
 

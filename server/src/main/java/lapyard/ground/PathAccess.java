@@ -67,7 +67,7 @@ final class PathAccess {
         double width = paths.get(path).widthMm();
         double shortBy = standard.pathMm() - width;
         boolean fails = shortBy > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(where(path), "width", width, standard.pathMm(), "mm", fails ? shortBy : 0));
+        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.WIDTH, width, standard.pathMm(), "mm", fails ? shortBy : 0));
         if (fails) {
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_NARROW, place(path), standard.pathMm(), shortBy)
                     .with("width", Fact.mm(width)).way(WayKind.WIDEN_TO, Fact.mm(standard.pathMm())));
@@ -83,7 +83,7 @@ final class PathAccess {
         double limit = pinch ? standard.pinchMm() : Math.min(standard.pathMm(), paths.get(path).widthMm());
         double shortBy = limit - room.widthMm();
         boolean fails = shortBy > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(where(path), "narrowest", room.widthMm(), limit, "mm", fails ? shortBy : 0, Optional.of(room.at())));
+        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.NARROWEST, room.widthMm(), limit, "mm", fails ? shortBy : 0, Optional.of(room.at())));
         if (fails) {
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_PINCHED, place(path), limit, shortBy)
                     .with(room.widthMm() > 0 ? "width" : "blocked", room.widthMm() > 0 ? Fact.mm(room.widthMm()) : Fact.name("blocked")).with("along", Fact.mm(room.alongMm()))
@@ -102,11 +102,11 @@ final class PathAccess {
             along = Math.max(along, up);
             across = Math.max(across, Math.abs(fall.b() * leg.x() - fall.a() * leg.y()));
         }
-        gradient(path, "gradient", along, standard.gradient(), steepest + 1);
-        gradient(path, "cross fall", across, standard.crossGradient(), 0);
+        gradient(path, AccessSheet.AccessCheck.GRADIENT, along, standard.gradient(), steepest + 1);
+        gradient(path, AccessSheet.AccessCheck.CROSS_FALL, across, standard.crossGradient(), 0);
     }
 
-    private void gradient(int path, String what, double slope, double limit, int leg) {
+    private void gradient(int path, AccessSheet.AccessCheck what, double slope, double limit, int leg) {
         double over = slope - 1 / limit;
         boolean fails = over > 1e-6;
         double perMetre = over * 1000;
@@ -135,7 +135,7 @@ final class PathAccess {
             double room = roomToTurn(at);
             double shortBy = standard.turningMm() - room;
             boolean fails = shortBy > CIRCLE_TO_MM;
-            rows.add(new AccessSheet.Row(where(path), "turning", room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
+            rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.TURNING, room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
             if (fails) {
                 findings.add(AccessSheet.finding(standard, FindingKind.PATH_TURNING, place(path), standard.turningMm(), Math.round(shortBy))
                         .with("room", Fact.mm(Math.round(room))).with("end", Fact.spot(end.x(), end.y()))
@@ -174,7 +174,7 @@ final class PathAccess {
         }
         double over = longest - standard.passingEveryMm();
         boolean fails = over > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(where(path), "passing", longest, standard.passingEveryMm(), "mm", fails ? over : 0));
+        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.PASSING, longest, standard.passingEveryMm(), "mm", fails ? over : 0));
         if (fails) {
             int more = (int) Math.ceil(longest / standard.passingEveryMm() - 1e-9) - 1;
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_PASSING, place(path), standard.passingEveryMm(), Math.round(over))

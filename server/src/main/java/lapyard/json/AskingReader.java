@@ -3,6 +3,7 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import lapyard.plan.Fact;
 import lapyard.plan.Give;
 import lapyard.plan.Giving;
 import lapyard.plan.LayoutWishes;
+import lapyard.plan.LayoutWishes.Merit;
 import lapyard.plan.WayKind;
 import lapyard.plan.Wish;
 
@@ -92,9 +94,10 @@ final class AskingReader {
         return garden.read("layOut", asked -> {
             List<Wish> wanted = asked.each("beds", "wish", one -> wish(one, types)).stream().flatMap(Optional::stream).toList();
             Set<String> pinned = new HashSet<>(named(asked, "pinned", DocumentText.MAPPER.createArrayNode().addAll(asked.list("pinned")), ids(beds)));
-            List<String> ranking = new ArrayList<>();
-            asked.words("rank", word -> LayoutWishes.COUNTS.contains(word) && !ranking.contains(word) && ranking.add(word), other -> asked.misshapen(
-                    "rank", "different words of " + String.join(", ", LayoutWishes.COUNTS), other, "[\"" + String.join("\", \"", LayoutWishes.COUNTS) + "\"]"));
+            List<Merit> ranking = new ArrayList<>();
+            List<String> merits = Arrays.stream(Merit.values()).map(Merit::word).toList();
+            asked.words("rank", word -> Merit.of(word).filter(merit -> !ranking.contains(merit) && ranking.add(merit)).isPresent(), other -> asked.misshapen(
+                    "rank", "different words of " + String.join(", ", merits), other, "[\"" + String.join("\", \"", merits) + "\"]"));
             return new LayoutWishes(wanted, pinned, asked.number("path"), asked.number("margin"), ranking.isEmpty() ? LayoutWishes.NONE.ranking() : ranking);
         });
     }

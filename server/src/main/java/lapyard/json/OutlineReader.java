@@ -6,6 +6,7 @@ import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
+import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.WayKind;
 
@@ -61,10 +62,13 @@ final class OutlineReader {
         }
         double open = tenths(Math.hypot(x, y));
         if (open > (square ? 0 : 1)) {
-            bed.add(bed.fault(FindingKind.WALLS_OPEN, "walls")
-                    .with("across", Fact.mm(tenths(Math.abs(x)))).with("side", Fact.name(x < 0 ? "to the left of" : "to the right of"))
-                    .with("along", Fact.mm(tenths(Math.abs(y)))).with("behind", Fact.name(y < 0 ? "in front of" : "behind"))
-                    .by(Fact.mm(open)).way(square ? WayKind.SAME_SUMS : WayKind.END_AT_START).way(WayKind.CHECK_TURNS));
+            double across = tenths(Math.abs(x));
+            double along = tenths(Math.abs(y));
+            Finding fault = bed.fault(FindingKind.WALLS_OPEN, "walls");
+            if (across > 0) fault = fault.with("across", Fact.mm(across)).with("side", Fact.name(x < 0 ? "to the left of" : "to the right of"));
+            if (across > 0 && along > 0) fault = fault.with("and", Fact.name("and"));
+            if (along > 0) fault = fault.with("along", Fact.mm(along)).with("behind", Fact.name(y < 0 ? "in front of" : "behind"));
+            bed.add(fault.by(Fact.mm(open)).way(square ? WayKind.SAME_SUMS : WayKind.END_AT_START).way(WayKind.CHECK_TURNS));
             return Optional.empty();
         }
         return Optional.of(normal(corners));

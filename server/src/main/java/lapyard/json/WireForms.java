@@ -115,7 +115,7 @@ final class WireForms<T> {
         // of the ground and of days
         of(AccessSheet.class).without("standard", "findings").also("standard", sheet -> sheet.standard().id()).also("named", sheet -> sheet.standard().named())
                 .also("values", sheet -> sheet.standard()).first("standard", "named", "values");
-        of(AccessSheet.Row.class).to(1, "measured", "limit", "missing").ifGiven("at").also("pass")
+        of(AccessSheet.Row.class).to(1, "measured", "limit", "missing").ifGiven("at").without("what").also("what", row -> row.what().words).also("pass")
                 .first("where", "what", "measured", "limit", "unit", "pass");
         of(SettingOut.Triangle.class).also("wall", one -> one.peg() > 0 ? Bed.wallLetter(one.peg() - 1) : null).ifGiven("wall").first("peg", "wall");
         of(SunHours.BedSun.class).only("bed", "light", "quantities").also("sun", bed -> bed.light().words).without("light").called("sun", "light")

@@ -2,6 +2,7 @@ package lapyard.layout;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -23,6 +24,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.LayoutWishes;
+import lapyard.plan.LayoutWishes.Merit;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.plan.Wish;
@@ -250,7 +252,7 @@ public final class LayOut {
      * paths differs, others too, unless another has more beds and is better in everything that differs. Of two that hardly differ to look at the one that ranks first stays.
      */
     private List<Proposal> different(List<Proposal> proposals) {
-        List<String> differing = LayoutWishes.COUNTS.stream()
+        List<Merit> differing = Arrays.stream(Merit.values())
                 .filter(what -> proposals.stream().anyMatch(one -> proposals.get(0).figures().differs(one.figures(), what))).toList();
         List<Proposal> kept = new ArrayList<>();
         for (boolean beaten : new boolean[] {false, true}) {
@@ -268,7 +270,7 @@ public final class LayOut {
     private List<Proposal> ranked(List<Proposal> proposals) {
         List<Proposal> ranked = new ArrayList<>(proposals);
         Comparator<Proposal> order = (a, b) -> 0;
-        for (String what : wishes.ranking()) {
+        for (Merit what : wishes.ranking()) {
             order = order.thenComparing(Comparator.comparingDouble((Proposal one) -> Math.round(one.figures().worth(what) * 100)).reversed());
         }
         ranked.sort(order);

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import lapyard.job.JobSheet;
 import lapyard.plan.Garden;
-import lapyard.plan.LayoutWishes;
+import lapyard.plan.LayoutWishes.Merit;
 
 /**
  * Beds and paths of one order, as a garden.
@@ -33,7 +33,7 @@ public record Proposal(String order, Garden garden, JobSheet sheet, Figures figu
         /** Nowhere worse and somewhere better, as far as figures are told. */
         boolean beats(Figures other) {
             boolean better = false;
-            for (String what : LayoutWishes.COUNTS) {
+            for (Merit what : Merit.values()) {
                 double more = worth(what) - other.worth(what);
                 if (more < -TOLD) return false;
                 better |= more > TOLD;
@@ -41,25 +41,24 @@ public record Proposal(String order, Garden garden, JobSheet sheet, Figures figu
             return better;
         }
 
-        boolean differs(Figures other, String what) {
+        boolean differs(Figures other, Merit what) {
             return Math.abs(worth(what) - other.worth(what)) > TOLD;
         }
 
-        boolean betterInAll(Figures other, List<String> whats) {
+        boolean betterInAll(Figures other, List<Merit> whats) {
             return !whats.isEmpty() && whats.stream().allMatch(what -> worth(what) - other.worth(what) > TOLD);
         }
 
-        /** Larger is better; by a word of {@code Wishes.COUNTS}. */
-        double worth(String what) {
+        /** Larger is better. */
+        double worth(Merit what) {
             return switch (what) {
-                case "beds" -> beds;
-                case "area" -> plantingM2;
-                case "sun" -> sunHours;
-                case "paths" -> -pathM2;
-                case "barrow" -> -barrowM;
-                case "hose" -> -hoseM;
-                case "cost" -> -cost.doubleValue();
-                default -> throw new IllegalArgumentException("proposals are ranked by beds, area, sun, paths, barrow, hose or cost, not by " + what);
+                case BEDS -> beds;
+                case AREA -> plantingM2;
+                case SUN -> sunHours;
+                case PATHS -> -pathM2;
+                case BARROW -> -barrowM;
+                case HOSE -> -hoseM;
+                case COST -> -cost.doubleValue();
             };
         }
     }

@@ -2,11 +2,13 @@ package lapyard.layout;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Point;
 import lapyard.ground.AccessSheet;
+import lapyard.ground.AccessSheet.AccessCheck;
 import lapyard.ground.Clashes;
 import lapyard.ground.FreeGround;
 import lapyard.ground.SunHours;
@@ -32,8 +34,8 @@ record Proposing(
     /** Rounds in which the places of beds that were left out are filled again. */
     private static final int REFILLED = 4;
 
-    private static final Set<String> OF_THE_LAYOUT = Set.of("gap", "reach", "width", "narrowest", "turning");
-    private static final Set<String> OF_THE_GROUND = Set.of("gradient", "cross fall");
+    private static final Set<AccessCheck> OF_THE_LAYOUT = EnumSet.of(AccessCheck.GAP, AccessCheck.REACH, AccessCheck.WIDTH, AccessCheck.NARROWEST, AccessCheck.TURNING);
+    private static final Set<AccessCheck> OF_THE_GROUND = EnumSet.of(AccessCheck.GRADIENT, AccessCheck.CROSS_FALL);
 
     /** Empty where nothing fits, or the paths cannot be laid as the standard wants them. */
     Optional<Proposal> of(String order, List<BoxSpot> given) {
@@ -151,12 +153,12 @@ record Proposing(
 
     /** Whether the place is out of reach even with every wall free. */
     private boolean inherent(AccessSheet.Row row, JobSheet sheet) {
-        if (!row.what().equals("reach")) return false;
+        if (row.what() != AccessCheck.REACH) return false;
         return sheet.garden().beds().stream().filter(bed -> row.where().equals("bed " + bed.id())).anyMatch(bed -> {
             Garden alone = garden.withBeds(List.of(bed.hiding(Set.of()))).withPaths(List.of());
             Garden open = alone.withGround(alone.ground().bare());
             return Job.prepare(open, what -> Progress.UNHEARD, memory).ground().access().rows().stream()
-                    .anyMatch(other -> other.what().equals("reach") && other.measured() >= row.measured() - 1);
+                    .anyMatch(other -> other.what() == AccessCheck.REACH && other.measured() >= row.measured() - 1);
         });
     }
 
@@ -184,7 +186,7 @@ record Proposing(
         }).orElse(0.0);
         List<String> fall = sheet.ground().access().rows().stream()
                 .filter(row -> row.missing() > 0 && OF_THE_GROUND.contains(row.what()))
-                .map(row -> row.where() + ": " + row.what() + " 1:" + Math.round(row.measured()) + ", asked is 1:" + Math.round(row.limit()))
+                .map(row -> row.where() + ": " + row.what().words + " 1:" + Math.round(row.measured()) + ", asked is 1:" + Math.round(row.limit()))
                 .toList();
         return new Proposal(order, sheet.garden(), sheet, new Proposal.Figures(sheet.beds().size(), planting, paths, sun, barrow, hose,
                 sheet.slip().total(), sheet.slip().atLeast()), fall);

@@ -16,7 +16,7 @@ import org.glassfish.grizzly.http.HttpRequestPacket;
  */
 public record Binding(String host, int port, Keys keys, Optional<SSLContext> tls, Set<String> proxies) {
     public Binding {
-        if (port < 0 || port > 65535) throw new IllegalArgumentException("port " + port + " is outside 0 to 65535: give 8080, or 0 for any free one");
+        if (port < 0 || port > 65535) throw new IllegalArgumentException("Port " + port + " is outside 0 to 65535. Give 8080, or 0 for any free one.");
         proxies = Set.copyOf(proxies);
     }
 

@@ -28,7 +28,7 @@ public final class StoreCopy {
      */
     public static Held make(Path folder, Path out) throws IOException {
         Path database = folder.resolve(DataFolder.DATABASE);
-        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " is no data folder: it holds no " + DataFolder.DATABASE + ". Name the folder of the gardens with --data");
+        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " is not a data folder: it holds no " + DataFolder.DATABASE + ". Name the folder of the gardens with --data.");
         if (Files.exists(out)) throw new IllegalArgumentException(out + " is there already: give a new name");
         Path part = part(out);
         Files.deleteIfExists(part);

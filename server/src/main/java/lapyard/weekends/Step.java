@@ -40,6 +40,11 @@ public enum Step {
         this.rates = List.of(rates);
     }
 
+    /** Whether it takes the saw bench, at which one task is worked at a time. */
+    public boolean atSaw() {
+        return this == SAW || this == STRIPS;
+    }
+
     /** @param number of a day at the saw or of a coat; without meaning elsewhere */
     public String code(int number) {
         return code.replace("*", String.valueOf(number));

@@ -136,7 +136,7 @@ public final class WeekendPlanner {
             for (Stretch share : shares) {
                 boolean last = share == shares.get(shares.size() - 1);
                 tasks.add(new StagingProblem.Task(share.id(), share.units(),
-                        List.of(share.people(), share.lifts() ? share.people() : 0, work.place().equals("saw") ? 1 : 0, work.dry() ? 1 : 0, 0),
+                        List.of(share.people(), share.lifts() ? share.people() : 0, work.step().atSaw() ? 1 : 0, work.dry() ? 1 : 0, 0),
                         // what fits a day is not broken off for the night
                         after, share.units() <= longest.computeIfAbsent(List.of(share.people(), share.lifts(), work.dry()),
                                 kind -> longestStretch(work, share)),
@@ -260,7 +260,7 @@ public final class WeekendPlanner {
 
     private void about(Map<String, Weekends.Task> tasks, List<Weekends.Wait> waits) {
         for (Weekends.Wait wait : waits) {
-            if (!wait.why().equals("concrete cures")) continue;
+            if (tasks.get(wait.after()).work().step() != Step.POUR) continue;
             Weekends.Task walls = tasks.get(wait.task());
             findings.add(Finding.of(FindingKind.CONCRETE_CURES, Place.bed(walls.work().bed()).then(Place.What.WALL))
                     .with("from", Fact.name(calendar.said(wait.fromDay())))

@@ -297,7 +297,7 @@ class CommandsTest {
             snag x                                | Did you mean snags?
             snags x y                             | lapyard snags has no room for y. See lapyard snags --help.
             shelf --wide                          | lapyard shelf has no option --wide
-            serve --port 99999                    | port 99999 is outside 0 to 65535: give 8080
+            serve --port 99999                    | Port 99999 is outside 0 to 65535. Give 8080
             rescue --data target/never --out x    | with --data
             take-off ../samples/three-entries.json --out target/never --only labels --labels 50x3 | Give a value from 1 to 40
             take-off ../samples/three-entries.json --out target/never --only offers | offers is not written: 1 merchant has prices; two are needed to compare offers.

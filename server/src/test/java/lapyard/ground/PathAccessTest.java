@@ -34,7 +34,7 @@ class PathAccessTest {
 
     private static AccessSheet.Row row(GroundSheet sheet, String where, String what) {
         return sheet.access().rows().stream()
-                .filter(row -> row.where().equals(where) && row.what().equals(what))
+                .filter(row -> row.where().equals(where) && row.what().words.equals(what))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(what + " not in " + sheet.access().rows()));
     }
@@ -149,7 +149,7 @@ class PathAccessTest {
     }
 
     private static List<String> asked(GroundSheet sheet, String what) {
-        return sheet.access().rows().stream().filter(row -> row.what().equals(what)).map(AccessSheet.Row::where).toList();
+        return sheet.access().rows().stream().filter(row -> row.what().words.equals(what)).map(AccessSheet.Row::where).toList();
     }
 
     /** 2010 ADA Standards 403.5.1 (seen): 36 in, which the standard rounds to 915 mm; 800 lacks 115. */
@@ -181,7 +181,7 @@ class PathAccessTest {
         GroundSheet tee = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
                 Beds.path("P", 1200, 5000, 5000, 15_000, 5000), Beds.path("Q", 1200, 10_000, 5000, 10_000, 12_000));
         assertEquals(List.of("path P", "path P", "path Q"), asked(tee, "turning"));
-        assertTrue(tee.access().rows().stream().filter(row -> row.what().equals("turning")).allMatch(row -> row.missing() == 0));
+        assertTrue(tee.access().rows().stream().filter(row -> row.what() == AccessSheet.AccessCheck.TURNING).allMatch(row -> row.missing() == 0));
         assertEquals(List.of(), asked(sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
                 Beds.path("P", 1200, 5000, 5000, 9000, 5000, 9000, 9000, 5000, 5000)), "turning"));
     }
@@ -195,7 +195,7 @@ class PathAccessTest {
                 AccessStandard.ADA_2010, List.of(), Optional.empty());
         List<Bed> beds = List.of(Beds.box("A", 2000, 5700, 10_000, 3000), Beds.box("B", 9000, 4300, 1000, 1400));
         GroundSheet sheet = GroundSheet.of(Beds.garden(ground, beds, List.of(Beds.path("P", 1600, 1000, 5000, 8990, 5000))));
-        assertEquals(1400, sheet.access().rows().stream().filter(row -> row.what().equals("turning")).toList().get(1).measured(), 11);
+        assertEquals(1400, sheet.access().rows().stream().filter(row -> row.what() == AccessSheet.AccessCheck.TURNING).toList().get(1).measured(), 11);
         AccessSheet.Row narrow = row(sheet, "path P", "narrowest");
         assertEquals(1400, narrow.measured(), 0.1, "of 1600 the pond takes 100 and bed A 100");
         assertEquals(0, narrow.missing());

@@ -223,7 +223,7 @@ class TurnedYardTest {
         var path = new GardenPath("P", "P", line, 1600, List.of(), "", "", 200);
         AccessSheet sheet = PathAccess.of(new Site(Beds.garden(Beds.yard(null))), List.of(path), Optional.of(fall), AccessStandard.ADA_2010);
         sheet.rows().stream().filter(row -> row.unit().equals("1:n")).forEach(rows::add);
-        assertEquals(List.of("gradient", "cross fall"), rows.stream().map(AccessSheet.Row::what).toList());
+        assertEquals(List.of(AccessSheet.AccessCheck.GRADIENT, AccessSheet.AccessCheck.CROSS_FALL), rows.stream().map(AccessSheet.Row::what).toList());
         double[] slope = {along, across};
         double[] limit = {20, 48};
         FindingKind[] kinds = {FindingKind.PATH_STEEP, FindingKind.PATH_CROSS_FALL};

@@ -156,7 +156,7 @@ class GardenReaderTest {
             {"bed":[]}                                                 | bed                   | Unknown field
             {"format":2,"beds":[]}                                     | format                | The document has format 2; this program reads format 1.
             {"currency":"XQZ","beds":[]}                               | currency              | not the text "XQZ"
-            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | The walls end 84 mm to the right of and 0 mm behind where they begin.
+            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | The walls end 84 mm to the right of where they begin.
             {"beds":[{"width":2400,"depth":1200,"fill":{"layers":[{"material":"soil.topsoil","share":70}]}}]} | bed A, fill, layers | The shares of the layers add up to 70 % instead of 100 %.
             {"beds":[{"width":2400,"depth":1200,"fill":{"settlement":100}}]} | bed A, fill, settlement | 100 percent; at most 90 percent
             {"beds":[{"width":2400,"depth":1200,"finish":{"cover":0}}]} | bed A, finish, cover | at least 0.1

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
@@ -26,16 +27,18 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.LayoutWishes;
+import lapyard.plan.LayoutWishes.Merit;
 import lapyard.plan.Wish;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Judged on yards whose best number is known, by what must hold in any yard, and against the samples as a person laid them out. */
 class LayOutTest {
-    private static final List<String> RANKING = LayoutWishes.NONE.ranking();
+    private static final List<Merit> RANKING = LayoutWishes.NONE.ranking();
 
     private static LaidOut fill(Garden garden, double pathMm, double marginMm) {
         Wish many = new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT);
@@ -217,8 +220,8 @@ class LayOutTest {
     }
 
     private static boolean nowhereWorse(Proposal other, Proposal one) {
-        return other != one && LayoutWishes.COUNTS.stream().allMatch(what -> other.figures().worth(what) >= one.figures().worth(what))
-                && LayoutWishes.COUNTS.stream().anyMatch(what -> other.figures().worth(what) > one.figures().worth(what) + 0.1);
+        return other != one && Arrays.stream(Merit.values()).allMatch(what -> other.figures().worth(what) >= one.figures().worth(what))
+                && Arrays.stream(Merit.values()).anyMatch(what -> other.figures().worth(what) > one.figures().worth(what) + 0.1);
     }
 
     @Test
@@ -272,8 +275,8 @@ class LayOutTest {
 
     /** What the person says matters most stands first, whatever that is. */
     @ParameterizedTest
-    @ValueSource(strings = {"barrow", "paths", "beds"})
-    void proposalsAreRankedByWhatCounts(String what) {
+    @EnumSource(value = Merit.class, names = {"BARROW", "PATHS", "BEDS"})
+    void proposalsAreRankedByWhatCounts(Merit what) {
         Garden garden = Gardens.garden("""
                 {"ground":{"outline":[[0,0],[9000,0],[9000,7000],[0,7000]],"keepClear":[{"kind":"gate","hinge":[9000,5000],"leaf":1000,"closed":90}]},
                  "beds":[{"width":2000,"depth":1100}]}""");
@@ -293,7 +296,7 @@ class LayOutTest {
                     && !sheet.ground().access().findings().contains(finding), finding::toString);
         }
         for (AccessSheet.Row row : sheet.ground().access().rows()) {
-            assertFalse(row.missing() > 0 && Set.of("gap", "width", "narrowest", "turning").contains(row.what()), () -> one.order() + ": " + row);
+            assertFalse(row.missing() > 0 && Set.of("gap", "width", "narrowest", "turning").contains(row.what().words), () -> one.order() + ": " + row);
         }
         List<List<Point>> strips = garden.paths().stream().map(LayOutTest::strip).toList();
         assertTrue(garden.paths().stream().allMatch(path -> path.widthMm() >= pathMm));

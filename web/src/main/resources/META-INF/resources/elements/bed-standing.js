@@ -15,7 +15,7 @@ export function bedStanding(choice, part, units) {
   if (!standing) return [];
   const refused = standing.notDesigned.map(why => h('li.weak', {}, h('b', {}, 'Not designed here'), ` ${why}`));
   const verdicts = standing.verdicts.map(({ outcome, text, ways }) => h(`li.${outcome}`, {}, h('b', {}, OUTCOMES[outcome]), ` ${text}`,
-    ways.length ? h('span.ways', {}, ` Way out: ${ways.join('; or ')}.`) : null));
+    ways.length ? h('span.ways', {}, ` ${ways.join('. Or: ')}.`) : null));
   const numbers = standing.quantities.map((quantity, i) => shownQuantity(choice, `${part.id} standing ${i}`, quantity, units));
   return [h('h3', {}, 'Does it stand?'), h('p.hint', {}, standing.caution), h('ul.verdicts', {}, refused, verdicts),
     h('details', {},

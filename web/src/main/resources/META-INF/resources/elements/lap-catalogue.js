@@ -1,3 +1,4 @@
+import { capital } from '../state/words.js';
 import { api } from '../api.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
@@ -222,7 +223,6 @@ function told(supplier, currency) {
   return parts.join(', ');
 }
 
-const capital = text => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 customElements.define('lap-catalogue', LapCatalogue);
 place({ key: 'catalogue', title: 'Merchants', tag: 'lap-catalogue', table: 'buy', order: 30 });

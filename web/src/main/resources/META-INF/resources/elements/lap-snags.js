@@ -1,7 +1,7 @@
 import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
 import { moneyIn } from '../state/changes.js';
 import { placeOf } from '../state/places.js';
-import { counted } from '../state/trial.js';
+import { counted } from '../state/words.js';
 import { wayField, wayOut } from '../state/ways.js';
 import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';

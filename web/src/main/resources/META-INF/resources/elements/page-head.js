@@ -1,5 +1,5 @@
 import { money, moneyIn, savedOf } from '../state/changes.js';
-import { counted } from '../state/trial.js';
+import { counted } from '../state/words.js';
 import { custom, GardenElement, h } from './make.js';
 import { openMenu } from './menu.js';
 import { patch } from './patch.js';

@@ -1,4 +1,5 @@
 import { api } from '../api.js';
+import { capital } from '../state/words.js';
 import { GardenElement, h, options } from './make.js';
 
 /** What a layer can be, with what is shown. */
@@ -24,7 +25,7 @@ export class SiteFile extends GardenElement {
     this.rebuild(
       h('label', {}, 'A DXF, GeoJSON or CSV file ', h('input', { type: 'file', accept: '.dxf,.json,.geojson,.csv,.txt', 'data-key': 'site file', onchange: event => this.#file(event.target) })),
       this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
-      seen?.bad.length ? h('ul.wrong', { role: 'alert' }, seen.bad.map(({ line, text, way }) => h('li', {}, `${line ? `Line ${line}: ` : ''}${text}. Way out: ${way}.`))) : null,
+      seen?.bad.length ? h('ul.wrong', { role: 'alert' }, seen.bad.map(({ line, text, way }) => h('li', {}, `${line ? `Line ${line}: ` : ''}${text}. ${capital(way)}.`))) : null,
       seen?.findings.length ? h('ul.wrong', { role: 'alert' }, seen.findings.map(({ text }) => h('li', {}, text))) : null,
       seen?.layers.length ? this.#layers(seen) : null);
   }

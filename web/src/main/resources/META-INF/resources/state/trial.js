@@ -1,14 +1,12 @@
 import { sumOf } from './changes.js';
 import { bedsOf, calledOf } from './plan.js';
 import { equal } from './merge.js';
+import { counted } from './words.js';
 
 /** What is tried beside a garden, in few words. */
 
 /** So many changes are told one by one. */
 const FEW = 2;
-
-/** A count with its noun: `3 snags`. */
-export const counted = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
 
 /** Keys of the document that are told by a word of their own, the others by theirs. */
 const WORDS = { rack: 'boards on hand', catalogue: 'merchants', crew: 'who works when', types: 'types', paths: 'paths', ground: 'ground', saw: 'saw', defaults: 'how beds are usually built', quote: 'quote', name: 'name', tally: 'tally' };
