@@ -83,11 +83,11 @@ public final class PlanDrawing {
      */
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options) {
-        return new PlanDrawing(garden, works, covers, findings, asked, options, new Inks(options.mono())).pages();
+        return new PlanDrawing(garden, works, covers, findings, asked, options, new Inks(options.sheet().mono())).pages();
     }
 
     private List<Page> pages() {
-        Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
+        Panel panel = new Panel(SheetLayout.panelWidth(options.sheet().paper()), inks);
         List<Flow.Block> flow = new ArrayList<>();
         List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, asked, options.layers(), inks);
         if (!legend.isEmpty()) {
@@ -99,12 +99,12 @@ public final class PlanDrawing {
 
         Box extent = extent(garden, covers);
         SheetLayout.Chosen sheet = options.split()
-                ? SheetLayout.roomiest(options.paper(), options.scale(), imperial, extent, must, KEY_ROOM)
-                : SheetLayout.choose(options.paper(), options.scale(), imperial, extent, must);
+                ? SheetLayout.roomiest(options.sheet().paper(), options.scale(), imperial, extent, must, KEY_ROOM)
+                : SheetLayout.choose(options.sheet().paper(), options.scale(), imperial, extent, must);
         List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.turned(), sheet.layout().field());
         if (tiles.size() > MOST_SHEETS) {
             throw new CannotAnswer(Finding.of(FindingKind.PLAN_SHEETS_MANY, Place.field("plan")).with("scale", Fact.name(sheet.scale().toString()))
-                    .with("sheets", Fact.count(tiles.size(), "sheets")).with("paper", Fact.name(options.paper().label()))
+                    .with("sheets", Fact.count(tiles.size(), "sheets")).with("paper", Fact.name(options.sheet().paper().label()))
                     .with("most", Fact.count(MOST_SHEETS, "sheets")).way(WayKind.SMALLER_SCALE).way(WayKind.LARGER_PAPER));
         }
         return tiles.stream().map(tile -> page(panel, flow, sheet, tile)).toList();
@@ -125,7 +125,7 @@ public final class PlanDrawing {
         shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
         Labels labels = new Labels(tile.seen());
         List<Shape> yard = new ArrayList<>();
-        options.stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
+        options.sheet().stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
         Optional<Shape> matches = tile.matchLines(inks, labels);
         List<Shape> drawn = new ArrayList<>();
         Missing missing = drawing(drawn, tile, labels);
@@ -166,8 +166,8 @@ public final class PlanDrawing {
         String[] builder = garden.terms().quote().builder().split("[,\n]", 2);
         Panel.Title title = new Panel.Title(
                 garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
-                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.revision(), options.date(),
-                tile.number() + " of " + tile.of(), options.paper().label(), imperial);
+                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.sheet().revision(), options.sheet().date(),
+                tile.number() + " of " + tile.of(), options.sheet().paper().label(), imperial);
         beside.addAll(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
         return beside;

@@ -34,21 +34,7 @@ public final class QuoteSheets {
             String atLeast = quote.atLeast() ? "at least " : "";
             flow.words(List.of("From: " + open(terms.builder()), "For: " + open(terms.client()), "Date: " + open(date) + "."
                     + (terms.validUntil().isEmpty() ? "" : " The offer holds until " + terms.validUntil() + ".")), 4, false);
-            BenchTable table = new BenchTable(sheet, "Price, in " + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
-            List<String> free = new ArrayList<>();
-            for (Quote.Line line : quote.lines()) {
-                if (line.priced() && line.price().signum() == 0) free.add(line.what());
-                else table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
-            }
-            if (!free.isEmpty()) table.row(String.join(", ", free), "no charge");
-            table.row("All" + (terms.taxPercent().isEmpty() ? "; no tax is added" : ", before tax"), atLeast + quote.price().toPlainString());
-            BigDecimal due = quote.price();
-            if (terms.taxPercent().isPresent()) {
-                BigDecimal tax = quote.price().multiply(terms.taxPercent().get()).divide(BigDecimal.valueOf(100), quote.currency().getDecimalPlaces(), RoundingMode.HALF_UP);
-                due = due.add(tax);
-                table.row("Tax, " + terms.taxPercent().get().stripTrailingZeros().toPlainString() + " %", atLeast + tax.toPlainString());
-            }
-            table.on(flow);
+            BigDecimal due = prices(sheet, flow, quote, terms);
             flow.words(List.of("To pay: " + atLeast + code + " " + due.toPlainString() + "."), 5.4, true);
             if (examples) flow.words(List.of("Goods have example prices, not a merchant's: do not sign before they are replaced."), 4, true);
             if (shares.size() > 1) {
@@ -66,6 +52,27 @@ public final class QuoteSheets {
             flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
             accept(sheet, flow);
         });
+    }
+
+    /** What each line costs, and tax. @return what is to be paid */
+    private static BigDecimal prices(BenchSheet sheet, Flow flow, Quote quote, QuoteTerms terms) {
+        String atLeast = quote.atLeast() ? "at least " : "";
+        BenchTable table = new BenchTable(sheet, "Price, in " + quote.currency().getCode(), new Column("what", 0.75, false), new Column("price", 0.25, true));
+        List<String> free = new ArrayList<>();
+        for (Quote.Line line : quote.lines()) {
+            if (line.priced() && line.price().signum() == 0) free.add(line.what());
+            else table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
+        }
+        if (!free.isEmpty()) table.row(String.join(", ", free), "no charge");
+        table.row("All" + (terms.taxPercent().isEmpty() ? "; no tax is added" : ", before tax"), atLeast + quote.price().toPlainString());
+        BigDecimal due = quote.price();
+        if (terms.taxPercent().isPresent()) {
+            BigDecimal tax = quote.price().multiply(terms.taxPercent().get()).divide(BigDecimal.valueOf(100), quote.currency().getDecimalPlaces(), RoundingMode.HALF_UP);
+            due = due.add(tax);
+            table.row("Tax, " + terms.taxPercent().get().stripTrailingZeros().toPlainString() + " %", atLeast + tax.toPlainString());
+        }
+        table.on(flow);
+        return due;
     }
 
     /** What a person fills in by hand where the garden does not know it. */

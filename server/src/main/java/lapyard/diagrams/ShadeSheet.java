@@ -123,7 +123,14 @@ public final class ShadeSheet {
         y += 3;
         shapes.add(sheet.text(
                 box.left(), y, "rises " + time(sun.rise(), "not") + ", sets " + time(sun.set(), "not"), 3.6, false));
-        y += 8;
+        hours(box, y + 8);
+        shapes.addAll(new Panel(PANEL, sheet.inks)
+                .barAndNorth(scale, garden, false, box.left(), box.high() - 20));
+    }
+
+    /** The hours of each bed, as many as there is room for. */
+    private void hours(Box box, double top) {
+        double y = top;
         double foot = box.high() - 22;
         shapes.add(sheet.text(box.left(), y, "bed", 3, false));
         shapes.add(sheet.end(box.left() + 36, y, "mean", 3, false));
@@ -148,8 +155,6 @@ public final class ShadeSheet {
             y += ROW;
             shown++;
         }
-        shapes.addAll(new Panel(PANEL, sheet.inks)
-                .barAndNorth(scale, garden, false, box.left(), box.high() - 20));
     }
 
     private static String time(Optional<ZonedDateTime> at, String never) {

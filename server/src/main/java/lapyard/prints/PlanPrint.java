@@ -3,12 +3,12 @@ package lapyard.prints;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.PathCover;
 import lapyard.diagrams.PlanDrawing;
 import lapyard.diagrams.PlanLayer;
 import lapyard.diagrams.PlanOptions;
 import lapyard.drawing.Page;
-import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.job.JobSheet;
 import lapyard.plan.GardenPath;
@@ -20,17 +20,13 @@ final class PlanPrint {
     /** @throws lapyard.working.BrokenRule for a paper, scale or layer that is not known
      * @throws lapyard.plan.CannotAnswer for a garden that does not fit */
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
-        PlanOptions options = PlanOptions.usual(sheet.garden().imperial()).stamped(ask.revision(), ask.date());
-        if (ask.paper().isPresent()) {
-            options = options.on(Paper.named(ask.paper().get()));
-        } else if (ask.scale().isEmpty() && !ask.split() && sheet.beds().size() == 1) {
-            options = options.on(sheet.garden().imperial() ? Paper.LETTER : Paper.A4);
-        }
+        boolean imperial = sheet.garden().imperial();
+        BenchOptions bench = ask.bench(sheet); // which lies on the usual paper of one bed
+        boolean alone = ask.scale().isEmpty() && !ask.split() && sheet.beds().size() == 1;
+        PlanOptions options = PlanOptions.of(ask.paper().isPresent() || alone ? bench : bench.on(PlanOptions.paper(imperial)));
         if (ask.scale().isPresent()) options = options.at(new Scale(ask.scale().getAsInt()));
-        if (ask.mono()) options = options.inMono();
         if (!ask.layers().isEmpty()) options = options.showing(PlanLayer.named(ask.layers()));
         if (ask.split()) options = options.onSeveralSheets();
-        if (ask.stale().isPresent()) options = options.stale(ask.stale().get());
         return PlanDrawing.pages(
                 sheet.garden(), sheet.works(), covers(sheet), sheet.snags(), asked(sheet, options),
                 options);

@@ -75,11 +75,26 @@ final class RollJob {
                 unplaced.add(
                         new RollResult.Unplaced(piece.id(), piece.widthMm(), piece.heightMm(), piece.count(), why));
         }
+        long unit = unit(fitting);
+        List<BigDecimal> stepPrices = problem.rolls().stream()
+                .map(r -> r.price().multiply(BigDecimal.valueOf(RollCheck.micro(r.stepMm()), 6)))
+                .toList();
+        BigDecimal coin = coin(stepPrices);
+        RollJob job = new RollJob(problem, unit, coin, classes(problem, fitting, unit), rolls(problem, unit, stepPrices, coin), unplaced);
+        job.refuseOverflow();
+        return job;
+    }
+
+    /** The largest length of which the sides of all pieces are multiples, in millionths of a millimetre. */
+    private static long unit(List<RollProblem.Piece> fitting) {
         long unit = 0;
         for (RollProblem.Piece piece : fitting)
             unit = gcd(gcd(unit, RollCheck.micro(piece.widthMm())), RollCheck.micro(piece.heightMm()));
-        unit = Math.max(unit, 1);
+        return Math.max(unit, 1);
+    }
 
+    /** Pieces by their width and height in units, the longer side first where they may be turned. */
+    private static Map<List<Long>, List<RollProblem.Piece>> classes(RollProblem problem, List<RollProblem.Piece> fitting, long unit) {
         Map<List<Long>, List<RollProblem.Piece>> classes = new LinkedHashMap<>();
         for (RollProblem.Piece piece : fitting) {
             long width = RollCheck.micro(piece.widthMm()) / unit;
@@ -87,11 +102,10 @@ final class RollJob {
             List<Long> size = problem.turn() && height > width ? List.of(height, width) : List.of(width, height);
             classes.computeIfAbsent(size, s -> new ArrayList<>()).add(piece);
         }
+        return classes;
+    }
 
-        List<BigDecimal> stepPrices = problem.rolls().stream()
-                .map(r -> r.price().multiply(BigDecimal.valueOf(RollCheck.micro(r.stepMm()), 6)))
-                .toList();
-        BigDecimal coin = coin(stepPrices);
+    private static List<Roll> rolls(RollProblem problem, long unit, List<BigDecimal> stepPrices, BigDecimal coin) {
         List<Roll> rolls = new ArrayList<>();
         for (int i = 0; i < problem.rolls().size(); i++) {
             RollProblem.Stock stock = problem.rolls().get(i);
@@ -108,9 +122,7 @@ final class RollJob {
                     stock.available().orElse(Integer.MAX_VALUE),
                     stepPrices.get(i).divideToIntegralValue(coin).longValueExact()));
         }
-        RollJob job = new RollJob(problem, unit, coin, classes, rolls, unplaced);
-        job.refuseOverflow();
-        return job;
+        return rolls;
     }
 
     /** Areas and money must stay inside 64 bits, with room to add and multiply by small numbers. */

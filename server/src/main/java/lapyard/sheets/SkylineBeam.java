@@ -395,6 +395,15 @@ final class SkylineBeam {
             fy[niche] = top;
         }
         front.corners = joined(fx, fy, corners);
+        takeOut(old, front, o);
+        front.area = old.area + size[o];
+        front.waste = waste;
+        front.mark = old.mark - typeMark[typeOf[o]];
+        front.step = step(old.step, o, at, floor);
+    }
+
+    /** What is still to be laid: all that was but this piece. */
+    private void takeOut(Front old, Front front, int o) {
         if (front.open == null) front.open = new long[old.open.length];
         System.arraycopy(old.open, 0, front.open, 0, old.open.length);
         if (alike) {
@@ -405,20 +414,21 @@ final class SkylineBeam {
             front.open[o >> 6] &= ~(1L << o);
             front.open[otherLie[o] >> 6] &= ~(1L << otherLie[o]);
         }
-        front.area = old.area + size[o];
-        front.waste = waste;
-        front.mark = old.mark - typeMark[typeOf[o]];
+    }
+
+    /** Keeps where a piece was laid, and after which; returns its number. */
+    private int step(int after, int o, long at, long floor) {
         if (steps == before.length) {
             before = Arrays.copyOf(before, 2 * steps);
             lie = Arrays.copyOf(lie, 2 * steps);
             lieX = Arrays.copyOf(lieX, 2 * steps);
             lieY = Arrays.copyOf(lieY, 2 * steps);
         }
-        before[steps] = old.step;
+        before[steps] = after;
         lie[steps] = o;
         lieX[steps] = at;
         lieY[steps] = floor;
-        front.step = steps++;
+        return steps++;
     }
 
     private static int lowest(long[] y, int corners) {

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Paper;
 import lapyard.drawing.PngWriter;
 import lapyard.drawing.Scale;
 import lapyard.geometry.Point;
@@ -52,14 +53,14 @@ class ApprovedPicturesTest {
 
     private static final Map<String, Supplier<Page>> DRAWN = Map.of(
             "plan", () -> plan(PlanOptions.usual(false)),
-            "plan-mono", () -> plan(PlanOptions.usual(false).inMono()),
+            "plan-mono", () -> plan(PlanOptions.of(BenchOptions.usual("", false).on(Paper.A3).inMono())),
             "plan-stages", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "stages", "paths")))),
             "plan-pegs", () -> PlanDrawing.pages(
                     PEGGED, List.of(), TestGardens.chapelPaths(), List.of(),
                     new PlanDrawing.Asked(Optional.of(SettingOut.of(PEGGED, Optional.empty())), Optional.empty()),
                     PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "dimensions", "pegs")))).get(0),
             "plan-split", () -> plan(PlanOptions.usual(false).at(new Scale(20)).onSeveralSheets()),
-            "plan-stale", () -> plan(PlanOptions.usual(true).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4.")),
+            "plan-stale", () -> plan(PlanOptions.of(BenchOptions.usual("", true).on(Paper.TABLOID).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4."))),
             "bed-register", ApprovedPicturesTest::register);
 
     private static Page register() {

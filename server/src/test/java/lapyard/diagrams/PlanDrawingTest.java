@@ -184,7 +184,7 @@ class PlanDrawingTest {
         for (Paper paper : Paper.values()) {
             assertEquals(List.of(), Drawn.of(chapel(A3.on(paper))).collisions(), paper.label());
         }
-        assertEquals(List.of(), Drawn.of(chapel(A3.inMono())).collisions());
+        assertEquals(List.of(), Drawn.of(chapel(PlanOptions.of(A3.sheet().inMono()))).collisions());
         for (int count : new int[] {1, 7, 60, 200}) {
             Garden field = TestGardens.field(count);
             assertEquals(List.of(), Drawn.of(TestGardens.draw(field, works(field), List.of(), List.of(), A3)).collisions(), count + " beds");
@@ -332,7 +332,7 @@ class PlanDrawingTest {
     @Test
     void monoUsesBlackAndWhiteAloneAndKeepsEveryHatch() throws Exception {
         Drawn colour = Drawn.of(chapel(A3));
-        Drawn mono = Drawn.of(chapel(A3.inMono()));
+        Drawn mono = Drawn.of(chapel(PlanOptions.of(A3.sheet().inMono())));
         for (String attribute : List.of("fill", "stroke")) {
             Set<String> inks = new HashSet<>(mono.values(attribute));
             inks.removeAll(Set.of("none", "#000000", "#FFFFFF"));
@@ -361,7 +361,7 @@ class PlanDrawingTest {
     @Test
     void theSameGardenGivesTheSameBytes() {
         assertEquals(SvgWriter.write(chapel(A3)), SvgWriter.write(chapel(A3)));
-        assertNotEquals(SvgWriter.write(chapel(A3)), SvgWriter.write(chapel(A3.stamped("B", ""))));
+        assertNotEquals(SvgWriter.write(chapel(A3)), SvgWriter.write(chapel(PlanOptions.of(A3.sheet().stamped("B", "")))));
     }
 
     @Test
@@ -382,7 +382,7 @@ class PlanDrawingTest {
         Garden garden = TestGardens.garden("\"><svg onload=alert(1)> " + "n".repeat(10_240), false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), beds, List.of());
         List<Finding> findings = List.of(Told.saying(Weight.SNAG, Place.bed("<0&>"), "s".repeat(10_240)).way(WayKind.TAKE_OUT));
-        Page page = TestGardens.draw(garden, works(garden), List.of(), findings, A3.stamped("<b>", "\u202E2026"));
+        Page page = TestGardens.draw(garden, works(garden), List.of(), findings, PlanOptions.of(A3.sheet().stamped("<b>", "\u202E2026")));
         Drawn drawn = Drawn.of(page);
         assertEquals(List.of(), drawn.collisions());
         assertTrue(drawn.texts().stream().anyMatch(t -> t.startsWith("<script>alert(1)</")), drawn.texts()::toString);
@@ -399,7 +399,7 @@ class PlanDrawingTest {
         Bed bed = TestGardens.bed("M", "Corner", TestGardens.M, 800, 1500, 0, 3);
         Garden garden = TestGardens.garden("Yard", false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), List.of(bed), List.of());
-        Page page = TestGardens.draw(garden, List.of(), List.of(), List.of(), A3.stamped("C", "2026-11-25"));
+        Page page = TestGardens.draw(garden, List.of(), List.of(), List.of(), PlanOptions.of(A3.sheet().stamped("C", "2026-11-25")));
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             String text = new PDFTextStripper().getText(pdf);
             for (String said : List.of("Corner", "3000 × 2400 × 600", "1:50", "2026-11-25", "house wall 12000", "Legend", "Cautions")) {

@@ -59,11 +59,11 @@ class PlanFrameTest {
             Garden garden = yard(3000 + random.nextInt(60_000), 3000 + random.nextInt(60_000));
             PlanOptions options = A3.on(Paper.values()[random.nextInt(3)]);
             Box extent = Box.round(garden.ground().outline().get(0).corners());
-            SheetLayout.Chosen chosen = SheetLayout.choose(options.paper(), Optional.empty(), false, extent, 60);
+            SheetLayout.Chosen chosen = SheetLayout.choose(options.sheet().paper(), Optional.empty(), false, extent, 60);
             int larger = chosen.scale().n() - 1;
             while (!Scale.usual(larger, false).equals(new Scale(larger))) larger--;
             Optional<Scale> next = Optional.of(new Scale(larger));
-            assertThrows(DoesNotFit.class, () -> SheetLayout.choose(options.paper(), next, false, extent, 60), "seed " + seed);
+            assertThrows(DoesNotFit.class, () -> SheetLayout.choose(options.sheet().paper(), next, false, extent, 60), "seed " + seed);
             Box field = chosen.layout().field();
             double wide = chosen.scale().paperMm(chosen.turned() ? extent.height() : extent.width());
             double high = chosen.scale().paperMm(chosen.turned() ? extent.width() : extent.height());
@@ -136,7 +136,7 @@ class PlanFrameTest {
     @ValueSource(booleans = {false, true})
     void aPlanHasTheLinesOfOneLineGroup(boolean mono) {
         Garden garden = TestGardens.chapelYard();
-        Page page = TestGardens.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), mono ? A3.inMono() : A3);
+        Page page = TestGardens.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), mono ? PlanOptions.of(A3.sheet().inMono()) : A3);
         Set<Double> widths = new TreeSet<>();
         all(page.shapes()).forEach(shape -> {
             if (shape instanceof Shape.Lines lines) widths.add(lines.stroke().widthMm());
