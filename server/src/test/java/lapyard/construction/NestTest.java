@@ -18,6 +18,7 @@ import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -181,5 +182,25 @@ class NestTest {
         double sum = 0;
         for (int side = 0; side < outline.sides(); side++) sum += outline.sideMm(side);
         return sum;
+    }
+
+    /** Corners are told to a tenth, which moves a cut by up to 0.2: less than a pencil line, so one drawing serves both; the saw's angle is told exactly. */
+    @ParameterizedTest(name = "face {0}, back {1}, length {2}, set {3}, second outer face on the face {4}: {5}")
+    @CsvSource({
+        "0, 0, 0, 30, false, true", "0.2, -0.2, 0.2, 30, false, true", "0.3, 0, 0, 30, false, false", "-0.3, 0, 0, 30, false, false",
+        "0, 0.3, 0, 30, false, false", "0, 0, 0.3, 30, false, false", "0, 0, 0, 30.1, false, false", "0, 0, 0, 30, true, false"
+    })
+    void oneDrawingServesNestsWithinAPencilLine(double face, double back, double length, double set, boolean onFace, boolean alike) {
+        assertEquals(alike, nest(0, 0, 0, 0, 30, false).alike(nest(0, face, back, length, set, onFace)));
+        assertEquals(alike, nest(0, face, back, length, set, onFace).alike(nest(0, 0, 0, 0, 30, false)));
+        assertFalse(nest(0, 0, 0, 0, 30, false).alike(nest(30, face, back, length, set, onFace)), "one with a slanted first end has one cut more");
+        assertFalse(nest(30, face, back, length, set, onFace).alike(nest(0, 0, 0, 0, 30, false)));
+    }
+
+    private static Nest nest(double first, double face, double back, double length, double set, boolean onFace) {
+        Piece piece = pieces(Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING)).get(0);
+        return new Nest(List.of(
+                new Nest.Part(piece, true, first, set, 0, 1000 + face, 0, 942.3 + back),
+                new Nest.Part(piece, onFace, set, 0, 1004.6 + face, 2000, 946.9 + back, 2000)), 2000 + length);
     }
 }

@@ -5,11 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FullBoardsTest {
@@ -83,6 +87,41 @@ class FullBoardsTest {
         FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
         assertNull(full.on(3, 100_000));
         assertFalse(full.complete());
+    }
+
+    /** A fiftieth of a board of 100 is 2, wasted on three boards in all; pieces of one kind more than the sums have room for are left to the prices. */
+    @ParameterizedTest(name = "{0} of 300 on {1} boards: {2}")
+    @CsvSource({"298, 3, true", "300, 3, true", "297, 3, false", "301, 3, false", "298, 4, false"})
+    void boardsMustBeFullWhereAFiftiethMayBeWasted(int length, int boards, boolean suits) {
+        int[] lengths = {49, 51, 48, 52, length - 200};
+        assertEquals(suits, FullBoards.suits(new Intake(Shapes.single("full", 100, lengths)).whole(), boards));
+    }
+
+    @Test
+    void onlyBoardsOfOneKindAsManyAsWantedAndNotTooManySumsAreFilled() {
+        int[] halves = new int[2002];
+        Arrays.setAll(halves, i -> i % 2 == 0 ? 49 : 51);
+        assertTrue(FullBoards.suits(whole(100, Arrays.copyOf(halves, 2000)), 1000));
+        assertFalse(FullBoards.suits(whole(100, halves), 1001));
+        for (int kinds = 25; kinds <= 26; kinds++) {
+            int[] lengths = IntStream.rangeClosed(1, kinds).toArray();
+            lengths[kinds - 1] = 1_999_999 - kinds * (kinds - 1) / 2;
+            assertEquals(kinds == 25, FullBoards.suits(whole(1_999_999, lengths), 1), kinds + " kinds");
+        }
+        CuttingProblem one = Shapes.single("one", 100, new int[] {49, 51});
+        CuttingProblem.Stock board = one.stock().get(0);
+        CuttingProblem.Stock few = new CuttingProblem.Stock("few", 100, board.price(), OptionalInt.of(5), 1);
+        CuttingProblem.Stock longer = new CuttingProblem.Stock("longer", 120, board.price().add(board.price()), OptionalInt.empty(), 1);
+        assertFalse(FullBoards.suits(whole(one, few), 1));
+        assertFalse(FullBoards.suits(whole(one, board, longer), 1));
+    }
+
+    private static WholeProblem whole(int board, int[] lengths) {
+        return new Intake(Shapes.single("full", board, lengths)).whole();
+    }
+
+    private static WholeProblem whole(CuttingProblem job, CuttingProblem.Stock... stock) {
+        return new Intake(new CuttingProblem(job.name(), 0, 0, 0, 0, List.of(stock), job.pieces())).whole();
     }
 
     /** Fifteens of three boards that need four: the search is not done when its steps are over. */

@@ -105,7 +105,7 @@ class FreeGroundTest {
         assertEquals(List.of(), wide.lines());
         assertEquals(3000 * 400 + Math.PI * 200 * 200, wide.kept().get(0).areaMm2(), 300);
         Point[] area = Outline.rectangle(2000, 1000).corners().toArray(Point[]::new);
-        FreeGround shed = ground(YARD, 0, kept(KeepClearKind.OTHER, 300, 0, area), kept(KeepClearKind.DRAIN, 0, 0, area));
+        FreeGround shed = ground(YARD, 0, kept(KeepClearKind.OTHER, 300, 0, area), kept(KeepClearKind.DRAIN, 0, 0, Outline.rectangle(3000, 200).corners().toArray(Point[]::new)));
         assertEquals(2, shed.kept().size());
         assertEquals(List.of(2e6), shed.standing().stream().map(Outline::areaMm2).toList());
     }
