@@ -4,8 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.URI;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.fop.apps.io.InternalResourceResolver;
 import org.apache.fop.apps.io.ResourceResolverFactory;
@@ -50,12 +48,14 @@ final class PdfFonts {
     /** One font in one file. */
     static final class Face {
         final String name;
+        private final Fonts.Signs signs;
         private final MultiByteFont font;
         /** Number of each sign in the file's part of the font; 0 where it was not used yet. */
         private final char[] numbers = new char[0x10000];
 
         private Face(String name, Fonts.Signs signs) {
             this.name = name;
+            this.signs = signs;
             URI file = URI.create("font:/" + signs.file);
             font = new MultiByteFont(OwnFiles.RESOLVER, EmbeddingMode.SUBSET);
             font.setFontURI(file);
@@ -69,27 +69,18 @@ final class PdfFonts {
             font.setFlags(SYMBOLIC);
             font.setCIDType(CIDFontType.CIDTYPE2);
             font.setWidthArray(IntStream.of(signs.advances).map(advance -> thousandths(advance, signs)).toArray());
-            font.setCMap(runs(signs.numbers));
         }
 
         private static int thousandths(int units, Fonts.Signs signs) {
             return units * 1000 / signs.em;
         }
 
-        /** The runs of code points whose signs are numbered one after the other. */
-        private static CMapSegment[] runs(char[] numbers) {
-            List<CMapSegment> runs = new ArrayList<>();
-            for (int c = 0; c < numbers.length; c++) {
-                int first = c;
-                while (numbers[first] > 0 && c + 1 < numbers.length && numbers[c + 1] == numbers[c] + 1) c++;
-                if (numbers[first] > 0) runs.add(new CMapSegment(first, c, numbers[first]));
-            }
-            return runs.toArray(CMapSegment[]::new);
-        }
-
         /** @param c a sign that the font has, see {@link TextMeasure#drawable} */
         int number(char c) {
-            if (numbers[c] == 0) numbers[c] = font.mapChar(c);
+            if (numbers[c] == 0) {
+                font.setCMap(new CMapSegment[] {new CMapSegment(c, c, signs.number(c))});
+                numbers[c] = font.mapChar(c);
+            }
             return numbers[c];
         }
 
