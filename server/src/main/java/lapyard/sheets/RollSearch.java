@@ -31,8 +31,23 @@ final class RollSearch {
     /** The share of the work left that a bound by bars may take; where pieces share few widths it is worth extra work. */
     private static final double BARS_SHARE = 0.05;
     private static final double LANED_BARS = 0.5;
-    /** The share of the work that lanes along the rolls may take besides. */
+    /** The share of the work that lanes along the rolls may take besides, and after a beam. */
     private static final double LANES_SHARE = 1.0;
+    private static final double LANES_AFTER_BEAM = 0.25;
+
+    /** The share of the work that a beam over straight cuts may take: of a quick search besides it, of a long one within it. */
+    private static final double BEAM_SHARE = 1.0;
+    private static final double LONG_BEAM_SHARE = 0.15;
+    /** The share of a quick search that bands get after a beam. */
+    private static final double BANDS_AFTER_BEAM = 0.4;
+
+    /** The share of the work that a look at all layouts within a length may take besides, and what a selection takes at least. */
+    private static final double WITHIN_SHARE = 0.5;
+    private static final int OPERATIONS_A_SELECTION = 20;
+    /** The share of the work that a look at all layouts of any length may take: of a long search, a quick one, and one that may look within a length. */
+    private static final double LONG_SMALL_SHARE = 0.6;
+    private static final double SMALL_SHARE = 0.9;
+    private static final double SMALL_BEFORE_WITHIN = 0.3;
 
     /** So many rolls are tried with lanes, and so many lengths of each. */
     private static final int MOST_LANED = 2;
@@ -51,6 +66,8 @@ final class RollSearch {
     private final CutSearch.Pace pace;
     private final boolean many;
     private final boolean laned;
+    /** Whether all layouts within a length may be looked at: by straight cuts on one roll. */
+    private final boolean within;
     private long bound;
     private Layout best;
     /** The best that straight cuts do, as bands. */
@@ -65,6 +82,7 @@ final class RollSearch {
         this.many = job.pieces() >= CutSearch.MANY;
         this.laned = Lengthwise.pays(job);
         this.bound = RollBound.coins(job);
+        this.within = job.problem.straightCuts() && job.rolls.size() == 1 && job.rolls.get(0).stepCoins() > 0 && job.rolls.get(0).runs() > 0;
     }
 
     static Answer answer(RollJob job, RollBudget work) {
@@ -75,7 +93,7 @@ final class RollSearch {
     private Answer answer() {
         boolean free = !job.problem.straightCuts();
         // should the table turn out larger than foreseen, enough must be left for a search
-        SmallRolls small = SmallRolls.of(job, work.share(pace == CutSearch.Pace.QUICK ? 0.9 : 0.6));
+        SmallRolls small = SmallRolls.of(job, work.share(!quick() ? LONG_SMALL_SHARE : within ? SMALL_BEFORE_WITHIN : SMALL_SHARE));
         Layout exact = small == null ? null : small.cheapest(work);
         if (exact != null) {
             take(exact);
@@ -103,7 +121,11 @@ final class RollSearch {
 
     /** The part of a free search in which straight cuts are looked at. */
     private double straightShare() {
-        return job.pieces() >= (pace == CutSearch.Pace.QUICK ? MANY_IN_SHORT : VERY_MANY) ? MOST_STRAIGHT : LEAST_STRAIGHT;
+        return job.pieces() >= (quick() ? MANY_IN_SHORT : VERY_MANY) ? MOST_STRAIGHT : LEAST_STRAIGHT;
+    }
+
+    private boolean quick() {
+        return pace == CutSearch.Pace.QUICK;
     }
 
     private boolean done() {
@@ -139,7 +161,7 @@ final class RollSearch {
     private void sliced(Start start, long least, long seed, RollBudget mine) {
         RollJob.Roll roll = start.roll();
         long shortest = roll.stepCoins() == 0 ? 0 : job.unitsIn(roll, least / roll.stepCoins());
-        List<SlicedStart> best = start.sliced().stream().limit(pace == CutSearch.Pace.QUICK ? 1 : BEST_SLICED).toList();
+        List<SlicedStart> best = start.sliced().stream().limit(quick() ? 1 : BEST_SLICED).toList();
         for (int i = 0; i < best.size() && !done(); i++) {
             SlicedStart one = best.get(i);
             one.banded = new CutSearch(one.slice, one.banded, one.slices * shortest, false, seed, pace, mine.share(1.0 / (best.size() - i))).search();
@@ -158,27 +180,70 @@ final class RollSearch {
         // a start with many pieces takes more of a quick search, so the rolls that can be cheapest come first
         if (many) order.sort(Comparator.comparingLong(roll -> RollBound.alone(job, roll)));
         double share = many ? pace.startShare() : FEW_SHARE;
+        // many pieces of many widths lie best in matched bands
+        boolean beamed = job.pieces() <= CutBeamSearch.MOST_PIECES && (laned || !many);
         // besides, so that what bands find without lanes is found with them too
-        RollBudget forLanes = part.besides(LANES_SHARE);
+        RollBudget forLanes = part.besides(beamed && quick() ? LANES_AFTER_BEAM : LANES_SHARE);
+        RollBudget forAll = part.besides(WITHIN_SHARE);
+        RollBudget forBeam = quick() ? part.besides(BEAM_SHARE) : part.share(LONG_BEAM_SHARE);
         for (RollJob.Roll roll : order) {
             if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins && best.area == job.area()) continue;
             Start start = start(roll, part.share(share));
             if (start != null) alone.add(start);
         }
         alone.sort(Comparator.comparing(Start::layout));
+        if (beamed) beams(alone, forBeam);
+        allWithin(forAll);
         if (laned) lanes(alone, forLanes);
         boolean mixing = job.rolls.size() > 1 || job.rolls.get(0).longest() != RollJob.NO_LIMIT;
         for (int i = 0; i < alone.size() && !done() && !part.over(); i++) {
             Start start = alone.get(i);
             long least = Math.max(bound, RollBound.alone(job, start.roll()));
             if (least >= best.coins) continue;
-            RollBudget mine = part.share(mixing ? 0.4 : 1);
-            if (pace != CutSearch.Pace.QUICK || !start.sliced().isEmpty() && start.sliced().get(0).slices > 1) {
+            RollBudget mine = part.share((mixing ? 0.4 : 1) * (beamed && quick() ? BANDS_AFTER_BEAM : 1));
+            if (!quick() || !start.sliced().isEmpty() && start.sliced().get(0).slices > 1) {
                 sliced(start, least, 1 + i, mine.share(SLICED_SHARE));
             }
             if (!done()) take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
         }
         if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, pace, part).search());
+    }
+
+    /**
+     * Looks at all layouts by straight cuts within the least length that is not ruled out, and so on step by step: until one is found,
+     * which then is proved, or the best is.
+     */
+    private void allWithin(RollBudget part) {
+        if (!within || best.area != job.area()) return;
+        RollJob.Roll roll = job.rolls.get(0);
+        List<CutTable.Item> items = SmallRolls.items(job);
+        if (CutTable.selections(items) * OPERATIONS_A_SELECTION > part.left()) return;
+        SideSums sums = new SideSums(job, Math.max(roll.width(), job.unitsIn(roll, best.coins / roll.stepCoins())), part);
+        while (sums.known() && !done() && !part.over()) {
+            // several runs laid end to end take no more steps than apart
+            long length = job.unitsIn(roll, bound / roll.stepCoins());
+            CutTable table = CutTable.of(items, job.turn, CutTable.Limits.within(roll.width(), length, job.area(), sums), part);
+            if (table == null) return;
+            long found = table.height(table.full(), roll.width());
+            if (found < RollJob.NO_LIMIT) {
+                if (found <= roll.longest()) take(new Layout.Banded(List.of(new Layout.BandedRun(roll, List.of(table.block(table.full(), roll.width()))))));
+                return;
+            }
+            bound += roll.stepCoins();
+            tell();
+        }
+    }
+
+    /** Lays everything on one roll by a beam over straight cuts. */
+    private void beams(List<Start> alone, RollBudget part) {
+        List<RollJob.Roll> rolls = alone.stream().map(Start::roll).filter(roll -> roll.stepCoins() > 0).limit(MOST_LANED).toList();
+        for (int i = 0; i < rolls.size() && !done(); i++) {
+            RollJob.Roll roll = rolls.get(i);
+            long least = (Math.max(bound, RollBound.alone(job, roll)) + roll.stepCoins() - 1) / roll.stepCoins();
+            long below = (best.coins + roll.stepCoins() - 1) / roll.stepCoins();
+            Layout.Run run = CutBeamSearch.shorter(job, roll, least, below, 1 + i, part.share(1.0 / (rolls.size() - i)));
+            if (run != null) take(new Layout(job, List.of(run)));
+        }
     }
 
     /** Lays everything in lanes along a roll, in lengths from the least to the longest that would be cheaper. */
@@ -280,7 +345,7 @@ final class RollSearch {
         int likely = (int) Math.max(1, Math.min(MOST_SLICES, Math.round(roll.width() / (SIDES_A_SLICE * side))));
         List<Integer> slices = new ArrayList<>(List.of(1));
         for (int n = 2; n <= Math.min(MOST_SLICES, 2 * likely); n++) if (roll.width() % n <= MOST_LOST * roll.width()) slices.add(n);
-        if (pace != CutSearch.Pace.QUICK || slices.size() == 1) return slices;
+        if (!quick() || slices.size() == 1) return slices;
         int nearest = slices.stream().min(Comparator.comparingInt(n -> Math.abs(n - likely))).get();
         return nearest == 1 ? List.of(1) : List.of(1, nearest);
     }

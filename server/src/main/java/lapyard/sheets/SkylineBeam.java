@@ -60,15 +60,7 @@ final class SkylineBeam {
     private long[] lieY = new long[256];
     private int steps;
 
-    // choices not worked out yet
-    private long[] order = new long[64];
-    private int[] from = new int[64];
-    private int[] chosen = new int[64];
-    private long[] mark = new long[64];
-    private int choices;
-    private int keep;
-    private float worst;
-    private long[] seen = new long[64];
+    private final BeamChoices choices = new BeamChoices();
 
     private final long[] x;
     private final long[] y;
@@ -123,15 +115,9 @@ final class SkylineBeam {
             seenLie[typeOf[o]] = o;
         }
         typeMark = new long[types];
-        for (int t = 0; t < types; t++) typeMark[t] = mix(t + 1, -7);
+        for (int t = 0; t < types; t++) typeMark[t] = BeamChoices.mix(t + 1, -7);
         x = new long[pieces + 2];
         y = new long[pieces + 2];
-    }
-
-    private static long mix(long a, long b) {
-        long z = a * 0x9E3779B97F4A7C15L + b * 0xC2B2AE3D27D4EB4FL;
-        z = (z ^ z >>> 29) * 0xBF58476D1CE4E5B9L;
-        return z ^ z >>> 32;
     }
 
     /**
@@ -148,16 +134,13 @@ final class SkylineBeam {
         level[0] = empty();
         int fronts = 1;
         for (int n = 0; n < pieces; n++) {
-            choices = 0;
-            keep = beam;
-            worst = Float.MAX_VALUE;
+            choices.clear(beam);
             long looked = 0;
             for (int f = 0; f < fronts; f++) looked += expand(level[f], f, height, bearable, taste);
             work.spend(looked + fronts * 20L);
             if (work.over()) return null;
-            sift();
-            int kept = Math.min(choices, beam);
-            for (int c = 0; c < kept; c++) place(level[from[(int) order[c]]], chosen[(int) order[c]], c);
+            int kept = choices.sift();
+            for (int c = 0; c < kept; c++) place(level[choices.from(c)], choices.chosen(c), c);
             work.spend(kept * (30L + types / 8));
             if (kept == 0) return null;
             Front[] swap = level;
@@ -219,9 +202,9 @@ final class SkylineBeam {
             long leftWall = niche > 0 ? y[niche - 1] : height;
             long rightWall = niche + 1 < corners ? y[niche + 1] : height;
             long shape = front.mark;
-            for (int i = 0; i < corners; i++) if (i != niche) shape += mix(x[i], y[i]);
+            for (int i = 0; i < corners; i++) if (i != niche) shape += BeamChoices.mix(x[i], y[i]);
             double leastBad = waste + base + corner * corners;
-            long tooSmall = (long) (leastBad / worst) - area;
+            long tooSmall = (long) (leastBad / choices.worst) - area;
             long bits = open[first];
             for (int word = first; ; ) {
                 while (bits == 0 && ++word < open.length) bits = open[word];
@@ -254,25 +237,25 @@ final class SkylineBeam {
                 double bad = waste + lost + base + corner * (corners + more);
                 double laid = area + size[o];
                 // a product is much cheaper than a quotient, and most choices end here
-                if (bad >= worst * laid) continue;
+                if (bad >= choices.worst * laid) continue;
                 float score = (float) (bad / laid);
-                if (score >= worst) continue;
+                if (score >= choices.worst) continue;
                 // equal marks are taken for equal layouts
                 long now = shape - typeMark[typeOf[o]];
                 if (gap == 0) {
-                    now += mix(x[niche], top);
-                    if (top == leftWall && niche > 0) now -= mix(x[niche], top);
-                    if (top == rightWall && niche + 1 < corners) now -= mix(to, top);
+                    now += BeamChoices.mix(x[niche], top);
+                    if (top == leftWall && niche > 0) now -= BeamChoices.mix(x[niche], top);
+                    if (top == rightWall && niche + 1 < corners) now -= BeamChoices.mix(to, top);
                 } else if (atLeft) {
-                    if (top != leftWall || niche == 0) now += mix(x[niche], top);
-                    now += mix(x[niche] + wide[o], floor);
+                    if (top != leftWall || niche == 0) now += BeamChoices.mix(x[niche], top);
+                    now += BeamChoices.mix(x[niche] + wide[o], floor);
                 } else {
-                    now += mix(x[niche], floor) + mix(to - wide[o], top);
-                    if (top == rightWall && niche + 1 < corners) now -= mix(to, top);
+                    now += BeamChoices.mix(x[niche], floor) + BeamChoices.mix(to - wide[o], top);
+                    if (top == rightWall && niche + 1 < corners) now -= BeamChoices.mix(to, top);
                 }
-                note(score, f, o << 4 | given << 1 | (atLeft ? 1 : 0), now);
+                choices.note(score, f, o << 4 | given << 1 | (atLeft ? 1 : 0), now);
                 looked += CHOICES_AN_INSERTION;
-                tooSmall = (long) (leastBad / worst) - area;
+                tooSmall = (long) (leastBad / choices.worst) - area;
             }
             if (given >= GIVEN_UP && any || given == MOST_GIVEN_UP || corners == 1) break;
             waste += room * (Math.min(leftWall, rightWall) - floor);
@@ -298,59 +281,6 @@ final class SkylineBeam {
             y[n++] = y[i];
         }
         return n;
-    }
-
-    private void note(float score, int f, int choice, long now) {
-        if (choices == order.length) {
-            if (choices >= 4 * keep) sift();
-            if (choices > order.length / 2) {
-                order = Arrays.copyOf(order, 2 * choices);
-                from = Arrays.copyOf(from, 2 * choices);
-                chosen = Arrays.copyOf(chosen, 2 * choices);
-                mark = Arrays.copyOf(mark, 2 * choices);
-            }
-            if (score >= worst) return;
-        }
-        from[choices] = f;
-        chosen[choices] = choice;
-        mark[choices] = now;
-        // scores are never negative, so their bits are in their order
-        order[choices] = (long) Float.floatToRawIntBits(score) << 32 | choices;
-        choices++;
-    }
-
-    /** Brings the best choices to the front in their order, and drops those that are alike and those that are too many. */
-    private void sift() {
-        Arrays.sort(order, 0, choices);
-        int size = Integer.highestOneBit(Math.max(16, Math.min(choices, 2 * keep) * 4));
-        if (seen.length < size) seen = new long[size];
-        Arrays.fill(seen, 0);
-        int mask = seen.length - 1;
-        int n = 0;
-        for (int c = 0; c < choices && n < keep; c++) {
-            long now = mark[(int) order[c]] | 1;
-            int slot = (int) (now >>> 20) & mask;
-            while (seen[slot] != 0 && seen[slot] != now) slot = slot + 1 & mask;
-            if (seen[slot] == now) continue;
-            seen[slot] = now;
-            order[n++] = order[c];
-        }
-        if (n == keep) worst = Float.intBitsToFloat((int) (order[n - 1] >>> 32));
-        // what is kept moves to the first places
-        int[] f = new int[n];
-        int[] o = new int[n];
-        long[] m = new long[n];
-        for (int c = 0; c < n; c++) {
-            int at = (int) order[c];
-            f[c] = from[at];
-            o[c] = chosen[at];
-            m[c] = mark[at];
-            order[c] = order[c] >>> 32 << 32 | c;
-        }
-        System.arraycopy(f, 0, from, 0, n);
-        System.arraycopy(o, 0, chosen, 0, n);
-        System.arraycopy(m, 0, mark, 0, n);
-        choices = n;
     }
 
     private void place(Front old, int choice, int into) {

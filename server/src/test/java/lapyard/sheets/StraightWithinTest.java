@@ -1,0 +1,123 @@
+package lapyard.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lapyard.working.Effort;
+import lapyard.working.Progress;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Layouts by straight cuts within a given length: looked at all, or sought by a beam. */
+class StraightWithinTest {
+    private static RollBudget work(long steps) {
+        return new RollBudget(Effort.ofSteps(steps), Progress.UNHEARD);
+    }
+
+    private static RollProblem problem(Random random, int width, int types, int longest, int most, boolean turn) {
+        List<RollProblem.Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < types; i++)
+            pieces.add(new RollProblem.Piece("p" + i, 1 + random.nextInt(width), 1 + random.nextInt(longest), 1 + random.nextInt(most)));
+        return new RollProblem("within", List.of(RollSolverTest.roll("r", width, "1000", 1)), pieces, turn, true);
+    }
+
+    /** By hand, pieces of 3 x 2 and 4 x 5 lying either way: beside another side of 2 there is the first alone, 3 long. */
+    @Test
+    void aSideIsFilledBySidesOfPiecesThatFitTheOther() {
+        RollProblem two = new RollProblem("two", List.of(RollSolverTest.roll("r", 8, "1000", 1)),
+                List.of(new RollProblem.Piece("a", 3, 2, 1), new RollProblem.Piece("b", 4, 5, 1)), true, true);
+        SideSums sums = new SideSums(RollJob.of(two), 8, work(1_000));
+        assertEquals(3, sums.across(8, 2));
+        assertEquals(8, sums.across(8, 4), "5 + 3: the second turned is 4 high");
+        assertEquals(8, sums.across(8, 5));
+        assertEquals(7, sums.across(7, 5));
+        assertEquals(5, sums.across(6, 4));
+        assertEquals(0, sums.across(8, 1));
+        assertEquals(5, sums.along(6, 4));
+        SideSums asTheyLie = new SideSums(RollJob.of(new RollProblem("two", two.rolls(), two.pieces(), false, true)), 8, work(1_000));
+        assertEquals(7, asTheyLie.across(8, 5), "4 + 3");
+        assertEquals(3, asTheyLie.across(8, 4));
+        assertEquals(7, asTheyLie.along(8, 4), "5 + 2");
+        assertEquals(2, asTheyLie.along(8, 3));
+    }
+
+    /** Every cut of every selection, tried one by one, for sets of up to five pieces. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void nothingWithinALengthIsMissed(boolean turn) {
+        Random random = new Random(61);
+        for (int round = 0; round < 60; round++) {
+            int width = 4 + random.nextInt(5);
+            List<long[]> sizes = new ArrayList<>();
+            List<RollProblem.Piece> pieces = new ArrayList<>();
+            for (int i = 2 + random.nextInt(4); i > 0; i--) {
+                long[] size = {1 + random.nextInt(width), 1 + random.nextInt(5)};
+                sizes.add(size);
+                pieces.add(new RollProblem.Piece("p" + i, size[0], size[1], 1));
+            }
+            RollProblem problem = new RollProblem("within", List.of(RollSolverTest.roll("r", width, "1000", 1)), pieces, turn, true);
+            agrees(problem, BruteForce.straight(sizes, width, turn), "seed 61, round " + round);
+        }
+    }
+
+    /** The table without limits, which brute force checks elsewhere, for up to ten pieces of which some are alike. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void nothingOfAlikePiecesIsMissed(boolean turn) {
+        Random random = new Random(62);
+        for (int round = 0; round < 60; round++) {
+            int width = 20 + random.nextInt(30);
+            RollProblem problem = problem(random, width, 3 + random.nextInt(2), 25, 3, turn);
+            RollJob job = RollJob.of(problem);
+            long across = job.rolls.get(0).width();
+            CutTable all = CutTable.of(SmallRolls.items(job), turn, CutTable.Limits.size(across, RollJob.NO_LIMIT), work(1_000_000));
+            agrees(problem, all.height(all.full(), across) * job.unitMicro / 1000, "seed 62, round " + round);
+        }
+    }
+
+    private static void agrees(RollProblem problem, long leastMm, String told) {
+        RollJob job = RollJob.of(problem);
+        long least = leastMm * 1000 / job.unitMicro;
+        long width = job.rolls.get(0).width();
+        SideSums sums = new SideSums(job, Math.max(width, least + 3), work(1_000_000));
+        for (long length = Math.max(1, least - 2); length <= least + 3; length++) {
+            if (job.area() > length * width) continue;
+            CutTable table = CutTable.of(SmallRolls.items(job), job.turn, CutTable.Limits.within(width, length, job.area(), sums), work(1_000_000));
+            assertEquals(length < least ? RollJob.NO_LIMIT : least, table.height(table.full(), width), told + ", within " + length);
+        }
+    }
+
+    /** What a beam lays lies within the length, every piece once, and straight cuts part it; a made-up roll in four is found full. */
+    @Test
+    void aBeamLaysWhatStraightCutsPart() {
+        int found = 0;
+        for (long seed = 1; seed <= 20; seed++) {
+            RollProblem strip = CutUp.strip(14, 2000, 3000, 50, 0.2, CutUp.Manner.STRAIGHT, true, seed);
+            RollJob job = RollJob.of(strip);
+            RollJob.Roll roll = job.rolls.get(0);
+            long least = job.area() / roll.width();
+            Layout.Run run = CutBeamSearch.shorter(job, roll, job.steps(roll, least), job.steps(roll, 2 * least), seed, work(3_000));
+            assertTrue(run != null && run.used() < 2 * least, "seed " + seed);
+            int[] left = new int[job.types.length];
+            for (int t = 0; t < left.length; t++) left[t] = job.types[t].count();
+            List<long[]> boxes = new ArrayList<>();
+            for (Block.Laid one : run.laid()) {
+                left[one.type()]--;
+                RollJob.Type type = job.types[one.type()];
+                assertEquals(type.width() + type.height(), one.width() + one.height(), "seed " + seed);
+                assertEquals(type.area(), one.width() * one.height(), "seed " + seed);
+                assertTrue(one.x() >= 0 && one.y() >= 0 && one.x() + one.width() <= roll.width() && one.y() + one.height() <= run.used(), "seed " + seed);
+                boxes.add(new long[] {one.x(), one.y(), one.x() + one.width(), one.y() + one.height()});
+            }
+            for (int one : left) assertEquals(0, one, "seed " + seed);
+            // parts of one cut do not overlap, so parting all of them is the check for overlaps as well
+            assertTrue(LayoutJudge.straightCutsDo(boxes), "seed " + seed);
+            if (run.used() == least) found++;
+        }
+        assertTrue(found >= 5, found + " of 20 found full");
+    }
+}
