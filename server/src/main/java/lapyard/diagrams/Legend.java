@@ -38,7 +38,7 @@ final class Legend {
     }
 
     static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags,
-            PlanDrawing.Asked asked, Set<PlanLayer> layers, Inks inks) {
+            PlanDrawing.PegsAndSun asked, Set<PlanLayer> layers, Inks inks) {
         Legend legend = new Legend(garden, layers, inks);
         if (!garden.ground().outline().isEmpty()) {
             legend.area("house wall", inks.houseWall(), Inks.SIGN);

@@ -44,12 +44,12 @@ public final class PlanDrawing {
     private final List<BedWork> works;
     private final List<PathCover> covers;
     private final PlanSnags snags;
-    private final Asked asked;
+    private final PegsAndSun asked;
     private final PlanOptions options;
     private final Inks inks;
     private final boolean imperial;
 
-    private PlanDrawing(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options, Inks inks) {
+    private PlanDrawing(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options, Inks inks) {
         this.garden = garden;
         this.works = works;
         this.covers = covers;
@@ -66,8 +66,8 @@ public final class PlanDrawing {
      * @param pegs for the layer of the pegs
      * @param sun  for the layer of the sun
      */
-    public record Asked(Optional<SettingOut> pegs, Optional<SunHours> sun) {
-        public static final Asked NOTHING = new Asked(Optional.empty(), Optional.empty());
+    public record PegsAndSun(Optional<SettingOut> pegs, Optional<SunHours> sun) {
+        public static final PegsAndSun NOTHING = new PegsAndSun(Optional.empty(), Optional.empty());
     }
 
     /**
@@ -82,7 +82,7 @@ public final class PlanDrawing {
      * @throws CannotAnswer             where it would take too many sheets
      */
     public static List<Page> pages(
-            Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options) {
+            Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options) {
         return new PlanDrawing(garden, works, covers, findings, asked, options, new Inks(options.sheet().mono())).pages();
     }
 
@@ -115,7 +115,7 @@ public final class PlanDrawing {
         PlanOptions options = PlanOptions.usual(garden.imperial()).showing(CLIENT);
         PlanTile tile = PlanTile.all(extent(garden, covers), scale, false, field).get(0);
         List<Shape> shapes = new ArrayList<>();
-        new PlanDrawing(garden, works, covers, List.of(), Asked.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));
+        new PlanDrawing(garden, works, covers, List.of(), PegsAndSun.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));
         return shapes;
     }
 

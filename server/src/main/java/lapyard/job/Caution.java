@@ -15,7 +15,7 @@ import lapyard.standing.Standing;
 /**
  * What is said beside the work that can hurt someone.
  *
- * @param sheet where it is said: {@code saw}, {@code courses}, {@code base}, {@code finish}, {@code fill}, {@code load-in}
+ * @param sheet where it is said: {@code saw}, {@code courses}, {@code base}, {@code finish}, {@code fill}, {@code delivery}
  */
 public record Caution(String sheet, String text) {
     static final String LOCAL = " Local codes and licensed practice come first.";
@@ -37,13 +37,13 @@ public record Caution(String sheet, String text) {
         }
         cautions.add(new Caution("saw", "Treated timber: gloves, factory ends down, burn none of it."
                 + BedNames.sealed("Coat every cut end of", works.stream().map(BedWork::bed))));
-        cautions.add(new Caution("load-in", "Over " + limit(garden) + " is not for one person; rollers or a sack truck for"
-                + " long boards, gloves and toe caps, bags not where a bed goes."));
+        cautions.add(new Caution("delivery", "Over " + limit(garden) + " is not for one person. Use rollers or a sack truck for"
+                + " long boards, gloves and toe caps. Set no bags down where a bed goes."));
         if (Set.of(Preparation.Soft.STRIP, Preparation.Soft.PADS).contains(garden.ground().preparation().soft())) {
             cautions.add(new Caution("ground", "Wet concrete burns skin and eyes: gloves, boots, water at hand."));
         }
         cautions.add(new Caution("courses", "Over " + limit(garden)
-                + " two people or more lift, or wheels do; bend the knees, fingers clear of the joint, toe caps on."));
+                + " takes two people or more, or wheels. Bend your knees, keep fingers clear of the joint, wear toe caps."));
         cautions.add(new Caution("courses", "Check for cables, gas and drains before driving anything into the ground."));
         cautions.add(new Caution("courses", Standing.CAUTION));
         if (works.stream().anyMatch(work -> work.bed().inside().base().slatted())) {

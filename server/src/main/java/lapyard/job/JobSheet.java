@@ -109,7 +109,7 @@ public record JobSheet(
     /** At the builder's terms. */
     public Quote quote() {
         QuoteTerms terms = garden.terms().quote();
-        return Quote.of(slip, terms.labour().stream().map(work -> new Quote.Work(work.what(), work.hours(), work.rate())).toList(), terms.marginPercent());
+        return Quote.of(slip, terms.labour().stream().map(work -> new Quote.PaidWork(work.what(), work.hours(), work.rate())).toList(), terms.marginPercent());
     }
 
     /** What each bed and path has in the price of the quote; together they are the price. */

@@ -29,7 +29,7 @@ public record Quote(
     public record Line(String what, boolean priced, BigDecimal cost, BigDecimal price) {}
 
     /** {@code rate} is the cost of an hour. */
-    public record Work(String what, double hours, BigDecimal rate) {}
+    public record PaidWork(String what, double hours, BigDecimal rate) {}
 
     /**
      * Price = cost / (1 - margin): the margin is a share of the selling price, not of the cost.
@@ -65,7 +65,7 @@ public record Quote(
         return shares;
     }
 
-    public static Quote of(Slip slip, List<Work> works, BigDecimal marginPercent) {
+    public static Quote of(Slip slip, List<PaidWork> works, BigDecimal marginPercent) {
         int decimals = slip.currency().getDecimalPlaces();
         List<Line> lines = new ArrayList<>();
         for (SlipLine line : slip.lines()) {
@@ -74,7 +74,7 @@ public record Quote(
         }
         BigDecimal delivery = slip.total().subtract(slip.goods());
         if (delivery.signum() > 0) lines.add(new Line("Delivery", true, delivery, price(delivery, marginPercent, decimals)));
-        for (Work work : works) {
+        for (PaidWork work : works) {
             BigDecimal cost = Ordering.rounded(BigDecimal.valueOf(work.hours()).multiply(work.rate()), slip.currency());
             lines.add(new Line(work.what() + ", " + BigDecimal.valueOf(work.hours()).stripTrailingZeros().toPlainString() + " h", true, cost,
                     price(cost, marginPercent, decimals)));

@@ -50,10 +50,10 @@ final class PlanPrint {
     }
 
     /** @throws CannotPrint where a layer is asked for that the garden says too little for */
-    private static PlanDrawing.Asked asked(JobSheet sheet, PlanOptions options) {
+    private static PlanDrawing.PegsAndSun asked(JobSheet sheet, PlanOptions options) {
         boolean pegs = options.layers().contains(PlanLayer.PEGS);
         boolean sun = options.layers().contains(PlanLayer.SUN);
-        return new PlanDrawing.Asked(
+        return new PlanDrawing.PegsAndSun(
                 pegs ? Optional.of(GroundPrint.out(sheet)) : Optional.empty(), sun ? Optional.of(GroundPrint.sun(sheet)) : Optional.empty());
     }
 }

@@ -57,7 +57,7 @@ class ApprovedPicturesTest {
             "plan-stages", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "stages", "paths")))),
             "plan-pegs", () -> PlanDrawing.pages(
                     PEGGED, List.of(), TestGardens.chapelPaths(), List.of(),
-                    new PlanDrawing.Asked(Optional.of(SettingOut.of(PEGGED, Optional.empty())), Optional.empty()),
+                    new PlanDrawing.PegsAndSun(Optional.of(SettingOut.of(PEGGED, Optional.empty())), Optional.empty()),
                     PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "dimensions", "pegs")))).get(0),
             "plan-split", () -> plan(PlanOptions.usual(false).at(new Scale(20)).onSeveralSheets()),
             "plan-stale", () -> plan(PlanOptions.of(BenchOptions.usual("", true).on(Paper.TABLOID).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4."))),

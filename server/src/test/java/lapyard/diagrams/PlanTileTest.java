@@ -53,14 +53,14 @@ class PlanTileTest {
     void whatFitsOneSheetStaysOnOne() {
         Garden garden = TestGardens.chapelYard();
         PlanOptions options = PlanOptions.usual(false).onSeveralSheets();
-        assertEquals(1, PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.Asked.NOTHING, options).size());
+        assertEquals(1, PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.PegsAndSun.NOTHING, options).size());
     }
 
     @Test
     void aPlanTooLargeForItsPaperGoesOnSeveralSheetsThatNameEachOther() throws Exception {
         Garden garden = TestGardens.chapelYard();
         PlanOptions options = PlanOptions.usual(false).on(Paper.A4).at(new Scale(20)).onSeveralSheets();
-        List<Page> pages = PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.Asked.NOTHING, options);
+        List<Page> pages = PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.PegsAndSun.NOTHING, options);
         assertTrue(pages.size() >= 4, pages.size() + " sheets");
         for (int i = 0; i < pages.size(); i++) {
             Drawn drawn = Drawn.of(pages.get(i));
@@ -81,7 +81,7 @@ class PlanTileTest {
         Garden garden = TestGardens.chapelYard();
         PlanOptions options = PlanOptions.usual(false).on(Paper.A4).at(new Scale(1)).onSeveralSheets();
         String why = Told.refusal(assertThrows(
-                        IllegalArgumentException.class, () -> PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.Asked.NOTHING, options)));
+                        IllegalArgumentException.class, () -> PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.PegsAndSun.NOTHING, options)));
         assertTrue(why.matches("plan: At 1:1 the plan takes [0-9]+ sheets of A4; at most 60 sheets are possible. .*"), why);
     }
 }

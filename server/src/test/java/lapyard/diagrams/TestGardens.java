@@ -58,7 +58,7 @@ final class TestGardens {
 
     /** The plan on one sheet. */
     static Page draw(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
-        return PlanDrawing.pages(garden, works, covers, findings, PlanDrawing.Asked.NOTHING, options).get(0);
+        return PlanDrawing.pages(garden, works, covers, findings, PlanDrawing.PegsAndSun.NOTHING, options).get(0);
     }
 
     static Garden garden(String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths) {

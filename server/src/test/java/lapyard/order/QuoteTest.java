@@ -40,7 +40,7 @@ class QuoteTest {
     @Test
     void aQuoteIsTheSumOfItsLines() {
         Slip slip = Ordering.slip(GBP, List.of(OrderingTest.bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
-        Quote quote = Quote.of(slip, List.of(new Quote.Work("Building", 24, new BigDecimal("28.50"))), new BigDecimal("20"));
+        Quote quote = Quote.of(slip, List.of(new Quote.PaidWork("Building", 24, new BigDecimal("28.50"))), new BigDecimal("20"));
         assertEquals(List.of("soil", "Building, 24 h"), quote.lines().stream().map(Quote.Line::what).toList());
         assertEquals(new BigDecimal("1033.00"), quote.cost());
         assertEquals(new BigDecimal("1291.25"), quote.price());
