@@ -201,11 +201,29 @@ final class CutSearch {
         long widest = Math.max(one.roll.width(), two.roll.width());
         CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
         if (table == null) return;
-        long baseOne = 0;
-        long baseTwo = 0;
-        for (Block band : restOne) baseOne += band.height;
-        for (Block band : restTwo) baseTwo += band.height;
+        long baseOne = restOne.stream().mapToLong(band -> band.height).sum();
+        long baseTwo = restTwo.stream().mapToLong(band -> band.height).sum();
+        int choice = cheapest(one, baseOne, two, baseTwo, table);
+        work.spend(table.selections());
+        if (choice < 0) return;
+        int other = table.full() - choice;
+        if (choice > 0) {
+            table.block(choice, one.roll.width()).bands(restOne);
+            baseOne += table.height(choice, one.roll.width());
+        }
+        if (other > 0) {
+            table.block(other, two.roll.width()).bands(restTwo);
+            baseTwo += table.height(other, two.roll.width());
+        }
+        one.replace(restOne, baseOne);
+        two.replace(restTwo, baseTwo);
+        strips.remove(two);
+        if (restOne.isEmpty()) strips.remove(one);
+        if (!restTwo.isEmpty()) strips.add(two);
+    }
 
+    /** What is laid on the first of two strips so that both together cost least; below 0 where they cost less as they are. */
+    private int cheapest(Strip one, long baseOne, Strip two, long baseTwo, CutTable table) {
         int choice = -1;
         long choiceCoins = job.coins(one.roll, one.length) + job.coins(two.roll, two.length);
         double choiceUsed = job.coinsPerUnit(one.roll) * one.length + job.coinsPerUnit(two.roll) * two.length;
@@ -224,22 +242,7 @@ final class CutSearch {
                 choiceUsed = used;
             }
         }
-        work.spend(table.selections());
-        if (choice < 0) return;
-        int other = table.full() - choice;
-        if (choice > 0) {
-            table.block(choice, one.roll.width()).bands(restOne);
-            baseOne += table.height(choice, one.roll.width());
-        }
-        if (other > 0) {
-            table.block(other, two.roll.width()).bands(restTwo);
-            baseTwo += table.height(other, two.roll.width());
-        }
-        one.replace(restOne, baseOne);
-        two.replace(restTwo, baseTwo);
-        strips.remove(two);
-        if (restOne.isEmpty()) strips.remove(one);
-        if (!restTwo.isEmpty()) strips.add(two);
+        return choice;
     }
 
     /** Takes one to four bands out, and more until they hold enough pieces to be worth a table. */
