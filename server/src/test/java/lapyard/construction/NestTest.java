@@ -193,6 +193,7 @@ class NestTest {
     void oneDrawingServesNestsWithinAPencilLine(double face, double back, double length, double set, boolean onFace, boolean alike) {
         assertEquals(alike, nest(0, 0, 0, 0, 30, false).alike(nest(0, face, back, length, set, onFace)));
         assertEquals(alike, nest(0, face, back, length, set, onFace).alike(nest(0, 0, 0, 0, 30, false)));
+        assertEquals(alike, nest(30, 0, 0, 0, 30, false).alike(nest(30, face, back, length, set, onFace)), "every cut counts");
         assertFalse(nest(0, 0, 0, 0, 30, false).alike(nest(30, face, back, length, set, onFace)), "one with a slanted first end has one cut more");
         assertFalse(nest(30, face, back, length, set, onFace).alike(nest(0, 0, 0, 0, 30, false)));
     }

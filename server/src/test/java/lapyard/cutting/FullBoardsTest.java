@@ -111,7 +111,7 @@ class FullBoardsTest {
         CuttingProblem one = Shapes.single("one", 100, new int[] {49, 51});
         CuttingProblem.Stock board = one.stock().get(0);
         CuttingProblem.Stock few = new CuttingProblem.Stock("few", 100, board.price(), OptionalInt.of(5), 1);
-        CuttingProblem.Stock longer = new CuttingProblem.Stock("longer", 120, board.price().add(board.price()), OptionalInt.empty(), 1);
+        CuttingProblem.Stock longer = new CuttingProblem.Stock("longer", 101, board.price().add(board.price()), OptionalInt.empty(), 1);
         assertFalse(FullBoards.suits(whole(one, few), 1));
         assertFalse(FullBoards.suits(whole(one, board, longer), 1));
     }
