@@ -312,7 +312,7 @@ final class PdfCanvas {
     }
 
     private void number(double mm) {
-        SvgWriter.number(out, mm);
+        SvgDocument.number(out, mm);
         out.append(' ');
     }
 
