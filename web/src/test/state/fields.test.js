@@ -1,4 +1,7 @@
 import { freeCode, given, isNothing, saying, withFields, withOne, word } from '../../main/resources/META-INF/resources/state/fields.js';
+import { setPath } from '../../main/resources/META-INF/resources/state/paths.js';
+import { setBoard } from '../../main/resources/META-INF/resources/state/rack.js';
+import { setType } from '../../main/resources/META-INF/resources/state/types.js';
 import { equal, holds, test } from '../trial.js';
 
 test('a field is set, and goes with undefined; what changes nothing is the same object', () => {
@@ -6,9 +9,14 @@ test('a field is set, and goes with undefined; what changes nothing is the same 
   equal(withFields(bed, { courses: 3 }), { id: 'A', courses: 3 });
   equal(withFields(bed, { courses: undefined }), { id: 'A' });
   holds(withFields(bed, { courses: 2 }) === bed, 'no change is the same');
-  const list = [bed];
-  holds(withOne(list, 0, { courses: 2 }) === list && withOne(list, 4, { courses: 3 }) === list, 'a list without a change is the same');
-  equal(withOne(list, 0, { courses: 4 }), [{ id: 'A', courses: 4 }]);
+  const plan = { name: 'x', beds: [bed] };
+  const same = changed => holds(changed === plan, 'a plan without a change is the same');
+  same(withOne(plan, 'beds', 0, { courses: 2 }));
+  same(withOne(plan, 'beds', 4, { courses: 3 }));
+  same(setPath(0, { width: 900 })(plan));
+  same(setBoard(0, { length: 900 })(plan));
+  same(setType('T1', { courses: 3 })(plan));
+  equal(withOne(plan, 'beds', 0, { courses: 4 }), { name: 'x', beds: [{ id: 'A', courses: 4 }] });
 });
 
 test('what says nothing is left out of a document', () => {

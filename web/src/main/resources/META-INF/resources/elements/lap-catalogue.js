@@ -17,7 +17,6 @@ const SHOWN = 12;
 /** EN 338, as the document names them. */
 const STRENGTHS = ['ungraded', 'C14', 'C16', 'C18', 'C20', 'C22', 'C24', 'C27', 'C30', 'D18', 'D24', 'D30', 'D35', 'D40', 'D50', 'D60', 'D70'];
 
-
 const days = text => (/^\d{1,3}$/.test(text.trim()) && Number(text) <= 365 ? { value: Number(text) } : { error: 'Days from 0 to 365.' });
 
 /** lap-catalogue: who sells and for what; prices by hand, or from a merchant's list that is shown before it is taken. */

@@ -11,7 +11,6 @@ import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
 
-
 const hours = text => {
   const value = Number(text.trim().replace(',', '.'));
   return Number.isFinite(value) && value >= 0 && value <= 100000 ? { value } : { error: 'Hours, from 0 to 100000.' };

@@ -2,7 +2,6 @@ import { saying } from './fields.js';
 
 /** What a garden lets a search change: sizes that may give, and what its yard is laid out for. Each a function plan => newPlan. */
 
-
 const without = (object, keys) => Object.fromEntries(Object.entries(object).filter(([key]) => !keys.includes(key)));
 
 /** By how much every bed may become smaller and larger, mm. @param {'width'|'depth'} side @param {[number, number]} range least and most */

@@ -13,10 +13,11 @@ export const given = (object, gone = isGone) => Object.fromEntries(Object.entrie
 export const withFields = (object, fields) =>
   (Object.keys(fields).every(key => equal(object[key], fields[key])) ? object : given({ ...object, ...fields }));
 
-/** The same of one of a list. */
-export function withOne(list, index, fields) {
-  const changed = list[index] && withFields(list[index], fields);
-  return changed === list[index] ? list : list.toSpliced(index, 1, changed);
+/** The same of one of a list of the plan; the same plan where that is no change or no such member is there. */
+export function withOne(plan, key, index, fields) {
+  const one = plan[key]?.[index];
+  const changed = one && withFields(one, fields);
+  return changed === one ? plan : { ...plan, [key]: plan[key].toSpliced(index, 1, changed) };
 }
 
 /** The plan with an object of its own at a key; one that is empty goes. */

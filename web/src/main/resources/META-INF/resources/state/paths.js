@@ -21,10 +21,7 @@ export const addPath = (line, width) => plan => ({
 });
 
 /** Sets or, with undefined, takes away fields. */
-export const setPath = (index, fields) => plan => {
-  const paths = withOne(pathsOf(plan), index, fields);
-  return paths === pathsOf(plan) ? plan : { ...plan, paths };
-};
+export const setPath = (index, fields) => plan => withOne(plan, 'paths', index, fields);
 
 export const removePath = index => plan => (pathsOf(plan)[index] ? { ...plan, paths: pathsOf(plan).toSpliced(index, 1) } : plan);
 

@@ -4,7 +4,6 @@ import { given, isNothing, saying } from './fields.js';
 
 export const quoteOf = plan => plan.quote ?? {};
 
-
 export const setQuote = fields => plan => saying(plan, 'quote', given({ ...quoteOf(plan), ...fields }, isNothing));
 
 export const addWork = work => plan => setQuote({ labour: [...(quoteOf(plan).labour ?? []), work] })(plan);

@@ -24,10 +24,7 @@ export const rackBoard = ({ length, section, count }) => plan => ({
 });
 
 /** Sets or, with undefined, takes away what is said of a board. */
-export const setBoard = (index, fields) => plan => {
-  const rack = withOne(rackOf(plan), index, fields);
-  return rack === rackOf(plan) ? plan : { ...plan, rack };
-};
+export const setBoard = (index, fields) => plan => withOne(plan, 'rack', index, fields);
 
 export const takeOffRack = index => plan => (rackOf(plan)[index] ? { ...plan, rack: rackOf(plan).toSpliced(index, 1) } : plan);
 

@@ -48,10 +48,7 @@ export const makeType = id => plan => {
 };
 
 /** Sets or, with undefined, takes away fields of a type: all its placements follow, but for what they say themselves. */
-export const setType = (id, fields) => plan => {
-  const types = withOne(typesOf(plan), typesOf(plan).findIndex(type => type.id === id), fields);
-  return types === typesOf(plan) ? plan : { ...plan, types };
-};
+export const setType = (id, fields) => plan => withOne(plan, 'types', typesOf(plan).findIndex(type => type.id === id), fields);
 
 /** The placement is built as its type says. */
 export const followType = id => plan => {
