@@ -282,7 +282,7 @@ public record Buying(List<Row> rows, int drops) {
         Finding late = Finding.of(FindingKind.ORDER_LATE, Place.of(What.WEEKEND, String.valueOf(first.weekend())))
                 .with("first", Fact.name(first.label())).with("date", new Fact.Day(by)).by(Fact.count(days, "days"));
         return List.of((others == 0 ? late : late.with("others", Fact.count(others, "other lines")))
-                .way(WayKind.ORDER_BY).way(WayKind.BEGIN_LATER_BY, Fact.count(days, "days")).way(WayKind.QUICKER_SUPPLIER));
+                .way(WayKind.ORDER_BY).way(WayKind.BEGIN_LATER_BY).way(WayKind.QUICKER_SUPPLIER));
     }
 
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */

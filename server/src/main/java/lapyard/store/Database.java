@@ -3,7 +3,6 @@ package lapyard.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.List;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 
