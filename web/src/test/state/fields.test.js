@@ -9,6 +9,8 @@ test('a field is set, and goes with undefined; what changes nothing is the same 
   equal(withFields(bed, { courses: 3 }), { id: 'A', courses: 3 });
   equal(withFields(bed, { courses: undefined }), { id: 'A' });
   holds(withFields(bed, { courses: 2 }) === bed, 'no change is the same');
+  const placed = { at: [0, 100], food: true };
+  holds(withFields(placed, { at: [0, 100] }) === placed, 'nor is a list that is equal one');
   const plan = { name: 'x', beds: [bed] };
   const same = changed => holds(changed === plan, 'a plan without a change is the same');
   same(withOne(plan, 'beds', 0, { courses: 2 }));

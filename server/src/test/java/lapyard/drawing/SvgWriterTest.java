@@ -77,6 +77,38 @@ class SvgWriterTest {
         assertFalse(faults(broken).isEmpty(), "the check finds nothing at all");
     }
 
+    /** SVG 1.1 (W3C, second edition): 11.3 fill-rule, 11.4 stroke-dasharray, 7.6 rotate, 10.9 text-anchor, 14.3 clipPath; y points down, so degrees are clockwise. */
+    @Test
+    void holesDashesTurnedTextsAndWindowsAreAsTheStandardNamesThem() throws Exception {
+        Shape.Lines dashed = Shape.Lines.of(new Stroke("#23303A", 0.25, List.of(2.0, 1.5)), new Point(0, 0), new Point(9, 0));
+        Shape.Text turned = new Shape.Text(new Point(20, 120), "Path", 4, Shape.Anchor.MIDDLE, 90, true, "#4B3626");
+        String svg = SvgWriter.write(new Page("", 210, 297, List.of(TestPages.hatched(), turned, new Shape.Window("seen", 10, 12, 30, 40, List.of(dashed))), List.of()));
+        assertEquals(List.of(), faults(svg));
+        Document document = read(svg);
+        assertEquals(0, document.getElementsByTagName("title").getLength());
+        String rings = "M30 20L80 20L80 70L30 70ZM45 35L65 35L65 55L45 55Z";
+        Element fill = the(document, "path", 0);
+        assertEquals(List.of("#F4F1E8", "", "evenodd", rings), said(fill, "fill", "stroke", "fill-rule", "d"));
+        assertEquals(List.of("hatch", "", "#4B3626", "0.18"), said(the(document, "path", 1), "class", "fill", "stroke", "stroke-width"));
+        assertEquals(List.of("", "#23303A", "0.5", rings), said(the(document, "path", 2), "fill", "stroke", "stroke-width", "d"));
+        assertEquals(List.of("20", "120", "rotate(-90 20 120)", "bold", "middle", "#4B3626"),
+                said(the(document, "text", 0), "x", "y", "transform", "font-weight", "text-anchor", "fill"));
+        Element clip = the(document, "clipPath", 0);
+        assertEquals("seen", clip.getAttribute("id"));
+        assertEquals(List.of("10", "12", "30", "40"), said((Element) clip.getElementsByTagName("rect").item(0), "x", "y", "width", "height"));
+        Element line = the(document, "polyline", 0);
+        assertEquals(List.of("0,0 9,0", "2 1.5", "#23303A"), said(line, "points", "stroke-dasharray", "stroke"));
+        assertEquals("url(#seen)", ((Element) line.getParentNode()).getAttribute("clip-path"));
+    }
+
+    private static Element the(Document document, String name, int at) {
+        return (Element) document.getElementsByTagName(name).item(at);
+    }
+
+    private static List<String> said(Element element, String... attributes) {
+        return java.util.stream.Stream.of(attributes).map(element::getAttribute).toList();
+    }
+
     @Test
     void isTheSameToTheByteEachTime() {
         assertEquals(SvgWriter.write(TestPages.plain()), SvgWriter.write(TestPages.plain()));
