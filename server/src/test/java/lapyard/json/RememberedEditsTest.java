@@ -3,6 +3,7 @@ package lapyard.json;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -41,22 +42,29 @@ class RememberedEditsTest {
         return bytes.toString(StandardCharsets.UTF_8).replaceAll("\"seconds\":[-0-9.E]+", "");
     }
 
-    /** Four beds in a row on falling ground, two of them alike, one an L; walls of up to 5 m are joined. */
+    /** Four beds in a row on falling ground, two of them alike, one an L, one slatted, of timber of two thicknesses and bearers; walls of up to 5 m are joined. */
     private static ObjectNode garden(Random random) throws IOException {
         int width = 2600 + random.nextInt(2400);
-        return (ObjectNode) MAPPER.readTree("""
+        ObjectNode garden = (ObjectNode) MAPPER.readTree("""
                 {"ground":{"levels":[{"at":[0,0],"drop":400},{"at":[20000,0],"drop":430},{"at":[0,4000],"drop":460}]},
                  "rack":[{"id":"K","length":3300,"count":2,"goodFaces":2}],"saw":{"kerf":4},
                  "beds":[{"id":"A","width":%d,"depth":1100,"courses":3},{"id":"B","width":%d,"depth":1100,"courses":3,"at":[5600,0]},
                          {"id":"C","courses":2,"at":[11200,0],"outline":[[0,0],[%d,0],[%d,900],[900,900],[900,1900],[0,1900]]},
-                         {"id":"D","width":1800,"depth":%d,"courses":2,"at":[16800,0]}]}
+                         {"id":"D","width":1800,"depth":%d,"courses":2,"at":[16800,0],"base":"slatted"}]}
                 """.formatted(width, width, width - 300, width - 300, 800 + random.nextInt(400)));
+        ArrayNode sections = garden.putObject("catalogue").putArray("sections");
+        for (String id : List.of("100x200", "75x200", "50x75")) {
+            String[] size = id.split("x");
+            ObjectNode section = sections.addObject().put("id", id).put("thickness", Integer.parseInt(size[0])).put("height", Integer.parseInt(size[1]));
+            section.putArray("stock").addObject().put("length", id.equals("50x75") ? 1300 : 3000).put("price", 20);
+        }
+        return garden;
     }
 
     private static String edited(ObjectNode garden, Random random) {
         ObjectNode bed = (ObjectNode) garden.path("beds").get(random.nextInt(4));
         String id = bed.path("id").asText();
-        int what = random.nextInt(8);
+        int what = random.nextInt(14);
         switch (what) {
             case 0 -> bed.put("courses", 1 + random.nextInt(4));
             case 1 -> bed.put("lap", random.nextBoolean() ? "long-wall" : "turning");
@@ -64,6 +72,12 @@ class RememberedEditsTest {
             case 3 -> bed.put("food", random.nextBoolean());
             case 4 -> bed.put("base", random.nextBoolean() ? "slatted" : "open");
             case 5 -> ((ObjectNode) garden.path("saw")).put("kerf", 3 + random.nextInt(3));
+            case 6 -> garden.withObject("/crew").put("liftLimit", 10 + random.nextInt(50));
+            case 7 -> garden.withObject("/ground/levels/0").put("drop", 300 + 20 * random.nextInt(10));
+            case 8 -> bed.put("section", random.nextBoolean() ? "75x200" : "100x200");
+            case 9 -> ((ObjectNode) garden.at("/catalogue/sections/" + random.nextInt(2) + "/stock/0")).put("length", 3000 + 600 * random.nextInt(4));
+            case 10 -> ((ObjectNode) garden.at("/rack/0")).put("length", 3300 + 600 * random.nextInt(5));
+            case 11 -> ((ObjectNode) garden.at("/catalogue/sections/2/stock/0")).put("length", 700 + 600 * random.nextInt(3));
             default -> {
                 String side = bed.has("width") ? random.nextBoolean() ? "width" : "depth" : "";
                 if (!side.isEmpty()) bed.put(side, bed.path(side).asInt() - 1 - random.nextInt(60));
