@@ -52,11 +52,7 @@ final class Net {
         n = tasks.size();
         period = problem.period();
         resources = problem.resources().size();
-        capacity = new int[resources];
-        for (int r = 0; r < resources; r++) {
-            capacity[r] = problem.resources().get(r);
-            BrokenRule.between("resources", "resource " + (r + 1), capacity[r], 0, Integer.MAX_VALUE, "");
-        }
+        capacity = capacity(problem.resources());
         ids = new String[n];
         duration = new int[n];
         used = new int[n][];
@@ -68,17 +64,8 @@ final class Net {
         Map<String, Integer> numbers = new HashMap<>();
         Map<String, Integer> groupNumbers = new LinkedHashMap<>();
         for (int i = 0; i < n; i++) {
-            Task task = tasks.get(i);
-            ids[i] = task.id();
-            if (numbers.put(task.id(), i) != null) throw BrokenRule.twice("tasks", "Task", task.id());
-            BrokenRule.between(task(i), "duration", task.duration(), 0, Integer.MAX_VALUE, "clock units");
-            BrokenRule.between(task(i), "notBefore", task.notBefore(), 0, FURTHEST - 1, "clock units");
-            duration[i] = task.duration();
-            unbroken[i] = task.unbroken();
-            notBefore[i] = task.notBefore();
-            due[i] = task.due().orElse(Integer.MAX_VALUE);
-            group[i] = task.group().isEmpty() ? -1 : groupNumbers.computeIfAbsent(task.group(), g -> groupNumbers.size());
-            uses(i, task);
+            if (numbers.put(tasks.get(i).id(), i) != null) throw BrokenRule.twice("tasks", "Task", tasks.get(i).id());
+            enter(i, tasks.get(i), groupNumbers);
         }
         groups = groupNumbers.size();
         before = new int[n][];
@@ -90,10 +77,29 @@ final class Net {
         place = new int[n];
         for (int i = 0; i < n; i++) place[inOrder[i]] = i;
         there = there(problem);
-        cycle = problem.calendar().isEmpty() ? new boolean[] {true} : new boolean[problem.calendar().get().cycle().size()];
-        for (int t = 0; t < cycle.length; t++) cycle[t] = problem.calendar().isEmpty() || problem.calendar().get().cycle().get(t);
+        List<Boolean> worked = problem.calendar().map(Calendar::cycle).orElse(List.of(true));
+        cycle = new boolean[worked.size()];
+        for (int t = 0; t < cycle.length; t++) cycle[t] = worked.get(t);
         hours = hours(problem);
         reach();
+    }
+
+    private static int[] capacity(List<Integer> resources) {
+        for (int r = 0; r < resources.size(); r++) BrokenRule.between("resources", "resource " + (r + 1), resources.get(r), 0, Integer.MAX_VALUE, "");
+        return resources.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** One task's own figures, checked; a group that is named for the first time gets the next number. */
+    private void enter(int i, Task task, Map<String, Integer> groupNumbers) {
+        ids[i] = task.id();
+        BrokenRule.between(task(i), "duration", task.duration(), 0, Integer.MAX_VALUE, "clock units");
+        BrokenRule.between(task(i), "notBefore", task.notBefore(), 0, FURTHEST - 1, "clock units");
+        duration[i] = task.duration();
+        unbroken[i] = task.unbroken();
+        notBefore[i] = task.notBefore();
+        due[i] = task.due().orElse(Integer.MAX_VALUE);
+        group[i] = task.group().isEmpty() ? -1 : groupNumbers.computeIfAbsent(task.group(), g -> groupNumbers.size());
+        uses(i, task);
     }
 
     private void uses(int i, Task task) {
