@@ -11,7 +11,29 @@ public final class Assignment {
     /** Cost of a pair that must not be. */
     public static final long NEVER = Long.MAX_VALUE / 4;
 
-    private Assignment() {}
+    /** How many of each kind are still to be placed, and how many places of each kind are free. */
+    private final int[] left;
+    private final int[] free;
+    private final long[][] cost;
+    /** How many of kind i are in places of kind j. */
+    private final int[][] flow;
+
+    // cheapest paths: what each kind and each place costs to reach, and what stands before it; -1 where a path starts
+    private final long[] toKind;
+    private final long[] toPlace;
+    private final int[] kindFrom;
+    private final int[] placeFrom;
+
+    private Assignment(int[] there, int[] places, long[][] cost) {
+        this.cost = cost;
+        left = there.clone();
+        free = places.clone();
+        flow = new int[left.length][free.length];
+        toKind = new long[left.length];
+        kindFrom = new int[left.length];
+        toPlace = new long[free.length];
+        placeFrom = new int[free.length];
+    }
 
     /**
      * @param there  how many of each kind are to be placed, 0 or more
@@ -26,33 +48,48 @@ public final class Assignment {
             throw new IllegalArgumentException(
                     total + " to place, " + Arrays.stream(places).sum() + " places: they must be as many");
         }
-        int[][] flow = new int[there.length][places.length];
-        int[] left = there.clone();
-        int[] free = places.clone();
+        Assignment assignment = new Assignment(there, places, cost);
         for (int placed = 0; placed < total; ) {
-            placed += augment(left, free, cost, flow);
+            placed += assignment.augment();
         }
-        return flow;
+        return assignment.flow;
     }
 
-    /** One cheapest path from a kind with something left to a kind of place that is free; Bellman and Ford's rounds. */
-    private static int augment(int[] left, int[] free, long[][] cost, int[][] flow) {
-        int kinds = left.length;
-        int places = free.length;
-        long[] toKind = new long[kinds];
-        long[] toPlace = new long[places];
-        int[] placeFrom = new int[places];
-        int[] kindFrom = new int[kinds];
+    /** Sends as many as can go along one cheapest path, from a kind with something left to a kind of place that is free. */
+    private int augment() {
+        findPaths();
+        int end = cheapestEnd();
+        int start = placeFrom[end];
+        int amount = free[end];
+        while (kindFrom[start] >= 0) {
+            int j = kindFrom[start];
+            amount = Math.min(amount, flow[start][j]);
+            start = placeFrom[j];
+        }
+        amount = Math.min(amount, left[start]);
+        left[start] -= amount;
+        free[end] -= amount;
+        for (int j = end; j >= 0; ) {
+            int i = placeFrom[j];
+            flow[i][j] += amount;
+            j = kindFrom[i];
+            if (j >= 0) flow[i][j] -= amount;
+        }
+        return amount;
+    }
+
+    /** Bellman and Ford's rounds. */
+    private void findPaths() {
         Arrays.fill(toPlace, NEVER);
         Arrays.fill(kindFrom, -1);
-        for (int i = 0; i < kinds; i++) {
+        for (int i = 0; i < left.length; i++) {
             toKind[i] = left[i] > 0 ? 0 : NEVER;
         }
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (int i = 0; i < kinds; i++) {
-                for (int j = 0; j < places; j++) {
+            for (int i = 0; i < left.length; i++) {
+                for (int j = 0; j < free.length; j++) {
                     if (toKind[i] < NEVER && cost[i][j] < NEVER && toKind[i] + cost[i][j] < toPlace[j]) {
                         toPlace[j] = toKind[i] + cost[i][j];
                         placeFrom[j] = i;
@@ -66,8 +103,11 @@ public final class Assignment {
                 }
             }
         }
+    }
+
+    private int cheapestEnd() {
         int end = -1;
-        for (int j = 0; j < places; j++) {
+        for (int j = 0; j < free.length; j++) {
             if (free[j] > 0 && toPlace[j] < NEVER && (end < 0 || toPlace[j] < toPlace[end])) {
                 end = j;
             }
@@ -75,25 +115,6 @@ public final class Assignment {
         if (end < 0) {
             throw new IllegalArgumentException("only forbidden pairs are left");
         }
-        int amount = free[end];
-        int j = end;
-        int start = placeFrom[j];
-        while (kindFrom[start] >= 0) {
-            j = kindFrom[start];
-            amount = Math.min(amount, flow[start][j]);
-            start = placeFrom[j];
-        }
-        amount = Math.min(amount, left[start]);
-        left[start] -= amount;
-        free[end] -= amount;
-        for (j = end; ; ) {
-            int i = placeFrom[j];
-            flow[i][j] += amount;
-            if (kindFrom[i] < 0) {
-                return amount;
-            }
-            j = kindFrom[i];
-            flow[i][j] -= amount;
-        }
+        return end;
     }
 }

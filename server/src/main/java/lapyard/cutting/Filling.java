@@ -82,17 +82,21 @@ final class Filling {
                 continue;
             }
             Pattern chosen = Pattern.of(board, bestCopies);
-            int times = problem.supply[chosen.stock()] == WholeProblem.UNLIMITED
-                    ? Integer.MAX_VALUE
-                    : boards[chosen.stock()];
-            for (int i = 0; i < chosen.items().length; i++) {
-                times = Math.min(times, left[chosen.items()[i]] / chosen.counts()[i]);
-            }
-            for (int i = 0; i < chosen.items().length; i++) left[chosen.items()[i]] -= times * chosen.counts()[i];
-            if (problem.supply[chosen.stock()] != WholeProblem.UNLIMITED) boards[chosen.stock()] -= times;
-            solution.add(chosen, times);
+            solution.add(chosen, cutAsOftenAsAsked(chosen, left, boards));
         }
         return solution;
+    }
+
+    /** Takes the pieces of a pattern, and its boards where those are counted, for as long as both are there; returns how often. */
+    private int cutAsOftenAsAsked(Pattern chosen, int[] left, int[] boards) {
+        boolean bought = problem.supply[chosen.stock()] == WholeProblem.UNLIMITED;
+        int times = bought ? Integer.MAX_VALUE : boards[chosen.stock()];
+        for (int i = 0; i < chosen.items().length; i++) {
+            times = Math.min(times, left[chosen.items()[i]] / chosen.counts()[i]);
+        }
+        for (int i = 0; i < chosen.items().length; i++) left[chosen.items()[i]] -= times * chosen.counts()[i];
+        if (!bought) boards[chosen.stock()] -= times;
+        return times;
     }
 
     private static int stillWanted(int[] wanted, int wants, int[] left) {

@@ -89,25 +89,22 @@ final class WholeProblem {
         Map<BoardKind, List<CuttingProblem.Stock>> kept = boardKinds(boards, usable, kerf, asked);
         capacity = kept.keySet().stream().mapToInt(BoardKind::capacity).toArray();
         stockFaces = kept.keySet().stream().mapToInt(BoardKind::faces).toArray();
-        int k = capacity.length;
-        supply = new int[k];
-        price = new long[k];
-        stockBoards = new ArrayList<>();
+        supply = kept.entrySet().stream().mapToInt(kind -> kind.getKey().limited() ? onHand(kind.getValue()) : UNLIMITED).toArray();
+        stockBoards = kept.entrySet().stream().map(kind -> kind.getKey().limited() ? List.copyOf(kind.getValue()) : List.of(kind.getValue().get(0))).toList();
         int scale = Math.max(0, kept.keySet().stream().mapToInt(kind -> kind.price().scale()).max().orElse(0));
-        kept.forEach((kind, same) -> {
-            int j = stockBoards.size();
-            long there = same.stream().mapToLong(b -> b.available().orElse(0)).sum();
-            supply[j] = kind.limited() ? (int) Math.min(there, UNLIMITED - 1) : UNLIMITED;
-            price[j] = kind.price().setScale(scale, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
-            stockBoards.add(kind.limited() ? List.copyOf(same) : List.of(same.get(0)));
-        });
-        long priceGcd = LongStream.of(price).reduce(0, WholeProblem::gcd);
-        if (priceGcd == 0) priceGcd = 1;
-        for (int j = 0; j < k; j++) price[j] /= priceGcd;
-        priceUnit = new BigDecimal(BigInteger.valueOf(priceGcd), scale);
+        long[] atScale = kept.keySet().stream()
+                .mapToLong(kind -> kind.price().setScale(scale, RoundingMode.UNNECESSARY).unscaledValue().longValueExact())
+                .toArray();
+        long divisor = Math.max(1, LongStream.of(atScale).reduce(0, WholeProblem::gcd));
+        price = LongStream.of(atScale).map(each -> each / divisor).toArray();
+        priceUnit = new BigDecimal(BigInteger.valueOf(divisor), scale);
         boardWeight = boardWeight();
         cost = LongStream.of(price).map(each -> boardWeight == 0 ? 1 : boardWeight == 1 ? each : each * boardWeight + 1).toArray();
         uncutCost = uncutCost();
+    }
+
+    private static int onHand(List<CuttingProblem.Stock> same) {
+        return (int) Math.min(same.stream().mapToLong(board -> board.available().orElse(0)).sum(), UNLIMITED - 1);
     }
 
     /** Patterns that hold something and that no other replaces, the largest first, each with its boards. */
