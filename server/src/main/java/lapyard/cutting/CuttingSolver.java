@@ -2,8 +2,6 @@ package lapyard.cutting;
 
 import java.math.BigDecimal;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
@@ -55,7 +53,7 @@ public final class CuttingSolver {
     public static CuttingResult cheapest(CuttingProblem problem, Effort effort) {
         Intake.measure("problem", "retrim", problem.retrimMm(), true);
         return problem.retrimMm() == 0
-                ? asTheyLie(problem, effort, Optional.empty(), 0, true, Progress.UNHEARD).orElseThrow()
+                ? new CuttingRun(problem, effort, Optional.empty(), 0, true, Progress.UNHEARD).result().orElseThrow()
                 : solve(problem, effort);
     }
 
@@ -69,7 +67,7 @@ public final class CuttingSolver {
     public static Optional<CuttingResult> cheaper(CuttingProblem problem, Effort effort, BigDecimal than, int left) {
         Intake.measure("problem", "retrim", problem.retrimMm(), true);
         Optional<CuttingResult> found = problem.retrimMm() == 0
-                ? asTheyLie(problem, effort, Optional.of(than), left, true, Progress.UNHEARD)
+                ? new CuttingRun(problem, effort, Optional.of(than), left, true, Progress.UNHEARD).result()
                 : Optional.of(solve(problem, effort));
         return found.filter(plan -> plan.unplaced().size() < left || plan.unplaced().size() == left && plan.cost().compareTo(than) < 0);
     }
@@ -80,70 +78,6 @@ public final class CuttingSolver {
     }
 
     static CuttingResult asTheyLie(CuttingProblem problem, Effort effort, Progress progress) {
-        return asTheyLie(problem, effort, Optional.empty(), 0, false, progress).orElseThrow();
-    }
-
-    /** @param than empty where no plan that leaves so many kinds of pieces uncut costs less than this, and none leaves fewer */
-    private static Optional<CuttingResult> asTheyLie(
-            CuttingProblem problem, Effort effort, Optional<BigDecimal> than, int left, boolean moneyAlone, Progress progress) {
-        CuttingBudget budget = new CuttingBudget(effort, progress);
-        Intake intake = new Intake(problem);
-        List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
-        if (than.isPresent() && unplaced.size() > left) return Optional.empty();
-        if (intake.nothingToCut()) {
-            return Optional.of(new CuttingResult(
-                    problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced,
-                    new Shortage(left(unplaced), List.of())));
-        }
-        WholeProblem whole = intake.whole();
-        // where more might be left uncut, money alone rules nothing out
-        long rival = than.filter(any -> unplaced.size() == left).map(whole::unitsIn).orElse(CuttingSearch.NO_RIVAL);
-        CuttingSearch search = moneyAlone
-                ? CuttingSearch.ofMoney(whole, effort, budget, rival)
-                : new CuttingSearch(whole, null, effort, budget);
-        Solution solution = search.run();
-        if (search.hopeless() || than.isPresent() && left == 0 && solution.uncut() > 0) return Optional.empty();
-        long atLeast = left(unplaced);
-        if (solution.uncut() > 0) {
-            Lacking.Fewest fewest = Lacking.fewest(whole, solution, new Filling(whole, budget), effort, budget);
-            atLeast += fewest.atLeast();
-            solution = fewest.plan();
-            Solution cut = new Solution(whole);
-            int[] demand = whole.demand.clone();
-            solution.patterns().forEach((pattern, count) -> {
-                if (pattern.stock() != Pattern.NONE) {
-                    cut.add(pattern, count);
-                    return;
-                }
-                for (int i = 0; i < pattern.items().length; i++) {
-                    demand[pattern.items()[i]] -= pattern.counts()[i] * count;
-                }
-            });
-            rival = CuttingSearch.NO_RIVAL;
-            if (than.isPresent()) {
-                int over = unplaced.size() + new PlanLines(intake, whole, cut).leftOver().size();
-                if (over > left) return Optional.empty();
-                if (over == left) rival = whole.unitsIn(than.get());
-            }
-            search = new CuttingSearch(whole.withDemand(demand), cut, effort, budget, 0, rival);
-            solution = search.run();
-            if (search.hopeless()) return Optional.empty();
-        }
-        long keep = intake.keepOffcut() / whole.micronsAUnit;
-        Tidying tidying = new Tidying(whole, new Filling(whole, budget), effort, budget, keep);
-        solution = moneyAlone ? tidying.sparing(solution) : tidying.tidy(solution);
-        PlanLines lines = new PlanLines(intake, whole, solution);
-        unplaced.addAll(lines.leftOver());
-        long least = Math.min(search.moneyBound(), solution.money());
-        boolean proven = least == solution.money();
-        BigDecimal bound = proven ? lines.cost() : whole.money(least);
-        int boards = Math.toIntExact(solution.boards());
-        return Optional.of(new CuttingResult(
-                problem.name(), lines.cost(), lines.salvage(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced,
-                new Shortage(Math.toIntExact(atLeast), List.of())));
-    }
-
-    private static int left(List<CuttingResult.Unplaced> unplaced) {
-        return unplaced.stream().mapToInt(CuttingResult.Unplaced::count).sum();
+        return new CuttingRun(problem, effort, Optional.empty(), 0, false, progress).result().orElseThrow();
     }
 }
