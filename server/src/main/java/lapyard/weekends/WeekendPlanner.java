@@ -112,25 +112,22 @@ public final class WeekendPlanner {
         open.forEach(work -> ids.add(work.id()));
         for (GardenTask work : open) {
             List<StagingProblem.Wait> after = new ArrayList<>();
-            int from = today * calendar.unitsADay;
             for (GardenTask.After earlier : work.after()) {
-                if (ids.contains(earlier.task())) {
-                    String id = earlier.task();
-                    if (earlier.days() > 0) {
-                        // a night is one unit of a clock of its own: so many nights lie between the two
-                        id = work.id() + " waits for " + earlier.task();
-                        tasks.add(new StagingProblem.Task(id, earlier.days(), List.of(0, 0, 0, 0, 1),
-                                List.of(new StagingProblem.Wait(earlier.task(), 0)), false, "", 0, OptionalInt.empty()));
-                    }
-                    after.add(new StagingProblem.Wait(id, 0));
-                } else {
-                    from = Math.max(from, (notBefore.getOrDefault(earlier.task(), 0) + earlier.days()) * calendar.unitsADay);
+                if (!ids.contains(earlier.task())) continue;
+                String id = earlier.task();
+                if (earlier.days() > 0) {
+                    // a night is one unit of a clock of its own: so many nights lie between the two
+                    id = work.id() + " waits for " + earlier.task();
+                    tasks.add(new StagingProblem.Task(id, earlier.days(), List.of(0, 0, 0, 0, 1),
+                            List.of(new StagingProblem.Wait(earlier.task(), 0)), false, "", 0, OptionalInt.empty()));
                 }
+                after.add(new StagingProblem.Wait(id, 0));
             }
-            OptionalInt due = OptionalInt.empty();
+            int from = firstDay(work, ids, today) * calendar.unitsADay;
             Integer fixed = fixedWeekends.get(work.bed());
-            if (fixed != null && work.step() == Step.COURSE_1) from = Math.max(from, calendar.firstDay(fixed) * calendar.unitsADay);
-            if (fixed != null && work.step().lays()) due = OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay);
+            OptionalInt due = fixed != null && work.step().lays()
+                    ? OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay)
+                    : OptionalInt.empty();
             boolean later = work.step() == Step.TOP_UP;
             List<Stretch> shares = stretches(work);
             for (Stretch share : shares) {
@@ -146,6 +143,16 @@ public final class WeekendPlanner {
         }
         return new StagingProblem("weekends", calendar.capacities(), tasks,
                 java.util.Optional.of(calendar.calendar()), 7 * calendar.unitsADay);
+    }
+
+    /** The day before which a task cannot begin, for what is done already and for the weekend fixed for its bed. */
+    private int firstDay(GardenTask work, Set<String> open, int today) {
+        Integer fixed = fixedWeekends.get(work.bed());
+        int first = fixed != null && work.step() == Step.COURSE_1 ? Math.max(today, calendar.firstDay(fixed)) : today;
+        for (GardenTask.After earlier : work.after()) {
+            if (!open.contains(earlier.task())) first = Math.max(first, notBefore.getOrDefault(earlier.task(), 0) + earlier.days());
+        }
+        return first;
     }
 
     /** A share of a task as the clock has it, under an id of its own; the last one has the task's. */
@@ -189,6 +196,14 @@ public final class WeekendPlanner {
             end = Math.max(end, lastDay);
             if (work.step() != Step.TOP_UP) last = Math.max(last, lastDay);
         }
+        List<Weekends.Wait> waits = waits(open, tasks);
+        about(tasks, waits);
+        int least = result.lowerBound() == 0 ? 0 : calendar.dayOf(result.lowerBound() - 1);
+        return new Weekends(days(end, byDay, used), List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
+    }
+
+    /** Days on which somebody is there, up to the last that anything is done on. */
+    private List<Weekends.Day> days(int end, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
         List<Weekends.Day> days = new ArrayList<>();
         for (int day = 0; day <= end; day++) {
             List<Person> there = calendar.there(day);
@@ -198,6 +213,11 @@ public final class WeekendPlanner {
             days.add(new Weekends.Day(day, calendar.weekend(day), calendar.date(day), calendar.dayOfWeek(day), calendar.wet(day),
                     there.stream().map(Person::name).toList(), calendar.hoursThere(day), used.getOrDefault(day, 0.0), parts));
         }
+        return days;
+    }
+
+    /** Nights that a task waits for another. */
+    private static List<Weekends.Wait> waits(List<GardenTask> open, Map<String, Weekends.Task> tasks) {
         List<Weekends.Wait> waits = new ArrayList<>();
         for (GardenTask work : open) {
             for (GardenTask.After after : work.after()) {
@@ -207,9 +227,7 @@ public final class WeekendPlanner {
                 }
             }
         }
-        about(tasks, waits);
-        int least = result.lowerBound() == 0 ? 0 : calendar.dayOf(result.lowerBound() - 1);
-        return new Weekends(days, List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
+        return waits;
     }
 
     /** What is done of a task without a break, one part or more a day, and the person-hours that it takes. */
