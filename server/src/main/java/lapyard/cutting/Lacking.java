@@ -100,7 +100,11 @@ final class Lacking {
         return over;
     }
 
-    /** A kind of board that more could be had of. */
+    /**
+     * A kind of board that more could be had of.
+     *
+     * @param cost what one more counts in the search: above all that is bought, so that none takes the place of a board to buy
+     */
     private record Kind(CuttingProblem.Stock board, BigDecimal cost) {}
 
     /**
@@ -127,14 +131,15 @@ final class Lacking {
             }
         }
         if (scarce.isEmpty()) return unlisted.isEmpty() ? List.of() : List.of(new Shortage.Way(BigDecimal.ZERO, unlisted));
-        List<Kind> kinds = kinds(problem, byId, scarce);
+        BigDecimal bought = bought(problem, plan);
+        List<Kind> kinds = kinds(problem, byId, scarce, bought);
         List<List<Kind>> choices = new ArrayList<>(List.of(kinds));
         if (kinds.size() > 1) kinds.stream().limit(MOST_KINDS).forEach(kind -> choices.add(List.of(kind)));
         Map<List<Shortage.More>, Found> ways = new LinkedHashMap<>();
         for (List<Kind> choice : choices) {
             Optional<Found> found = found(problem, pieces, choice, unlisted, BigDecimal.ZERO, true);
             // where the whole job is too tightly cut to be cut so well again, the plan stands and the rest lies on boards of its own
-            if (found.isEmpty()) found = found(problem, rest(byId, unplaced), choice, unlisted, bought(problem, plan), false);
+            if (found.isEmpty()) found = found(problem, rest(byId, unplaced), choice, unlisted, bought, false);
             found.ifPresent(way -> ways.merge(way.way().boards(), way, (a, b) -> a.total().compareTo(b.total()) <= 0 ? a : b));
         }
         return ways.values().stream()
@@ -152,7 +157,7 @@ final class Lacking {
     }
 
     /** Boards on hand of which one more would hold something that is left over, the cheapest first; none that another replaces. */
-    private static List<Kind> kinds(CuttingProblem problem, Map<String, CuttingProblem.Demand> byId, Set<String> scarce) {
+    private static List<Kind> kinds(CuttingProblem problem, Map<String, CuttingProblem.Demand> byId, Set<String> scarce, BigDecimal bought) {
         List<Kind> all = new ArrayList<>();
         for (var board : problem.stock()) {
             if (board.available().isEmpty() || scarce.stream().noneMatch(id -> holds(problem, board, byId.get(id)))) continue;
@@ -173,6 +178,7 @@ final class Lacking {
                 kept.add(kind);
             }
         }
+        kept.replaceAll(kind -> new Kind(kind.board(), kind.cost().add(bought)));
         return kept;
     }
 
@@ -215,6 +221,7 @@ final class Lacking {
     private static Optional<Found> found(
             CuttingProblem problem, List<CuttingProblem.Demand> pieces, List<Kind> kinds, List<Shortage.More> unlisted, BigDecimal bought, boolean whole) {
         Map<String, CuttingProblem.Stock> extra = new LinkedHashMap<>();
+        Map<String, BigDecimal> counted = new HashMap<>();
         List<CuttingProblem.Stock> stock = new ArrayList<>();
         // what is there anyway costs nothing here, so only what is added counts
         if (whole) for (var board : problem.stock()) stock.add(board.available().isEmpty() ? board : free(board));
@@ -223,12 +230,14 @@ final class Lacking {
             var more = new CuttingProblem.Stock(
                     EXTRA + board.id(), board.lengthMm(), kind.cost(), java.util.OptionalInt.empty(), board.goodFaces(), BigDecimal.ZERO, board.sawnEnd());
             extra.put(more.id(), board);
+            counted.put(board.id(), kind.cost());
             stock.add(more);
         }
         CuttingResult result = CuttingSolver.plan(problem.with(stock, pieces), A_WAY, Progress.UNHEARD);
         if (!result.unplaced().isEmpty()) return Optional.empty();
         Map<String, Shortage.More> boards = new LinkedHashMap<>();
         BigDecimal cost = BigDecimal.ZERO;
+        BigDecimal total = result.cost().add(bought);
         double lengthMm = 0;
         for (var line : result.plan()) {
             var board = extra.get(line.stock());
@@ -238,11 +247,13 @@ final class Lacking {
                     (a, b) -> new Shortage.More(a.stock(), a.count() + b.count(), Math.max(a.leastMm(), b.leastMm()), a.goodFaces()));
             lengthMm += line.count() * board.lengthMm();
             BigDecimal each = board.price().signum() > 0 ? board.price() : board.worth();
-            cost = cost.add(each.multiply(BigDecimal.valueOf(line.count())));
+            BigDecimal many = BigDecimal.valueOf(line.count());
+            cost = cost.add(each.multiply(many));
+            total = total.add(each.subtract(counted.get(board.id())).multiply(many));
         }
         List<Shortage.More> all = new ArrayList<>(boards.values());
         all.addAll(unlisted);
-        return all.isEmpty() ? Optional.empty() : Optional.of(new Found(new Shortage.Way(cost, all), result.cost().add(bought), lengthMm));
+        return all.isEmpty() ? Optional.empty() : Optional.of(new Found(new Shortage.Way(cost, all), total, lengthMm));
     }
 
     private static CuttingProblem.Stock free(CuttingProblem.Stock board) {

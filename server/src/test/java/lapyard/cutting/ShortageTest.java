@@ -57,6 +57,17 @@ class ShortageTest {
         assertEquals(List.of("A", "B"), boards.stream().map(Shortage.More::stock).sorted().toList());
     }
 
+    /** Sixteen pieces are sawn from boards to buy; two of four long ones fit boards on hand, which cost nothing but can't replace those bought. */
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "5"})
+    void boardsOnHandAreAskedForTheRestAloneAndBoughtOnesAreBought(String worth) {
+        var stock = List.of(Jobs.board(3000, "36"), onHand("K", 3300, worth, 2));
+        var result = Jobs.solved(job("x", 3, 0, stock, pieces(3280, 4, 1450, 16)), CuttingSolver.QUICK);
+        assertEquals(2, result.left());
+        assertEquals(List.of(new Shortage.Way(new BigDecimal(worth).multiply(BigDecimal.valueOf(2)), List.of(new Shortage.More("K", 2, 3280, 1)))),
+                result.shortage().ways());
+    }
+
     /**
      * Boards with two good faces cut up without any waste, and one long piece with no board left for it. No board to add serves the
      * others, so the shorter search that names boards would have to cut all of them up again without waste, and does not.
