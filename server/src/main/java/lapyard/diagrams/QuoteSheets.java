@@ -37,18 +37,9 @@ public final class QuoteSheets {
             BigDecimal due = prices(sheet, flow, quote, terms);
             flow.words(List.of("To pay: " + atLeast + code + " " + due.toPlainString() + "."), 5.4, true);
             if (examples) flow.words(List.of("Goods have example prices, not a merchant's: do not sign before they are replaced."), 4, true);
-            if (shares.size() > 1) {
-                BenchTable beds = new BenchTable(sheet, "What each has in it" + (terms.taxPercent().isEmpty() ? "" : ", before tax") + "; work and delivery go with the goods",
-                        new Column("for", 0.75, false), new Column("price", 0.25, true));
-                shares.forEach((owner, price) -> beds.row(owner, price.toPlainString()));
-                beds.on(flow);
-            }
+            if (shares.size() > 1) shares(flow, terms, shares);
             new WarningFrame(sheet, warnings).on(flow);
-            List<String> without = new ArrayList<>();
-            terms.exclusions().forEach(one -> without.add("- " + one));
-            if (without.isEmpty()) without.add("- whatever is not listed above");
-            flow.words(List.of("Not in the price:"), 4, true);
-            flow.words(without, 3.8, false);
+            exclusions(flow, terms);
             flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
             accept(sheet, flow);
         });
@@ -73,6 +64,21 @@ public final class QuoteSheets {
         }
         table.on(flow);
         return due;
+    }
+
+    private static void shares(Flow flow, QuoteTerms terms, Map<String, BigDecimal> shares) {
+        BenchTable beds = new BenchTable(flow.sheet, "What each has in it" + (terms.taxPercent().isEmpty() ? "" : ", before tax") + "; work and delivery go with the goods",
+                new Column("for", 0.75, false), new Column("price", 0.25, true));
+        shares.forEach((owner, price) -> beds.row(owner, price.toPlainString()));
+        beds.on(flow);
+    }
+
+    private static void exclusions(Flow flow, QuoteTerms terms) {
+        List<String> without = new ArrayList<>();
+        terms.exclusions().forEach(one -> without.add("- " + one));
+        if (without.isEmpty()) without.add("- whatever is not listed above");
+        flow.words(List.of("Not in the price:"), 4, true);
+        flow.words(without, 3.8, false);
     }
 
     /** What a person fills in by hand where the garden does not know it. */
