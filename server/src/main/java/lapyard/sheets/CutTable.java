@@ -323,51 +323,66 @@ final class CutTable {
         }
     }
 
+    /** Offers what two selections make beside each other and one after the other; returns the work that it took. */
     private int join(int first, int second, int selection) {
         // what both leave uncovered by themselves stays uncovered
         if (leastWaste[first] + leastWaste[second] > allowed) return 0;
-        int a0 = start[first];
-        int a1 = start[first + 1];
-        int b0 = start[second];
-        int b1 = start[second + 1];
         // what a rectangle may cover at most
         long most = allowed + areas[selection];
+        int offers = joinBeside(first, second, most) + joinAfter(first, second, most);
+        return start[first + 1] - start[first] + start[second + 1] - start[second] + OPERATIONS_AN_OFFER * offers;
+    }
+
+    private int joinBeside(int first, int second, long most) {
+        int endOne = start[first + 1];
+        int endTwo = start[second + 1];
         long whole = limits.width;
         long narrow = limits.narrow;
         long[] widths = this.widths;
         long[] heights = this.heights;
         int offers = 0;
-        int i = a0;
-        int j = b0;
-        while (i < a1 && j < b1) {
+        int i = start[first];
+        int j = start[second];
+        while (i < endOne && j < endTwo) {
             long width = widths[i] + widths[j];
             if (width > whole) break;
-            long ha = heights[i];
-            long hb = heights[j];
-            long height = Math.max(ha, hb);
+            long one = heights[i];
+            long two = heights[j];
+            long height = Math.max(one, two);
             if (height <= limits.height && covered(width, height, whole, narrow) <= most) {
                 offer(width, height, first << 1);
                 offers++;
             }
-            if (ha >= hb) i++;
-            if (hb >= ha) j++;
+            if (one >= two) i++;
+            if (two >= one) j++;
         }
-        i = a1 - 1;
-        j = b1 - 1;
-        while (i >= a0 && j >= b0) {
+        return offers;
+    }
+
+    private int joinAfter(int first, int second, long most) {
+        int startOne = start[first];
+        int startTwo = start[second];
+        long whole = limits.width;
+        long narrow = limits.narrow;
+        long[] widths = this.widths;
+        long[] heights = this.heights;
+        int offers = 0;
+        int i = start[first + 1] - 1;
+        int j = start[second + 1] - 1;
+        while (i >= startOne && j >= startTwo) {
             long height = heights[i] + heights[j];
             if (height > limits.height) break;
-            long wa = widths[i];
-            long wb = widths[j];
-            long width = Math.max(wa, wb);
+            long one = widths[i];
+            long two = widths[j];
+            long width = Math.max(one, two);
             if (covered(width, height, whole, narrow) <= most) {
                 offer(width, height, first << 1 | 1);
                 offers++;
             }
-            if (wa >= wb) i--;
-            if (wb >= wa) j--;
+            if (one >= two) i--;
+            if (two >= one) j--;
         }
-        return a1 - a0 + b1 - b0 + OPERATIONS_AN_OFFER * offers;
+        return offers;
     }
 
     /** The area of a rectangle and of what is surely lost round it. */

@@ -194,8 +194,7 @@ final class SkylineBeam {
         double corner = taste.corner * this.area / Math.sqrt(pieces);
         boolean any = false;
         for (int given = 0; waste <= bearable; given++) {
-            int niche = 0;
-            for (int i = 1; i < corners; i++) if (y[i] < y[niche]) niche = i;
+            int niche = lowest(y, corners);
             long to = niche + 1 < corners ? x[niche + 1] : width;
             long room = to - x[niche];
             long floor = y[niche];
@@ -284,14 +283,8 @@ final class SkylineBeam {
     }
 
     private void place(Front old, int choice, int into) {
-        Front front = next[into] == null ? next[into] = new Front() : next[into];
+        Front front = withLevelsOf(old, into);
         int corners = old.corners;
-        if (front.x.length < corners + 2) {
-            front.x = new long[corners + 10];
-            front.y = new long[corners + 10];
-        }
-        System.arraycopy(old.x, 0, front.x, 0, corners);
-        System.arraycopy(old.y, 0, front.y, 0, corners);
         long[] fx = front.x;
         long[] fy = front.y;
         int o = choice >> 4;
@@ -330,6 +323,18 @@ final class SkylineBeam {
         front.waste = waste;
         front.mark = old.mark - typeMark[typeOf[o]];
         front.step = step(old.step, o, at, floor);
+    }
+
+    /** The next partial layout at this place, with the levels of another and room for one more. */
+    private Front withLevelsOf(Front old, int into) {
+        Front front = next[into] == null ? next[into] = new Front() : next[into];
+        if (front.x.length < old.corners + 2) {
+            front.x = new long[old.corners + 10];
+            front.y = new long[old.corners + 10];
+        }
+        System.arraycopy(old.x, 0, front.x, 0, old.corners);
+        System.arraycopy(old.y, 0, front.y, 0, old.corners);
+        return front;
     }
 
     /** What is still to be laid: all that was but this piece. */
