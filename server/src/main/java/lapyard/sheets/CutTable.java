@@ -255,10 +255,7 @@ final class CutTable {
                 offer(block, 2 * only, selection);
                 if (turn && block.width != block.height) offer(block.turn(), 2 * only + 1, selection);
             } else {
-                double partings = 0.5;
-                for (int count : counts) partings *= count + 1;
-                spent += limits.sums != null && borrows != 0 && many < partings ? partSome(selection, counts)
-                        : allSingle ? partSingles(selection) : partCounts(selection, counts);
+                spent += part(selection, counts);
             }
             keep(selection);
             if (limits.sums != null && borrows != 0 && stairs > 0) addSome(selection, counts);
@@ -271,6 +268,14 @@ final class CutTable {
         }
         work.spend(spent);
         return true;
+    }
+
+    /** Joins both parts of every way of parting a selection; returns the work that it took. */
+    private long part(int selection, int[] counts) {
+        double partings = 0.5;
+        for (int count : counts) partings *= count + 1;
+        if (limits.sums != null && borrows != 0 && many < partings) return partSome(selection, counts);
+        return allSingle ? partSingles(selection) : partCounts(selection, counts);
     }
 
     private long bits(int[] counts) {
