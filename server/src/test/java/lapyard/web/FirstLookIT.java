@@ -167,7 +167,7 @@ class FirstLookIT {
         page.chooses("A");
         assertEquals(360L, browser.js("return document.documentElement.scrollWidth"));
         browser.until("the yard is covered", "const yard = document.querySelector('lap-yard').getBoundingClientRect();"
-                + "return yard.top < 60 && yard.height > 500 && document.elementFromPoint(180, 400).closest('lap-yard') !== null");
+                + "return yard.top < 90 && yard.height > 500 && document.elementFromPoint(180, 400).closest('lap-yard') !== null");
         browser.size(1440, 900, false);
     }
 }
