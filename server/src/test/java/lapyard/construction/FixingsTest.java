@@ -138,7 +138,7 @@ class FixingsTest {
                 Told.text(snag).startsWith("A 100 mm screw leaves only 2.3 mm of the 38 mm timber"),
                 Told.text(snag));
         assertEquals(7.7, snag.amount().orElseThrow().value());
-        assertEquals(List.of("Use screws of 70 mm or shorter"), Told.ways(snag));
+        assertEquals(List.of("Use screws up to 70 mm"), Told.ways(snag));
         // All the rest stays in.
         assertEquals(2 * (7.2 - 4 * 0.038), Beds.value(work.quantities(), "timber.length"), 1e-9);
     }
@@ -165,7 +165,7 @@ class FixingsTest {
                 .orElseThrow();
         assertTrue(Told.text(note).contains("a 70 mm screw comes 11.5 mm out of the end of the timber"), Told.text(note));
         // (38 - 10) / 0.7071 = 39.6.
-        assertEquals("Use screws of 35 mm or shorter", Told.ways(note).get(0));
+        assertEquals("Use screws up to 35 mm", Told.ways(note).get(0));
     }
 
     @Test

@@ -85,7 +85,7 @@ class ScrewsAndNotchesTest {
     }
 
     private static String advised(double mm) {
-        return "Use screws of " + (int) mm + " mm or shorter";
+        return "Use screws up to " + (int) mm + " mm";
     }
 
     private static String advised(Finding finding) {

@@ -224,7 +224,7 @@ class ClashesTest {
                 List.of(),
                 0);
         Finding note = only(Clashes.of(Beds.garden(ground)));
-        assertEquals("8 m² of the yard has no surface. Draw the surface (grass, soil and gravel need no slats).", Spoken.of(note));
+        assertEquals("8 m² of the yard has no surface. Draw the surface.", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
         assertEquals(8.0, note.amount().orElseThrow().value());
     }

@@ -35,7 +35,7 @@ class FixingReaderTest {
         Finding stop = stop("\"ties\":{\"brackets\":true}");
         assertEquals("bed K, ties/fixingLength", stop.where());
         assertEquals(new Amount(22, "mm"), stop.amount().orElseThrow());
-        assertTrue(Told.ways(stop).contains("Use fixings of 28 mm or shorter"), stop.ways().toString());
+        assertTrue(Told.ways(stop).contains("Use fixings up to 28 mm"), stop.ways().toString());
         assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").making().ties().fixingLengthMm());
         assertEquals(Ties.USUAL, bed("\"food\":false").making().ties());
     }
