@@ -85,7 +85,7 @@ final class Courses {
         boolean evenLaid = bed.courses() > 1;
         double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
         double over = needed - longestMm;
-        if (over <= 1e-6) return;
+        if (over <= 1e-6 && !joined.containsKey(side)) return;
         String wall = Bed.wallLetter(side);
         Optional<SeamSplit> split = joined.containsKey(side)
                 ? Optional.of(joined.get(side))

@@ -7,7 +7,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Saw;
 
 /**
- * A wall longer than its boards, with the ways in which it can be joined.
+ * A wall longer than boards that can be bought, with the ways in which it can be joined.
  *
  * @param side number of the wall, 0 for A
  * @param ways the usual one first
@@ -18,22 +18,31 @@ public record LongWall(int side, List<SeamSplit> ways) {
     }
 
     /**
-     * The walls of a bed that must be joined and can be.
+     * The walls of a bed that can be joined in several ways, or must be joined and can be. A wall that only boards on hand are long
+     * enough for, or whose parts are, can be joined for boards to buy too, as those on hand run out.
      *
      * @param longestMm longest piece that some board gives
+     * @param boughtMm  longest piece that a board gives of which more can be bought
      * @param boardsMm  pieces that take a whole board of each length there is
      */
-    public static List<LongWall> of(Bed bed, Saw saw, double longestMm, Collection<Double> boardsMm) {
+    public static List<LongWall> of(Bed bed, Saw saw, double longestMm, double boughtMm, Collection<Double> boardsMm) {
         List<LongWall> walls = new ArrayList<>();
         for (int side = 0; bed.walls().seams() && side < bed.outline().sides(); side++) {
             WallRun odd = WallRun.of(bed, side, true);
             WallRun even = WallRun.of(bed, side, false);
             boolean evenLaid = bed.courses() > 1;
             double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
-            if (needed > longestMm + 1e-6) {
-                List<SeamSplit> ways = SeamSplit.all(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw, boardsMm);
-                if (!ways.isEmpty()) walls.add(new LongWall(side, ways));
+            if (needed <= Math.min(longestMm, boughtMm) + 1e-6) continue;
+            double wallMm = bed.outline().sideMm(side);
+            boolean joined = needed > longestMm + 1e-6;
+            List<SeamSplit> ways = new ArrayList<>(
+                    joined ? SeamSplit.all(odd, even, evenLaid, wallMm, longestMm, saw, boardsMm) : List.of(SeamSplit.NONE));
+            if (boughtMm < longestMm) {
+                SeamSplit.of(odd, even, evenLaid, wallMm, boughtMm, saw)
+                        .filter(way -> way.staggerMm() >= saw.seamStaggerMm() - 1e-6 && !ways.contains(way))
+                        .ifPresent(ways::add);
             }
+            if (ways.size() > (joined ? 0 : 1)) walls.add(new LongWall(side, ways));
         }
         return walls;
     }

@@ -22,6 +22,9 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         evenMm = List.copyOf(evenMm);
     }
 
+    /** A wall in one part. */
+    static final SeamSplit NONE = new SeamSplit(List.of(), List.of(), Double.POSITIVE_INFINITY);
+
     private static final double EPSILON = 1e-6;
 
     /**

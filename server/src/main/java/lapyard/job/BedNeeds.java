@@ -2,6 +2,7 @@ package lapyard.job;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ import lapyard.working.Quantity;
  * @param meanMm    sum of the wall pieces' mean lengths, which is their material
  * @param amounts   by the name of the goods that are sold in packs, walls joined in the usual way
  * @param sure      the same at the least, however walls are joined
- * @param joined    whether a wall is joined at one of the sizes, so that other pieces could be cut for it
+ * @param joined    whether a wall is joined at one of the sizes, or could be, so that other pieces could be cut for it
  * @param sizes     how many it is the least over
  */
 record BedNeeds(
@@ -57,11 +58,20 @@ record BedNeeds(
         }
     }
 
-    /** @param quantities construction and fill together, with what the ground takes */
-    static BedNeeds of(BedWork work, List<Quantity> quantities, Optional<Point> downhill) {
-        Map<Integer, List<Double>> boards = new TreeMap<>();
+    static Collection<Run> runs(List<Piece> pieces) {
         Map<List<Object>, Run> runs = new LinkedHashMap<>();
-        for (Piece piece : work.pieces()) runs.merge(List.of(piece.course(), piece.wall()), new Run(piece.lengthMm(), 1), Run::and);
+        for (Piece piece : pieces) runs.merge(List.of(piece.course(), piece.wall()), new Run(piece.lengthMm(), 1), Run::and);
+        return runs.values();
+    }
+
+    /**
+     * @param quantities construction and fill together, with what the ground takes
+     * @param boughtMm   longest piece that a board gives of which more can be bought
+     */
+    static BedNeeds of(BedWork work, List<Quantity> quantities, Optional<Point> downhill, double boughtMm) {
+        Map<Integer, List<Double>> boards = new TreeMap<>();
+        Collection<Run> runs = runs(work.pieces());
+        boolean joined = !work.frame().seams().isEmpty() || work.bed().walls().seams() && runs.stream().anyMatch(run -> run.longerThan(boughtMm));
         for (Piece piece : work.pieces()) boards.computeIfAbsent(piece.seen() ? 1 : 0, faces -> new ArrayList<>()).add(piece.lengthMm());
         Map<Integer, double[]> lengths = new TreeMap<>();
         boards.forEach((faces, own) -> lengths.put(faces, longestFirst(own)));
@@ -71,7 +81,7 @@ record BedNeeds(
         Map<String, Double> amounts = PackNeeds.amounts(work.bed(), quantities);
         double mean = work.pieces().stream().mapToDouble(Piece::meanMm).sum();
         return new BedNeeds(work.bed(), lengths, longestFirst(work.bottom().strips().stream().map(Strip::lengthMm).toList()),
-                Optional.of(liner), area, List.copyOf(runs.values()), mean, amounts, amounts, !work.frame().seams().isEmpty(), 1);
+                Optional.of(liner), area, List.copyOf(runs), mean, amounts, amounts, joined, 1);
     }
 
     /** @param less what other ways to join its walls may take less, by the name of the goods */

@@ -88,9 +88,10 @@ final class Joining {
         List<CuttingProblem.Stock> rack = RackRuns.of(garden, section, beds.stream().noneMatch(bed -> bed.planting().food()));
         this.saw = PooledTimber.saw(garden, section, rack);
         this.graded = PooledTimber.graded(rack);
+        double boughtMm = PooledTimber.boughtPieceMm(garden, section);
         List<Double> boards = PooledTimber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
-            for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boards)) {
+            for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boughtMm, boards)) {
                 Kind kind = new Kind(liftable(bed, wall), bed.courses());
                 walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall.side()));
             }

@@ -108,9 +108,14 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
-        double longest = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0);
-        for (Stock run : RackRuns.of(garden, section, true)) longest = Math.max(longest, run.lengthMm());
-        return Math.max(0, longest - 2 * garden.goods().saw().endTrimMm());
+        double longest = boughtPieceMm(garden, section);
+        for (Stock run : RackRuns.of(garden, section, true)) longest = Math.max(longest, run.lengthMm() - 2 * garden.goods().saw().endTrimMm());
+        return Math.max(0, longest);
+    }
+
+    /** Longest piece that a board gives of which more can be bought. */
+    static double boughtPieceMm(Garden garden, Section section) {
+        return section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0) - 2 * garden.goods().saw().endTrimMm();
     }
 
     /** What a whole board of each length gives, stock and rack. */

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -17,10 +18,10 @@ import java.util.stream.Collectors;
 import lapyard.catalogue.Goods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
-import lapyard.catalogue.StockLength;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.LongWall;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
@@ -188,7 +189,7 @@ public final class SizeCosts {
     private Longest longest(Section section) {
         return longests.computeIfAbsent(section, same -> {
             double trimsMm = 2 * garden.goods().saw().endTrimMm();
-            double boughtMm = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0) - trimsMm;
+            double boughtMm = PooledTimber.boughtPieceMm(garden, section);
             int onHand = RackRuns.of(garden, section, true).stream().filter(run -> run.lengthMm() - trimsMm > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
             return new Longest(PooledTimber.longestPieceMm(garden, section), boughtMm, onHand);
         });
@@ -280,14 +281,23 @@ public final class SizeCosts {
             Bed drawn = garden.beds().get(index);
             Bed bed = slats.laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
             Optional<Point> downhill = Costing.downhill(fall, bed);
-            BedWork work = Costing.work(garden, bed, Map.of(), downhill, looking.memory());
+            BedWork work = Costing.work(garden, bed, joined(bed), downhill, looking.memory());
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(BedFill.of(work, garden.terms().wayIn().barrowLitres()).quantities());
             slats.toBuy(bed).ifPresent(quantities::add);
             BedGround ground = now.ground().beds().get(index);
             quantities.addAll(GroundNeeds.of(ground, garden.goods().catalogue()));
-            return BedNeeds.of(work, quantities, downhill);
+            return BedNeeds.of(work, quantities, downhill, longest(bed.section()).boughtMm());
         });
+    }
+
+    /** No wall in another way than the usual one while the long boards on hand are enough for that; else all joined for boards to buy. */
+    private Map<Integer, SeamSplit> joined(Bed bed) {
+        Longest longest = longest(bed.section());
+        Collection<BedNeeds.Run> runs = BedNeeds.runs(Construction.pieces(bed, garden.goods().saw(), longest.mm(), Map.of()));
+        if (runs.stream().filter(run -> run.longerThan(longest.boughtMm())).count() <= longest.onHand()) return Map.of();
+        return LongWall.of(bed, garden.goods().saw(), longest.boughtMm(), longest.boughtMm(), List.of()).stream()
+                .collect(Collectors.toMap(LongWall::side, wall -> wall.ways().get(0)));
     }
 
     /** What the bed needs however its walls are joined: the least over all ways where they are asked for and few, else what walls of whole boards would take. */
@@ -299,14 +309,15 @@ public final class SizeCosts {
     private BedNeeds surely(BedNeeds own, boolean eachWay) {
         Bed bed = own.bed();
         double longestMm = longest(bed.section()).mm();
-        Map<String, Double> usual = held(bed, longestMm, Map.of());
+        Map<Integer, SeamSplit> joined = joined(bed);
+        Map<String, Double> usual = held(bed, longestMm, joined);
         Joining.Ways ways = eachWay ? Joining.alone(garden, bed, MOST_WAYS, looking) : new Joining.Ways(List.of(), false);
         List<Map<String, Double>> others = ways.all() ? ways.joined().stream().map(way -> held(bed, longestMm, way)).toList()
                 : List.of(held(bed, NO_JOINTS_MM, Map.of()));
         Map<String, Double> less = new HashMap<>();
         usual.forEach((item, amount) -> less.put(item, amount - others.stream().mapToDouble(other -> other.getOrDefault(item, 0.0)).min().orElse(amount)));
-        if (!ways.all()) {
-            // every way has as few joints
+        if (!ways.all() && joined.isEmpty()) {
+            // every way has as many joints or more
             less.remove(PackNeeds.items(bed).get(QuantityKind.JOINT_PLATES.alone()));
             less.remove(PackNeeds.items(bed).get(QuantityKind.JOINT_SCREWS.alone()));
         }

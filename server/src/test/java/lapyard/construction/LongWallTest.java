@@ -40,7 +40,7 @@ class LongWallTest {
             Bed bed = Beds.bed("K", Outline.rectangle(longest - 100 + random.nextInt((int) (1.3 * longest)), 1200 + (i % 5 == 0 ? random.nextInt((int) longest) : 0)), courses, i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL);
             List<Double> boards = List.of(longest, longest - 600, Math.rint(longest / 2) + 0.3);
             String name = bed.outline() + ", " + courses + " courses, boards " + longest + ", " + bed.walls().lap();
-            List<LongWall> walls = LongWall.of(bed, SAW, longest, boards);
+            List<LongWall> walls = LongWall.of(bed, SAW, longest, longest, boards);
             Set<Integer> sides = new HashSet<>();
             for (LongWall wall : walls) {
                 sides.add(wall.side());
@@ -87,7 +87,7 @@ class LongWallTest {
                 // 400 from the corners and 600 a part leave room for a joint in every wall of 1400 and more
                 else assertTrue(sides.contains(side), name);
             }
-            assertEquals(List.of(), LongWall.of(Beds.fixed(bed, false, Screws.USUAL, Notches.USUAL), SAW, longest, boards), "joints forbidden");
+            assertEquals(List.of(), LongWall.of(Beds.fixed(bed, false, Screws.USUAL, Notches.USUAL), SAW, longest, longest, boards), "joints forbidden");
         }
         assertTrue(all > 50 && thinned > 50 && more > 10 && alone > 0, all + " " + thinned + " " + more + " " + alone);
     }

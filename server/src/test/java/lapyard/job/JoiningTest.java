@@ -129,6 +129,30 @@ class JoiningTest {
         return Job.prepare(Gardens.garden("{\"search\":\"" + search + "\",\"beds\":" + beds + "}")).slip().total();
     }
 
+    /** Few boards on hand that are longer than those sold make walls with fewer joints, as long as they are enough for them. */
+    @ParameterizedTest
+    @ValueSource(longs = {31, 32, 33, 34, 35, 36, 37, 38, 39, 40, 41, 42, 43, 44, 45, 46})
+    void aLongBoardOnHandLeavesNothingUncutThatIsCutWithoutIt(long seed) {
+        Random random = new Random(seed);
+        int board = 3050 + 50 * random.nextInt(20);
+        // just over one board or two that are sold, so that the walls would take the boards on hand if these were enough
+        int width = (1 + random.nextInt(2)) * 3000 + random.nextInt(board - 3000);
+        String garden = """
+                {"beds":[{"id":"K","width":%d,"depth":%d,"courses":%d},{"id":"N","width":1800,"depth":900,"at":[0,4000]}],
+                 "rack":[%s],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[{"length":3000,"price":36.00}]}]}}"""
+                .formatted(width, 900 + 10 * random.nextInt(200), 2 + random.nextInt(3), "%s");
+        Garden without = Gardens.garden(garden.formatted(""));
+        assertEquals(0, uncut(without), "without a board on hand");
+        Garden with = Gardens.garden(garden.formatted("{\"id\":\"H\",\"length\":" + board + ",\"count\":" + (1 + random.nextInt(3))
+                + ",\"goodFaces\":2,\"origin\":\"untreated larch\",\"treatment\":\"none\"}"));
+        assertEquals(0, uncut(with), width + " with boards of " + board);
+    }
+
+    private static int uncut(Garden garden) {
+        return Job.prepare(garden).cutting().stream().mapToInt(section -> section.result().unplaced().size()).sum();
+    }
+
     /** Across the notch of a U a tie finds no wall: a joint there is cheaper by a tie, and is not chosen for that. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
@@ -160,7 +184,7 @@ class JoiningTest {
     }
 
     private static List<SeamSplit> ways(Garden garden, Bed bed) {
-        List<LongWall> walls = LongWall.of(bed, garden.goods().saw(), 4780, List.of(4780.0));
+        List<LongWall> walls = LongWall.of(bed, garden.goods().saw(), 4780, 4780, List.of(4780.0));
         assertEquals(List.of(0, 2), walls.stream().map(LongWall::side).toList());
         assertEquals(walls.get(0).ways(), walls.get(1).ways());
         // at 12 kg a metre two people lift 50 kg: 4166 mm; the usual way stays
