@@ -18,8 +18,7 @@ public final class AccessSheets {
 
     /** @return one page or more */
     public static List<Page> pages(AccessSheet access, BenchOptions options) {
-        String name = access.standard().id().equals("usual") ? "this garden's own figures" : access.standard().name();
-        return BenchSheet.pages(CAUTION, options, "Access", "against " + name + " (" + access.standard().source() + ")", "", flow -> {
+        return BenchSheet.pages(CAUTION, options, "Access", "against " + access.standard().called() + " (" + access.standard().source() + ")", "", flow -> {
             BenchSheet sheet = flow.sheet;
             List<AccessSheet.Row> failing = access.rows().stream().filter(row -> !row.pass()).toList();
             flow.words(List.of(access.rows().size() - failing.size() + " of " + access.rows().size() + " checks pass."), 4.6, true);

@@ -60,10 +60,6 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
     static Finding finding(AccessStandard standard, FindingKind kind, Place place, double limitMm, double missingMm) {
         Finding finding = Finding.of(kind, place).weighing(standard.named() ? Finding.Weight.SNAG : Finding.Weight.NOTE)
                 .with("limit", Fact.mm(limitMm)).by(Fact.mm(missingMm));
-        return standard.named() ? finding.with("standard", Fact.name(name(standard))) : finding.with("usual", Fact.mm(limitMm));
-    }
-
-    private static String name(AccessStandard standard) {
-        return standard.id().equals("usual") ? "this garden's standard" : standard.name();
+        return standard.named() ? finding.with("standard", Fact.name(standard.called())) : finding.with("usual", Fact.mm(limitMm));
     }
 }

@@ -69,6 +69,11 @@ public record AccessStandard(
         }
     }
 
+    /** What it is called in a sentence. */
+    public String called() {
+        return id.equals("usual") ? "this garden's standard" : name;
+    }
+
     /** The same for whoever gardens so. */
     public AccessStandard rims(Gardener gardener) {
         return new AccessStandard(
