@@ -1,5 +1,6 @@
 package lapyard.job;
 
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
@@ -36,12 +37,8 @@ public final class SearchMemory {
      * @param pieces as many of a problem's pieces as it takes the room of
      */
     <A, R> R part(A asked, Function<A, R> make, ToLongFunction<R> pieces) {
-        var known = parts.get(asked);
-        if (known.isPresent()) {
-            @SuppressWarnings("unchecked") // equal asks are of one type, and their results too
-            R part = (R) known.get().result();
-            return part;
-        }
+        Optional<R> known = known(parts, asked);
+        if (known.isPresent()) return known.get();
         R part = make.apply(asked);
         parts.put(asked, new Kept(part, PIECE_BYTES * (pieces.applyAsLong(part) + 1)));
         return part;
@@ -55,14 +52,15 @@ public final class SearchMemory {
      */
     <A, R> R of(A asked, int pieces, Function<A, R> solve, Predicate<R> whole) {
         Abandonable.check();
-        var known = kept.get(asked);
-        if (known.isPresent()) {
-            @SuppressWarnings("unchecked") // equal asks are of one type, and their results too
-            R result = (R) known.get().result();
-            return result;
-        }
+        Optional<R> known = known(kept, asked);
+        if (known.isPresent()) return known.get();
         R result = solve.apply(asked);
         if (!Thread.currentThread().isInterrupted() && whole.test(result)) kept.put(asked, new Kept(result, PIECE_BYTES * (pieces + 1)));
         return result;
+    }
+
+    @SuppressWarnings("unchecked") // equal asks are of one type, and their results too
+    private static <R> Optional<R> known(RecentlyUsed<Object, Kept> kept, Object asked) {
+        return kept.get(asked).map(known -> (R) known.result());
     }
 }

@@ -294,6 +294,7 @@ public final class SizeCosts {
     /** No wall in another way than the usual one while the long boards on hand are enough for that; else all joined for boards to buy. */
     private Map<Integer, SeamSplit> joined(Bed bed) {
         Longest longest = longest(bed.section());
+        if (longest.mm() <= longest.boughtMm()) return Map.of();
         Collection<BedNeeds.Run> runs = BedNeeds.runs(Construction.pieces(bed, garden.goods().saw(), longest.mm(), Map.of()));
         if (runs.stream().filter(run -> run.longerThan(longest.boughtMm())).count() <= longest.onHand()) return Map.of();
         return LongWall.of(bed, garden.goods().saw(), longest.boughtMm(), longest.boughtMm(), List.of()).stream()
