@@ -54,7 +54,7 @@ class TallyTest {
         assertEquals(Map.of("2400", 1), rest.planned().buy());
         assertEquals(new BigDecimal("17.40"), rest.extra().orElseThrow());
         Finding told = sheet.snags().stream().filter(finding -> finding.where().equals("tally, timber 100x200")).findFirst().orElseThrow();
-        assertTrue(Told.text(told).equals("1 piece of 15 pieces does not fit the boards that are there."), Told.text(told));
+        assertTrue(Told.text(told).equals("1 of 15 pieces does not fit the boards that are there."), Told.text(told));
     }
 
     /** What was cut stays; every other piece is on a board once; the slip asks for the eleventh board. Worked by hand, no source. */

@@ -1,7 +1,7 @@
 /** The only module that talks to the server. Paths are relative to the page, nothing leaves its origin. */
+import { paragraph } from './state/words.js';
 
-/** The first thing that is wrong, and how it can be put right. */
-const worst = ([snag]) => snag && [snag.text, snag.ways?.length ? `${snag.ways.join(', or ')}.` : ''].join(' ').trim();
+const worst = ([snag]) => snag && paragraph(snag);
 
 /** The server answered, and said no: `snags` name place, amount and way out; the message tells the first of them. */
 export class Refusal extends Error {

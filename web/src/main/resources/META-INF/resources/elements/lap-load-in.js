@@ -3,6 +3,7 @@ import { shown } from '../geometry/length.js';
 import { measured, metricOf, unitIn, valueIn } from '../geometry/measure.js';
 import { USUAL_WAY, setWayIn, wayInOf } from '../state/load-in.js';
 import { unitsOf } from '../state/plan.js';
+import { paragraph } from '../state/words.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { h } from './make.js';
@@ -59,7 +60,7 @@ export class LapLoadIn extends PartPlace {
   #all(loads) {
     const units = unitsOf(this.garden.plan);
     return h('div.loads', {},
-      loads.findings.length ? h('ul.wrong', {}, loads.findings.map(one => h('li', {}, h('strong', {}, `${one.place ?? one.where}: `), `${one.text} ${one.ways.join(', or ')}.`))) : null,
+      loads.findings.length ? h('ul.wrong', {}, loads.findings.map(one => h('li', {}, h('strong', {}, `${one.place ?? one.where}: `), paragraph(one)))) : null,
       loads.drops.map(drop => this.#drop(drop)),
       h('section', {},
         h('h3', {}, 'Lifts over the limit'),

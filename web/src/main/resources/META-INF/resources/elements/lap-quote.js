@@ -3,6 +3,7 @@ import { readPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { readText } from '../state/checks.js';
 import { addWork, quoteOf, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
+import { paragraph } from '../state/words.js';
 import { countField } from './count-field.js';
 import { custom, h, row, table } from './make.js';
 import { PartPlace } from './part-place.js';
@@ -83,7 +84,7 @@ export class LapQuote extends PartPlace {
   #sum({ currency, cost, price, atLeast, lines, working, findings = [] }) {
     return h('section', {},
       h('h3', {}, 'What it comes to'),
-      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.place ?? one.where}: ${one.text} ${(one.ways ?? []).join(', or ')}`))) : null,
+      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.place ?? one.where}: ${paragraph(one)}`))) : null,
       h('div.across', { tabindex: '0', role: 'group', 'aria-label': 'Lines of the quote' }, table(['For', 'Cost', 'Price'],
         lines.map(line => row(line.what, [line.cost ?? '?', line.price ?? '?'])), 'table.lines')),
       h('p.total', { 'data-key': 'quote total' }, atLeast ? 'At least ' : '',

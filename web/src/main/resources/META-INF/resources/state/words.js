@@ -5,3 +5,9 @@ export const capital = text => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** A count with its noun: `3 snags`. */
 export const counted = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
+
+const small = text => (/^([A-Z][a-z]|A )/.test(text) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text);
+
+/** What is wrong and the ways out in one paragraph: `It is short. Tape it again, or check the marks.` */
+export const paragraph = ({ text, ways = [] }) =>
+  (ways.length ? `${text} ${ways.map((way, i) => (i ? small(way) : way)).join(', or ')}.` : text);
