@@ -122,6 +122,7 @@ public final class Construction {
         CrossTies across = CrossTies.of(bed, inner, seams);
         across.untied().forEach(wall -> findings.add(Finding.of(FindingKind.TIE_NO_WALL, Place.wall(bed.id(), wall))
                 .way(WayKind.POST_INSIDE).way(WayKind.WALL_ACROSS)));
+        across.crossed().forEach(wall -> findings.add(Finding.of(FindingKind.TIE_CROSSED, Place.wall(bed.id(), wall)).way(WayKind.POST_INSIDE)));
         return across;
     }
 }

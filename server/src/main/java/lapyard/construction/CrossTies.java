@@ -22,6 +22,7 @@ import lapyard.plan.Ties.Support;
  * @param restsMm  for each side where ties and posts hold it, along its inner face from its start, ascending
  * @param clearMm  for each side the longest clear run between its corners, ties and posts
  * @param untied   letters of walls that still have too long a run: nothing stands square opposite
+ * @param crossed  letters of walls that still have too long a run: ties that stand already cross it at every height
  * @param hinges   joints of walls with nothing behind them, which carry no bending
  */
 public record CrossTies(
@@ -30,6 +31,7 @@ public record CrossTies(
         List<List<Double>> restsMm,
         List<Double> clearMm,
         List<String> untied,
+        List<String> crossed,
         List<Seam> hinges) {
     /** Walls count as facing each other within a degree or so. */
     private static final double FACING = -0.9998;
@@ -49,6 +51,7 @@ public record CrossTies(
         restsMm = List.copyOf(restsMm);
         clearMm = List.copyOf(clearMm);
         untied = List.copyOf(untied);
+        crossed = List.copyOf(crossed);
         hinges = List.copyOf(hinges);
     }
 
@@ -82,6 +85,7 @@ public record CrossTies(
         private final List<CrossTie> ties = new ArrayList<>();
         private final List<Post> posts = new ArrayList<>();
         private final TreeSet<Integer> untied = new TreeSet<>();
+        private final TreeSet<Integer> crossed = new TreeSet<>();
 
         Laying(Bed bed, Outline inner, List<Seam> seams) {
             this.bed = bed;
@@ -101,8 +105,8 @@ public record CrossTies(
                     double own = place - startMm(side);
                     if (named.post()) {
                         post(side, own);
-                    } else if (!tie(side, own)) {
-                        untied.add(side);
+                    } else {
+                        tieOrTell(side, own);
                     }
                 }
             }
@@ -113,13 +117,13 @@ public record CrossTies(
                 }
             }
             for (int side : wanted ? longestFirst : List.<Integer>of()) {
-                for (double place : places(rests.get(side), inner.sideMm(side), overMm, everyMm)) if (!tie(side, place)) untied.add(side);
+                for (double place : places(rests.get(side), inner.sideMm(side), overMm, everyMm)) tieOrTell(side, place);
             }
             List<Double> clear = new ArrayList<>();
             for (int side = 0; side < inner.sides(); side++) clear.add(longest(rests.get(side), inner.sideMm(side)));
             return new CrossTies(
                     ties, posts, rests.stream().map(List::copyOf).toList(), clear,
-                    untied.stream().map(Bed::wallLetter).toList(),
+                    untied.stream().map(Bed::wallLetter).toList(), crossed.stream().map(Bed::wallLetter).toList(),
                     seams.stream().filter(seam -> {
                         int side = bed.wallLetters().indexOf(seam.wall());
                         return !held(side, seam.atMm() - startMm(side));
@@ -144,6 +148,10 @@ public record CrossTies(
         private void post(int side, double ownMm) {
             rests.get(side).add(ownMm);
             posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), inner.at(side, ownMm, 0).steady()));
+        }
+
+        private void tieOrTell(int side, double ownMm) {
+            if (!tie(side, ownMm)) (opposite(inner, side, ownMm).isPresent() ? crossed : untied).add(side);
         }
 
         /** @return false where nothing stands square opposite, or every height is taken by ties that it would cross */

@@ -66,6 +66,7 @@ public enum FindingKind {
     TRY_DONE_UNWANTED("try.done-unwanted", Weight.SNAG, MONEY, true, LEAVE_BED),
 
     TIE_NO_WALL("wall.untied", Weight.NOTE, DANGER, true, POST_INSIDE, WALL_ACROSS),
+    TIE_CROSSED("wall.tie-crossed", Weight.NOTE, DANGER, true, POST_INSIDE),
 
     SCREW_THROUGH("screw.through", Weight.SNAG, WORK, true, SCREWS_AT_MOST, BRACKETS),
     SCREW_COVER("screw.cover", Weight.SNAG, WORK, true, SCREWS_AT_MOST, BRACKETS),

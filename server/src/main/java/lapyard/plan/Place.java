@@ -17,7 +17,7 @@ public record Place(List<Part> parts) {
 
     private static final int MOST_IN_A_SENTENCE = 3;
 
-    /** What a part of a place is. {@code one} and {@code many} are its words in documents and sentences. */
+    /** What a part of a place is. {@code one} and {@code many} are its words in documents, {@code all} says many in sentences. */
     public enum What {
         BED("bed", "beds"),
         WALL("wall", "walls"),
@@ -38,6 +38,7 @@ public record Place(List<Part> parts) {
         RIM_GROUP("rim group", "rim groups"),
         KEEP_CLEAR("keep-clear", "keep-clear"),
         SLIP("slip", "slip"),
+        WALLS_BLOCKED("walls blocked", "walls blocked", "walls without drainage"),
         WEEKEND("weekend", "weekends"),
         CREW("crew", "crew"),
         TALLY("tally", "tally"),
@@ -48,10 +49,16 @@ public record Place(List<Part> parts) {
 
         public final String one;
         private final String many;
+        private final String all;
 
         What(String one, String many) {
+            this(one, many, many);
+        }
+
+        What(String one, String many, String all) {
             this.one = one;
             this.many = many;
+            this.all = all;
         }
     }
 
@@ -65,7 +72,7 @@ public record Place(List<Part> parts) {
         public String words() {
             if (what == What.FIELD) return String.join(", ", ids);
             return switch (ids.size()) {
-                case 0 -> what.many;
+                case 0 -> what.all;
                 case 1 -> what.one + " " + ids.get(0);
                 default -> what.many + " " + BedNames.listed(BedNames.inOrder(ids));
             };

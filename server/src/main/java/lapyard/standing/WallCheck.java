@@ -16,6 +16,7 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.StandingRules;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
@@ -109,7 +110,7 @@ final class WallCheck {
         ties(quantities, clear, span);
         verdicts.add(walls(clear, use, bow, span));
         if (use <= 1 && blockedUse > 1) {
-            verdicts.add(new Verdict("walls blocked", Outcome.BOWS, Verdict.about(bed.id(), "walls blocked", FindingKind.WALL_BLOCKED)
+            verdicts.add(new Verdict("walls blocked", Outcome.BOWS, Finding.of(FindingKind.WALL_BLOCKED, Place.bed(bed.id()).then(What.WALLS_BLOCKED))
                     .with("wall", Fact.name(letter())).with("clear", Fact.mm(SpanRounding.down(blockedSpan))).by(Fact.share(blockedUse))
                     .way(WayKind.KEEP_NOTCHES_OPEN).way(WayKind.TIES_APART, Fact.mm(SpanRounding.down(blockedSpan)))));
         }

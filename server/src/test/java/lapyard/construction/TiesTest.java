@@ -19,6 +19,8 @@ import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
@@ -272,6 +274,19 @@ class TiesTest {
         CrossTies across = CrossTies.advised(Beds.bed("W", wedge, 3, Lap.TURNING), wedge, List.of(), 1800);
         assertEquals(List.of("A", "B", "C"), across.untied());
         assertEquals(List.of(), across.ties());
+    }
+
+    /** A course of 50 has one height, its middle; the first tie across a square bed takes it, and the wall across finds none. */
+    @Test
+    void aWallWhoseTiesWouldAllCrossOthersIsToldSo() {
+        Ties low = new Ties(false, 6, false, 600, Ties.CourseTie.STRAPS, 4, 50, true, 1800, 2400, 50, List.of());
+        Bed bed = Beds.section(Beds.tied(Beds.bed("Q", Outline.rectangle(3000, 3000), 1, Lap.TURNING), low), new Section("flat", 100, 50, 600, List.of(), Optional.empty(), false, 1, false));
+        BedWork work = Beds.built(bed);
+        CrossTies across = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
+        assertEquals(List.of("A"), across.ties().stream().map(CrossTie::wall).toList());
+        assertEquals(List.of(), across.untied());
+        assertEquals(List.of("B", "D"), across.crossed());
+        assertEquals(List.of(FindingKind.TIE_CROSSED, FindingKind.TIE_CROSSED), work.findings().stream().map(Finding::kind).filter(kind -> kind == FindingKind.TIE_CROSSED || kind == FindingKind.TIE_NO_WALL).toList());
     }
 
     @Test

@@ -28,6 +28,7 @@ import lapyard.geometry.Outline;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
+import lapyard.plan.Place;
 import lapyard.plan.StandingRules;
 import lapyard.plan.Saw;
 import lapyard.plan.Ties;
@@ -99,6 +100,9 @@ class StandingTest {
         assertEquals(2668, value(k.quantities(), "ties.spacing.blocked"), 1);
         String told = Told.text(verdict(k, "walls blocked").finding());
         assertTrue(told.contains("107 %"), told);
+        Place place = verdict(k, "walls blocked").finding().place();
+        assertEquals("walls without drainage of bed K", place.words());
+        assertEquals("bed K, walls blocked", place.key(), "stored gardens accept it by this name");
         assertEquals(1.513 * input(k, "ties.force", "distance"), value(k.quantities(), "ties.force"), 0.005);
         assertEquals(3.8 / 3, input(k, "ties.force", "distance"), 1e-6);
         assertTrue(standing(Beds.m(Lap.TURNING), on(SurfaceKind.SLAB)).verdicts().stream().noneMatch(one -> one.about().equals("walls blocked")));
