@@ -1,4 +1,4 @@
-import { fitted, panned, tapeStep, toScreen, toYard, zoomed } from '../../main/resources/META-INF/resources/geometry/view.js';
+import { fitted, panned, toScreen, toYard, zoomed } from '../../main/resources/META-INF/resources/geometry/view.js';
 import { equal, near, test } from '../trial.js';
 
 const frame = { left: 100, top: 50, width: 800, height: 600 };
@@ -24,8 +24,4 @@ test('nearer and further keep the ground under the pointer', () => {
 
 test('panning moves what is seen by as many pixels', () => {
   equal(toScreen(panned({ k: 1, x: 0, y: 0 }, 5, -7), [0, 0]), [5, -7]);
-});
-
-test('a tape is marked at 1, 2 or 5', () => {
-  equal([0.1, 0.05, 0.02, 1].map(k => tapeStep(k, 50)), [500, 1000, 5000, 100]);
 });

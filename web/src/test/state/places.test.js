@@ -1,4 +1,4 @@
-import { bedOfSnag, placeOf } from '../../main/resources/META-INF/resources/state/places.js';
+import { placeOf } from '../../main/resources/META-INF/resources/state/places.js';
 import { equal, test } from '../trial.js';
 
 const plan = { ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] },
@@ -18,5 +18,4 @@ test('a snag is at its wall, at its bed, on its path or at its corner', () => {
 
 test('what is nowhere in the yard has no place', () => {
   equal([placeOf(plan, 'catalogue'), placeOf(plan, 'bed Z'), placeOf(plan, undefined)], [null, null, null]);
-  equal(bedOfSnag(plan, { where: 'bed A' }).id, 'A');
 });

@@ -1,4 +1,4 @@
-import { differsAsBuilt, exceptionsOf, followType, makeType, readTypes, removeType, setDefaults, setType, standType, unusual } from '../../main/resources/META-INF/resources/state/types.js';
+import { differsAsBuilt, exceptionsOf, followType, makeType, readTypes, removeType, setDefaults, setType, standType } from '../../main/resources/META-INF/resources/state/types.js';
 import { bedsOf } from '../../main/resources/META-INF/resources/state/plan.js';
 import { equal, holds, test } from '../trial.js';
 
@@ -47,5 +47,4 @@ test('the garden\'s usual is written and taken back', () => {
   const set = setDefaults({ courses: 2 })({ beds: [] });
   equal(set.defaults, { courses: 2 });
   equal(Object.keys(setDefaults({ courses: undefined })(set)), ['beds']);
-  equal(unusual({ defaults: {} }, { courses: 4, base: 'open' }), ['courses 4', 'base open']);
 });

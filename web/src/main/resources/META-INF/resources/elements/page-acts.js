@@ -3,7 +3,7 @@ import { toYard } from '../geometry/view.js';
 import { boxOfClip, clipOf, pasteBeds, readClip } from '../state/clip.js';
 import { copyBed, lastBed, removeBed, standBed } from '../state/commands.js';
 import { addTo } from '../state/ground.js';
-import { arrayBeds, boxOf, lastBeds, removeBeds } from '../state/group.js';
+import { arrayBeds, lastBeds, removeBeds } from '../state/group.js';
 import { addPath } from '../state/paths.js';
 import { USUAL, bedsOf, calledOf, yardOf } from '../state/plan.js';
 import { roomFor, saidOfRoom } from '../state/room.js';

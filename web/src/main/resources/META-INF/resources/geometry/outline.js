@@ -67,10 +67,6 @@ export function fromFrontLeft(outline) {
   return [...outline.slice(first), ...outline.slice(0, first)];
 }
 
-export function perimeter(outline) {
-  return outline.reduce((total, corner, i) => total + distance(corner, outline[(i + 1) % outline.length]), 0);
-}
-
 export const distance = ([ax, ay], [bx, by]) => Math.hypot(bx - ax, by - ay);
 
 /** A, B ... Z, AA, AB ... for side 0, 1 ... */

@@ -38,11 +38,3 @@ export function zoomed(view, factor, point) {
 export const panned = (view, dx, dy) => ({ ...view, x: view.x + dx, y: view.y + dy });
 
 const clamp = k => Math.max(FURTHEST, Math.min(NEAREST, k));
-
-/** The step of a tape, 100 mm to 100 m, whose marks stand at least `leastPx` apart. */
-export function tapeStep(k, leastPx) {
-  for (let ten = 100; ten <= 100000; ten *= 10) {
-    for (const part of [1, 2, 5]) if (ten * part * k >= leastPx) return ten * part;
-  }
-  return 100000;
-}

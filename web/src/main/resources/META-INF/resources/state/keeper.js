@@ -65,7 +65,6 @@ export class Keeper extends EventTarget {
     }
   }
 
-  get pending() { return this.#pending; }
 
   /** Saves a plan; a plan that comes while another is on its way waits for it. */
   put(plan) {

@@ -1,6 +1,6 @@
 import { insidePoint } from '../geometry/inside.js';
 import { placePoint, wallLetter } from '../geometry/outline.js';
-import { bedOf, bedsOf, yardOf } from './plan.js';
+import { bedsOf, yardOf } from './plan.js';
 
 /** Where a snag is: from the words of its `where` to a point in the yard. */
 
@@ -54,9 +54,3 @@ function alongLine(line) {
   const [a, b] = [line[half], line[half + 1] ?? line[half]];
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
-
-/** The bed a snag speaks of is in the plan. */
-export const bedOfSnag = (plan, snag) => {
-  const place = placeOf(plan, snag.where);
-  return place?.bed ? bedOf(plan, place.bed) : null;
-};

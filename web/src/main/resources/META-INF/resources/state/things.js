@@ -28,21 +28,6 @@ export const moveThing = (path, dx, dy) => plan => {
 export const movePoint = (path, point) => plan => (valueAt(plan, path)
   ? withValue(plan, path, point.map(value => Math.round(value * 10) / 10)) : plan);
 
-/** Takes a point out of an outline or a line that has more than it needs. */
-export const dropPoint = path => plan => {
-  const list = valueAt(plan, path.slice(0, -1));
-  const least = path.at(-2) === 'line' ? 2 : 3;
-  return list && list.length > least ? withValue(plan, path.slice(0, -1), list.toSpliced(path.at(-1), 1)) : plan;
-};
-
-/** Puts a point into the middle of a side. */
-export const splitSide = (path, after) => plan => {
-  const list = valueAt(plan, path);
-  if (!list) return plan;
-  const [a, b] = [list[after], list[(after + 1) % list.length]];
-  return withValue(plan, path, list.toSpliced(after + 1, 0, [Math.round((a[0] + b[0]) / 2), Math.round((a[1] + b[1]) / 2)]));
-};
-
 export const removeThing = path => plan => {
   const list = valueAt(plan, path.slice(0, -1));
   return list?.[path.at(-1)] ? withValue(plan, path.slice(0, -1), list.toSpliced(path.at(-1), 1)) : plan;

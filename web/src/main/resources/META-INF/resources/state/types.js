@@ -1,5 +1,4 @@
 import { freeCode, given, saying, withOne } from './fields.js';
-import { FIELDS, valueOf } from './build.js';
 import { bounds } from '../geometry/outline.js';
 import { bedsOf, freeId } from './plan.js';
 import { standBed } from './commands.js';
@@ -69,12 +68,6 @@ export const setDefaults = fields => plan => saying(plan, 'defaults', given({ ..
 
 /** A type as a bed that lies at the origin, for its outline and size. */
 export const typeLaid = (plan, id) => bedsOf({ ...plan, beds: [{ id: freeId([]), type: id, at: [0, 0] }] })[0];
-
-/** What a type says beyond the usual, in words. @returns {string[]} */
-export function unusual(plan, type) {
-  return FIELDS.filter(field => valueOf(field, { own: type, garden: plan.defaults }).from === 'own')
-    .map(field => `${field.label.toLowerCase()} ${valueOf(field, { own: type }).value}`);
-}
 
 /** @returns {[number, number]} width and depth of an outline */
 export function sizeOf(outline) {
