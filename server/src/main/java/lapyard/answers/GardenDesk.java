@@ -25,9 +25,9 @@ import lapyard.json.SiteFileJson;
 import lapyard.json.SizesJson;
 import lapyard.json.SolveLine;
 import lapyard.json.TryOutJson;
-import lapyard.json.UnreadableDocument;
 import lapyard.layout.LayOut;
 import lapyard.order.Variation;
+import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -74,7 +74,7 @@ public final class GardenDesk implements Desk {
         try {
             JsonNode tree = document.tree();
             return tree.path("beds").size() > MANY_BEDS || tree.path("search").asText().equals("long");
-        } catch (UnreadableDocument refusedLater) {
+        } catch (CannotAnswer refusedLater) {
             return false;
         }
     }
@@ -103,8 +103,8 @@ public final class GardenDesk implements Desk {
                 if (!stops.isEmpty()) return new Reading.Refused(Stream.concat(read.findings().stream(), stops.stream()).toList());
             }
             return reading;
-        } catch (UnreadableDocument e) {
-            return new Reading.Refused(List.of(e.finding()));
+        } catch (CannotAnswer e) {
+            return new Reading.Refused(e.findings());
         }
     }
 
@@ -143,49 +143,33 @@ public final class GardenDesk implements Desk {
 
     @Override
     public String merchantList(String body) {
-        return answered(() -> MerchantListJson.preview(body).toString());
+        return MerchantListJson.preview(body).toString();
     }
 
     @Override
     public String siteFile(String body) {
-        return answered(() -> SiteFileJson.preview(body).toString());
+        return SiteFileJson.preview(body).toString();
     }
 
     @Override
     public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
-        return answered(() -> {
-            TryOutJson.Asked both = TryOutJson.read(asked);
-            JobSheet before = sheet(sheets.apply(GivenDocument.of(both.before())));
-            return TryOutJson.write(TryOut.of(before, sheet(sheets.apply(GivenDocument.of(both.after())))), both.after()).toString();
-        });
+        TryOutJson.Asked both = TryOutJson.read(asked);
+        JobSheet before = sheet(sheets.apply(GivenDocument.of(both.before())));
+        return TryOutJson.write(TryOut.of(before, sheet(sheets.apply(GivenDocument.of(both.after())))), both.after()).toString();
     }
 
     @Override
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
-        return answered(() -> (switch (kind) {
+        return (switch (kind) {
             case "sizes" -> ofGarden(problem, (tree, garden) -> SizesJson.of(tree, garden, SizesThatGive.of(
                     garden, garden.asking().giving(), SizeLook.ofSeconds(seconds, garden.beds().size()), progress.apply("Sizes"), memory)));
             case "lay-out" -> ofGarden(problem, (tree, garden) -> LayOutJson.of(
                     tree, garden, LayOut.of(garden, garden.asking().wishes(), seconds, progress.apply("Beds"), memory)));
             default -> SolveLine.solve(kind, problem, seconds, progress.apply(kind));
-        }).toString());
+        }).toString();
     }
 
-    private interface Answering {
-        String text() throws UnreadableDocument;
-    }
-
-    private static String answered(Answering answering) {
-        try {
-            return answering.text();
-        } catch (UnreadableDocument e) {
-            throw new Refused(List.of(e.finding()));
-        } catch (IllegalArgumentException e) {
-            throw Refused.of(e, Wording.METRIC);
-        }
-    }
-
-    private ObjectNode ofGarden(String document, BiFunction<JsonNode, Garden, ObjectNode> answer) throws UnreadableDocument {
+    private ObjectNode ofGarden(String document, BiFunction<JsonNode, Garden, ObjectNode> answer) {
         GivenDocument given = GivenDocument.of(document, DocumentText.parse(document));
         Reading reading = reading(given);
         if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings(), given.words());

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import lapyard.json.DocumentText;
-import lapyard.json.UnreadableDocument;
+import lapyard.plan.CannotAnswer;
 import lapyard.words.Wording;
 
 /** A garden's text, parsed once however often its parts are looked at. */
@@ -44,8 +44,8 @@ public final class GivenDocument {
         return text;
     }
 
-    /** @throws UnreadableDocument with line and column where it is no JSON value */
-    synchronized JsonNode tree() throws UnreadableDocument {
+    /** @throws CannotAnswer with line and column where it is no JSON value */
+    synchronized JsonNode tree() {
         if (tree.isEmpty()) tree = Optional.of(DocumentText.parse(text));
         return tree.get();
     }
@@ -54,7 +54,7 @@ public final class GivenDocument {
     public Wording words() {
         try {
             return Wording.of(tree().path("units").asText().equals("imperial"));
-        } catch (UnreadableDocument e) {
+        } catch (CannotAnswer e) {
             return Wording.METRIC;
         }
     }

@@ -5,10 +5,9 @@ import lapyard.plan.CannotAnswer;
 import lapyard.plan.Finding;
 import lapyard.words.Wording;
 
-/** A document or problem that cannot be worked out as it is: the findings say what to put right. */
-public final class Refused extends RuntimeException {
-    private final List<Finding> findings;
-    private final Wording words;
+/** A document or problem that cannot be worked out as it is, told in the measures of its garden. */
+public final class Refused extends CannotAnswer {
+    private final transient Wording words;
 
     public Refused(List<Finding> findings) {
         this(findings, Wording.METRIC);
@@ -16,18 +15,13 @@ public final class Refused extends RuntimeException {
 
     /** @param words how the garden words its findings */
     public Refused(List<Finding> findings, Wording words) {
-        super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + words.text(findings.get(0)));
-        this.findings = List.copyOf(findings);
+        super(findings);
         this.words = words;
     }
 
     /** @throws IllegalArgumentException the one given, where it tells of a fault of the program */
     static Refused of(IllegalArgumentException thrown, Wording words) {
         return new Refused(CannotAnswer.findings(thrown), words);
-    }
-
-    public List<Finding> findings() {
-        return findings;
     }
 
     public Wording words() {

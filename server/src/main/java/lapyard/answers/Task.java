@@ -78,7 +78,6 @@ final class Task<T> {
         try {
             return within(mine, queue);
         } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof Refused refused) throw new Refused(refused.findings(), refused.words());
             if (failed.getCause() instanceof RuntimeException unchecked) throw unchecked;
             if (failed.getCause() instanceof Error error) throw error;
             throw new IllegalStateException(failed.getCause());

@@ -15,7 +15,7 @@ import lapyard.answers.Refused;
 import lapyard.exchange.XlsxReader;
 import lapyard.job.JobSheet;
 import lapyard.json.DocumentText;
-import lapyard.json.UnreadableDocument;
+import lapyard.plan.CannotAnswer;
 import lapyard.plan.Finding;
 import lapyard.prints.PhotosAtHand;
 import lapyard.rest.GardenFile;
@@ -30,7 +30,7 @@ final class Input {
 
     /** Reads what a file or a line of it holds. */
     interface Reading<T> {
-        T read() throws UnreadableDocument, UnusableInput;
+        T read() throws UnusableInput;
     }
 
     /**
@@ -42,12 +42,10 @@ final class Input {
     static <T> T usable(String where, Reading<T> reading) throws UnusableInput {
         try {
             return reading.read();
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(where, e);
-        } catch (IllegalArgumentException e) {
-            throw new UnusableInput(where, e, Wording.METRIC);
         } catch (Refused refused) {
             throw new UnusableInput(where + ": " + line(refused.findings().get(0), refused.words()));
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInput(where, e, Wording.METRIC);
         }
     }
 
@@ -73,8 +71,8 @@ final class Input {
             return Files.readAllBytes(path);
         } catch (IOException | java.nio.file.InvalidPathException e) {
             throw new UnusableInput(file + " cannot be read: " + UnusableInput.why(e) + ".");
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file, e);
+        } catch (CannotAnswer tooLarge) {
+            throw new UnusableInput(file, tooLarge, Wording.METRIC);
         }
     }
 
@@ -101,8 +99,8 @@ final class Input {
             if (WHOLE.matcher(new String(bytes, 0, Math.min(bytes.length, 100), StandardCharsets.UTF_8)).lookingAt()) return whole(new String(bytes, StandardCharsets.UTF_8));
             String text = DocumentText.decode(bytes);
             return new Given(sheet(GivenDocument.of(text, parsed(file, text))), PhotosAtHand.NONE);
-        } catch (UnreadableDocument e) {
-            throw new UnusableInput(file, e);
+        } catch (Refused stop) {
+            throw stop;
         } catch (IllegalArgumentException e) {
             throw new UnusableInput(file, e, Wording.METRIC);
         }

@@ -7,7 +7,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.util.Locale;
-import lapyard.json.UnreadableDocument;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Finding;
 import lapyard.words.Wording;
@@ -18,14 +17,10 @@ final class UnusableInput extends Exception {
         super(message);
     }
 
-    /** @param where the file that holds what is wrong */
-    UnusableInput(String where, UnreadableDocument unreadable) {
-        this(where + ": " + Wording.METRIC.paragraph(unreadable.finding()));
-    }
-
     /**
      * The first thing that is wrong.
      *
+     * @param where the file that holds it
      * @throws IllegalArgumentException the one given, where it tells of a fault of the program
      */
     UnusableInput(String where, IllegalArgumentException refused, Wording words) {

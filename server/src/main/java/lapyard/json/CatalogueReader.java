@@ -33,16 +33,12 @@ final class CatalogueReader {
                 CATALOGUE.packs().stream().map(PackGoods::inFeet).toList(), CATALOGUE.examplePrices());
 
         private static Catalogue load() {
-            try {
-                Cursor.Notes notes = new Cursor.Notes();
-                Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), List.of(), true);
-                JsonNode lines = DocumentText.parse(DocumentText.ours(EXAMPLES));
-                Catalogue read = new Cursor(lines, FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes).whole(cursor -> over(empty, cursor, false));
-                if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
-                return read;
-            } catch (UnreadableDocument damaged) {
-                throw new IllegalStateException("example catalogue", damaged);
-            }
+            Cursor.Notes notes = new Cursor.Notes();
+            Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), List.of(), true);
+            JsonNode lines = DocumentText.parse(DocumentText.ours(EXAMPLES));
+            Catalogue read = new Cursor(lines, FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes).whole(cursor -> over(empty, cursor, false));
+            if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
+            return read;
         }
     }
 

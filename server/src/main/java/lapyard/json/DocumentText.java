@@ -21,6 +21,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -67,17 +68,17 @@ public final class DocumentText {
 
     /**
      * @return the text of a file: UTF-8, with or without a byte order mark
-     * @throws UnreadableDocument when it is too large, or another encoding, which is named
+     * @throws CannotAnswer when it is too large, or another encoding, which is named
      */
-    public static String decode(byte[] bytes) throws UnreadableDocument {
+    public static String decode(byte[] bytes) {
         refuseTooLarge(bytes.length);
         return utf8(bytes);
     }
 
     /** As {@link #decode}, of any length. */
-    public static String utf8(byte[] bytes) throws UnreadableDocument {
+    public static String utf8(byte[] bytes) {
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
-            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_UTF16).way(WayKind.SAVE_UTF8));
+            throw new CannotAnswer(fault(FindingKind.DOCUMENT_UTF16).way(WayKind.SAVE_UTF8));
         }
         int from = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         ByteBuffer in = ByteBuffer.wrap(bytes, from, bytes.length - from);
@@ -89,38 +90,38 @@ public final class DocumentText {
                     .decode(in)
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_NOT_UTF8).with("byte", new Fact.Plain(in.position(), "")).way(WayKind.SAVE_UTF8));
+            throw new CannotAnswer(fault(FindingKind.DOCUMENT_NOT_UTF8).with("byte", new Fact.Plain(in.position(), "")).way(WayKind.SAVE_UTF8));
         }
     }
 
-    /** @throws UnreadableDocument above {@link #MOST_BYTES} */
-    public static void refuseTooLarge(long bytes) throws UnreadableDocument {
+    /** @throws CannotAnswer above {@link #MOST_BYTES} */
+    public static void refuseTooLarge(long bytes) {
         if (bytes > MOST_BYTES) {
-            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_LARGE).with("size", new Fact.Plain(bytes / 1e6, "MB"))
+            throw new CannotAnswer(fault(FindingKind.DOCUMENT_LARGE).with("size", new Fact.Plain(bytes / 1e6, "MB"))
                     .with("most", new Fact.Plain(MOST_BYTES / 1e6, "MB")).way(WayKind.TAKE_OUT_OTHER));
         }
     }
 
-    /** @throws UnreadableDocument with line and column when the text is not one JSON value */
-    public static JsonNode parse(String text) throws UnreadableDocument {
+    /** @throws CannotAnswer with line and column when the text is not one JSON value */
+    public static JsonNode parse(String text) {
         refuseTooLarge(text.length());
         return tree(text);
     }
 
     /** As {@link #parse}, of any length. */
-    public static JsonNode tree(String text) throws UnreadableDocument {
+    public static JsonNode tree(String text) {
         if (text.isBlank()) {
-            throw new UnreadableDocument(fault(FindingKind.DOCUMENT_EMPTY).way(WayKind.LEAST_GARDEN, Fact.name(LEAST_GARDEN)));
+            throw new CannotAnswer(fault(FindingKind.DOCUMENT_EMPTY).way(WayKind.LEAST_GARDEN, Fact.name(LEAST_GARDEN)));
         }
         try {
             return MAPPER.readTree(text);
         } catch (StreamConstraintsException e) {
             boolean deep = e.getOriginalMessage().contains("nesting depth");
-            throw new UnreadableDocument(at(fault(FindingKind.DOCUMENT_DEEP).with(deep ? "most" : "digits",
+            throw new CannotAnswer(at(fault(FindingKind.DOCUMENT_DEEP).with(deep ? "most" : "digits",
                     deep ? Fact.count(DEEPEST, "brackets") : Fact.count(MOST_DIGITS, "digits")), e).way(WayKind.TAKE_OUT_OTHER));
         } catch (JsonProcessingException e) {
             boolean twice = e.getOriginalMessage().startsWith("Duplicate field");
-            throw new UnreadableDocument(twice
+            throw new CannotAnswer(twice
                     ? at(fault(FindingKind.DOCUMENT_NAME_TWICE), e).way(WayKind.KEEP_ONE)
                     : at(fault(FindingKind.DOCUMENT_NOT_JSON).with("why", Fact.name(why(e))), e).way(WayKind.LOOK_FOR_COMMA));
         }

@@ -50,8 +50,8 @@ public final class GardenReader {
         return DocumentText.ours("/lapyard/json/garden.schema.json");
     }
 
-    /** @throws UnreadableDocument when it is no JSON at all */
-    public static Reading read(String text) throws UnreadableDocument {
+    /** @throws CannotAnswer when it is no JSON at all */
+    public static Reading read(String text) {
         return read(DocumentText.parse(text));
     }
 

@@ -26,9 +26,9 @@ public final class MerchantListJson {
      *     {@code workbook}, and the answer has its first sheet as {@code list}
      * @throws lapyard.plan.CannotAnswer for a field that is not what it should be
      * @throws lapyard.working.BrokenRule for a workbook that cannot be read
-     * @throws UnreadableDocument       when it is no JSON at all
+     * @throws CannotAnswer       when it is no JSON at all
      */
-    public static ObjectNode preview(String body) throws UnreadableDocument {
+    public static ObjectNode preview(String body) {
         JsonNode ask = DocumentText.parse(body);
         boolean workbook = ask.path("workbook").isTextual();
         if (!workbook && !ask.path("list").isTextual()) {

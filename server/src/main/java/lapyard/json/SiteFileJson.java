@@ -19,6 +19,7 @@ import lapyard.exchange.SiteReader;
 import lapyard.geometry.Point;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
+import lapyard.plan.CannotAnswer;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingList;
 import lapyard.plan.KeepClearKind;
@@ -47,9 +48,9 @@ public final class SiteFileJson {
     /**
      * @param body {@code {"file": text, "unit": "m", "take": {"LAYER": "outline"}, "garden": {...}}}; unit, take and garden may be left out
      * @throws lapyard.plan.CannotAnswer for a field that is not what it should be
-     * @throws UnreadableDocument       when the body is no JSON at all
+     * @throws CannotAnswer       when the body is no JSON at all
      */
-    public static ObjectNode preview(String body) throws UnreadableDocument {
+    public static ObjectNode preview(String body) {
         JsonNode ask = DocumentText.parse(body);
         if (!ask.path("file").isTextual()) throw AskReader.shape("file", "the text of a DXF, GeoJSON or CSV file", ask.path("file"), WayKind.IN_QUOTES);
         Optional<LengthUnit> unit = Optional.empty();
@@ -76,8 +77,8 @@ public final class SiteFileJson {
         if (begins.startsWith("{")) {
             try {
                 return SiteReader.geoJson(DocumentText.parse(begins));
-            } catch (UnreadableDocument unreadable) {
-                return refused("geojson", Wording.METRIC.text(unreadable.finding()).replaceAll("\\.$", ""), "save it again as GeoJSON");
+            } catch (CannotAnswer unreadable) {
+                return refused("geojson", Wording.METRIC.text(unreadable.findings().get(0)).replaceAll("\\.$", ""), "save it again as GeoJSON");
             }
         }
         String first = begins.lines().findFirst().orElse("").strip();

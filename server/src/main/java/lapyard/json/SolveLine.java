@@ -31,7 +31,7 @@ public final class SolveLine {
      * @param progress of the whole job alone, not of what is left of one
      * @throws IllegalArgumentException for a problem that can never make sense, naming the field and the amount
      */
-    public static ObjectNode solve(String kind, String text, double seconds, Progress progress) throws UnreadableDocument {
+    public static ObjectNode solve(String kind, String text, double seconds, Progress progress) {
         JsonNode node = DocumentText.parse(text);
         Effort effort = new Effort(Long.MAX_VALUE, Duration.ofNanos((long) (seconds * 1e9)));
         return switch (kind) {

@@ -26,7 +26,7 @@ public final class TryOutJson {
      *
      * @throws CannotAnswer for a change that cannot be read or names no bed, with its place
      */
-    public static Asked read(String text) throws UnreadableDocument {
+    public static Asked read(String text) {
         AskReader asked = AskReader.of("try-out", DocumentText.parse(text), "garden", "changes", "instead");
         JsonNode garden = asked.node().get("garden");
         if (garden == null || !garden.isObject()) throw AskReader.shape("garden", "a garden document in curly brackets", garden, WayKind.CURLY_BRACKETS);
@@ -73,7 +73,7 @@ public final class TryOutJson {
         throw new CannotAnswer(AskReader.fault(FindingKind.FIELD_NO_SUCH, at).with("what", Fact.name("bed")).with("value", Fact.name(FieldFaults.cut(id))).way(WayKind.BED_BY_CODE));
     }
 
-    public static ObjectNode write(TryOut tried, String after) throws UnreadableDocument {
+    public static ObjectNode write(TryOut tried, String after) {
         JsonNode garden = DocumentText.parse(after);
         Wording words = Wording.of(garden.path("units").asText().equals("imperial"));
         return Wire.of(new Whole(tried.before(), tried.after(), tried.moved(), FindingsJson.of(tried.touched(), words),

@@ -9,9 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import lapyard.answers.GivenDocument;
 import lapyard.json.DocumentText;
-import lapyard.json.UnreadableDocument;
+import lapyard.plan.CannotAnswer;
 import lapyard.words.Wording;
 
 /** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
@@ -49,17 +50,12 @@ final class Documents {
         return GivenDocument.of(text, object(text));
     }
 
-    /** What is read of a body. */
-    interface Reading<T> {
-        T read() throws UnreadableDocument;
-    }
-
     /** @throws ProblemException 400 with what keeps it from being read */
-    static <T> T readable(Reading<T> reading) {
+    static <T> T readable(Supplier<T> reading) {
         try {
-            return reading.read();
-        } catch (UnreadableDocument bad) {
-            throw new ProblemException(400, Wording.METRIC.paragraph(bad.finding()));
+            return reading.get();
+        } catch (CannotAnswer bad) {
+            throw new ProblemException(400, Wording.METRIC.paragraph(bad.findings().get(0)));
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
-import lapyard.json.UnreadableDocument;
 import lapyard.plan.Garden;
 import lapyard.working.Progress;
 
@@ -34,15 +33,9 @@ public final class Gardens {
     private static final SearchMemory MEMORY = new SearchMemory(32L << 20);
 
     public static Garden garden(String text) {
-        try {
-            Reading reading = GardenReader.read(text);
-            if (reading instanceof Reading.Read read) {
-                return read.garden();
-            }
-            throw new AssertionError(reading.findings().toString());
-        } catch (UnreadableDocument e) {
-            throw new AssertionError(e);
-        }
+        Reading reading = GardenReader.read(text);
+        if (reading instanceof Reading.Read read) return read.garden();
+        throw new AssertionError(reading.findings().toString());
     }
 
     /** Rectangular beds of {@link #WORKED_BOARDS}, each {@code widthxdepthxcourses}, six in a row; rows lie 2500 apart. */

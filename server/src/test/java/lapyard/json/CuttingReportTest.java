@@ -14,13 +14,13 @@ class CuttingReportTest {
     }
 
     @Test
-    void nothingIsAddedUnlessAsked() throws UnreadableDocument {
+    void nothingIsAddedUnlessAsked() {
         assertFalse(SolveLine.solve("cutting", job(""), 1, Progress.UNHEARD).has("ledger"));
     }
 
     /** By hand: 10 + 1200 + 4 leave 1186 of 2400 for the 900; 12 less on each 1200 and one board holds both: 2424 - 24. */
     @Test
-    void theReportTellsHowItIsSawnWhatWaitsWhatStagingCostsAndWhatNearlySaves() throws UnreadableDocument {
+    void theReportTellsHowItIsSawnWhatWaitsWhatStagingCostsAndWhatNearlySaves() {
         var json = SolveLine.solve("cutting", job(",\"report\":true"), 1, Progress.UNHEARD);
         assertEquals("34.80", json.get("cost").toString());
         assertEquals(2, json.get("sawBoards").size());
@@ -35,7 +35,7 @@ class CuttingReportTest {
     }
 
     @Test
-    void aNearMissIsTold() throws UnreadableDocument {
+    void aNearMissIsTold() {
         var json = SolveLine.solve("cutting", "{\"kerf\":4,\"endTrim\":10,\"report\":true,\"stock\":[{\"id\":\"L24\",\"length\":2400,\"price\":17.40}],"
                         + "\"pieces\":[{\"id\":\"a\",\"length\":1200,\"count\":2}]}",
                 1, Progress.UNHEARD);

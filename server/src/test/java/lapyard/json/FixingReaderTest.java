@@ -17,21 +17,21 @@ class FixingReaderTest {
     private static final String THIN = "{\"catalogue\":{\"sections\":[{\"id\":\"38x200\",\"thickness\":38,\"height\":200}]},"
             + "\"beds\":[{\"id\":\"K\",\"width\":2000,\"depth\":1200,\"section\":\"38x200\",MORE}]}";
 
-    private static Reading read(String more) throws UnreadableDocument {
+    private static Reading read(String more) {
         return GardenReader.read(THIN.replace("MORE", more));
     }
 
-    private static Finding stop(String more) throws UnreadableDocument {
+    private static Finding stop(String more) {
         return assertInstanceOf(Reading.Refused.class, read(more)).findings().get(0);
     }
 
-    private static Bed bed(String more) throws UnreadableDocument {
+    private static Bed bed(String more) {
         return assertInstanceOf(Reading.Read.class, read(more)).garden().beds().get(0);
     }
 
     /** 38 less 10 leaves 28: a fixing of 50 is 22 too long; nobody who wants no brackets is asked. */
     @Test
-    void aBracketFixingThatComesOutIsRefused() throws UnreadableDocument {
+    void aBracketFixingThatComesOutIsRefused() {
         Finding stop = stop("\"ties\":{\"brackets\":true}");
         assertEquals("bed K, ties/fixingLength", stop.where());
         assertEquals(new Amount(22, "mm"), stop.amount().orElseThrow());
@@ -42,7 +42,7 @@ class FixingReaderTest {
 
     /** 38 less 5 leaves 33. */
     @Test
-    void aStapleThatComesOutIsRefused() throws UnreadableDocument {
+    void aStapleThatComesOutIsRefused() {
         Finding stop = stop("\"liner\":{\"stapleLength\":34}");
         assertEquals("bed K, liner/stapleLength", stop.where());
         assertEquals(new Amount(1, "mm"), stop.amount().orElseThrow());
@@ -50,7 +50,7 @@ class FixingReaderTest {
     }
 
     @Test
-    void whatStandsNearIsOneOfTheWords() throws UnreadableDocument {
+    void whatStandsNearIsOneOfTheWords() {
         assertEquals(Set.of("slope", "seat"), bed("\"near\":[\"slope\",\"seat\"]").siting().near());
         assertTrue(Told.text(stop("\"near\":[\"volcano\"]")).contains("volcano"));
     }

@@ -26,7 +26,7 @@ class ReplanJsonTest {
 
     /** By hand: 15 pieces and their kerfs take 18660; boards 7 to 10 hold 4 x 4784 less 700 = 18436. */
     @Test
-    void theRestAfterSixBoardsAndASplitOneTakesOneMoreBoardOf2400() throws UnreadableDocument {
+    void theRestAfterSixBoardsAndASplitOneTakesOneMoreBoardOf2400() {
         var result = SolveLine.solve("cutting", garden("""
                     [{"board":"#1-3","stock":"L48","count":3,"cut":["A","E"]},
                      {"board":"#4-6","stock":"L48","count":3,"cut":["E","E","C"]},

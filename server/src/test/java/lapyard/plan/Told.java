@@ -2,7 +2,6 @@ package lapyard.plan;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import lapyard.json.UnreadableDocument;
 import lapyard.words.Wording;
 
 /** Findings as tests read them: in millimetres. */
@@ -16,7 +15,7 @@ public final class Told {
 
     /** What a refusal says, with its place and its ways out. */
     public static String refusal(Exception thrown) {
-        List<Finding> findings = thrown instanceof UnreadableDocument unreadable ? List.of(unreadable.finding()) : CannotAnswer.findings((IllegalArgumentException) thrown);
+        List<Finding> findings = CannotAnswer.findings((IllegalArgumentException) thrown);
         return findings.stream().map(one -> one.place().words() + ": " + Wording.METRIC.paragraph(one)).collect(Collectors.joining(" "));
     }
 
