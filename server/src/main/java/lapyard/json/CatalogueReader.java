@@ -36,7 +36,7 @@ final class CatalogueReader {
             Cursor.Notes notes = new Cursor.Notes();
             Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), List.of(), true);
             JsonNode lines = DocumentText.parse(DocumentText.ours(EXAMPLES));
-            Catalogue read = new Cursor(lines, FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes).whole(cursor -> over(empty, cursor, false));
+            Catalogue read = new Cursor(lines, FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes).whole(cursor -> over(empty, cursor, false, 0));
             if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
             return read;
         }
@@ -46,16 +46,17 @@ final class CatalogueReader {
         return Examples.CATALOGUE;
     }
 
-    static Catalogue read(Cursor cursor, boolean imperial) {
+    /** @param leadDays of a supplier that names none */
+    static Catalogue read(Cursor cursor, boolean imperial, int leadDays) {
         boolean withExamples = cursor.flag("examples");
         Catalogue under = withExamples ? imperial ? Examples.IN_FEET : examples() : new Catalogue(List.of(), List.of(), List.of(), List.of(), false);
-        return Pins.read(cursor).over(over(under, cursor, imperial));
+        return Pins.read(cursor).over(over(under, cursor, imperial, leadDays));
     }
 
-    private static Catalogue over(Catalogue under, Cursor cursor, boolean imperial) {
+    private static Catalogue over(Catalogue under, Cursor cursor, boolean imperial, int leadDays) {
         cursor.raw("examples");
         cursor.raw("pins");
-        Suppliers suppliers = Suppliers.read(cursor);
+        Suppliers suppliers = Suppliers.read(cursor, leadDays);
         List<Section> sections = lines(cursor, "sections", "section", "id", "100x200", (line, id) -> section(line, id, suppliers));
         List<Roll> rolls = lines(cursor, "rolls", "roll", "id", "liner-4000", (line, id) -> roll(line, id, suppliers));
         List<PackGoods> packs = lines(cursor, "packs", "goods", "item", "soil.topsoil", (line, item) -> goods(line, item, suppliers, imperial));

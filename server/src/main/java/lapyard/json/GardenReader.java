@@ -72,12 +72,12 @@ public final class GardenReader {
         String name = cursor.text("name");
         String currency = currency(cursor);
         boolean imperial = cursor.choice("units").equals("imperial");
-        Catalogue catalogue = cursor.read("catalogue", lines -> CatalogueReader.read(lines, imperial));
+        Cursor crew = cursor.object("crew");
+        Catalogue catalogue = cursor.read("catalogue", lines -> CatalogueReader.read(lines, imperial, crew.raw("leadDays").asInt(Crew.Waits.USUAL.leadDays())));
         BedReader.Manner usual = cursor.read("defaults", defaults -> BedReader.Manner.OURS.changed(defaults, Optional.empty()));
         Map<String, Bed> types = new HashMap<>();
         Map<String, Give> gives = new HashMap<>();
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual), types, gives);
-        Cursor crew = cursor.object("crew");
         Crew read = CrewReader.read(crew, TermsReader.barrowMinutes(cursor.object("loadIn")));
         Garden garden = new Garden(
                 name,

@@ -17,13 +17,13 @@ final class Suppliers {
 
     private Suppliers() {}
 
-    static Suppliers read(Cursor catalogue) {
+    static Suppliers read(Cursor catalogue, int leadDays) {
         Suppliers suppliers = new Suppliers();
-        for (Cursor one : catalogue.objects("suppliers", "supplier")) suppliers.add(one);
+        for (Cursor one : catalogue.objects("suppliers", "supplier")) suppliers.add(one, leadDays);
         return suppliers;
     }
 
-    private void add(Cursor line) {
+    private void add(Cursor line, int usualLead) {
         String id = line.code("id", "");
         Cursor named = id.isEmpty() ? line : line.named("supplier " + id);
         if (id.isEmpty()) {
@@ -32,7 +32,7 @@ final class Suppliers {
             named.twice("id", "supplier code", Fact.name(id), WayKind.ANOTHER_CODE);
         }
         String name = named.text("name", id);
-        int leadDays = named.count("leadDays");
+        int leadDays = named.count("leadDays", usualLead);
         Optional<BigDecimal> charge = named.price("delivery");
         Optional<BigDecimal> freeOver = named.price("freeOver");
         BigDecimal rate = exact(named, "tax");

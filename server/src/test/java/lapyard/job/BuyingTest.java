@@ -37,6 +37,16 @@ class BuyingTest {
         assertEquals(Map.of("4800", 10), timber.boards());
     }
 
+    /** A supplier who names no lead days has those of the crew; one who names some has those. */
+    @ParameterizedTest
+    @ValueSource(ints = {10, 3})
+    void aSuppliersLeadIsTheCrewsUnlessItNamesItsOwn(int lead) {
+        String supplier = "{\"suppliers\":[{\"id\":\"mill\"" + (lead == 10 ? "" : ",\"leadDays\":" + lead) + "}],";
+        String garden = GARDEN.replace("\"catalogue\":{", "\"catalogue\":" + supplier).replace("\"price\":36.00", "\"price\":36.00,\"supplier\":\"mill\"");
+        Buying.Row timber = Buying.of(Gardens.sheet(garden)).rows().stream().filter(row -> row.item().equals("timber 100x200")).findFirst().orElseThrow();
+        assertEquals(timber.needDay() - lead, timber.orderDay());
+    }
+
     @Test
     void whatEachBedTakesIsNeededWhenItIsBuilt() {
         JobSheet sheet = Gardens.sheet(GARDEN);

@@ -77,7 +77,7 @@ export class LapCatalogue extends GardenElement {
       h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, this.garden.plan.currency)}`),
       h('div.fields', {},
         countField({ label: 'Name', mode: 'text', key: `supplier ${id} name`, value: supplier.name ?? id, read: readName, oncount: ({ detail }) => set({ name: detail || undefined }) }),
-        countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? 0, read: days, oncount: ({ detail }) => set({ leadDays: detail || undefined }) }),
+        countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? this.garden.plan.crew?.leadDays ?? 7, read: days, oncount: ({ detail }) => set({ leadDays: detail }) }),
         price('Delivery charge', 'delivery', 'for each order'),
         price('Free over', 'freeOver', 'empty: never'),
         price('Tax, %', 'tax'),
