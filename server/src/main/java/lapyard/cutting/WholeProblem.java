@@ -1,7 +1,6 @@
 package lapyard.cutting;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lapyard.working.CommonMeasure;
 
 /**
  * A cutting problem in whole numbers. An item weighs its length plus one kerf and a board holds its usable length
@@ -77,7 +77,7 @@ final class WholeProblem {
             Kind kind = new Kind(microns.get(piece) + kerf, piece.goodFaces() <= everyBoard ? 0 : piece.goodFaces());
             kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(piece);
         }
-        micronsAUnit = Math.max(1, kinds.keySet().stream().mapToLong(Kind::length).reduce(0, WholeProblem::gcd));
+        micronsAUnit = CommonMeasure.of(kinds.keySet().stream().mapToLong(Kind::length));
         weight = kinds.keySet().stream().mapToInt(kind -> Math.toIntExact(kind.length() / micronsAUnit)).toArray();
         itemFaces = kinds.keySet().stream().mapToInt(Kind::faces).toArray();
         itemDemands = kinds.values().stream().map(List::copyOf).toList();
@@ -91,13 +91,8 @@ final class WholeProblem {
         stockFaces = kept.keySet().stream().mapToInt(BoardKind::faces).toArray();
         supply = kept.entrySet().stream().mapToInt(kind -> kind.getKey().limited() ? onHand(kind.getValue()) : UNLIMITED).toArray();
         stockBoards = kept.entrySet().stream().map(kind -> kind.getKey().limited() ? List.copyOf(kind.getValue()) : List.of(kind.getValue().get(0))).toList();
-        int scale = Math.max(0, kept.keySet().stream().mapToInt(kind -> kind.price().scale()).max().orElse(0));
-        long[] atScale = kept.keySet().stream()
-                .mapToLong(kind -> kind.price().setScale(scale, RoundingMode.UNNECESSARY).unscaledValue().longValueExact())
-                .toArray();
-        long divisor = Math.max(1, LongStream.of(atScale).reduce(0, WholeProblem::gcd));
-        price = LongStream.of(atScale).map(each -> each / divisor).toArray();
-        priceUnit = new BigDecimal(BigInteger.valueOf(divisor), scale);
+        priceUnit = CommonMeasure.of(kept.keySet().stream().map(BoardKind::price).toList());
+        price = kept.keySet().stream().mapToLong(kind -> kind.price().divideToIntegralValue(priceUnit).longValueExact()).toArray();
         boardWeight = boardWeight();
         cost = LongStream.of(price).map(each -> boardWeight == 0 ? 1 : boardWeight == 1 ? each : each * boardWeight + 1).toArray();
         uncutCost = uncutCost();
@@ -315,14 +310,5 @@ final class WholeProblem {
         if (equal) return 1;
         long most = Math.max(8 * mostBoards, Math.min(256 * mostBoards, (1L << 26) / dearest));
         return Math.max(2, Math.min(most, (1L << 40) / dearest));
-    }
-
-    private static long gcd(long a, long b) {
-        while (b != 0) {
-            long t = a % b;
-            a = b;
-            b = t;
-        }
-        return Math.abs(a);
     }
 }

@@ -8,10 +8,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import lapyard.catalogue.Pack;
+import lapyard.working.CommonMeasure;
 
 /**
- * The cheapest mix of packs for any need, exact in whole numbers: contents are counted in their greatest common
- * measure and prices in their smallest decimal.
+ * The cheapest mix of packs for any need, exact in whole numbers: contents and prices are counted in their greatest common
+ * measure.
  *
  * <p>Ties go to the least left over, then the fewest packs, then the mix with more of what the catalogue names first.
  * All four are sums over the packs of a mix, so the best mix for an amount is one pack more than the best mix for a
@@ -54,22 +55,11 @@ final class PackMix {
     /** @param packs at least one, each with a price of 0 or more and a content above 0 */
     PackMix(List<Pack> packs) {
         this.packs = packs;
-        int contentScale = 0;
-        int priceScale = 0;
-        for (Pack pack : packs) {
-            contentScale = Math.max(contentScale, contentOf(pack).scale());
-            priceScale = Math.max(priceScale, pack.price().orElseThrow().scale());
-        }
-        content = new BigInteger[packs.size()];
-        price = new BigInteger[packs.size()];
-        BigInteger common = BigInteger.ZERO;
-        for (int i = 0; i < content.length; i++) {
-            content[i] = contentOf(packs.get(i)).setScale(contentScale).unscaledValue();
-            price[i] = packs.get(i).price().orElseThrow().setScale(priceScale).unscaledValue();
-            common = common.gcd(content[i]);
-        }
-        for (int i = 0; i < content.length; i++) content[i] = content[i].divide(common);
-        measure = new BigDecimal(common, contentScale);
+        List<BigDecimal> prices = packs.stream().map(pack -> pack.price().orElseThrow()).toList();
+        measure = CommonMeasure.of(packs.stream().map(PackMix::contentOf).toList());
+        content = packs.stream().map(pack -> contentOf(pack).divideToIntegralValue(measure).toBigIntegerExact()).toArray(BigInteger[]::new);
+        BigDecimal coin = CommonMeasure.of(prices);
+        price = prices.stream().map(each -> each.divideToIntegralValue(coin).toBigIntegerExact()).toArray(BigInteger[]::new);
         best = cheapestByUnit();
         othersReach = othersReach();
     }

@@ -1,12 +1,13 @@
 package lapyard.sheets;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 import lapyard.working.BrokenRule;
+import lapyard.working.CommonMeasure;
 
 /**
  * A {@link RollProblem} in whole numbers: lengths in units of the greatest common divisor of all piece sizes (a whole
@@ -79,7 +80,7 @@ final class RollJob {
         List<BigDecimal> stepPrices = problem.rolls().stream()
                 .map(r -> r.price().multiply(BigDecimal.valueOf(RollCheck.micro(r.stepMm()), 6)))
                 .toList();
-        BigDecimal coin = coin(stepPrices);
+        BigDecimal coin = CommonMeasure.of(stepPrices);
         RollJob job = new RollJob(problem, unit, coin, classes(problem, fitting, unit), rolls(problem, unit, stepPrices, coin), unplaced);
         job.refuseOverflow();
         return job;
@@ -87,10 +88,7 @@ final class RollJob {
 
     /** The largest length of which the sides of all pieces are multiples, in millionths of a millimetre. */
     private static long unit(List<RollProblem.Piece> fitting) {
-        long unit = 0;
-        for (RollProblem.Piece piece : fitting)
-            unit = gcd(gcd(unit, RollCheck.micro(piece.widthMm())), RollCheck.micro(piece.heightMm()));
-        return Math.max(unit, 1);
+        return CommonMeasure.of(fitting.stream().flatMapToLong(piece -> LongStream.of(RollCheck.micro(piece.widthMm()), RollCheck.micro(piece.heightMm()))));
     }
 
     /** Pieces by their width and height in units, the longer side first where they may be turned. */
@@ -201,17 +199,5 @@ final class RollJob {
     static BigDecimal plain(BigDecimal amount) {
         BigDecimal stripped = amount.stripTrailingZeros();
         return stripped.scale() < 2 ? stripped.setScale(2) : stripped;
-    }
-
-    private static BigDecimal coin(List<BigDecimal> prices) {
-        int scale = prices.stream().mapToInt(BigDecimal::scale).max().orElse(0);
-        BigInteger divisor = BigInteger.ZERO;
-        for (BigDecimal price : prices)
-            divisor = divisor.gcd(price.setScale(scale).unscaledValue());
-        return divisor.signum() == 0 ? BigDecimal.ONE : new BigDecimal(divisor, scale);
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 }
