@@ -312,7 +312,7 @@ final class PdfCanvas {
     }
 
     private void number(double mm) {
-        SvgDocument.number(out, mm);
+        SvgWriter.number(out, mm);
         out.append(' ');
     }
 
