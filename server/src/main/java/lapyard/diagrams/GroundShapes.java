@@ -9,6 +9,7 @@ import lapyard.geometry.Jts;
 import lapyard.geometry.Length;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.ground.GateSwing;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
@@ -135,7 +136,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
     /** What is to be kept clear, on the paper. */
     private List<Point> zone(Ground.KeepClear clear) {
         if (clear.leafMm() > 0) {
-            return sketch.on(GateSwing.of(clear, garden.ground().outline()).swept());
+            return sketch.on(GateSwing.of(clear, garden.ground().outline()).ring());
         }
         return clear.clearanceMm() > 0
                 ? sketch.on(widened(clear))
@@ -158,7 +159,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
         Inks.Filling zone = sketch.inks().keepClear();
         GateSwing swing = GateSwing.of(gate, garden.ground().outline());
         Point hinge = sketch.on(gate.shape().get(0));
-        shapes.add(zone.area(sketch.on(swing.swept()), clearPen(sketch.inks())));
+        shapes.add(zone.area(sketch.on(swing.ring()), clearPen(sketch.inks())));
         swing.closed().map(sketch::on).ifPresent(closed -> {
             // The gap in the edge of the yard.
             shapes.add(Shape.Lines.of(Stroke.of(sketch.inks().paper(), Inks.CUT * 1.6), hinge, closed));

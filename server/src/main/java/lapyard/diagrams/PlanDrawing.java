@@ -15,6 +15,7 @@ import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.ground.GateSwing;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
@@ -342,7 +343,7 @@ public final class PlanDrawing {
         for (KeepClear clear : garden.ground().keepClear()) {
             points.addAll(clear.shape());
             if (clear.leafMm() > 0) {
-                points.addAll(GateSwing.of(clear, garden.ground().outline()).swept());
+                points.addAll(GateSwing.of(clear, garden.ground().outline()).ring());
             }
         }
         if (garden.ground().outline().isEmpty()) garden.ground().surfaces().forEach(surface -> points.addAll(surface.outline().corners()));

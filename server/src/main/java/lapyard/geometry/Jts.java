@@ -1,6 +1,7 @@
 package lapyard.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -8,6 +9,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -15,6 +18,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /** Between our points and the geometry library's. */
 public final class Jts {
     private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** A ten-thousandth of a millimetre. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e4);
 
     private Jts() {}
 
@@ -50,30 +56,44 @@ public final class Jts {
 
     /** The outer ring of the largest area in it; empty where it has none. */
     public static Optional<List<Point>> largestRing(Geometry geometry) {
-        Polygon largest = null;
-        for (int i = 0; i < geometry.getNumGeometries(); i++) {
-            if (geometry.getGeometryN(i) instanceof Polygon part
-                    && !part.isEmpty()
-                    && (largest == null || part.getArea() > largest.getArea())) {
-                largest = part;
-            }
-        }
-        if (largest == null) {
-            return Optional.empty();
-        }
-        return Optional.of(points(largest.getExteriorRing()));
+        return polygons(geometry).stream().max(Comparator.comparingDouble(Polygon::getArea)).map(largest -> points(largest.getExteriorRing()));
     }
 
     /** What two shapes share, found where plain overlay would lose its way too. */
     public static Geometry common(Geometry one, Geometry other) {
-        return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+        return overlay(one, other, OverlayNG.INTERSECTION);
+    }
+
+    public static Geometry less(Geometry whole, Geometry taken) {
+        return overlay(whole, taken, OverlayNG.DIFFERENCE);
+    }
+
+    /**
+     * Exactly, where that gives a whole shape. Sides that all but lie on each other at an angle to the yard may leave one that
+     * crosses itself by a rounding; then with all corners on the grid.
+     */
+    private static Geometry overlay(Geometry one, Geometry other, int operation) {
+        try {
+            Geometry exact = OverlayNGRobust.overlay(one, other, operation);
+            if (exact.isValid()) return exact;
+        } catch (TopologyException crossing) {
+            // the grid has no such crossing
+        }
+        OverlayNG onGrid = new OverlayNG(one, other, GRID, operation);
+        onGrid.setStrictMode(true);
+        return onGrid.getResult();
+    }
+
+    public static List<Polygon> polygons(Geometry shape) {
+        List<Polygon> found = new ArrayList<>();
+        for (Object polygon : PolygonExtracter.getPolygons(shape)) if (!((Polygon) polygon).isEmpty()) found.add((Polygon) polygon);
+        return found;
     }
 
     /** The rings of each polygon of a shape, the outer one first. */
     public static List<List<List<Point>>> areas(Geometry shape) {
         List<List<List<Point>>> areas = new ArrayList<>();
-        for (Object one : PolygonExtracter.getPolygons(shape)) {
-            Polygon polygon = (Polygon) one;
+        for (Polygon polygon : polygons(shape)) {
             List<List<Point>> rings = new ArrayList<>();
             rings.add(points(polygon.getExteriorRing()));
             for (int i = 0; i < polygon.getNumInteriorRing(); i++) {

@@ -58,6 +58,17 @@ public record Point(double x, double y) {
         return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
     }
 
+    /** About the origin, counter-clockwise. Quarter turns are exact, so that right-angled beds stay right-angled to the last bit. */
+    public Point turned(double turnDeg) {
+        double degrees = (turnDeg % 360 + 360) % 360;
+        if (degrees == 0) return this;
+        if (degrees == 90) return new Point(-y, x);
+        if (degrees == 180) return new Point(-x, -y);
+        if (degrees == 270) return new Point(y, -x);
+        double radians = Math.toRadians(degrees);
+        return new Point(x * Math.cos(radians) - y * Math.sin(radians), x * Math.sin(radians) + y * Math.cos(radians));
+    }
+
     /** Without what calculating adds to whole numbers. */
     public Point steady() {
         return new Point(Lengths.steady(x), Lengths.steady(y));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.Point;
@@ -99,7 +100,7 @@ final class Access {
                 .anyMatch(third -> third != one
                         && third != other
                         && across.getEnvelopeInternal().intersects(third.area().getEnvelopeInternal())
-                        && Shapes.common(across, third.area()).getLength() > Shapes.TOUCH_MM);
+                        && Jts.common(across, third.area()).getLength() > Shapes.TOUCH_MM);
     }
 
     /**
@@ -179,24 +180,16 @@ final class Access {
 
     private List<WallReach.Stretch> free(Lot lot, Point from, Point to, int wall, boolean mirrored) {
         double length = from.distanceMm(to);
-        double x = (to.x() - from.x()) / length;
-        double y = (to.y() - from.y()) / length;
-        Coordinate[] ring = {
-            Shapes.coordinate(from),
-            new Coordinate(from.x() + y * standard.standMm(), from.y() - x * standard.standMm()),
-            new Coordinate(to.x() + y * standard.standMm(), to.y() - x * standard.standMm()),
-            Shapes.coordinate(to),
-            Shapes.coordinate(from)
-        };
-        Polygon standing = Shapes.FACTORY.createPolygon(ring);
+        Point way = from.way(to);
+        Polygon standing = Jts.area(List.of(from, from.moved(way, 0, -standard.standMm()), to.moved(way, 0, -standard.standMm()), to));
         List<double[]> taken = new ArrayList<>();
         for (Lot other : site.near(standing, 0)) {
-            if (standing.intersects(other.core())) take(Shapes.common(standing, other.core()), from, x, y, taken);
+            if (standing.intersects(other.core())) take(Jts.common(standing, other.core()), from, way, taken);
         }
         for (Zone zone : site.zonesNear(standing, 0)) {
-            if (zone.solid() && standing.intersects(zone.shape())) take(Shapes.common(standing, zone.shape()), from, x, y, taken);
+            if (zone.solid() && standing.intersects(zone.shape())) take(Jts.common(standing, zone.shape()), from, way, taken);
         }
-        if (!site.insideYard(standing)) take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
+        if (!site.insideYard(standing)) take(Jts.less(standing, site.yard().orElseThrow()), from, way, taken);
         taken.sort(Comparator.comparingDouble(span -> span[0]));
         taken.add(new double[] {length, length});
         List<WallReach.Stretch> stretches = new ArrayList<>();
@@ -212,16 +205,10 @@ final class Access {
         return stretches;
     }
 
-    private static void take(Geometry blocking, Point from, double x, double y, List<double[]> taken) {
-        for (Polygon part : Shapes.polygons(blocking)) {
-            double least = Double.POSITIVE_INFINITY;
-            double most = Double.NEGATIVE_INFINITY;
-            for (Coordinate corner : part.getCoordinates()) {
-                double along = (corner.x - from.x()) * x + (corner.y - from.y()) * y;
-                least = Math.min(least, along);
-                most = Math.max(most, along);
-            }
-            if (most - least > Shapes.TOUCH_MM) taken.add(new double[] {least, most});
+    private static void take(Geometry blocking, Point from, Point way, List<double[]> taken) {
+        for (Polygon part : Jts.polygons(blocking)) {
+            double[] span = Shapes.extent(part, corner -> new Point(corner.x, corner.y).minus(from).dot(way));
+            if (span[1] - span[0] > Shapes.TOUCH_MM) taken.add(span);
         }
     }
 }

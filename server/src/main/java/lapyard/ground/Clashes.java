@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -124,7 +125,7 @@ public final class Clashes {
             }
             double longest = -1;
             for (int i = 0; i < outline.sides(); i++) {
-                double out = Shapes.less(Shapes.segment(outline.corner(i), outline.corner(i + 1)), yard).getLength();
+                double out = Jts.less(Jts.line(List.of(outline.corner(i), outline.corner(i + 1))), yard).getLength();
                 if (out > longest) {
                     longest = out;
                     wall = Bed.wallLetter(i);
@@ -143,7 +144,7 @@ public final class Clashes {
                 .toList();
         List<Finding> found = new ArrayList<>();
         if (under.size() > MOST_TOLD_APART) {
-            double area = Shapes.common(
+            double area = Jts.common(
                             lot.area(),
                             Shapes.union(under.stream().map(Lot::area).toList()))
                     .getArea();
@@ -153,7 +154,7 @@ public final class Clashes {
             return found;
         }
         for (Lot other : under) {
-            double area = Shapes.common(lot.area(), other.area()).getArea();
+            double area = Jts.common(lot.area(), other.area()).getArea();
             List<WayOut> ways = site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
             found.add(Finding.of(FindingKind.BED_ON_BEDS, Place.bed(lot.bed().id()))
                     .with("others", Fact.names(List.of(other.bed().id()))).by(Fact.m2(area / 1e6)).ways(ways));
@@ -185,7 +186,7 @@ public final class Clashes {
     }
 
     private static Optional<Finding> crossing(Place where, Outline outline) {
-        IsValidOp check = new IsValidOp(Shapes.drawn(outline));
+        IsValidOp check = new IsValidOp(Jts.area(outline.corners()));
         if (check.isValid()) return Optional.empty();
         Coordinate place = check.getValidationError().getCoordinate();
         int corner = nearestCorner(outline, new Point(place.x, place.y));

@@ -60,7 +60,7 @@ final class Cut {
         double depth = one.distanceMm(own.get(3));
         Point two = one.towards(own.get(1), 1 - offWidth / width);
         Point four = one.towards(own.get(3), 1 - offDepth / depth);
-        return new Outline(List.of(one, two, new Point(two.x() + four.x() - one.x(), two.y() + four.y() - one.y()), four));
+        return new Outline(List.of(one, two, two.plus(four.x() - one.x(), four.y() - one.y()), four));
     }
 
     /** Whether all four corners of a four-sided outline are right angles. */

@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.plan.GardenPath;
 import org.locationtech.jts.geom.Coordinate;
@@ -101,15 +102,13 @@ final class Edging {
     }
 
     private static LineSegment end(Point at, Point next, double widthMm) {
-        double half = widthMm / 2 / at.distanceMm(next);
-        double x = (next.y() - at.y()) * half;
-        double y = (next.x() - at.x()) * half;
-        return new LineSegment(at.x() - x, at.y() + y, at.x() + x, at.y() - y);
+        Point way = at.way(next);
+        return new LineSegment(Shapes.coordinate(at.moved(way, 0, widthMm / 2)), Shapes.coordinate(at.moved(way, 0, -widthMm / 2)));
     }
 
     private static List<LineSegment> sides(Geometry area) {
         List<LineSegment> sides = new ArrayList<>();
-        for (Polygon polygon : Shapes.polygons(area)) {
+        for (Polygon polygon : Jts.polygons(area)) {
             ring(polygon.getExteriorRing().getCoordinates(), sides);
             for (int i = 0; i < polygon.getNumInteriorRing(); i++) ring(polygon.getInteriorRingN(i).getCoordinates(), sides);
         }

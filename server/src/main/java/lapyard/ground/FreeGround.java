@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.CannotAnswer;
@@ -14,7 +15,6 @@ import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -92,17 +92,15 @@ public record FreeGround(
     private static Point opening(KeepClear gate, Outline yard) {
         Point hinge = gate.shape().get(0);
         if (gate.shape().size() > 1) {
-            Point latch = gate.shape().get(1);
-            return new Point((hinge.x() + latch.x()) / 2, (hinge.y() + latch.y()) / 2);
+            return hinge.middle(gate.shape().get(1));
         }
         for (int i = 0; i < yard.sides(); i++) {
-            Geometry side = Shapes.segment(yard.corner(i), yard.corner(i + 1));
-            if (side.distance(Shapes.FACTORY.createPoint(Shapes.coordinate(hinge))) > POINT_MM) continue;
+            Point a = yard.corner(i);
+            Point b = yard.corner(i + 1);
+            if (hinge.distanceMm(hinge.nearestOn(a, b)) > POINT_MM) continue;
             for (int sense : new int[] {1, -1}) {
-                Point along = yard.direction(i);
-                Point middle = new Point(hinge.x() + sense * along.x() * gate.leafMm() / 2, hinge.y() + sense * along.y() * gate.leafMm() / 2);
-                Point far = new Point(hinge.x() + sense * along.x() * gate.leafMm(), hinge.y() + sense * along.y() * gate.leafMm());
-                if (side.distance(Shapes.FACTORY.createPoint(new Coordinate(far.x(), far.y()))) <= POINT_MM) return middle;
+                Point far = hinge.moved(yard.direction(i), sense * gate.leafMm(), 0);
+                if (far.distanceMm(far.nearestOn(a, b)) <= POINT_MM) return hinge.middle(far);
             }
         }
         return hinge;
@@ -120,6 +118,6 @@ public record FreeGround(
             Geometry core = Shapes.offset(Shapes.area(one), -inMm);
             if (!core.isEmpty()) less.add(core);
         }
-        return less.isEmpty() ? around.getArea() : Shapes.less(around, Shapes.union(less)).getArea();
+        return less.isEmpty() ? around.getArea() : Jts.less(around, Shapes.union(less)).getArea();
     }
 }

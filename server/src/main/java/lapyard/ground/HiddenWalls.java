@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
@@ -17,7 +18,6 @@ import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 
 /**
  * Walls that nobody sees because a fence, a wall, a deck or another bed stands closer than a hand along their whole length.
@@ -70,7 +70,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
                 continue;
             }
             for (int side = 0; side < outline.sides(); side++) {
-                LineString wall = Shapes.segment(outline.corner(side), outline.corner(side + 1));
+                Geometry wall = Jts.line(List.of(outline.corner(side), outline.corner(side + 1)));
                 if (screen.near().covers(wall)) {
                     walls.add(Bed.wallLetter(side));
                     by.add(screen.name());
@@ -83,7 +83,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
         List<Screen> screens = new ArrayList<>();
         for (Ground.KeepClear one : garden.ground().keepClear()) {
             if (one.kind() == KeepClearKind.WALL && one.shape().size() > 1) {
-                Geometry shape = one.shape().size() > 2 ? Shapes.area(new Outline(one.shape())) : Shapes.line(one.shape());
+                Geometry shape = one.shape().size() > 2 ? Shapes.area(new Outline(one.shape())) : Jts.line(one.shape());
                 screens.add(Screen.of("a wall or fence", shape, -1));
             }
         }

@@ -2,6 +2,7 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import lapyard.geometry.Jts;
 import lapyard.plan.GardenPath;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -54,10 +55,10 @@ final class Membrane {
         List<Geometry> laid = new ArrayList<>();
         List<PathWork.Strip> strips = new ArrayList<>();
         for (Leg leg : legs.get(path)) {
-            Geometry free = Shapes.common(leg.band(), covers.get(path));
-            if (!laid.isEmpty()) free = Shapes.less(free, Shapes.offset(Shapes.union(laid), ROUNDING_MM));
+            Geometry free = Jts.common(leg.band(), covers.get(path));
+            if (!laid.isEmpty()) free = Jts.less(free, Shapes.offset(Shapes.union(laid), ROUNDING_MM));
             List<Geometry> own = new ArrayList<>();
-            for (Polygon part : Shapes.polygons(free)) {
+            for (Polygon part : Jts.polygons(free)) {
                 PathLeg frame = leg.frame();
                 double[] along = Shapes.extent(part, frame::along);
                 double[] across = Shapes.extent(part, frame::across);
@@ -92,7 +93,7 @@ final class Membrane {
             for (Leg other : legs.get(later)) {
                 boolean crosses = Math.abs(leg.frame().x() * other.frame().y() - leg.frame().y() * other.frame().x()) > CROSSES;
                 if (crosses && other.band().getEnvelopeInternal().distance(leg.band().getEnvelopeInternal()) <= LOOK_MM) {
-                    crossing.add(Shapes.common(other.band(), covers.get(later)));
+                    crossing.add(Jts.common(other.band(), covers.get(later)));
                 }
             }
         }
@@ -103,7 +104,7 @@ final class Membrane {
     private static int meets(Polygon look, List<Geometry> taken, double leastMm) {
         double met = 0;
         for (Geometry one : taken) {
-            if (one.getEnvelopeInternal().intersects(look.getEnvelopeInternal())) met += Shapes.common(look, one).getArea() / LOOK_MM;
+            if (one.getEnvelopeInternal().intersects(look.getEnvelopeInternal())) met += Jts.common(look, one).getArea() / LOOK_MM;
         }
         return met >= leastMm ? 1 : 0;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Fact;
@@ -147,10 +148,10 @@ final class PathAccess {
     /** Diameter of the largest circle that is free within one turning diameter of the place. */
     private double roomToTurn(Geometry at) {
         Geometry ground = Shapes.round(at, standard.turningMm());
-        if (site.yard().isPresent()) ground = Shapes.common(ground, site.yard().get());
+        if (site.yard().isPresent()) ground = Jts.common(ground, site.yard().get());
         List<Geometry> standing = site.standingNear(ground);
-        if (!standing.isEmpty()) ground = Shapes.less(ground, Shapes.union(standing));
-        return Shapes.polygons(ground).stream()
+        if (!standing.isEmpty()) ground = Jts.less(ground, Shapes.union(standing));
+        return Jts.polygons(ground).stream()
                 .mapToDouble(part -> 2 * new MaximumInscribedCircle(part, CIRCLE_TO_MM).getRadiusLine().getLength()).max().orElse(0);
     }
 
@@ -158,11 +159,11 @@ final class PathAccess {
     private void passing(int path) {
         GardenPath own = paths.get(path);
         if (standard.passingEveryMm() <= 0 || own.widthMm() >= standard.passingMm() - Shapes.TOUCH_MM) return;
-        LengthIndexedLine line = new LengthIndexedLine(Shapes.line(Shapes.legs(own.line())));
+        LengthIndexedLine line = new LengthIndexedLine(Jts.line(Shapes.legs(own.line())));
         TreeSet<Double> places = new TreeSet<>(List.of(0.0, line.getEndIndex()));
         for (int other = 0; other < paths.size(); other++) {
             if (other != path && strips.get(other).intersects(strips.get(path))) {
-                Coordinate middle = Shapes.common(strips.get(other), strips.get(path)).getCentroid().getCoordinate();
+                Coordinate middle = Jts.common(strips.get(other), strips.get(path)).getCentroid().getCoordinate();
                 if (middle != null) places.add(line.project(middle));
             }
         }

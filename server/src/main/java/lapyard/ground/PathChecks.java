@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -35,7 +36,7 @@ final class PathChecks {
             yard.filter(ground -> !ground.covers(strip)).ifPresent(ground -> found.add(leaves(path, strip, site.yard().get())));
             for (Lot lot : site.near(strip, 0)) {
                 if (lot.core().intersects(strip)) {
-                    double area = Shapes.common(lot.area(), strip).getArea();
+                    double area = Jts.common(lot.area(), strip).getArea();
                     List<WayOut> ways = site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
                     found.add(Finding.of(FindingKind.PATH_UNDER_BED, Place.bed(lot.bed().id()).then(What.PATH, path.id()))
                             .by(Fact.m2(area / 1e6)).ways(ways));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.plan.GardenPath;
 import org.locationtech.jts.geom.Coordinate;
@@ -43,7 +44,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
         List<Polygon> parts = new ArrayList<>();
         for (Geometry thing : standing) {
             if (thing.getEnvelopeInternal().intersects(band.getEnvelopeInternal()) && thing.intersects(band)) {
-                parts.addAll(Shapes.polygons(Shapes.common(thing, band)));
+                parts.addAll(Jts.polygons(Jts.common(thing, band)));
             }
         }
         parts.removeIf(part -> part.getArea() < Shapes.TOUCH_MM * Shapes.TOUCH_MM);
@@ -73,7 +74,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
     private static PathRoom widest(PathLeg leg, double s, Geometry taken) {
         LineString across = Shapes.FACTORY.createLineString(
                 new Coordinate[] {leg.at(s, -leg.half()), leg.at(s, leg.half())});
-        Geometry free = Shapes.less(across, taken);
+        Geometry free = Jts.less(across, taken);
         LineSegment widest = null;
         for (int i = 0; i < free.getNumGeometries(); i++) {
             Coordinate[] ends = free.getGeometryN(i).getCoordinates();

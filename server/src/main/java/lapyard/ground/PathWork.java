@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -72,7 +73,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
             Geometry whole = Shapes.strip(path);
             PreparedGeometry strip = PreparedGeometryFactory.prepare(whole);
             List<Geometry> taken = before.stream().filter(strip::intersects).toList();
-            covers.add(taken.isEmpty() ? whole : Shapes.less(whole, Shapes.union(taken)));
+            covers.add(taken.isEmpty() ? whole : Jts.less(whole, Shapes.union(taken)));
             before.add(whole);
         }
         List<List<Strip>> strips = Membrane.of(paths, covers);

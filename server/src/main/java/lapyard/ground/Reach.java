@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.PointLocation;
@@ -37,7 +38,7 @@ final class Reach {
     private Reach(Geometry inside, List<LineSegment> faces, double toMm) {
         this.faces = faces;
         this.toMm = toMm;
-        for (Polygon polygon : Shapes.polygons(inside)) rings.add(polygon.getExteriorRing().getCoordinates());
+        for (Polygon polygon : Jts.polygons(inside)) rings.add(polygon.getExteriorRing().getCoordinates());
     }
 
     /**

@@ -14,15 +14,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Outlines and paths as shapes of the geometry library, and back. */
@@ -37,9 +32,6 @@ final class Shapes {
 
     private static final int QUADRANT_SEGMENTS = 32;
 
-    /** A ten-thousandth of a millimetre. */
-    private static final PrecisionModel GRID = new PrecisionModel(1e4);
-
     private Shapes() {}
 
     static Coordinate coordinate(Point point) {
@@ -48,28 +40,15 @@ final class Shapes {
 
     /** Corners and edges of an outline; crossing sides are mended so that later steps can go on. */
     static Geometry area(Outline outline) {
-        Polygon drawn = drawn(outline);
+        Polygon drawn = Jts.area(outline.corners());
         return drawn.isValid() ? drawn : GeometryFixer.fix(drawn);
-    }
-
-    /** As drawn, valid or not. */
-    static Polygon drawn(Outline outline) {
-        return Jts.area(outline.corners());
-    }
-
-    static LineString line(List<Point> points) {
-        return FACTORY.createLineString(points.stream().map(Shapes::coordinate).toArray(Coordinate[]::new));
-    }
-
-    static LineString segment(Point from, Point to) {
-        return FACTORY.createLineString(new Coordinate[] {coordinate(from), coordinate(to)});
     }
 
     /** All places within half the width of the line: bends mitred, ends flat; empty for a line without length. */
     static Geometry strip(GardenPath path) {
         List<Point> line = legs(path.line());
         if (line.size() < 2 || path.widthMm() <= 0) return FACTORY.createPolygon();
-        return offset(line(line), path.widthMm() / 2);
+        return offset(Jts.line(line), path.widthMm() / 2);
     }
 
     /** The line without points that stand on the one before. */
@@ -92,44 +71,14 @@ final class Shapes {
         return shape.buffer(mm, QUADRANT_SEGMENTS);
     }
 
-    static Geometry common(Geometry one, Geometry other) {
-        return overlay(one, other, OverlayNG.INTERSECTION);
-    }
-
-    static Geometry less(Geometry whole, Geometry taken) {
-        return overlay(whole, taken, OverlayNG.DIFFERENCE);
-    }
-
-    /**
-     * Exactly, where that gives a whole shape. Sides that all but lie on each other at an angle to the yard may leave one that
-     * crosses itself by a rounding; then with all corners on the grid.
-     */
-    private static Geometry overlay(Geometry one, Geometry other, int operation) {
-        try {
-            Geometry exact = OverlayNGRobust.overlay(one, other, operation);
-            if (exact.isValid()) return exact;
-        } catch (TopologyException crossing) {
-            // the grid has no such crossing
-        }
-        OverlayNG onGrid = new OverlayNG(one, other, GRID, operation);
-        onGrid.setStrictMode(true);
-        return onGrid.getResult();
-    }
-
     static Geometry union(Collection<Geometry> shapes) {
         return shapes.isEmpty() ? FACTORY.createPolygon() : OverlayNGRobust.union(shapes);
-    }
-
-    static List<Polygon> polygons(Geometry geometry) {
-        List<Polygon> found = new ArrayList<>();
-        for (Object polygon : PolygonExtracter.getPolygons(geometry)) if (!((Polygon) polygon).isEmpty()) found.add((Polygon) polygon);
-        return found;
     }
 
     /** Outlines without holes that together cover the same ground; a hole is opened by a cut straight through it. */
     static List<Outline> outlines(Geometry geometry) {
         List<Outline> outlines = new ArrayList<>();
-        for (Polygon polygon : polygons(geometry)) {
+        for (Polygon polygon : Jts.polygons(geometry)) {
             if (polygon.getNumInteriorRing() == 0) {
                 outlines.add(outline(polygon));
                 continue;
@@ -139,7 +88,7 @@ final class Shapes {
             for (Envelope half : List.of(
                     new Envelope(all.getMinX(), cut, all.getMinY(), all.getMaxY()),
                     new Envelope(cut, all.getMaxX(), all.getMinY(), all.getMaxY()))) {
-                outlines.addAll(outlines(common(polygon, FACTORY.toGeometry(half))));
+                outlines.addAll(outlines(Jts.common(polygon, FACTORY.toGeometry(half))));
             }
         }
         return outlines;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -111,7 +112,7 @@ public record SunHours(
                 Geometry square = Shapes.FACTORY.toGeometry(new Envelope(x - cell / 2, x + cell / 2, y - cell / 2, y + cell / 2));
                 // At the edge only the part within the yard counts.
                 Geometry part = prepared.contains(square) ? square : prepared.intersects(square)
-                        ? Shapes.common(area, square) : Shapes.FACTORY.createPolygon();
+                        ? Jts.common(area, square) : Shapes.FACTORY.createPolygon();
                 if (part.getArea() == 0) continue;
                 Coordinate own = part == square ? new Coordinate(x, y) : part.getCentroid().getCoordinate();
                 cells.add(new Cell(new Point(x, y), hours(new Point(own.x, own.y), 0, looks, shade)));

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lapyard.geometry.Jts;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -42,7 +43,7 @@ final class SurfaceChecks {
         Map<SurfaceKind, Double> areas = new LinkedHashMap<>();
         kinds.forEach((kind, ground) -> {
             double area = ground.getEnvelopeInternal().intersects(lot.area().getEnvelopeInternal())
-                    ? Shapes.common(lot.area(), ground).getArea()
+                    ? Jts.common(lot.area(), ground).getArea()
                     : 0;
             if (area > LEAST_MM2) areas.put(kind, area);
         });
@@ -53,7 +54,7 @@ final class SurfaceChecks {
     List<Quantity> areas() {
         List<Quantity> quantities = new ArrayList<>();
         kinds.forEach((kind, ground) -> quantities.add(Quantity.of(QuantityKind.SURFACE.of(kind.code()),
-                site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6, "m2",
+                site.yard().map(yard -> Jts.common(ground, yard)).orElse(ground).getArea() / 1e6, "m2",
                 "area within the outlines of this kind together, in the yard", Working.GEOMETRY)));
         if (site.yard().isPresent()) {
             double yard = site.yard().get().getArea() / 1e6;
@@ -66,7 +67,7 @@ final class SurfaceChecks {
     }
 
     private double restMm2() {
-        return Shapes.less(site.yard().orElseThrow(), Shapes.union(kinds.values())).getArea();
+        return Jts.less(site.yard().orElseThrow(), Shapes.union(kinds.values())).getArea();
     }
 
     List<Finding> under(Lot lot, Map<SurfaceKind, Double> areas) {
@@ -89,7 +90,7 @@ final class SurfaceChecks {
         List<SurfaceKind> names = List.copyOf(kinds.keySet());
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                double both = Shapes.common(kinds.get(names.get(i)), kinds.get(names.get(j))).getArea();
+                double both = Jts.common(kinds.get(names.get(i)), kinds.get(names.get(j))).getArea();
                 if (both > LEAST_MM2) {
                     found.add(Finding.of(FindingKind.SURFACES_OVERLAP, Place.field("surfaces " + names.get(i).code() + " and " + names.get(j).code()))
                             .with("one", Fact.name(names.get(i).code())).with("other", Fact.name(names.get(j).code())).by(Fact.m2(both / 1e6))

@@ -29,11 +29,7 @@ public record WallReach(Outline outline, double thicknessMm, List<Stretch> stret
     public Worst worst() {
         Geometry inside = Shapes.offset(Shapes.area(outline), -thicknessMm);
         if (outline.sides() == 4 && Cut.square(outline) && allRound()) {
-            Point one = outline.corner(0);
-            Point opposite = outline.corner(2);
-            return new Worst(
-                    Math.min(outline.sideMm(0), outline.sideMm(1)) / 2,
-                    new Point((one.x() + opposite.x()) / 2, (one.y() + opposite.y()) / 2));
+            return new Worst(Math.min(outline.sideMm(0), outline.sideMm(1)) / 2, outline.corner(0).middle(outline.corner(2)));
         }
         List<LineSegment> faces = stretches.stream()
                 .map(stretch -> new LineSegment(

@@ -1,11 +1,9 @@
 package lapyard.ground;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -21,11 +19,8 @@ import org.locationtech.jts.geom.Geometry;
  * @param keptClear the shape with its clearance round it
  */
 record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
-    /** A degree a step: a leaf of 900 then bulges no more than 0.04 past the drawn arc. */
-    private static final int ARC_STEPS = 90;
-
     static Zone of(int index, KeepClear kept, Optional<Geometry> yard) {
-        Geometry shape = kept.leafMm() > 0 ? swing(kept, yard) : shape(kept);
+        Geometry shape = kept.leafMm() > 0 ? GateSwing.of(kept, yard).swept() : shape(kept);
         return new Zone(index, kept, shape, kept.clearanceMm() > 0 ? Shapes.round(shape, kept.clearanceMm()) : shape);
     }
 
@@ -45,7 +40,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     /** How much room is missing, mm: into the swing of a gate, under the clearance, or over the thing itself. */
     double shortByMm(Lot lot) {
         if (gate()) {
-            Geometry in = Shapes.common(lot.area(), keptClear);
+            Geometry in = Jts.common(lot.area(), keptClear);
             double hinge = in.isEmpty()
                     ? 0
                     : in.distance(Shapes.FACTORY.createPoint(Shapes.coordinate(kept.shape().get(0))));
@@ -76,7 +71,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     /** How deep the shape reaches into the bed: the furthest of its corners from the bed's edge. */
     private double overlapMm(Lot lot) {
         Geometry edge = lot.area().getBoundary();
-        return Arrays.stream(Shapes.common(lot.area(), shape).getCoordinates())
+        return Arrays.stream(Jts.common(lot.area(), shape).getCoordinates())
                 .mapToDouble(corner -> edge.distance(Shapes.FACTORY.createPoint(corner))).max().orElse(0);
     }
 
@@ -86,29 +81,5 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
             case 1, 2 -> Jts.line(kept.shape());
             default -> Shapes.area(new Outline(kept.shape()));
         };
-    }
-
-    /**
-     * A quarter disc from the closed leaf, which lies from the hinge towards the second point. With the hinge alone
-     * the leaf may lie either way along the edge of the yard, so all of the disc on its side of the edge is kept.
-     */
-    private static Geometry swing(KeepClear kept, Optional<Geometry> yard) {
-        Point hinge = kept.shape().get(0);
-        if (kept.shape().size() == 1) {
-            Geometry disc = sector(hinge, kept.leafMm(), 0, 360);
-            return yard.map(ground -> kept.swingsIn() ? Shapes.common(disc, ground) : Shapes.less(disc, ground)).orElse(disc);
-        }
-        Point latch = kept.shape().get(1);
-        double closed = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));
-        Geometry one = sector(hinge, kept.leafMm(), closed, 90);
-        Geometry other = sector(hinge, kept.leafMm(), closed - 90, 90);
-        if (yard.isEmpty()) return Shapes.union(List.of(one, other));
-        boolean oneIsIn = Shapes.common(one, yard.get()).getArea()
-                >= Shapes.common(other, yard.get()).getArea();
-        return oneIsIn == kept.swingsIn() ? one : other;
-    }
-
-    private static Geometry sector(Point hinge, double leafMm, double fromDeg, double sweepDeg) {
-        return Jts.area(Jts.sector(hinge, leafMm, fromDeg, sweepDeg, ARC_STEPS));
     }
 }

@@ -26,7 +26,7 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
     record Part(double x, double y, double w, double d) {}
 
     static BoxedBed of(int wish, Bed bed, int quarters) {
-        List<Point> turned = bed.outline().corners().stream().map(corner -> turned(corner, quarters)).toList();
+        List<Point> turned = bed.outline().corners().stream().map(corner -> corner.turned(90 * quarters)).toList();
         double left = Boxes.least(turned, true);
         double front = Boxes.least(turned, false);
         List<Point> own = turned.stream().map(corner -> new Point(corner.x() - left, corner.y() - front)).toList();
@@ -46,28 +46,19 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
         return all;
     }
 
-    static Point turned(Point at, int quarters) {
-        return switch (quarters) {
-            case 0 -> at;
-            case 1 -> new Point(-at.y(), at.x());
-            case 2 -> new Point(-at.x(), -at.y());
-            default -> new Point(at.y(), -at.x());
-        };
-    }
-
     /**
      * Rectangles that cover the outline: slabs between neighbouring levels of its corners, and along a slanted side as many more as
      * keep each within {@link #SLAB_MM}; those of one width are one. Of an outline with square corners they fill just that.
      */
     static List<Part> parts(List<Point> corners) {
         TreeSet<Double> levels = new TreeSet<>();
-        corners.forEach(corner -> levels.add(tenth(corner.y())));
+        corners.forEach(corner -> levels.add(Boxes.tenth(corner.y())));
         for (int c = 0; c < corners.size(); c++) {
             Point a = corners.get(c);
             Point b = corners.get((c + 1) % corners.size());
             if (Math.abs(a.x() - b.x()) < 0.1 || Math.abs(a.y() - b.y()) < 0.1) continue;
             int slabs = (int) Math.ceil(Math.abs(b.y() - a.y()) / SLAB_MM);
-            for (int i = 1; i < slabs; i++) levels.add(tenth(a.y() + (b.y() - a.y()) * i / slabs));
+            for (int i = 1; i < slabs; i++) levels.add(Boxes.tenth(a.y() + (b.y() - a.y()) * i / slabs));
         }
         List<Part> parts = new ArrayList<>();
         List<Double> ys = new ArrayList<>(levels);
@@ -89,10 +80,6 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
             }
         }
         return parts;
-    }
-
-    private static double tenth(double mm) {
-        return Math.round(mm * 10) / 10.0;
     }
 
     /** Where the side from {@code a} to {@code b} crosses a level; at the nearer end where it does not reach so far. */

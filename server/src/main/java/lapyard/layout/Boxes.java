@@ -32,7 +32,7 @@ final class Boxes {
 
     static Placement placement(Frame frame, BoxSpot spot) {
         int quarters = spot.kind().quarters();
-        List<Point> own = spot.kind().bed().outline().corners().stream().map(corner -> BoxedBed.turned(corner, quarters)).toList();
+        List<Point> own = spot.kind().bed().outline().corners().stream().map(corner -> corner.turned(90 * quarters)).toList();
         Point at = frame.out(new Point(spot.x() - least(own, true), spot.y() - least(own, false)));
         return new Placement(new Point(tenth(at.x()), tenth(at.y())), (frame.deg() + 90 * quarters) % 360, false);
     }
@@ -40,6 +40,10 @@ final class Boxes {
     /** @param box left, front, right, back */
     static List<Point> ring(double[] box) {
         return List.of(new Point(box[0], box[1]), new Point(box[2], box[1]), new Point(box[2], box[3]), new Point(box[0], box[3]));
+    }
+
+    static List<Point> swapped(List<Point> ring) {
+        return ring.stream().map(point -> new Point(point.y(), point.x())).toList();
     }
 
     static double tenth(double mm) {
@@ -50,13 +54,8 @@ final class Boxes {
     static Optional<List<Point>> apron(FreeGround ground, double pathMm) {
         return inward(ground).map(in -> {
             Point at = ground.entrance().orElseThrow();
-            Point along = new Point(-in.y(), in.x());
             double half = Math.max(pathMm, ground.leafMm()) / 2;
-            return List.of(
-                    new Point(at.x() - along.x() * half, at.y() - along.y() * half),
-                    new Point(at.x() - along.x() * half + in.x() * pathMm, at.y() - along.y() * half + in.y() * pathMm),
-                    new Point(at.x() + along.x() * half + in.x() * pathMm, at.y() + along.y() * half + in.y() * pathMm),
-                    new Point(at.x() + along.x() * half, at.y() + along.y() * half));
+            return List.of(at.moved(in, 0, -half), at.moved(in, pathMm, -half), at.moved(in, pathMm, half), at.moved(in, 0, half));
         });
     }
 

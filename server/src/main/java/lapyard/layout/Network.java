@@ -51,11 +51,11 @@ final class Network {
         TreeSet<Double> x = new TreeSet<>();
         TreeSet<Double> y = new TreeSet<>();
         for (double[] box : beds.stream().flatMap(List::stream).toList()) {
-            x.addAll(List.of(tenth(box[0] - half), tenth(box[2] + half), tenth((box[0] + box[2]) / 2)));
-            y.addAll(List.of(tenth(box[1] - half), tenth(box[3] + half), tenth((box[1] + box[3]) / 2)));
+            x.addAll(List.of(Boxes.tenth(box[0] - half), Boxes.tenth(box[2] + half), Boxes.tenth((box[0] + box[2]) / 2)));
+            y.addAll(List.of(Boxes.tenth(box[1] - half), Boxes.tenth(box[3] + half), Boxes.tenth((box[1] + box[3]) / 2)));
         }
-        moreXs.forEach(one -> x.add(tenth(one)));
-        moreYs.forEach(one -> y.add(tenth(one)));
+        moreXs.forEach(one -> x.add(Boxes.tenth(one)));
+        moreYs.forEach(one -> y.add(Boxes.tenth(one)));
         xs = thinned(x);
         ys = thinned(y);
         node = new boolean[xs.length * ys.length];
@@ -81,10 +81,6 @@ final class Network {
 
     private boolean in(double[] span, double at) {
         return span[0] <= at - half + 0.06 && span[1] >= at + half - 0.06;
-    }
-
-    private static double tenth(double mm) {
-        return Math.round(mm * 10) / 10.0;
     }
 
     private static double[] thinned(TreeSet<Double> all) {

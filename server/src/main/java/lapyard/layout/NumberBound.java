@@ -3,6 +3,7 @@ package lapyard.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.FreeGround;
 import lapyard.plan.Wish;
@@ -24,11 +25,11 @@ final class NumberBound {
     static int of(FreeGround ground, Frame frame, List<Wish> wishes, List<BoxedBed> kinds, double gapMm) {
         double half = gapMm / 2;
         List<List<Point>> rings = ground.beds().stream().map(frame::in).toList();
-        boolean upright = rings.stream().allMatch(NumberBound::upright);
+        boolean upright = rings.stream().allMatch(ring -> new Outline(ring).upright());
         double corner = upright ? half : half * Math.sqrt(2);
         double area = ground.coverableMm2(corner, half * Math.sqrt(2));
         area = Math.min(area, lines(rings, kinds, gapMm));
-        area = Math.min(area, lines(rings.stream().map(NumberBound::swapped).toList(), kinds, gapMm));
+        area = Math.min(area, lines(rings.stream().map(Boxes::swapped).toList(), kinds, gapMm));
         List<double[]> each = new ArrayList<>();
         for (int i = 0; i < wishes.size(); i++) {
             int wish = i;
@@ -65,7 +66,7 @@ final class NumberBound {
     private static double lines(List<List<Point>> rings, List<BoxedBed> kinds, double gapMm) {
         double half = gapMm / 2;
         List<Double> sides = kinds.stream().map(kind -> kind.w() + gapMm).distinct().toList();
-        boolean boxes = kinds.stream().allMatch(kind -> kind.bed().outline().sides() == 4 && kind.bed().outline().upright());
+        boolean boxes = kinds.stream().allMatch(BoxedBed::rectangle);
         double sum = 0;
         for (List<Point> ring : rings) {
             double low = ring.stream().mapToDouble(Point::y).min().orElseThrow() - half;
@@ -112,18 +113,5 @@ final class NumberBound {
             }
         }
         return least > most ? new double[] {0, Double.NEGATIVE_INFINITY} : new double[] {least, most};
-    }
-
-    private static List<Point> swapped(List<Point> ring) {
-        return ring.stream().map(point -> new Point(point.y(), point.x())).toList();
-    }
-
-    private static boolean upright(List<Point> ring) {
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.get(i);
-            Point b = ring.get((i + 1) % ring.size());
-            if (Math.abs(a.x() - b.x()) > 0.1 && Math.abs(a.y() - b.y()) > 0.1) return false;
-        }
-        return true;
     }
 }

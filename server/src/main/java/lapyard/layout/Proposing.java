@@ -84,12 +84,9 @@ record Proposing(
         }
         List<Point> yard = frame.in(ground.yard());
         Room walk = new Room(List.of(yard), off, List.of());
-        Room swap = new Room(List.of(swapped(yard)), off.stream().map(Proposing::swapped).toList(), List.of());
-        Point entrance = frame.in(ground.entrance().orElseGet(() -> middleOf(ground.yard().corner(0), ground.yard().corner(1))));
-        Point first = Boxes.inward(ground).map(in -> {
-            Point at = ground.entrance().orElseThrow();
-            return frame.in(new Point(at.x() + in.x() * pathMm / 2, at.y() + in.y() * pathMm / 2));
-        }).orElse(entrance);
+        Room swap = new Room(List.of(Boxes.swapped(yard)), off.stream().map(Boxes::swapped).toList(), List.of());
+        Point entrance = frame.in(ground.entrance().orElseGet(() -> ground.yard().corner(0).middle(ground.yard().corner(1))));
+        Point first = Boxes.inward(ground).map(in -> frame.in(ground.entrance().orElseThrow().moved(in, pathMm / 2, 0))).orElse(entrance);
         List<Double> xs = new ArrayList<>(List.of(first.x()));
         List<Double> ys = new ArrayList<>(List.of(first.y()));
         for (Point corner : yard) {
@@ -103,14 +100,6 @@ record Proposing(
         int atTap = tap.map(network::nearest).orElse(-1);
         double before = atTap < 0 ? 0 : network.at(atTap).distanceMm(tap.orElseThrow());
         return network.laid(root, atTap, before);
-    }
-
-    private static Point middleOf(Point a, Point b) {
-        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
-    }
-
-    private static List<Point> swapped(List<Point> ring) {
-        return ring.stream().map(point -> new Point(point.y(), point.x())).toList();
     }
 
     private Garden garden(List<BoxSpot> spots, Network.Laid laid) {

@@ -24,6 +24,7 @@ import lapyard.drawing.SvgWriter;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
+import lapyard.ground.GateSwing;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
@@ -296,9 +297,9 @@ class PlanDrawingTest {
     /** A leaf whose closed side nobody named may lie either way: half a disc, of radius 1000 about (12000, 2300). */
     @Test
     void aGateWithItsHingeAloneKeepsHalfADisc() {
-        Box in = Box.round(swing(true, new Point(12000, 2300)).swept());
+        Box in = Box.round(swing(true, new Point(12000, 2300)).ring());
         assertEquals(List.of(11000.0, 1300.0, 12000.0, 3300.0), List.of(in.left(), in.low(), in.right(), in.high()));
-        Box out = Box.round(swing(false, new Point(12000, 2300)).swept());
+        Box out = Box.round(swing(false, new Point(12000, 2300)).ring());
         assertEquals(13000, out.right(), 1e-6);
         assertEquals(12000, out.left(), 1e-6);
     }

@@ -163,7 +163,7 @@ class LayOutTest {
     void rectanglesCoverASlantedOutline() {
         Garden garden = Gardens.garden("{\"beds\":[{\"outline\":[[0,0],[2400,0],[3000,900],[1800,2000],[300,1500]]}]}");
         for (BoxedBed kind : BoxedBed.all(0, garden.beds().get(0))) {
-            List<Point> own = kind.bed().outline().corners().stream().map(corner -> BoxedBed.turned(corner, kind.quarters())).toList();
+            List<Point> own = kind.bed().outline().corners().stream().map(corner -> corner.turned(90 * kind.quarters())).toList();
             double left = Boxes.least(own, true);
             double front = Boxes.least(own, false);
             double area = 0;
