@@ -29,7 +29,7 @@ import lapyard.plan.SearchLength;
 /**
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
  * with which all beds' timber of a section, their ties, plates, screws and seal cost least together, with no more joints that
- * nothing stands behind than the usual ways have; the usual way where that is no dearer. Walls alike are joined alike. Each kind of
+ * nothing stands behind than the usual ways have, unless fewer pieces are left uncut so; the usual way where that is no dearer. Walls alike are joined alike. Each kind of
  * wall in turn is tried every way until a round changes nothing, in a long search two kinds together after that; the number of
  * tries is bounded, and the order in which the garden names its beds changes nothing.
  */
@@ -85,7 +85,7 @@ final class Joining {
         this.beds = beds;
         this.memory = memory;
         this.longestMm = PooledTimber.longestPieceMm(garden, section);
-        List<CuttingProblem.Stock> rack = RackRuns.of(garden, section, beds.stream().noneMatch(bed -> bed.planting().food()));
+        List<CuttingProblem.Stock> rack = RackRuns.of(garden, section);
         this.saw = PooledTimber.saw(garden, section, rack);
         this.graded = PooledTimber.graded(rack);
         double boughtMm = PooledTimber.boughtPieceMm(garden, section);
@@ -174,7 +174,7 @@ final class Joining {
     /** What was tried, and the cheapest of it, which is what is chosen between tries. */
     private final class Tries {
         private final SearchOptions looking;
-        private final int usualHinges;
+        private int mostHinges;
         private final int most;
         private BigDecimal best;
         private int unplaced;
@@ -183,7 +183,7 @@ final class Joining {
         Tries(SearchOptions looking) {
             this.looking = looking;
             Trial usual = trial();
-            usualHinges = usual.hinges();
+            mostHinges = usual.hinges();
             int timbers = usual.boards().pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
             most = Math.max(LEAST_TRIES, Math.min(MOST_TRIES, MOST_TIMBERS / Math.max(1, timbers)));
             CuttingResult cut = looking.boardsShortly(usual.boards());
@@ -216,9 +216,12 @@ final class Joining {
         private boolean isBest() {
             Trial trial = trial();
             // A tie that cannot stand costs nothing and holds nothing.
-            if (trial.hinges() > usualHinges) return false;
-            Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced);
+            boolean looser = trial.hinges() > mostHinges;
+            if (looser && unplaced == 0) return false;
+            Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced)
+                    .filter(cut -> !looser || cut.unplaced().size() < unplaced);
             better.ifPresent(cut -> {
+                mostHinges = Math.max(mostHinges, trial.hinges());
                 best = cut.cost().add(trial.held());
                 unplaced = cut.unplaced().size();
             });

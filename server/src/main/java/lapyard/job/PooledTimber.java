@@ -109,7 +109,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = boughtPieceMm(garden, section);
-        for (Stock run : RackRuns.of(garden, section, true)) longest = Math.max(longest, run.lengthMm() - 2 * garden.goods().saw().endTrimMm());
+        for (Stock run : RackRuns.of(garden, section)) longest = Math.max(longest, run.lengthMm() - 2 * garden.goods().saw().endTrimMm());
         return Math.max(0, longest);
     }
 
@@ -122,7 +122,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     static List<Double> wholeBoardsMm(Garden garden, Section section) {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
-                        RackRuns.of(garden, section, true).stream().map(Stock::lengthMm))
+                        RackRuns.of(garden, section).stream().map(Stock::lengthMm))
                 .map(length -> length - 2 * garden.goods().saw().endTrimMm())
                 .distinct()
                 .sorted()

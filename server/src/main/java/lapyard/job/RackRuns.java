@@ -25,6 +25,11 @@ final class RackRuns {
 
     private RackRuns() {}
 
+    /** What all beds of a section are cut from together: what is barred from food beds is left out where one of them is for food. */
+    static List<Stock> of(Garden garden, Section section) {
+        return of(garden, section, garden.beds().stream().noneMatch(bed -> bed.planting().food() && bed.section().id().equals(section.id())));
+    }
+
     /** @param unknownToo whether boards that are barred from food beds count */
     static List<Stock> of(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();

@@ -84,6 +84,8 @@ public final class SizeCosts {
     private final SearchOptions looking;
     private final Garden drawn;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
+    /** With all long walls joined for boards to buy. */
+    private final Map<Integer, Map<Outline, BedNeeds>> onSale = new HashMap<>();
     /** Keyed by the range itself, as callers pass the same one again. */
     private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
     private final Map<List<Object>, BedNeeds> sure = new HashMap<>();
@@ -150,7 +152,14 @@ public final class SizeCosts {
 
     private BigDecimal sum(List<Outline> outlines, Effort look) {
         List<BedNeeds> all = new ArrayList<>();
-        for (int i = 0; i < outlines.size(); i++) all.add(needs(i, outlines.get(i)));
+        Map<Section, Integer> left = new HashMap<>();
+        for (int i = 0; i < outlines.size(); i++) {
+            BedNeeds own = needs(i, outlines.get(i));
+            int taken = onHand(own);
+            boolean enough = taken <= left.computeIfAbsent(own.bed().section(), section -> longest(section).onHand());
+            if (enough) left.merge(own.bed().section(), -taken, Integer::sum);
+            all.add(enough ? own : needs(i, outlines.get(i), true));
+        }
         return price(all, true, look).likely();
     }
 
@@ -159,7 +168,13 @@ public final class SizeCosts {
         BedNeeds own = needs(bed, outline);
         Longest longest = longest(own.bed().section());
         return own.boardsMm().values().stream().allMatch(lengths -> lengths[0] <= longest.mm() + 1e-6)
-                && own.runs().stream().filter(run -> run.longerThan(longest.boughtMm())).count() <= longest.onHand();
+                && onHand(own) <= longest.onHand();
+    }
+
+    /** Walls of the bed, each course counted, that take a board on hand longer than those on sale. */
+    private int onHand(BedNeeds own) {
+        double boughtMm = longest(own.bed().section()).boughtMm();
+        return (int) own.runs().stream().filter(run -> run.longerThan(boughtMm)).count();
     }
 
     /** Whether a wall of the bed is joined. */
@@ -190,7 +205,7 @@ public final class SizeCosts {
         return longests.computeIfAbsent(section, same -> {
             double trimsMm = 2 * garden.goods().saw().endTrimMm();
             double boughtMm = PooledTimber.boughtPieceMm(garden, section);
-            int onHand = RackRuns.of(garden, section, true).stream().filter(run -> run.lengthMm() - trimsMm > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
+            int onHand = RackRuns.of(garden, section).stream().filter(run -> run.lengthMm() - trimsMm > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
             return new Longest(PooledTimber.longestPieceMm(garden, section), boughtMm, onHand);
         });
     }
@@ -276,12 +291,16 @@ public final class SizeCosts {
     }
 
     private BedNeeds needs(int index, Outline outline) {
-        Map<Outline, BedNeeds> own = needs.computeIfAbsent(index, i -> new HashMap<>());
+        return needs(index, outline, false);
+    }
+
+    private BedNeeds needs(int index, Outline outline, boolean spared) {
+        Map<Outline, BedNeeds> own = (spared ? onSale : needs).computeIfAbsent(index, i -> new HashMap<>());
         return own.computeIfAbsent(outline, o -> {
             Bed drawn = garden.beds().get(index);
             Bed bed = slats.laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
             Optional<Point> downhill = Costing.downhill(fall, bed);
-            BedWork work = Costing.work(garden, bed, joined(bed), downhill, looking.memory());
+            BedWork work = Costing.work(garden, bed, spared ? forSale(bed) : joined(bed), downhill, looking.memory());
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(BedFill.of(work, garden.terms().wayIn().barrowLitres()).quantities());
             slats.toBuy(bed).ifPresent(quantities::add);
@@ -297,6 +316,11 @@ public final class SizeCosts {
         if (longest.mm() <= longest.boughtMm()) return Map.of();
         Collection<BedNeeds.Run> runs = BedNeeds.runs(Construction.pieces(bed, garden.goods().saw(), longest.mm(), Map.of()));
         if (runs.stream().filter(run -> run.longerThan(longest.boughtMm())).count() <= longest.onHand()) return Map.of();
+        return forSale(bed);
+    }
+
+    private Map<Integer, SeamSplit> forSale(Bed bed) {
+        Longest longest = longest(bed.section());
         return LongWall.of(bed, garden.goods().saw(), longest.boughtMm(), longest.boughtMm(), List.of()).stream()
                 .collect(Collectors.toMap(LongWall::side, wall -> wall.ways().get(0)));
     }
@@ -330,8 +354,7 @@ public final class SizeCosts {
     }
 
     private Price timber(Section section, List<BedNeeds> beds, Effort look) {
-        boolean food = beds.stream().anyMatch(one -> one.bed().planting().food());
-        List<Stock> rack = RackRuns.of(garden, section, !food);
+        List<Stock> rack = RackRuns.of(garden, section);
         return section.bySeller().stream().map(way -> timber(way, rack, beds, look)).reduce(Price::or).orElseThrow();
     }
 

@@ -141,12 +141,25 @@ class JoiningTest {
                 {"beds":[{"id":"K","width":%d,"depth":%d,"courses":%d},{"id":"N","width":1800,"depth":900,"at":[0,4000]}],
                  "rack":[%s],
                  "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[{"length":3000,"price":36.00}]}]}}"""
-                .formatted(width, 900 + 10 * random.nextInt(200), 2 + random.nextInt(3), "%s");
+                .formatted(width, 900 + 10 * random.nextInt(200), 1 + random.nextInt(4), "%s");
         Garden without = Gardens.garden(garden.formatted(""));
         assertEquals(0, uncut(without), "without a board on hand");
         Garden with = Gardens.garden(garden.formatted("{\"id\":\"H\",\"length\":" + board + ",\"count\":" + (1 + random.nextInt(3))
                 + ",\"goodFaces\":2,\"origin\":\"untreated larch\",\"treatment\":\"none\"}"));
         assertEquals(0, uncut(with), width + " with boards of " + board);
+    }
+
+    /** A board that food beds bar is left out of the whole section: walls of its other beds are joined for boards on sale. */
+    @Test
+    void aLongBoardThatFoodBedsBarJoinsNoWallOfOtherBeds() {
+        String garden = """
+                {"beds":[{"id":"C","width":3150,"depth":1500},{"id":"F","width":1800,"depth":900,"at":[0,4000],"food":%b}],
+                 "rack":[{"id":"H","length":3700,"count":6,"goodFaces":2,"treatment":"unknown"}],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[{"length":3000,"price":36.00}]}]}}""";
+        assertEquals(0, Job.prepare(Gardens.garden(garden.formatted(false))).beds().get(0).work().frame().seams().size());
+        Garden food = Gardens.garden(garden.formatted(true));
+        assertEquals(0, uncut(food));
+        assertEquals(6, Job.prepare(food).beds().get(0).work().frame().seams().size());
     }
 
     private static int uncut(Garden garden) {

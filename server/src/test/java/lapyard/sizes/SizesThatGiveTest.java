@@ -164,6 +164,23 @@ class SizesThatGiveTest {
         assertEquals(!seams, sides.get(0).values().stream().map(by -> sides.get(0).applied(0, garden.beds().get(0).outline(), by)).anyMatch(size -> !costs.makeable(0, size)));
     }
 
+    /** Two boards of 3300 on hand; each bed of 3 m to 3250 has two walls that would take them, so that one bed's are joined: all is made, and estimated so. */
+    @Test
+    void bedsThatShareTooFewLongBoardsAreEstimatedAsTheyAreMade() {
+        Garden garden = Gardens.garden("""
+                {"rack":[{"id":"K","length":3300,"count":2,"origin":"shed","treatment":"none"}],"saw":{"endTrim":10},
+                 "beds":[{"width":3150,"depth":1200,"courses":1},{"width":3150,"depth":1000,"courses":1,"at":[0,3000]}]}""");
+        List<Side> sides = Sides.of(garden, all(garden, new Give(0, 100, 0, 0, 50), false));
+        SearchMemory memory = new SearchMemory(20_000_000);
+        SizeCosts costs = new SizeCosts(garden, memory);
+        for (double by : sides.get(0).values()) {
+            Garden changed = SizesThatGive.changed(garden, by == 0 ? List.of() : List.of(new Resize(sides.get(0), by)));
+            assertFalse(Costing.of(changed, memory).leftOut());
+            BigDecimal likely = costs.likely(changed.beds().stream().map(Bed::outline).toList(), false);
+            assertTrue(likely.compareTo(SizeCosts.UNMADE) < 0, by + " wider: " + likely);
+        }
+    }
+
     /** 121 sizes of one bed, worked out one by one: none costs less than the bound, which counts bearers and slats too and so lies close. */
     @ParameterizedTest
     @MethodSource("seeds")
