@@ -261,8 +261,9 @@ final class Cursor extends FieldFaults {
         if (exact.stripTrailingZeros().scale() > bounds.decimals()) {
             BigDecimal rounded = exact.setScale(bounds.decimals(), java.math.RoundingMode.HALF_UP);
             add(fault(FindingKind.FIELD_FINE, field).with("value", figure(exact, unit))
-                    .with("step", figure(bounds.step(), unit)).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
-            return usual;
+                    .with("step", Fact.name(plain(bounds.step()) + (unit.isEmpty() ? "" : " " + unit))).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
+            // what else is wrong is looked for with what was meant
+            return rounded.doubleValue();
         }
         return number;
     }

@@ -70,12 +70,26 @@ public record Place(List<Part> parts) {
 
         /** As a person says it: {@code walls A and C}. */
         public String words() {
-            if (what == What.FIELD) return String.join(", ", ids);
+            if (what == What.FIELD) return together();
             return switch (ids.size()) {
                 case 0 -> what.all;
                 case 1 -> what.one + " " + ids.get(0);
                 default -> what.many + " " + BedNames.listed(BedNames.inOrder(ids));
             };
+        }
+
+        /** What names begin with alike is said once: {@code delivery, Hill sawmill, bulk bag and loose load}. */
+        private String together() {
+            List<List<String>> names = ids.stream().map(id -> List.of(id.split(", "))).toList();
+            int alike = 0;
+            while (ids.size() > 1 && sameUpTo(names, alike + 1)) alike++;
+            if (alike == 0) return String.join(", ", ids);
+            int from = alike;
+            return String.join(", ", names.get(0).subList(0, from)) + ", " + BedNames.joined(names.stream().map(name -> String.join(", ", name.subList(from, name.size()))).toList());
+        }
+
+        private static boolean sameUpTo(List<List<String>> names, int parts) {
+            return names.stream().allMatch(name -> name.size() > parts && name.subList(0, parts).equals(names.get(0).subList(0, parts)));
         }
 
         /** As {@link #words}, for a sentence that stands beside its place: more than three are only counted, {@code 5 beds}. */

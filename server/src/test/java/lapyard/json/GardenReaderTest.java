@@ -129,6 +129,14 @@ class GardenReaderTest {
         assertFalse(read("{\"beds\":[],\"catalogue\":{\"examples\":false}}").goods().catalogue().section("50x75").isPresent());
     }
 
+    /** Corners told to a hundredth are no reason to call two corners the same, and the step is in millimetres in feet too. */
+    @Test
+    void whatIsTooFineIsToldByItself() {
+        List<Finding> told = refused("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9000,0],[9000,8778.24],[0,8778.24]]},\"beds\":[]}");
+        assertEquals(List.of("ground, outline, corner 3, y", "ground, outline, corner 4, y"), told.stream().map(Finding::where).toList());
+        assertEquals("\"outline, corner 3, y\" is 8778.24 mm, which is finer than 0.1 mm. Write 8778.2.", lapyard.words.Wording.IMPERIAL.paragraph(told.get(0)));
+    }
+
     @ParameterizedTest(name = "{1}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
             {"beds":[{"width":0,"depth":1200}]}                        | bed A, width          | "width" is 0 mm; at least 1 mm is needed.
