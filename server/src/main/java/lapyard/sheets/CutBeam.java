@@ -37,6 +37,9 @@ final class CutBeam {
     private final int lies;
     private final long[] wide;
     private final long[] high;
+    /** How many of all sides fit the width and the height of a piece as it may lie. */
+    private final int[] fitWide;
+    private final int[] fitHigh;
     private final int[] typeOf;
     private final long[] typeMark;
 
@@ -122,6 +125,8 @@ final class CutBeam {
         lies = all.size();
         wide = all.stream().mapToLong(a -> a[0]).toArray();
         high = all.stream().mapToLong(a -> a[1]).toArray();
+        fitWide = all.stream().mapToInt(a -> sums.fitting(a[0])).toArray();
+        fitHigh = all.stream().mapToInt(a -> sums.fitting(a[1])).toArray();
         typeOf = all.stream().mapToInt(a -> (int) a[2]).toArray();
         typeMark = new long[types];
         for (int t = 0; t < types; t++) typeMark[t] = BeamChoices.mix(t + 1, -7);
@@ -195,6 +200,8 @@ final class CutBeam {
             int at = trial.smallest();
             long w = trial.rectangles[at + 2];
             long h = trial.rectangles[at + 3];
+            int fitW = sums.fitting(w);
+            int fitH = sums.fitting(h);
             long shape = trial.mark - BeamChoices.mix(w, h);
             int others = trial.size / 4 - 1;
             boolean any = false;
@@ -206,7 +213,7 @@ final class CutBeam {
                 for (int cut = 0; cut < 2; cut++) {
                     // where a side is full both cuts are one
                     if (cut == 1 && (wide[o] == w || high[o] == h)) break;
-                    long lost = part(w, h, wide[o], high[o], cut);
+                    long lost = part(w, h, fitW, fitH, o, cut);
                     if (trial.waste + lost > bearable) continue;
                     int now = others + (wideBeside > 0 ? 1 : 0) + (wideAfter > 0 ? 1 : 0);
                     float score = (float) ((trial.waste + lost + base + perOpen * now) / laid);
@@ -227,18 +234,22 @@ final class CutBeam {
     /**
      * Works out what a piece in the corner of a rectangle leaves.
      *
-     * @param cut 0: along the piece's side over the whole height; 1: across the whole width
+     * @param fitW how many sides fit the rectangle's width
+     * @param fitH how many sides fit its height
+     * @param o    the piece as it lies
+     * @param cut  0: along the piece's side over the whole height; 1: across the whole width
      * @return what is lost at once
      */
-    private long part(long w, long h, long pieceWidth, long pieceHeight, int cut) {
-        long beside = w - pieceWidth;
-        long after = h - pieceHeight;
-        long besideHeight = cut == 0 ? h : pieceHeight;
-        long afterWidth = cut == 0 ? pieceWidth : w;
-        wideBeside = beside == 0 ? 0 : sums.across(beside, besideHeight);
+    private long part(long w, long h, int fitW, int fitH, int o, int cut) {
+        long beside = w - wide[o];
+        long after = h - high[o];
+        long besideHeight = cut == 0 ? h : high[o];
+        long afterWidth = cut == 0 ? wide[o] : w;
+        wideBeside = beside == 0 ? 0 : sums.acrossWhere(beside, cut == 0 ? fitH : fitHigh[o]);
         highBeside = wideBeside == 0 ? 0 : sums.along(besideHeight, beside);
-        wideAfter = after == 0 ? 0 : sums.across(afterWidth, after);
-        highAfter = wideAfter == 0 ? 0 : sums.along(after, afterWidth);
+        int fitAfter = sums.fitting(after);
+        wideAfter = after == 0 ? 0 : sums.acrossWhere(afterWidth, fitAfter);
+        highAfter = wideAfter == 0 ? 0 : sums.alongWhere(after, cut == 0 ? fitWide[o] : fitW);
         return beside * besideHeight + after * afterWidth - wideBeside * highBeside - wideAfter * highAfter;
     }
 
@@ -253,7 +264,7 @@ final class CutBeam {
         long w = open.rectangles[at + 2];
         long h = open.rectangles[at + 3];
         open.remove(at);
-        open.waste += part(w, h, wide[o], high[o], choice & 1);
+        open.waste += part(w, h, sums.fitting(w), sums.fitting(h), o, choice & 1);
         if (wideBeside > 0) open.add(x + wide[o], y, wideBeside, highBeside);
         if (wideAfter > 0) open.add(x, y + high[o], wideAfter, highAfter);
         open.left[typeOf[o]]--;

@@ -15,8 +15,8 @@ final class SideSums {
     private static final int MOST_CELLS = 4_000_000;
     private static final int WORDS_AN_OPERATION = 4;
 
-    /** Sides of pieces, rising. */
-    private final long[] sides;
+    /** How many of the sides of pieces fit a length, by the length; null where that would be too much to work out. */
+    private final int[] fitting;
     /** By how many sides fit the other side of a rectangle, and by its own side; null where that would be too much to work out. */
     private final int[][] across;
 
@@ -24,8 +24,9 @@ final class SideSums {
 
     /** @param longest no rectangle has a longer side */
     SideSums(RollJob job, long longest, RollBudget work) {
-        sides = Arrays.stream(job.types).flatMapToLong(type -> LongStream.of(type.width(), type.height())).sorted().distinct().toArray();
+        long[] sides = Arrays.stream(job.types).flatMapToLong(type -> LongStream.of(type.width(), type.height())).sorted().distinct().toArray();
         boolean small = longest < MOST_CELLS / (sides.length + 1);
+        fitting = small ? fitting(sides, (int) longest) : null;
         across = small ? new int[sides.length + 1][] : null;
         along = small && !job.turn ? new int[sides.length + 1][] : across;
         if (!small) return;
@@ -36,6 +37,16 @@ final class SideSums {
             across[n] = filled(job, false, other, (int) longest, words);
             if (!job.turn) along[n] = filled(job, true, other, (int) longest, words);
         }
+    }
+
+    private static int[] fitting(long[] sides, int longest) {
+        int[] fitting = new int[longest + 1];
+        int fit = 0;
+        for (int at = 0; at <= longest; at++) {
+            while (fit < sides.length && sides[fit] <= at) fit++;
+            fitting[at] = fit;
+        }
+        return fitting;
     }
 
     private static int[] filled(RollJob job, boolean along, long other, int longest, int words) {
@@ -73,19 +84,28 @@ final class SideSums {
         return across != null;
     }
 
+    /** How many of the sides of pieces fit this length; 0 where that is not known. */
+    int fitting(long length) {
+        return fitting == null ? 0 : fitting[(int) length];
+    }
+
+    /** What can be filled of a width, at most, where so many sides fit the height. */
+    long acrossWhere(long width, int fitting) {
+        return across == null ? width : across[fitting][(int) width];
+    }
+
+    /** What can be filled of a height, at most, where so many sides fit the width. */
+    long alongWhere(long height, int fitting) {
+        return along == null ? height : along[fitting][(int) height];
+    }
+
     /** What can be filled of a width, at most. */
     long across(long width, long height) {
-        return filled(across, width, height);
+        return acrossWhere(width, fitting(height));
     }
 
     /** What can be filled of a height, at most. */
     long along(long height, long width) {
-        return filled(along, height, width);
-    }
-
-    private long filled(int[][] filled, long side, long other) {
-        if (filled == null) return side;
-        int at = Arrays.binarySearch(sides, other);
-        return filled[at >= 0 ? at + 1 : -at - 1][(int) side];
+        return alongWhere(height, fitting(width));
     }
 }
