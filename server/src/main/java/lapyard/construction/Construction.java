@@ -8,15 +8,8 @@ import lapyard.geometry.Inset;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
-import lapyard.plan.Finding;
-import lapyard.plan.FindingKind;
-import lapyard.plan.Place;
 import lapyard.plan.Saw;
-import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
-import lapyard.working.QuantityKind;
-import lapyard.working.Working;
-import lapyard.working.Working.Input;
 
 /** Builds a bed on paper. */
 public final class Construction {
@@ -45,11 +38,11 @@ public final class Construction {
         return pieces(Courses.of(bed, saw, longestMm, joined));
     }
 
-    private static List<Piece> pieces(Courses.Laid laid) {
+    static List<Piece> pieces(Courses.Laid laid) {
         return laid.courses().stream().flatMap(course -> course.pieces().stream()).toList();
     }
 
-    private static void held(Bed bed, Courses.Laid laid, CrossTies across, List<Quantity> quantities) {
+    static void held(Bed bed, Courses.Laid laid, CrossTies across, List<Quantity> quantities) {
         CornerJoints.ties(bed, laid.courses(), across, quantities);
         Fixings.seams(laid.seams().size(), quantities);
     }
@@ -71,40 +64,7 @@ public final class Construction {
             Optional<Point> downhill,
             double bearerStockMm,
             double liftLimitKg) {
-        List<Quantity> quantities = new ArrayList<>();
-        Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
-        Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
-        List<Finding> findings = new ArrayList<>(laid.findings());
-        List<Piece> pieces = pieces(laid);
-        LowSide low = LowSide.of(bed, downhill);
-        Notching.Cut notched = Notching.of(bed, low, laid.seams());
-        findings.addAll(notched.findings());
-        TimberQuantities.quantities(bed, pieces, notched.notches().size(), quantities);
-        Coating.seal(bed, pieces.size(), notched.notches().size(), quantities);
-        TimberQuantities.lifts(bed, pieces, liftLimitKg, quantities);
-        boolean screwed = Fixings.screws(bed, quantities, findings);
-        CrossTies across = crossTies(bed, inner, laid.seams(), findings);
-        held(bed, laid, across, quantities);
-        Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
-        floor.quantities(bed, inner, saw, bearerStockMm, quantities);
-        floor.findings(bed, low.toward(), findings);
-        List<LinerPiece> liner = bed.inside().liner().wanted() ? LinerCut.pieces(bed, inner, floor.rectangles(), low, findings) : List.of();
-        LinerCut.quantities(bed, inner, liner, quantities);
-        if (!liner.isEmpty()) Fixings.staples(bed, inner, quantities);
-        Coating.quantities(bed, inner, quantities);
-        quantities.add(innerArea(bed, inner));
-        BedWork.Frame frame = new BedWork.Frame(
-                inner, laid.courses(), laid.seams(), notched.notches(), screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(), across.ties());
-        BedWork.Bottom bottom = new BedWork.Bottom(floor.rectangles(), floor.strips(), floor.slats(), floor.bays());
-        return new BedWork(bed, frame, bottom, liner, quantities, findings, !screwed);
-    }
-
-    private static Quantity innerArea(Bed bed, Outline inner) {
-        return Quantity.of(QuantityKind.INNER_AREA, inner.areaMm2() / 1e6, "m2",
-                bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2", Working.GEOMETRY,
-                Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
-                Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"), Input.of("inner perimeter P'", inner.perimeterMm(), "mm"),
-                Input.of("thickness t", bed.section().thicknessMm(), "mm"));
+        return new UnjoinedBed(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg).joined(joined);
     }
 
     /** The longest corner screw that is sold and keeps its cover in this bed's timber, mm; the shortest where none does. */
@@ -116,13 +76,5 @@ public final class Construction {
     public static int slatBoards(Bed bed, Saw saw, Optional<Point> downhill, double bearerStockMm) {
         Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
         return Floor.of(bed, inner, LowSide.of(bed, downhill), saw, bearerStockMm).slatBoards(bed, saw);
-    }
-
-    private static CrossTies crossTies(Bed bed, Outline inner, List<Seam> seams, List<Finding> findings) {
-        CrossTies across = CrossTies.of(bed, inner, seams);
-        across.untied().forEach(wall -> findings.add(Finding.of(FindingKind.TIE_NO_WALL, Place.wall(bed.id(), wall))
-                .way(WayKind.POST_INSIDE).way(WayKind.WALL_ACROSS)));
-        across.crossed().forEach(wall -> findings.add(Finding.of(FindingKind.TIE_CROSSED, Place.wall(bed.id(), wall)).way(WayKind.POST_INSIDE)));
-        return across;
     }
 }

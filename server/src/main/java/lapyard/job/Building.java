@@ -2,9 +2,11 @@ package lapyard.job;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
@@ -47,9 +49,10 @@ final class Building {
     /** Beds whose weekend the document names; one that it leaves at the default is free. */
     static Map<String, Integer> fixed(Garden garden) {
         Map<String, Integer> fixed = new LinkedHashMap<>();
+        Set<String> defaulted = new HashSet<>(garden.defaulted());
         for (int i = 0; i < garden.beds().size(); i++) {
             Bed bed = garden.beds().get(i);
-            if (bed.stage() > 1 || !garden.defaulted().contains("/beds/" + i + "/stage")) fixed.put(bed.id(), bed.stage());
+            if (bed.stage() > 1 || !defaulted.contains("/beds/" + i + "/stage")) fixed.put(bed.id(), bed.stage());
         }
         return fixed;
     }

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.function.Function;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
-import lapyard.construction.Construction;
 import lapyard.construction.SeamSplit;
+import lapyard.construction.UnjoinedBed;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
 import lapyard.ground.BySurface;
@@ -129,6 +129,8 @@ public record Costing(
                     garden, asked -> looking.memory().part(asked, WallReach::worst, reach -> asked.stretches().size()));
             Abandonable.check();
             Function<Bed, Optional<Point>> downhill = bed -> downhill(ground.fall(), bed);
+            List<BuildAsked> asked = new ArrayList<>();
+            List<UnjoinedBed> unjoined = new ArrayList<>();
             List<BedWork> built = new ArrayList<>();
             Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
             Slats slats = Slats.of(garden, downhill);
@@ -136,7 +138,10 @@ public record Costing(
             for (Bed drawn : garden.beds()) {
                 Abandonable.check();
                 Bed bed = slats.laid(drawn);
-                built.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed), looking.memory()));
+                BuildAsked one = BuildAsked.of(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed));
+                asked.add(one);
+                unjoined.add(one.unjoined());
+                built.add(one.known(unjoined.get(unjoined.size() - 1), looking.memory()));
             }
             Abandonable.check();
             Stripping stripping = Stripping.of(garden, ground.paths());
@@ -144,7 +149,10 @@ public record Costing(
             AlikeParts parts = new AlikeParts();
             List<BedWork> works = lining.works().stream().map(parts::of).toList();
             Amounts needed = new Amounts(garden, ground, slats);
-            OwnWays own = looking.alone() ? OwnWays.of(garden, built, works, lining, joined, downhill, looking, needed::packed) : OwnWays.none(works);
+            OwnWays own = looking.alone()
+                    ? OwnWays.of(garden, built, works, lining, joined,
+                            (bed, other) -> asked.get(bed).joined(other).known(unjoined.get(bed), looking.memory()), looking, needed::packed)
+                    : OwnWays.none(works);
             List<List<Quantity>> amounts = new ArrayList<>();
             for (int i = 0; i < works.size(); i++) {
                 BedFill fill = needed.fill(works.get(i));
@@ -198,16 +206,29 @@ public record Costing(
     /** All that the work on a bed depends on. */
     private record BuildAsked(
             Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
-        BedWork built() {
-            return Construction.of(bed, saw, longestMm, joined, downhill, bearerStockMm, liftLimitKg);
+        /** @param downhill in the bed's own frame */
+        static BuildAsked of(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill) {
+            return new BuildAsked(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), joined, downhill,
+                    Bearers.longestStockMm(garden, bed), garden.people().liftLimitKg());
+        }
+
+        BuildAsked joined(Map<Integer, SeamSplit> other) {
+            return new BuildAsked(bed, saw, longestMm, other, downhill, bearerStockMm, liftLimitKg);
+        }
+
+        UnjoinedBed unjoined() {
+            return new UnjoinedBed(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg);
+        }
+
+        BedWork known(UnjoinedBed unjoined, SearchMemory memory) {
+            return memory.part(this, asked -> unjoined.joined(joined), work -> work.quantities().size() + 2 * work.pieces().size());
         }
     }
 
     /** @param downhill in the bed's own frame */
     static BedWork work(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill, SearchMemory memory) {
-        BuildAsked asked = new BuildAsked(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), joined, downhill,
-                Bearers.longestStockMm(garden, bed), garden.people().liftLimitKg());
-        return memory.part(asked, BuildAsked::built, work -> work.quantities().size() + 2 * work.pieces().size());
+        BuildAsked asked = BuildAsked.of(garden, bed, joined, downhill);
+        return asked.known(asked.unjoined(), memory);
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */

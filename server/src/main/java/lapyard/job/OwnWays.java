@@ -4,15 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import lapyard.construction.BedWork;
 import lapyard.construction.LinerPiece;
-import lapyard.construction.LinerWays;
 import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
-import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 
@@ -52,11 +48,11 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
      * @param built  before the liner was chosen for the whole garden
      * @param works  as the garden builds them
      * @param joined for each bed's id, how the garden joins its walls
-     * @param downhill of each bed, in its own frame
+     * @param work   a bed, told by its number, with its walls joined in another way
      * @param goods  amounts that a bed, told by its number, takes in packs if it is built so
      */
     static OwnWays of(Garden garden, List<BedWork> built, List<BedWork> works, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
-            Function<Bed, Optional<Point>> downhill, SearchOptions looking, BiFunction<Integer, BedWork, Map<String, Double>> goods) {
+            BiFunction<Integer, Map<Integer, SeamSplit>, BedWork> work, SearchOptions looking, BiFunction<Integer, BedWork, Map<String, Double>> goods) {
         Map<Alike, Joining.Ways> known = new HashMap<>();
         List<List<BedWay>> ways = new ArrayList<>();
         List<Boolean> all = new ArrayList<>();
@@ -68,19 +64,18 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
             List<BedWay> own = new ArrayList<>(List.of(BedWay.of(works.get(i))));
             Map<Piece, Piece> shared = new HashMap<>();
             for (Map<Integer, SeamSplit> one : joints.joined()) {
-                BedWork work = one.equals(joined.getOrDefault(bed.id(), Map.of()))
-                        ? built.get(i)
-                        : Costing.work(garden, bed, one, downhill.apply(bed), looking.memory());
+                BedWork other = one.equals(joined.getOrDefault(bed.id(), Map.of())) ? built.get(i) : work.apply(i, one);
+                List<Piece> timbers = other.pieces();
+                Map<String, Double> takes = null;
                 for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) {
-                    BedWork other = pieces.equals(work.liner()) ? work : LinerWays.lined(work, pieces);
-                    BedWay way = BedWay.of(other);
+                    BedWay way = new BedWay(bed, timbers, pieces, Map.of());
                     if (own.stream().anyMatch(way::buysAs)) continue;
                     if (own.size() == 1) {
                         own.set(0, own.get(0).with(goods.apply(i, works.get(i))));
                         own.get(0).pieces().forEach(piece -> shared.put(piece, piece));
                     }
-                    own.add(way.with(way.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList())
-                            .with(goods.apply(i, other)));
+                    if (takes == null) takes = goods.apply(i, other); // a liner's cut changes nothing that is sold in packs
+                    own.add(way.with(way.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList()).with(takes));
                 }
             }
             ways.add(own);

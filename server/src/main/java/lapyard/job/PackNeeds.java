@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Goods;
+import lapyard.catalogue.PackGoods;
 import lapyard.construction.BedWork;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.PathSheet;
@@ -137,23 +138,39 @@ final class PackNeeds {
         needs.forEach((item, need) -> need.each().forEach(
                 use -> byOwner.computeIfAbsent(use.owner(), o -> new LinkedHashMap<>()).put(item, use.amount())));
         boolean few = byOwner.size() <= MOST_WITH_DEARER;
-        Map<List<Object>, Wanted> known = new HashMap<>();
+        Map<Use, Optional<Bought>> known = new HashMap<>();
         byOwner.forEach((owner, chosen) -> {
             List<Map<String, Double>> each = ways.getOrDefault(owner, List.of(chosen));
             for (int i = 0; i < each.size(); i++) {
                 int way = i;
-                each.get(way).forEach((item, amount) -> catalogue.packs(item).ifPresent(goods -> {
-                    Wanted wanted = known.computeIfAbsent(List.of(item, amount),
-                            same -> Ordering.packWays(goods, List.of(new SlipLine.Use(owner, amount)), few ? reach : BigDecimal.ZERO, currency));
-                    Optional<BigDecimal> cheapest = wanted.ways().stream().flatMap(one -> one.cost().stream()).min(BigDecimal::compareTo);
-                    if (cheapest.isEmpty()) return;
-                    buyers.wanted(owner, way, wanted);
-                    Ordering.leastCost(goods, amount, currency).ifPresent(least -> buyers.unproved(owner, way,
-                            open.contains(owner) && holdsTogether(item) ? cheapest.get() : cheapest.get().subtract(least)));
-                }));
+                each.get(way).forEach((item, amount) -> {
+                    known.computeIfAbsent(new Use(item, amount), use -> catalogue.packs(item)
+                            .flatMap(goods -> Bought.of(goods, amount, few ? reach : BigDecimal.ZERO, currency))).ifPresent(bought -> {
+                        buyers.wanted(owner, way, bought.wanted());
+                        buyers.unproved(owner, way,
+                                open.contains(owner) && holdsTogether(item) ? bought.cheapest() : bought.cheapest().subtract(bought.least()));
+                    });
+                });
                 if (!few) buyers.unproved(owner, way, reach);
             }
         });
+    }
+
+    private record Use(String item, double amount) {}
+
+    /**
+     * So much of some goods, bought by whoever needs it.
+     *
+     * @param cheapest way to buy it
+     * @param least    proved
+     */
+    private record Bought(Wanted wanted, BigDecimal cheapest, BigDecimal least) {
+        /** Empty where it has no price. */
+        static Optional<Bought> of(PackGoods goods, double amount, BigDecimal reach, CurrencyUnit currency) {
+            Wanted wanted = Ordering.packWays(goods, List.of(new SlipLine.Use("", amount)), reach, currency);
+            return wanted.ways().stream().flatMap(one -> one.cost().stream()).min(BigDecimal::compareTo).map(cheapest ->
+                    new Bought(wanted, cheapest, Ordering.leastCost(goods, amount, currency).orElseThrow()));
+        }
     }
 
     /** Whether other joints or another cut of the liner could take less of it. */

@@ -3,10 +3,14 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem;
@@ -46,15 +50,16 @@ record TimberApart(
     private List<List<List<Alone>>> shared(SearchOptions looking) {
         int beds = own.ways().size();
         int[] boards = rack.stream().mapToInt(board -> board.available().getAsInt()).toArray();
-        List<RackSharing.Buy> shared = RackSharing.of(beds, boards, (bed, offered) -> own.ways().get(bed).stream()
-                .flatMap(way -> fromEach(way, offered, looking).stream())
+        Map<List<Integer>, List<List<Alone>>> known = new HashMap<>();
+        BiFunction<Integer, int[], List<List<Alone>>> each = (bed, offered) -> known.computeIfAbsent(
+                IntStream.concat(IntStream.of(bed), IntStream.of(offered)).boxed().toList(),
+                same -> own.ways().get(bed).stream().map(way -> fromEach(way, offered, looking)).toList());
+        List<RackSharing.Buy> shared = RackSharing.of(beds, boards, (bed, offered) -> each.apply(bed, offered).stream()
+                .flatMap(List::stream)
                 .min(Comparator.comparing(Alone::cost))
                 .orElseThrow());
         List<List<List<Alone>>> all = new ArrayList<>();
-        for (int bed = 0; bed < beds; bed++) {
-            int[] used = shared.get(bed).used();
-            all.add(own.ways().get(bed).stream().map(way -> fromEach(way, used, looking)).toList());
-        }
+        for (int bed = 0; bed < beds; bed++) all.add(each.apply(bed, shared.get(bed).used()));
         return all;
     }
 

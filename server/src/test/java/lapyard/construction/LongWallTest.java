@@ -9,10 +9,12 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
 import lapyard.plan.Notches;
@@ -26,6 +28,26 @@ import org.junit.jupiter.api.Test;
  */
 class LongWallTest {
     private static final Saw SAW = Saw.USUAL;
+
+    /** A bed on slats in a fall, each way after another and once more: none leaves anything behind for the next. */
+    @Test
+    void aBedJoinedInOneWayAfterAnotherIsAsBuiltForThatWayAlone() {
+        Optional<Point> downhill = Optional.of(new Point(0.002, 0.0125));
+        Bed bed = Beds.bed("K", Outline.rectangle(6300, 1200), 3, Lap.TURNING);
+        UnjoinedBed unjoined = new UnjoinedBed(bed, SAW, 4780, downhill, 2400, 25);
+        Set<BedWork> works = new HashSet<>();
+        for (int round = 0; round < 2; round++) {
+            for (LongWall wall : LongWall.of(bed, SAW, 4780, 4780, List.of(4780.0, 2980.0))) {
+                for (SeamSplit way : wall.ways()) {
+                    Map<Integer, SeamSplit> joined = Map.of(wall.side(), way);
+                    BedWork work = unjoined.joined(joined);
+                    assertEquals(Construction.of(bed, SAW, 4780, joined, downhill, 2400, 25), work, way.toString());
+                    works.add(work);
+                }
+            }
+        }
+        assertTrue(works.size() > 4, works.size() + " works that differ");
+    }
 
     @Test
     void theWaysToJoinAWallAreThoseThatKeepTheRules() {
