@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Point;
@@ -159,7 +160,7 @@ final class BenchSheet {
             shapes.addAll(draft.shapes());
             shapes.add(line(frame.left(), frame.high() - FOOT, frame.right(), frame.high() - FOOT, Inks.NARROW));
             shapes.add(fitted(frame.left() + GAP, frame.high() - 1.9, caution, 2.7, false,
-                    frame.width() - 2 * GAP));
+                    frame.width() - 2 * GAP).as(Tag.paragraph()));
             pages.add(new Page(
                     draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes, draft.kinds()));
         }
@@ -179,13 +180,13 @@ final class BenchSheet {
         String made = options.revision().isEmpty() ? "no revision kept" : options.revision();
         String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(text(left, first, kind, large, true));
-        shapes.add(fitted(left, second, draft.about(), 3.6, false, room * 0.68));
-        shapes.add(end(right, first, sheet, 5, true));
+        shapes.add(text(left, first, kind, large, true).as(Tag.heading()));
+        shapes.add(fitted(left, second, draft.about(), 3.6, false, room * 0.68).as(Tag.paragraph()));
+        shapes.add(end(right, first, sheet, 5, true).as(Tag.RUNNING_HEAD));
         String named = options.garden().isBlank() ? "Garden" : options.garden();
         double small = fitting(named, 4, TypeSize.LEAST, true, wide);
-        shapes.add(end(place, first, TextMeasure.cut(named, small, true, wide), small, true));
-        shapes.add(end(right, second, TextMeasure.cut(stamped, 3, false, room * 0.3), 3, false));
+        shapes.add(end(place, first, TextMeasure.cut(named, small, true, wide), small, true).as(Tag.RUNNING_HEAD));
+        shapes.add(end(right, second, TextMeasure.cut(stamped, 3, false, room * 0.3), 3, false).as(Tag.RUNNING_HEAD));
         shapes.add(line(frame.left(), frame.low() + HEAD, frame.right(), frame.low() + HEAD, Inks.WIDE));
         return shapes;
     }
@@ -211,23 +212,23 @@ final class BenchSheet {
         return Length.written(mm, imperial);
     }
 
-    Shape text(double x, double y, String words, double size, boolean bold) {
+    Shape.Text text(double x, double y, String words, double size, boolean bold) {
         return inks.text(x, y, words, size, bold);
     }
 
     /** As large as fits the width, from {@code most} down to the least size of type; there its end is cut off. */
-    Shape fitted(double x, double y, String words, double most, boolean bold, double widthMm) {
+    Shape.Text fitted(double x, double y, String words, double most, boolean bold, double widthMm) {
         double size = fitting(words, most, TypeSize.LEAST, bold, widthMm);
         return text(x, y, TextMeasure.cut(words, size, bold, widthMm), size, bold);
     }
 
     /** In bold about a place, as large as fits the width. */
-    Shape middle(double x, double y, String words, double most, double widthMm) {
+    Shape.Text middle(double x, double y, String words, double most, double widthMm) {
         double size = fitting(words, most, TypeSize.LEAST, true, widthMm);
         return Inks.sign(new Point(x, y), words, size, inks.ink());
     }
 
-    Shape end(double x, double y, String words, double size, boolean bold) {
+    Shape.Text end(double x, double y, String words, double size, boolean bold) {
         return inks.end(x, y, words, size, bold);
     }
 
@@ -263,7 +264,7 @@ final class BenchSheet {
     }
 
     /** A mark in bold, smaller where the room is narrow, then in two lines; cut off only where these are too wide as well. */
-    List<Shape> mark(double x, double base, String words, double room) {
+    List<Shape.Text> mark(double x, double base, String words, double room) {
         double size = fitting(words, MARK, TypeSize.LEAST, true, room);
         List<String> lines = TextMeasure.wrap(words, size, true, room);
         if (lines.size() != 2) return List.of(text(x, base, TextMeasure.cut(words, size, true, room), size, true));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lapyard.drawing.Photo;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 
 /**
@@ -38,6 +39,7 @@ public final class BenchTable {
     private final double size;
     private final double pitch;
     private final double pad;
+    private final Tag tag = Tag.table();
 
     /**
      * @param page   that the row leads to, from 0; below 0 for none
@@ -124,10 +126,11 @@ public final class BenchTable {
         double high = photos.stream().mapToDouble(one -> one.photo().heightPx() * scale(one.photo())).max().orElse(0) + pad;
         return new Flow.Block(high, false, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
+            Tag cell = tag.row(columns.size()).cell(0);
             double x = left;
             for (Seen one : photos) {
                 double scale = scale(one.photo());
-                shapes.add(new Shape.Picture(x, top, one.photo().widthPx() * scale, one.photo().heightPx() * scale, one.photo(), one.words()));
+                shapes.add(new Shape.Picture(x, top, one.photo().widthPx() * scale, one.photo().heightPx() * scale, one.photo(), one.words(), cell));
                 x += one.photo().widthPx() * scale + pad;
             }
             if (last) shapes.add(sheet.line(left, top + high, left + wide, top + high, Inks.HAIR));
@@ -168,35 +171,41 @@ public final class BenchTable {
 
     private List<Shape> row(Row row, List<List<String>> cells, List<Double> sizes, int lines, double left, double top, double wide, double height) {
         List<Shape> shapes = new ArrayList<>();
+        Tag told = tag.row(columns.size());
+        Tag link = told.cell(0).link();
         double x = left;
         for (int i = 0; i < columns.size(); i++) {
+            Tag cell = i == 0 && row.page() >= 0 ? link : told.cell(i);
             if (row.cells().get(i).equals(TICK)) {
                 shapes.add(sheet.tick(x, top + TypeSize.TICK + 0.8, TypeSize.TICK));
             } else {
                 for (int k = 0; k < Math.min(lines, cells.get(i).size()); k++) {
-                    shapes.add(sheet.text(x, top + (k + 0.95) * pitch, cells.get(i).get(k), sizes.get(i), columns.get(i).bold()));
+                    shapes.add(sheet.text(x, top + (k + 0.95) * pitch, cells.get(i).get(k), sizes.get(i), columns.get(i).bold()).as(cell));
                 }
             }
             x += wide * columns.get(i).share();
         }
         if (row.photos().isEmpty()) shapes.add(sheet.line(left, top + height, left + wide, top + height, Inks.HAIR));
-        if (row.page() >= 0) shapes.add(new Shape.Link(left, top, wide, height, row.page(), row.cells().get(0)));
+        if (row.page() >= 0) shapes.add(new Shape.Link(left, top, wide, height, row.page(), row.cells().get(0), link));
         return shapes;
     }
 
     private Flow.Block head(String words, int beside, double wide) {
         return new Flow.Block(HEAD, true, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
-            shapes.add(sheet.text(left, top + 5, words, 4.6, true));
+            shapes.add(sheet.text(left, top + 5, words, 4.6, true).as(Tag.subheading()));
+            Tag told = tag.head(columns.size());
             for (int k = 0; k < Math.min(beside, rows.size()); k++) {
                 double from = left + k * (wide + APART);
                 double x = from;
-                for (Column column : columns) {
+                for (int c = 0; c < columns.size(); c++) {
+                    Column column = columns.get(c);
+                    Tag cell = k == 0 ? told.cell(c) : Tag.REPEATED;
                     double room = wide * column.share() - 0.8;
                     double size = BenchSheet.fitting(column.head(), 2.9, TypeSize.LEAST, false, room);
                     List<String> lines = TextMeasure.wrap(column.head(), size, false, room);
                     for (int i = 0; i < lines.size(); i++) {
-                        shapes.add(sheet.text(x, top + 10.7 - (lines.size() - 1 - i) * 2.9, lines.get(i), size, false));
+                        shapes.add(sheet.text(x, top + 10.7 - (lines.size() - 1 - i) * 2.9, lines.get(i), size, false).as(cell));
                     }
                     x += wide * column.share();
                 }

@@ -15,6 +15,7 @@ import lapyard.construction.Piece;
 import lapyard.construction.PieceEnd;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
@@ -204,7 +205,7 @@ final class CourseCard {
             double left = space.left() + i * (width + GAP);
             if (i > 0) shapes.add(sheet.line(left - GAP / 2, space.low(), left - GAP / 2, space.high(), Inks.THIN));
             Box room = new Box(left, space.low() + HEAD, left + width, space.high() - tables);
-            shapes.add(group(groups.get(i), scale, room, new Box(left, space.high() - tables, left + width, space.high()), homeless));
+            shapes.addAll(group(groups.get(i), scale, room, new Box(left, space.high() - tables, left + width, space.high()), homeless));
         }
         return shapes;
     }
@@ -213,7 +214,7 @@ final class CourseCard {
     private List<Shape> band(List<Course> group, Box space, Set<String> homeless) {
         double middle = space.right() - space.width() * TABLE;
         Box room = new Box(space.left(), space.low() + HEAD, middle - GAP, space.high());
-        return List.of(group(group, scale(room.width(), room.height()), room, new Box(middle, space.low() + 2, space.right(), space.high()), homeless));
+        return group(group, scale(room.width(), room.height()), room, new Box(middle, space.low() + 2, space.right(), space.high()), homeless);
     }
 
     /** As large as the room allows; nobody measures from a ring. */
@@ -223,7 +224,7 @@ final class CourseCard {
         return new Scale((int) Math.ceil(Math.max(1, needs - 1e-9)));
     }
 
-    private Shape group(List<Course> group, Scale scale, Box room, Box table, Set<String> homeless) {
+    private List<Shape> group(List<Course> group, Scale scale, Box room, Box table, Set<String> homeless) {
         List<Shape> shapes = new ArrayList<>();
         String numbers = group.stream().map(course -> String.valueOf(course.number())).collect(Collectors.joining(", "));
         boolean ground = group.get(0).number() == 1;
@@ -232,51 +233,55 @@ final class CourseCard {
                 + (ground ? group.size() == 1 ? ", on the ground" : ": 1 on the ground" : "")
                 + (rim ? group.size() == 1 && !ground ? ", the rim" : ", " + work.bed().courses() + " the rim" : "");
         shapes.add(sheet.fitted(room.left(), room.low() - 2.2, words, TypeSize.ARMS_LENGTH, true,
-                room.width()));
+                room.width()).as(Tag.subheading()));
         View view = View.centred(scale, extent(), room);
         CourseRing ring = new CourseRing(work, group.get(0), frame(), new Sketch(view, new Labels(room), sheet.inks, sheet.imperial), lifting);
         Map<String, String> atWalls = ground ? notes.atWalls() : Map.of();
         Map<String, int[]> diagonals = ground ? notes.diagonals() : Map.of();
         shapes.addAll(ring.shapes(atWalls, diagonals, homeless));
-        shapes.addAll(table(group, table));
-        return new Shape.Group("course-" + group.get(0).number(), words, "course", shapes);
+        List<Shape> whole = new ArrayList<>(List.of(new Shape.Group("course-" + group.get(0).number(), words, "course", shapes)));
+        whole.addAll(table(group, table));
+        return whole;
     }
 
     private List<Shape> table(List<Course> group, Box room) {
         double share = Math.min(1, room.width() / needed(group));
         double row = Math.min(ROW, (room.height() - TABLE_HEAD) / group.get(0).pieces().size());
-        List<Shape> shapes = new ArrayList<>(heads(group, room, share));
+        Tag tag = Tag.table();
+        List<Shape> shapes = new ArrayList<>(heads(group, room, share, tag));
         double cut = group.get(0).pieces().stream()
                 .mapToDouble(piece -> BenchSheet.fitting(sheet.written(piece.lengthMm()), TypeSize.ARMS_LENGTH, TypeSize.LEAST, true, timber[1] * share - 0.8))
                 .min().orElse(TypeSize.ARMS_LENGTH);
         double y = room.low() + TABLE_HEAD;
         for (int i = 0; i < group.get(0).pieces().size(); i++) {
             shapes.add(sheet.line(room.left(), y, room.left() + needed(group) * share, y, Inks.HAIR));
-            row(shapes, group, i, room.left(), y, row, share, cut);
+            row(shapes, group, i, room.left(), y, row, share, cut, tag.row(timber.length + group.size()));
             y += row;
         }
         return shapes;
     }
 
-    private List<Shape> heads(List<Course> group, Box room, double share) {
+    private List<Shape> heads(List<Course> group, Box room, double share, Tag tag) {
         List<Shape> shapes = new ArrayList<>();
+        Tag told = tag.head(timber.length + group.size());
         String[] heads = {"wall", "cut to", "start", "end", Measure.KG.unit(sheet.imperial)};
         double x = room.left();
         for (int i = 0; i < heads.length; i++) {
-            cell(shapes, x, room.low() + 4.4, heads[i], 2.8, false, timber[i] * share);
+            cell(shapes, x, room.low() + 4.4, heads[i], 2.8, false, timber[i] * share, told.cell(i));
             x += timber[i] * share;
         }
-        for (Course course : group) {
+        for (int i = 0; i < group.size(); i++) {
+            Course course = group.get(i);
             String full = course.number() + ": fixed, mark" + (boards.isEmpty() ? "" : ", board");
             boolean narrow = TextMeasure.widthMm(full, TypeSize.LEAST, false) > sum(COURSE) * share - 0.8;
-            cell(shapes, x, room.low() + 4.4, narrow ? course.number() + ": mark" + (boards.isEmpty() ? "" : ", board") : full, 2.8, false, sum(COURSE) * share);
+            cell(shapes, x, room.low() + 4.4, narrow ? course.number() + ": mark" + (boards.isEmpty() ? "" : ", board") : full, 2.8, false, sum(COURSE) * share, told.cell(timber.length + i));
             x += sum(COURSE) * share;
         }
         return shapes;
     }
 
     /** A timber in each course: what tells it, then of each course a box to tick, its mark and its board. */
-    private void row(List<Shape> shapes, List<Course> group, int i, double left, double y, double row, double share, double cut) {
+    private void row(List<Shape> shapes, List<Course> group, int i, double left, double y, double row, double share, double cut, Tag tag) {
         Piece piece = group.get(0).pieces().get(i);
         double base = y + row * 0.68;
         double kg = work.massKg(piece);
@@ -286,14 +291,15 @@ final class CourseCard {
         };
         double x = left;
         for (int k = 0; k < cells.length; k++) {
-            cell(shapes, x, base, cells[k], k == 1 ? cut : TEXT, k < 2 || k == 4 && lifting.heavy(kg), timber[k] * share);
+            cell(shapes, x, base, cells[k], k == 1 ? cut : TEXT, k < 2 || k == 4 && lifting.heavy(kg), timber[k] * share, tag.cell(k));
             x += timber[k] * share;
         }
-        for (Course course : group) {
-            Piece own = course.pieces().get(i);
+        for (int k = 0; k < group.size(); k++) {
+            Piece own = group.get(k).pieces().get(i);
+            Tag told = tag.cell(timber.length + k);
             shapes.add(sheet.tick(x, y + row - 0.15, Math.min(Math.min(TypeSize.TICK, row - 0.3), COURSE[0] * share - 0.6)));
-            shapes.addAll(sheet.mark(x + COURSE[0] * share, base, notes.mark(own), COURSE[1] * share - 0.8));
-            cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share);
+            sheet.mark(x + COURSE[0] * share, base, notes.mark(own), COURSE[1] * share - 0.8).forEach(line -> shapes.add(line.as(told)));
+            cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share, told);
             x += sum(COURSE) * share;
         }
     }
@@ -302,8 +308,8 @@ final class CourseCard {
         return DoubleStream.of(widths).sum();
     }
 
-    private void cell(List<Shape> shapes, double x, double base, String words, double size, boolean bold, double width) {
-        shapes.add(sheet.fitted(x, base, words, size, bold, width - 0.8));
+    private void cell(List<Shape> shapes, double x, double base, String words, double size, boolean bold, double width, Tag tag) {
+        shapes.add(sheet.fitted(x, base, words, size, bold, width - 0.8).as(tag));
     }
 
     private static String words(PieceEnd end) {
@@ -324,16 +330,20 @@ final class CourseCard {
         for (Legend.Entry entry : CourseRing.legend(sheet.inks, work)) {
             Box box = new Box(x, top + 1.4, x + 9, top + 5.4);
             shapes.addAll(entry.sample().apply(box));
-            shapes.add(sheet.text(box.right() + 1.2, top + 4.4, entry.words(), 2.9, false));
+            shapes.add(sheet.text(box.right() + 1.2, top + 4.4, entry.words(), 2.9, false).as(Tag.paragraph()));
             x = box.right() + 1.2 + TextMeasure.widthMm(entry.words(), 2.9, false) + 4;
         }
-        if (x + TextMeasure.widthMm(scheme(), 2.9, false) < space.right()) shapes.add(sheet.end(space.right(), top + 4.4, scheme(), 2.9, false));
+        if (x + TextMeasure.widthMm(scheme(), 2.9, false) < space.right()) shapes.add(sheet.end(space.right(), top + 4.4, scheme(), 2.9, false).as(Tag.paragraph()));
         for (int i = 0; i < words.size(); i++) {
             double left = space.left() + i * (space.width() + GAP) / 2;
             double y = top + 9.4;
+            Tag note = Tag.paragraph();
             for (Line line : words.get(i)) {
-                if (!line.about().isEmpty()) cell(shapes, left, y, line.about(), NOTE, true, ABOUT);
-                shapes.add(sheet.text(left + ABOUT, y, line.words(), NOTE, false));
+                if (!line.about().isEmpty()) {
+                    note = Tag.paragraph();
+                    cell(shapes, left, y, line.about(), NOTE, true, ABOUT, note);
+                }
+                shapes.add(sheet.text(left + ABOUT, y, line.words(), NOTE, false).as(note));
                 y += NOTE_PITCH;
             }
         }

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Crew;
 import lapyard.weekends.GardenTask;
@@ -120,7 +121,7 @@ public final class DaySheets {
                 + hours(over) + " left" + (day.wet() ? "; down as wet: no finish" : "");
         List<Flow.Block> head = new ArrayList<>();
         head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
-                sheet.text(left, top + 4.6, day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK), 5, true))));
+                sheet.text(left, top + 4.6, day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK), 5, true).as(Tag.subheading()))));
         head.addAll(flow.lines(List.of(there), 3.2, false, wide));
         head.add(new Flow.Block(2, false, (left, top) -> List.of(sheet.line(left, top + 1, left + wide, top + 1, Inks.THIN))));
         List<String> hands = Hands.of(day, tasks, crew);

@@ -16,6 +16,7 @@ import lapyard.construction.Strip;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Jts;
 import lapyard.geometry.Lengths;
@@ -129,8 +130,8 @@ public final class FloorCards {
         Flow.Block title = new Flow.Block(TITLE, false, (x, top) -> List.of(
                 sheet.line(x, top, x + wide, top, Inks.THIN),
                 sheet.tick(x + wide - TypeSize.TICK, top + TypeSize.TICK + 1, TypeSize.TICK),
-                sheet.text(x, top + 6, BenchSheet.named(beds.stream().map(BedWork::bed).toList(), 5, wide - 10), 5, true),
-                sheet.text(x, top + 10.6, about, size, false)));
+                sheet.text(x, top + 6, BenchSheet.named(beds.stream().map(BedWork::bed).toList(), 5, wide - 10), 5, true).as(Tag.subheading()),
+                sheet.text(x, top + 10.6, about, size, false).as(Tag.paragraph())));
         Flow.Block floor = new Flow.Block(high + 1, false, (x, top) -> drawing(sheet, work, frame, scale, new Box(x, top, x + drawn, top + high)));
         if (onWalls(work) && work.bottom().bays().isEmpty()) {
             Flow.Block table = Flow.Block.of(liner(sheet, work).blocks(wide - drawn - BESIDE));

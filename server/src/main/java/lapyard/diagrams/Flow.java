@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.working.Abandonable;
 
@@ -280,8 +281,9 @@ final class Flow {
         double size = sheet.size(usual);
         List<Block> lines = new ArrayList<>();
         for (String words : sentences) {
+            Tag sentence = Tag.paragraph();
             for (String line : TextMeasure.wrap(words, size, bold, widthMm)) {
-                lines.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold))));
+                lines.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold).as(sentence))));
             }
         }
         return lines;
@@ -370,8 +372,8 @@ final class Flow {
         lastAbout = section.about();
         Box space = sheet.space();
         shapes.add(sheet.line(space.left(), y + 1, space.right(), y + 1, Inks.WIDE));
-        shapes.add(sheet.text(space.left(), y + 6.6, TextMeasure.cut(section.kind(), 4.6, true, space.width()), 4.6, true));
-        shapes.add(sheet.text(space.left(), y + 11.2, TextMeasure.cut(section.about(), 3.2, false, space.width()), 3.2, false));
+        shapes.add(sheet.text(space.left(), y + 6.6, TextMeasure.cut(section.kind(), 4.6, true, space.width()), 4.6, true).as(Tag.heading()));
+        shapes.add(sheet.text(space.left(), y + 11.2, TextMeasure.cut(section.about(), 3.2, false, space.width()), 3.2, false).as(Tag.paragraph()));
         y += section.about().isEmpty() ? 9 : SECTION;
     }
 

@@ -82,22 +82,22 @@ record Inks(boolean mono) {
     }
 
     /** From the left end of its base line. */
-    Shape text(double x, double y, String words, double size, boolean bold) {
+    Shape.Text text(double x, double y, String words, double size, boolean bold) {
         return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, ink());
     }
 
     /** To the right end of its base line. */
-    Shape end(double x, double y, String words, double size, boolean bold) {
+    Shape.Text end(double x, double y, String words, double size, boolean bold) {
         return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.END, 0, bold, ink());
     }
 
     /** In bold about the middle of its base line. */
-    static Shape middle(Point at, String words, double size, String colour) {
+    static Shape.Text middle(Point at, String words, double size, String colour) {
         return new Shape.Text(at, words, size, Shape.Anchor.MIDDLE, 0, true, colour);
     }
 
     /** In bold about the middle of its capitals. */
-    static Shape sign(Point at, String words, double size, String colour) {
+    static Shape.Text sign(Point at, String words, double size, String colour) {
         return middle(at.plus(0, size * Shape.Text.CAPITALS / 2), words, size, colour);
     }
 

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 
 /** The whole job on one page, to be pinned up: weekends across, beds down, who is there, what is waited for, what is to be ordered by when. */
@@ -81,15 +82,16 @@ public final class JobPage {
         for (int from = 0; from < job.weekends().size(); from += ACROSS) {
             int to = Math.min(job.weekends().size(), from + ACROSS);
             double wide = (sheet.space().width() - NAMES) / (to - from);
-            Flow.Block head = head(sheet, job.weekends().subList(from, to), wide);
+            Tag table = Tag.table();
+            Flow.Block head = head(sheet, job.weekends().subList(from, to), wide, table);
             flow.head(head, head);
-            flow.block(row(sheet, "there", job.weekends().subList(from, to).stream().map(Weekend::who).toList(), size, wide, false));
+            flow.block(row(sheet, "there", job.weekends().subList(from, to).stream().map(Weekend::who).toList(), size, wide, false, table));
             for (Row row : job.rows()) {
                 if (row.cells().subMap(from, to).isEmpty()) continue;
-                flow.block(row(sheet, row.place(), row.cells(from, to), size, wide, true));
+                flow.block(row(sheet, row.place(), row.cells(from, to), size, wide, true, table));
             }
             List<String> waits = job.weekends().subList(from, to).stream().map(Weekend::waits).toList();
-            if (waits.stream().anyMatch(wait -> !wait.isEmpty())) flow.block(row(sheet, "then wait for", waits, size, wide, false));
+            if (waits.stream().anyMatch(wait -> !wait.isEmpty())) flow.block(row(sheet, "then wait for", waits, size, wide, false, table));
             flow.endHead();
             flow.gap(2);
         }
@@ -100,21 +102,22 @@ public final class JobPage {
         if (!orders.isEmpty()) flow.words(orders, size, false);
     }
 
-    private static Flow.Block head(BenchSheet sheet, List<Weekend> weekends, double wide) {
+    private static Flow.Block head(BenchSheet sheet, List<Weekend> weekends, double wide, Tag table) {
         return new Flow.Block(HEAD + 5, true, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
-            shapes.add(sheet.text(left, top + 5, "Weekend", TypeSize.ARMS_LENGTH, true));
+            Tag told = table.head(weekends.size() + 1);
+            shapes.add(sheet.text(left, top + 5, "Weekend", TypeSize.ARMS_LENGTH, true).as(told.cell(0)));
             for (int i = 0; i < weekends.size(); i++) {
                 double x = left + NAMES + i * wide + 0.8;
-                shapes.add(sheet.text(x, top + 5.4, weekends.get(i).number(), 6, true));
-                shapes.add(sheet.fitted(x, top + 10, weekends.get(i).dates(), 3.2, false, wide - 1.4));
+                shapes.add(sheet.text(x, top + 5.4, weekends.get(i).number(), 6, true).as(told.cell(i + 1)));
+                shapes.add(sheet.fitted(x, top + 10, weekends.get(i).dates(), 3.2, false, wide - 1.4).as(told.cell(i + 1)));
             }
             shapes.add(sheet.line(left, top + HEAD + 4.6, left + NAMES + wide * weekends.size(), top + HEAD + 4.6, Inks.WIDE));
             return shapes;
         });
     }
 
-    private static Flow.Block row(BenchSheet sheet, String name, List<String> cells, double size, double wide, boolean place) {
+    private static Flow.Block row(BenchSheet sheet, String name, List<String> cells, double size, double wide, boolean place, Tag table) {
         List<List<String>> wrapped = cells.stream().map(cell -> TextMeasure.wrap(cell, size, false, wide - 1.6)).toList();
         double named = place ? BenchSheet.fitting(name, TypeSize.ARMS_LENGTH, TypeSize.BED, true, NAMES - 1) : size;
         List<String> names = TextMeasure.wrap(name, named, place, NAMES - 1);
@@ -122,6 +125,7 @@ public final class JobPage {
         double height = Math.max(lines * size * PITCH, names.size() * named * PITCH) + PAD;
         return new Flow.Block(height, false, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
+            Tag told = table.row(cells.size() + 1);
             for (int i = 0; i < cells.size(); i++) {
                 double x = left + NAMES + i * wide;
                 if (cells.get(i).isEmpty()) continue;
@@ -130,11 +134,11 @@ public final class JobPage {
                             top + height - 0.3).corners(), sheet.inks.pen(Inks.THIN)));
                 }
                 for (int k = 0; k < wrapped.get(i).size(); k++) {
-                    shapes.add(sheet.text(x + 0.8, top + PAD / 2 + (k * PITCH + 0.92) * size, wrapped.get(i).get(k), size, false));
+                    shapes.add(sheet.text(x + 0.8, top + PAD / 2 + (k * PITCH + 0.92) * size, wrapped.get(i).get(k), size, false).as(told.cell(i + 1)));
                 }
             }
             for (int k = 0; k < names.size(); k++) {
-                shapes.add(sheet.text(left, top + PAD / 2 + (k * PITCH + 0.92) * named, names.get(k), named, place));
+                shapes.add(sheet.text(left, top + PAD / 2 + (k * PITCH + 0.92) * named, names.get(k), named, place).as(told.cell(0)));
             }
             shapes.add(sheet.line(left, top + height, left + NAMES + wide * cells.size(), top + height, Inks.HAIR));
             return shapes;

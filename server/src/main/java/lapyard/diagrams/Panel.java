@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Point;
@@ -25,6 +26,9 @@ record Panel(double width, Inks inks) {
     private static final double PAD = 1.2;
     private static final double TITLE = 3.6;
 
+    /** What stands beside it is the heading of the sheet. */
+    private static final String DOCUMENT_TYPE = "Document type";
+
     /** What the block grows by, upwards into the room below the scale bar, where the title takes two lines. */
     private static final double SECOND_LINE = 2.6;
 
@@ -35,7 +39,7 @@ record Panel(double width, Inks inks) {
             "Walls that hold back ground and beds on decks are not designed here: ask a licensed person. Local rules go first.");
 
     Flow.Block heading(String words) {
-        return new Flow.Block(6.2, false, (x, y) -> List.of(inks.text(x, y + 4.6, words, 2.9, true)));
+        return new Flow.Block(6.2, false, (x, y) -> List.of(inks.text(x, y + 4.6, words, 2.9, true).as(Tag.subheading())));
     }
 
     Flow.Block entry(Legend.Entry entry) {
@@ -43,8 +47,9 @@ record Panel(double width, Inks inks) {
         double height = Math.max(4.9, lines.size() * TEXT * PITCH + 1.2);
         return new Flow.Block(height, false, (x, y) -> {
             List<Shape> shapes = new ArrayList<>(entry.sample().apply(new Box(x, y + 0.6, x + 10, y + 4.3)));
+            Tag told = Tag.paragraph();
             for (int i = 0; i < lines.size(); i++) {
-                shapes.add(inks.text(x + 12.5, y + 3.3 + i * TEXT * PITCH, lines.get(i), TEXT, false));
+                shapes.add(inks.text(x + 12.5, y + 3.3 + i * TEXT * PITCH, lines.get(i), TEXT, false).as(told));
             }
             return shapes;
         });
@@ -71,8 +76,9 @@ record Panel(double width, Inks inks) {
         double height = Math.max(lines.size() * pitch + 1, indent > 0 ? 4.4 : 0);
         return new Flow.Block(height, false, (x, y) -> {
             List<Shape> shapes = new ArrayList<>(sign.at(x, y));
+            Tag told = Tag.paragraph();
             for (int i = 0; i < lines.size(); i++) {
-                shapes.add(inks.text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false));
+                shapes.add(inks.text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false).as(told));
             }
             return shapes;
         });
@@ -103,7 +109,7 @@ record Panel(double width, Inks inks) {
         field(shapes, x, y - more, width, top + more, "Title", title.garden(), TITLE, true);
         double at = y + top;
         double client = share(title.client(), 0.5, 0.68);
-        cells(shapes, x, at, row, new double[] {1 - client, client}, "Document type", title.kind(), "Client", title.client());
+        cells(shapes, x, at, row, new double[] {1 - client, client}, DOCUMENT_TYPE, title.kind(), "Client", title.client());
         at += row;
         cells(
                 shapes, x, at, row, new double[] {0.4, 0.36, 0.24}, "Revision", title.revision(), "Date of issue",
@@ -146,7 +152,9 @@ record Panel(double width, Inks inks) {
 
     private void field(
             List<Shape> shapes, double x, double y, double wide, double height, String caption, String value, double size, boolean bold) {
-        shapes.add(inks.text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false));
+        Tag named = Tag.paragraph();
+        Tag tag = caption.equals(DOCUMENT_TYPE) ? Tag.heading() : named;
+        shapes.add(inks.text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false).as(named));
         double most = wide - 2 * PAD;
         double whole = fitting(value, size, bold, most);
         double fitting = Math.abs(whole);
@@ -155,12 +163,12 @@ record Panel(double width, Inks inks) {
         String last = value;
         if (whole < 0 && height - 1.5 - pitch - fitting > 0.6 + 1.25 * CAPTION) {
             List<String> lines = TextMeasure.wrap(value, fitting, bold, most);
-            shapes.add(inks.text(x + PAD, y + height - 1.5 - pitch, lines.get(0), fitting, bold));
+            shapes.add(inks.text(x + PAD, y + height - 1.5 - pitch, lines.get(0), fitting, bold).as(tag));
             last = String.join(" ", lines.subList(1, lines.size()));
         }
         // nothing known: a rule to write on
         if (value.isEmpty()) shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), new Point(x + PAD, y + height - 1.2), new Point(x + wide - PAD, y + height - 1.2)));
-        shapes.add(inks.text(x + PAD, y + height - 1.5, TextMeasure.cut(last, fitting, bold, most), fitting, bold));
+        shapes.add(inks.text(x + PAD, y + height - 1.5, TextMeasure.cut(last, fitting, bold, most), fitting, bold).as(tag));
     }
 
     /** North, where it is known, and a scale bar side by side. */

@@ -148,7 +148,13 @@ public final class PlanDrawing {
     /** All that stands beside the drawing, in columns, with the title block below. */
     private List<Shape> beside(Panel panel, List<Flow.Block> flow, SheetLayout.Chosen sheet, PlanTile tile, Missing missing) {
         SheetLayout layout = sheet.layout();
-        List<Shape> beside = new ArrayList<>();
+        String[] builder = garden.terms().quote().builder().split("[,\n]", 2);
+        Panel.Title title = new Panel.Title(
+                garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
+                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.sheet().revision(), options.sheet().date(),
+                tile.number() + " of " + tile.of(), options.sheet().paper().label(), imperial);
+        List<Shape> beside = new ArrayList<>(panel.title(
+                title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
         List<Flow.Block> pieces = new ArrayList<>();
         if (tile.of() > 1) {
             pieces.add(panel.heading("Sheet " + tile.number() + " of " + tile.of()));
@@ -164,13 +170,6 @@ public final class PlanDrawing {
         beside.addAll(snagList(snags, panel, columns));
         beside.addAll(panel.barAndNorth(
                 sheet.scale(), garden, sheet.turned(), layout.block().left(), layout.block().low()));
-        String[] builder = garden.terms().quote().builder().split("[,\n]", 2);
-        Panel.Title title = new Panel.Title(
-                garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
-                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.sheet().revision(), options.sheet().date(),
-                tile.number() + " of " + tile.of(), options.sheet().paper().label(), imperial);
-        beside.addAll(panel.title(
-                title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
         return beside;
     }
 

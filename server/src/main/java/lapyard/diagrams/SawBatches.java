@@ -6,6 +6,7 @@ import lapyard.cutting.Batches;
 import lapyard.cutting.Batches.Draw;
 import lapyard.cutting.Batches.Setting;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
@@ -26,6 +27,9 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
 
     private static final double HEAD = 8;
 
+    /** Stop, how many, and from which boards. */
+    private static final int COLUMNS = 3;
+
     /** A stage begins on a fresh sheet where more than this part of one is used, so that few stages are broken. */
     private static final double STAGE = 0.6;
 
@@ -37,7 +41,8 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
         if (!work.before().isEmpty() && stage.stage() == work.batches().stages().get(0).stage()) flow.words(List.of(work.before()), 5, true);
         flow.words(List.of(legend()), 3.4, false);
         flow.words(totals(stage), 4, false);
-        flow.head(head(), head());
+        Tag table = Tag.table();
+        flow.head(head(table), head(table));
         List<Flow.Block> rows = new ArrayList<>();
         for (Setting setting : stage.settings()) {
             List<List<Chip>> lines = lines(setting);
@@ -46,7 +51,7 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
                 int part = i;
                 List<List<Chip>> some = lines.subList(part * MOST_LINES, Math.min(lines.size(), (part + 1) * MOST_LINES));
                 double height = Math.max(13, some.size() * PITCH + 3.4);
-                rows.add(new Flow.Block(height, false, (left, top) -> row(setting, some, left, top, height, part + 1, parts)));
+                rows.add(new Flow.Block(height, false, (left, top) -> row(setting, some, left, top, height, part + 1, parts, table.row(COLUMNS))));
             }
         }
         flow.rows(rows);
@@ -89,23 +94,26 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
                 + " angled end, on a sheet of its own. Ends that run through: see the course cards. Nothing on a face that will be seen.";
     }
 
-    private Flow.Block head() {
-        return new Flow.Block(HEAD - 2, true, (left, top) -> List.of(
-                sheet.text(left, top + 4, "stop at", 3, false),
-                sheet.text(left + COUNT_AT, top + 4, "pieces", 3, false),
-                sheet.text(left + DRAWS_AT, top + 4, "from board, piece by piece", 3, false),
-                sheet.line(left, top + HEAD - 2, sheet.space().right(), top + HEAD - 2, Inks.THIN)));
+    private Flow.Block head(Tag table) {
+        return new Flow.Block(HEAD - 2, true, (left, top) -> {
+            Tag told = table.head(COLUMNS);
+            return List.of(
+                    sheet.text(left, top + 4, "stop at", 3, false).as(told.cell(0)),
+                    sheet.text(left + COUNT_AT, top + 4, "pieces", 3, false).as(told.cell(1)),
+                    sheet.text(left + DRAWS_AT, top + 4, "from board, piece by piece", 3, false).as(told.cell(2)),
+                    sheet.line(left, top + HEAD - 2, sheet.space().right(), top + HEAD - 2, Inks.THIN));
+        });
     }
 
-    private List<Shape> row(Setting setting, List<List<Chip>> lines, double left, double top, double height, int part, int parts) {
+    private List<Shape> row(Setting setting, List<List<Chip>> lines, double left, double top, double height, int part, int parts, Tag told) {
         List<Shape> shapes = new ArrayList<>();
         String stop = sheet.written(setting.stopMm());
         double size = BenchSheet.fitting(stop, STOP, 4, true, COUNT_AT - 3);
-        shapes.add(sheet.text(left, top + 10, stop, size, true));
+        shapes.add(sheet.text(left, top + 10, stop, size, true).as(told.cell(0)));
         if (part == 1) {
-            shapes.add(sheet.text(left + COUNT_AT, top + 9.4, "× " + setting.pieces(), COUNT, true));
+            shapes.add(sheet.text(left + COUNT_AT, top + 9.4, "× " + setting.pieces(), COUNT, true).as(told.cell(1)));
         } else {
-            shapes.add(sheet.text(left + COUNT_AT, top + 9.4, part + " of " + parts, 4, false));
+            shapes.add(sheet.text(left + COUNT_AT, top + 9.4, part + " of " + parts, 4, false).as(told.cell(1)));
         }
         for (int i = 0; i < lines.size(); i++) {
             double x = left + DRAWS_AT;
@@ -115,11 +123,11 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
                     String number = work.board(chip.board());
                     shapes.add(sheet.ring(x + 4.4, y - 1.7, 3.9));
                     shapes.add(Inks.sign(new Point(x + 4.4, y - 1.7), number,
-                            BenchSheet.fitting(number, 4.6, TypeSize.LEAST, true, 6.6), sheet.inks.ink()));
+                            BenchSheet.fitting(number, 4.6, TypeSize.LEAST, true, 6.6), sheet.inks.ink()).as(told.cell(2)));
                 } else {
                     shapes.add(sheet.tick(x, y + 2.5, TypeSize.TICK));
                     double room = chip.width() - TypeSize.TICK - 2.5;
-                    shapes.add(sheet.fitted(x + TypeSize.TICK + 1, y, chip.mark(), MARK, true, room));
+                    shapes.add(sheet.fitted(x + TypeSize.TICK + 1, y, chip.mark(), MARK, true, room).as(told.cell(2)));
                 }
                 x += chip.width();
             }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.words.Wording;
 
@@ -65,7 +66,7 @@ public final class SetSheets {
         double half = flow.columnWidth(2, APART);
         List<Flow.Block> minded = new ArrayList<>();
         if (!cautions.isEmpty()) {
-            minded.add(new Flow.Block(8, false, (left, top) -> List.of(sheet.text(left, top + 5, "Cautions: before you lift, saw, dig or pour", 4.6, true))));
+            minded.add(new Flow.Block(8, false, (left, top) -> List.of(sheet.text(left, top + 5, "Cautions: before you lift, saw, dig or pour", 4.6, true).as(Tag.subheading()))));
             Map<String, List<String>> works = new LinkedHashMap<>();
             cautions.forEach(one -> works.computeIfAbsent(one.work(), work -> new ArrayList<>()).add(one.text()));
             works.forEach((work, texts) -> {
@@ -103,7 +104,7 @@ public final class SetSheets {
         String words = TextMeasure.cut((options.garden().isBlank() ? "Garden" : options.garden()) + revision + date, FOOT_TEXT, false, room);
         Inks inks = new Inks(options.mono());
         return List.of(new Shape.Group("foot", "", "foot", List.of(
-                inks.text(20, y, words, FOOT_TEXT, false), inks.end(widthMm - 10, y, place, FOOT_TEXT, true))));
+                inks.text(20, y, words, FOOT_TEXT, false).as(Tag.RUNNING_FOOT), inks.end(widthMm - 10, y, place, FOOT_TEXT, true).as(Tag.RUNNING_FOOT))));
     }
 
     /** A page with its foot, its place in the set in its title. */

@@ -10,6 +10,7 @@ import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -44,15 +45,16 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
             double drawn = wide * DRAWING_SHARE;
             List<Shape> shapes = new ArrayList<>();
             shapes.add(sheet.line(left, top, left + wide, top, Inks.THIN));
-            shapes.add(sheet.text(left, top + 5.6, BenchSheet.named(List.of(bed.bed()), 5.4, wide), 5.4, true));
+            shapes.add(sheet.text(left, top + 5.6, BenchSheet.named(List.of(bed.bed()), 5.4, wide), 5.4, true).as(Tag.subheading()));
             shapes.addAll(drawing(new Box(left, top + TITLE, left + drawn, top + TITLE + middle)));
             Box right = new Box(left + drawn + 2, 0, left + wide, 0);
             double y = top + TITLE;
-            shapes.addAll(row(HEADS, right, y + 4, 2.9, false));
+            Tag table = Tag.table();
+            shapes.addAll(row(HEADS, right, y + 4, 2.9, table.head(HEADS.size())));
             y += HEAD;
             shapes.add(sheet.line(right.left(), y - 0.8, right.right(), y - 0.8, Inks.THIN));
             for (List<String> cells : rows()) {
-                shapes.addAll(row(cells, right, y + 4.4, TEXT, true));
+                shapes.addAll(row(cells, right, y + 4.4, TEXT, table.row(HEADS.size())));
                 y += ROW;
                 shapes.add(sheet.line(right.left(), y - 0.4, right.right(), y - 0.4, Inks.HAIR));
             }
@@ -95,16 +97,16 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         return rows;
     }
 
-    private List<Shape> row(List<String> cells, Box room, double base, double size, boolean bold) {
+    private List<Shape> row(List<String> cells, Box room, double base, double size, Tag told) {
         double[] shares = {0.1, 0.18, 0.18, 0.2, 0.18, 0.16};
         List<Shape> shapes = new ArrayList<>();
         double x = room.left();
         for (int i = 0; i < cells.size(); i++) {
             double wide = room.width() * shares[i];
-            boolean heavy = bold && i < 3;
+            boolean heavy = size == TEXT && i < 3;
             double fitting = BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, heavy, wide - 1.5);
-            shapes.add(i == 0 ? sheet.text(x, base, cells.get(i), fitting, heavy)
-                    : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy));
+            shapes.add((i == 0 ? sheet.text(x, base, cells.get(i), fitting, heavy)
+                    : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy)).as(told.cell(i)));
             x += wide;
         }
         return shapes;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.geometry.Point;
 import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
@@ -20,6 +21,9 @@ public final class ShadeSheet {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double PANEL = 78;
     private static final double RIM = 6;
+    /** Bed, mean, least and most, and the words of its light. */
+    private static final int COLUMNS = 4;
+
     private static final double ROW = 5.6;
 
     private static final String CAUTION =
@@ -112,17 +116,17 @@ public final class ShadeSheet {
 
     private void panel(Box box, Scale scale) {
         double y = box.low() + 5;
-        shapes.add(sheet.text(box.left(), y, "Direct sun in the day", 4.4, true));
+        shapes.add(sheet.text(box.left(), y, "Direct sun in the day", 4.4, true).as(Tag.subheading()));
         y += 4;
         for (SunHours.Light light : SunHours.Light.values()) {
             Inks.Filling filling = sheet.inks.light(light.ordinal());
             shapes.add(filling.area(new Box(box.left(), y, box.left() + 10, y + 5).corners(), sheet.inks.pen(Inks.THIN)));
-            shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false));
+            shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false).as(Tag.paragraph()));
             y += 7.4;
         }
         y += 3;
         shapes.add(sheet.text(
-                box.left(), y, "rises " + time(sun.rise(), "not") + ", sets " + time(sun.set(), "not"), 3.6, false));
+                box.left(), y, "rises " + time(sun.rise(), "not") + ", sets " + time(sun.set(), "not"), 3.6, false).as(Tag.paragraph()));
         hours(box, y + 8);
         shapes.addAll(new Panel(PANEL, sheet.inks)
                 .barAndNorth(scale, garden, false, box.left(), box.high() - 20));
@@ -132,26 +136,29 @@ public final class ShadeSheet {
     private void hours(Box box, double top) {
         double y = top;
         double foot = box.high() - 22;
-        shapes.add(sheet.text(box.left(), y, "bed", 3, false));
-        shapes.add(sheet.end(box.left() + 36, y, "mean", 3, false));
-        shapes.add(sheet.end(box.left() + 58, y, "least – most", 3, false));
+        Tag table = Tag.table();
+        Tag head = table.head(COLUMNS);
+        shapes.add(sheet.text(box.left(), y, "bed", 3, false).as(head.cell(0)));
+        shapes.add(sheet.end(box.left() + 36, y, "mean", 3, false).as(head.cell(1)));
+        shapes.add(sheet.end(box.left() + 58, y, "least – most", 3, false).as(head.cell(2)));
         y += 1.5;
         int shown = 0;
         for (SunHours.BedSun bed : sun.beds()) {
             if (y + 2 * ROW > foot) {
                 int rest = sun.beds().size() - shown;
-                shapes.add(sheet.text(box.left(), y + 4.2, rest + " more beds: see the job sheet", 3, false));
+                shapes.add(sheet.text(box.left(), y + 4.2, rest + " more beds: see the job sheet", 3, false).as(Tag.paragraph()));
                 break;
             }
-            shapes.add(sheet.text(box.left(), y + 4.2, bed.bed(), 3.8, true));
-            shapes.add(sheet.end(box.left() + 36, y + 4.2, hours(bed.meanHours()), 3.8, true));
+            Tag told = table.row(COLUMNS);
+            shapes.add(sheet.text(box.left(), y + 4.2, bed.bed(), 3.8, true).as(told.cell(0)));
+            shapes.add(sheet.end(box.left() + 36, y + 4.2, hours(bed.meanHours()), 3.8, true).as(told.cell(1)));
             shapes.add(sheet.end(
                     box.left() + 58,
                     y + 4.2,
                     String.format(Locale.ROOT, "%.1f – %.1f", bed.leastHours(), bed.mostHours()),
                     3.2,
-                    false));
-            shapes.add(sheet.text(box.left() + 60, y + 4.2, bed.light().words, 2.9, false));
+                    false).as(told.cell(2)));
+            shapes.add(sheet.text(box.left() + 60, y + 4.2, bed.light().words, 2.9, false).as(told.cell(3)));
             y += ROW;
             shown++;
         }

@@ -9,6 +9,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.plan.Garden;
 
 /** Two ways to build a garden side by side, at one scale, with what each costs: what a client chooses from. */
@@ -50,7 +51,7 @@ public final class TwoOptions {
                 Option one = both.get(i);
                 double left = x + i * (wide + GAP);
                 Box place = new Box(left, top + HEAD, left + wide, top + HEAD + high);
-                shapes.add(sheet.text(left, top + 4.6, (i == 0 ? "First: " : "Second: ") + one.name(), 4.6, true));
+                shapes.add(sheet.text(left, top + 4.6, (i == 0 ? "First: " : "Second: ") + one.name(), 4.6, true).as(Tag.subheading()));
                 String prefix = i == 0 ? "first-" : "second-";
                 shapes.addAll(renamed(prefix, PlanDrawing.picture(one.garden(), one.works(), one.covers(), scale, place, options.mono())));
             }

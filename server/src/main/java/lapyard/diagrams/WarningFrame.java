@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 
@@ -45,8 +46,9 @@ final class WarningFrame {
                 sheet.inks.snag()));
         shapes.add(Inks.middle(middle.plus(0, 2.2), "!", 4.4, sheet.inks.paper()));
         double base = y + (frameMm() - lines.size() * PITCH) / 2 + SIZE;
+        Tag told = Tag.paragraph();
         for (String line : lines) {
-            shapes.add(sheet.text(x + SIGN, base, line, SIZE, true));
+            shapes.add(sheet.text(x + SIGN, base, line, SIZE, true).as(told));
             base += PITCH;
         }
         return List.of(new Shape.Group("warning", "Warning", "warning", shapes));

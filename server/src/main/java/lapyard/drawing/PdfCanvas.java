@@ -8,8 +8,8 @@ import lapyard.geometry.Point;
 
 /**
  * The shapes of a page as the drawing operators of PDF (PDF 32000-1:2008, annex A), in millimetres with y down, as on the
- * page. Text is marked as such for whoever has a page read out; lines within a group that has a title are a figure of that
- * name; other lines are mere decoration.
+ * page. Each text belongs to the element of its tag; lines within a group that has a title are a figure of that name; other
+ * lines are mere decoration.
  */
 final class PdfCanvas {
     /** Control points of a quarter circle lie so far along the tangents, in radii: the error is below 0.03 %. */
@@ -18,19 +18,35 @@ final class PdfCanvas {
     private final PdfFonts fonts;
     private final PdfPictures pictures;
     private final StringBuilder out = new StringBuilder(1 << 14);
-    private final List<Part> parts = new ArrayList<>();
     private final List<Shape.Link> links = new ArrayList<>();
-    private final int firstMark;
-    private int nextMark;
+    private final PageTags tags;
+    private final double widthMm;
+    private final double heightMm;
 
-    /** What marked content is open: the figure or text that it belongs to, or {@link #DECORATION}. */
-    private Part open;
+    /** What is not read out, in place of an element. */
+    private static final int NOTHING = -1;
 
-    private static final Part DECORATION = new Part("", new ArrayList<>());
+    private static final double[] NO_BOX = {};
+    private static final int DECORATION = -2;
+    private static final int RUNNING_HEAD = -3;
+    private static final int RUNNING_FOOT = -4;
+
+    /** The element of the marked content that is open. */
+    private int open = NOTHING;
 
     private String title = "";
-    private Part figure;
-    private Part text;
+
+    /** Elements of lines within a title and of text without a tag of its own, where there are any yet. */
+    private int figure = NOTHING;
+
+    private int text = NOTHING;
+
+    /** What the lines of the figure have taken of the page so far: left, top, right and low. */
+    private double[] box = NO_BOX;
+
+    /** The box of the figure that is open; nothing where that is no figure. */
+    private double[] openBox = NO_BOX;
+
     private Pen pen = new Pen();
 
     /** The graphics state as the operators so far have left it. */
@@ -41,20 +57,13 @@ final class PdfCanvas {
         private List<Double> dashMm = List.of();
     }
 
-    /**
-     * Content of a page that is read as one.
-     *
-     * @param figure the words of a figure; empty for a paragraph
-     * @param marks  numbers of its marked content on the page, in reading order
-     */
-    record Part(String figure, List<Integer> marks) {}
-
-    /** @param firstMark number of the first marked content, above those of what is on the page already */
-    PdfCanvas(PdfFonts fonts, PdfPictures pictures, double heightMm, int firstMark) {
+    /** @param tags of the page, to which those of what is drawn are added */
+    PdfCanvas(PdfFonts fonts, PdfPictures pictures, double widthMm, double heightMm, PageTags tags) {
         this.fonts = fonts;
         this.pictures = pictures;
-        this.firstMark = firstMark;
-        this.nextMark = firstMark;
+        this.tags = tags;
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
         double points = PdfWriter.POINTS_IN_MM;
         out.append("q ").append(points).append(" 0 0 ").append(-points).append(" 0 ").append(heightMm * points);
         out.append(" cm 1 J 1 j\n");
@@ -62,20 +71,12 @@ final class PdfCanvas {
 
     /** The operators of all shapes so far; nothing may be drawn after this. */
     byte[] operators() {
-        mark(null);
+        mark(NOTHING);
         return out.append("Q\n").toString().getBytes(StandardCharsets.ISO_8859_1);
-    }
-
-    List<Part> parts() {
-        return parts;
     }
 
     List<Shape.Link> links() {
         return links;
-    }
-
-    int marks() {
-        return nextMark - firstMark;
     }
 
     void draw(List<Shape> shapes) {
@@ -107,6 +108,7 @@ final class PdfCanvas {
         } else if (shape instanceof Shape.Picture picture) {
             picture(picture);
         } else if (shape instanceof Shape.Link link) {
+            if (link.tag() != Tag.AROUND) tags.link(tags.of(link.tag()), links.size());
             links.add(link);
         } else {
             throw new IllegalStateException("no way to draw " + shape.getClass());
@@ -119,19 +121,21 @@ final class PdfCanvas {
             return;
         }
         String before = title;
-        Part figureBefore = figure;
+        int figureBefore = figure;
+        double[] boxBefore = box;
         title = group.title();
-        figure = null;
-        text = null;
+        figure = NOTHING;
+        text = NOTHING;
         draw(group.shapes());
         title = before;
         figure = figureBefore;
-        text = null;
+        box = boxBefore;
+        text = NOTHING;
     }
 
     /** State that is set within a window is unset behind it, and marked content does not cross its edge. */
     private void window(Shape.Window window) {
-        mark(null);
+        mark(NOTHING);
         Pen before = pen;
         pen = new Pen();
         out.append("q ");
@@ -141,7 +145,7 @@ final class PdfCanvas {
         number(window.heightMm());
         out.append("re W n\n");
         draw(window.shapes());
-        mark(null);
+        mark(NOTHING);
         out.append("Q\n");
         pen = before;
     }
@@ -178,7 +182,7 @@ final class PdfCanvas {
     private void text(Shape.Text words) {
         String drawable = TextMeasure.drawable(words.text());
         if (drawable.isEmpty()) return;
-        markText();
+        mark(element(words.tag()));
         fill(words.colour());
         PdfFonts.Face face = words.bold() ? fonts.bold : fonts.normal;
         double wide = words.anchor() == Shape.Anchor.START ? 0 : TextMeasure.widthMm(drawable, words.sizeMm(), words.bold());
@@ -204,11 +208,11 @@ final class PdfCanvas {
 
     /** A figure of its own, whatever group it stands in; a picture fills the unit square, y up (PDF 32000-1:2008, 8.9.5). */
     private void picture(Shape.Picture picture) {
-        Part own = new Part(picture.words(), new ArrayList<>());
-        parts.add(own);
+        int own = tags.figure(picture.words(), picture.tag());
+        tags.box(own, points(picture.x(), picture.y(), picture.x() + picture.widthMm(), picture.y() + picture.heightMm()));
         mark(own);
-        text = null;
-        figure = null;
+        text = NOTHING;
+        figure = NOTHING;
         out.append("q ");
         number(picture.widthMm());
         out.append("0 0 ");
@@ -218,12 +222,16 @@ final class PdfCanvas {
         out.append("cm /").append(pictures.name(picture.photo())).append(" Do Q\n");
     }
 
-    private void markText() {
-        if (text == null) {
-            text = new Part("", new ArrayList<>());
-            parts.add(text);
+    private int element(Tag tag) {
+        if (tag == Tag.RUNNING_HEAD) return RUNNING_HEAD;
+        if (tag == Tag.RUNNING_FOOT) return RUNNING_FOOT;
+        if (tag == Tag.REPEATED) return DECORATION;
+        if (tag == Tag.AROUND) {
+            if (text == NOTHING) text = tags.paragraph();
+            return text;
         }
-        mark(text);
+        text = NOTHING;
+        return tags.of(tag);
     }
 
     private void markDrawn() {
@@ -231,25 +239,45 @@ final class PdfCanvas {
             mark(DECORATION);
             return;
         }
-        if (figure == null) {
-            figure = new Part(title, new ArrayList<>());
-            parts.add(figure);
+        if (figure == NOTHING) {
+            figure = tags.figure(title, Tag.AROUND);
+            box = new double[] {widthMm, heightMm, 0, 0};
         }
         mark(figure);
+        openBox = box;
     }
 
-    /** Opens marked content of a part unless it is open; null closes what is open. */
-    private void mark(Part part) {
-        if (part == open) return;
-        if (open != null) out.append("EMC\n");
-        open = part;
-        if (part == null) return;
-        if (part == DECORATION) {
-            out.append("/Artifact BMC\n");
-            return;
+    /** Opens marked content of an element unless it is open; {@link #NOTHING} closes what is open. */
+    private void mark(int element) {
+        if (element == open) return;
+        if (open != NOTHING) {
+            out.append("EMC\n");
+            if (openBox.length > 0) tags.box(open, points(openBox[0], openBox[1], openBox[2], openBox[3]));
         }
-        out.append(part.figure().isEmpty() ? "/P" : "/Figure").append(" <</MCID ").append(nextMark).append(">> BDC\n");
-        part.marks().add(nextMark++);
+        open = element;
+        openBox = NO_BOX;
+        if (element == RUNNING_HEAD || element == RUNNING_FOOT) {
+            out.append("/Artifact <</Type /Pagination /Subtype ").append(element == RUNNING_HEAD ? "/Header" : "/Footer").append(">> BDC\n");
+        } else if (element == DECORATION) {
+            out.append("/Artifact BMC\n");
+        } else if (element != NOTHING) {
+            out.append('/').append(tags.role(element).standard).append(" <</MCID ").append(tags.mark(element)).append(">> BDC\n");
+        }
+    }
+
+    /** A box in the units of a PDF page, whose y runs up. */
+    private double[] points(double left, double top, double right, double low) {
+        double points = PdfWriter.POINTS_IN_MM;
+        return new double[] {left * points, (heightMm - low) * points, right * points, (heightMm - top) * points};
+    }
+
+    /** The figure that is drawn takes this too, as far as it lies on the page. */
+    private void takes(double x, double y) {
+        if (openBox.length == 0) return;
+        openBox[0] = Math.max(0, Math.min(openBox[0], x));
+        openBox[1] = Math.max(0, Math.min(openBox[1], y));
+        openBox[2] = Math.min(widthMm, Math.max(openBox[2], x));
+        openBox[3] = Math.min(heightMm, Math.max(openBox[3], y));
     }
 
     private void fill(String colour) {
@@ -285,6 +313,7 @@ final class PdfCanvas {
     private void line(List<Point> points) {
         String verb = "m ";
         for (Point point : points) {
+            takes(point.x(), point.y());
             number(point.x());
             number(point.y());
             out.append(verb);
@@ -296,6 +325,8 @@ final class PdfCanvas {
         double k = r * QUARTER;
         double x = centre.x();
         double y = centre.y();
+        takes(x - r, y - r);
+        takes(x + r, y + r);
         number(x + r);
         number(y);
         out.append("m ");

@@ -11,7 +11,6 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
 import java.util.zip.Checksum;
@@ -26,13 +25,9 @@ import org.apache.fop.pdf.PDFName;
 import org.apache.fop.pdf.PDFOutline;
 import org.apache.fop.pdf.PDFPage;
 import org.apache.fop.pdf.PDFPageLabels;
-import org.apache.fop.pdf.PDFParentTree;
 import org.apache.fop.pdf.PDFReference;
 import org.apache.fop.pdf.PDFRoot;
 import org.apache.fop.pdf.PDFStream;
-import org.apache.fop.pdf.PDFStructElem;
-import org.apache.fop.pdf.StandardStructureTypes;
-import org.apache.fop.pdf.StructureType;
 import org.apache.fop.pdf.Version;
 import org.apache.fop.pdf.VersionController;
 
@@ -52,8 +47,7 @@ public final class PdfWriter {
     private final PdfPictures pictures = new PdfPictures(document);
     private final Counted out;
     private final List<PDFPage> pages = new ArrayList<>();
-    private final PDFParentTree parents = new PDFParentTree();
-    private final PDFStructElem whole;
+    private final PdfStructure structure;
     private int written;
     private boolean begun;
 
@@ -69,12 +63,10 @@ public final class PdfWriter {
         document.getInfo().setTitle(PlainText.of(title));
         document.getInfo().setCreator("Lapyard");
         root.setLanguage(Locale.UK);
-        root.makeTagged();
         PDFDictionary view = new PDFDictionary();
         view.put("DisplayDocTitle", true);
         root.put("ViewerPreferences", view);
-        whole = element(document.makeStructTreeRoot(parents), StandardStructureTypes.Grouping.DOCUMENT);
-        root.getStructTreeRoot().addKid(whole);
+        structure = new PdfStructure(document);
     }
 
     /**
@@ -98,22 +90,18 @@ public final class PdfWriter {
 
     /** A page whose drawing is written, but not itself; far smaller than its shapes. It belongs to the writer that painted it. */
     public static final class Painted {
-        private final String title;
         private final double widthMm;
         private final double heightMm;
         private final PDFReference contents;
-        private final List<PdfCanvas.Part> parts;
+        private final PageTags tags;
         private final List<Shape.Link> links;
-        private final int marks;
 
-        private Painted(Page page, PdfCanvas canvas, PDFReference contents) {
-            title = page.title();
+        private Painted(Page page, PageTags tags, PdfCanvas canvas, PDFReference contents) {
             widthMm = page.widthMm();
             heightMm = page.heightMm();
             this.contents = contents;
-            parts = new ArrayList<>(canvas.parts());
-            links = new ArrayList<>(canvas.links());
-            marks = canvas.marks();
+            this.tags = tags;
+            links = List.copyOf(canvas.links());
         }
 
         public double widthMm() {
@@ -141,11 +129,13 @@ public final class PdfWriter {
     /** Writes a page's drawing. Which page of the file it becomes is told by {@link #add}. */
     public Painted paint(Page page) throws IOException {
         Abandonable.check();
-        PdfCanvas canvas = new PdfCanvas(fonts, pictures, page.heightMm(), 0);
+        PageTags tags = new PageTags(page.title());
+        PdfCanvas canvas = new PdfCanvas(fonts, pictures, page.widthMm(), page.heightMm(), tags);
         canvas.draw(page.shapes());
         PDFReference contents = stream(canvas.operators());
+        tags.close();
         output();
-        return new Painted(page, canvas, contents);
+        return new Painted(page, tags, canvas, contents);
     }
 
     /** What is registered goes out and takes no more memory. */
@@ -162,12 +152,11 @@ public final class PdfWriter {
     /** @param over what is drawn over the painted page, such as its number */
     public void add(Painted painted, List<Shape> over) throws IOException {
         List<PDFReference> contents = new ArrayList<>(List.of(painted.contents));
-        List<PdfCanvas.Part> parts = new ArrayList<>(painted.parts);
         if (!over.isEmpty()) {
-            PdfCanvas canvas = new PdfCanvas(fonts, pictures, painted.heightMm, painted.marks);
+            PdfCanvas canvas = new PdfCanvas(fonts, pictures, painted.widthMm, painted.heightMm, painted.tags);
             canvas.draw(over);
             contents.add(stream(canvas.operators()));
-            parts.addAll(canvas.parts());
+            painted.tags.close();
         }
         PDFPage page = page(written);
         Rectangle2D box = new Rectangle2D.Double(0, 0, painted.widthMm * POINTS_IN_MM, painted.heightMm * POINTS_IN_MM);
@@ -178,8 +167,7 @@ public final class PdfWriter {
         PDFArray streams = new PDFArray(page);
         contents.forEach(streams::add);
         page.put("Contents", streams);
-        tag(page, painted.title, parts);
-        if (!painted.links.isEmpty()) link(page, painted);
+        structure.add(page, painted.tags, link(page, painted));
         document.addObject(page);
         output();
         written++;
@@ -206,6 +194,7 @@ public final class PdfWriter {
         document.getRoot().setPageLabels(labels);
         document.output(out);
         document.setObjectStreamsEnabled(true);
+        structure.end();
         ByteArrayOutputStream end = new ByteArrayOutputStream();
         document.outputTrailer(end);
         out.write(withoutClock(end.toByteArray()));
@@ -238,48 +227,30 @@ public final class PdfWriter {
         return new PDFReference(stream.referencePDF());
     }
 
-    private void tag(PDFPage page, String title, List<PdfCanvas.Part> parts) {
-        PDFStructElem section = element(whole, StandardStructureTypes.Grouping.SECT);
-        whole.addKid(section);
-        if (!title.isEmpty()) section.put("T", title);
-        page.setStructParents(written);
-        PDFStructElem[] owners = new PDFStructElem[parts.stream().mapToInt(part -> part.marks().size()).sum()];
-        for (PdfCanvas.Part part : parts) {
-            PartElement element = new PartElement(section, page, part);
-            document.assignObjectNumber(element);
-            document.registerStructureElement(element);
-            section.addKid(element);
-            part.marks().forEach(mark -> owners[mark] = element);
-        }
-        PDFArray byMark = new PDFArray(null, owners);
-        document.registerObject(byMark);
-        parents.addToNums(written, new PDFReference(byMark.referencePDF())); // the object would keep what it holds
-    }
-
-    private PDFStructElem element(org.apache.fop.pdf.PDFObject parent, StructureType type) {
-        PDFStructElem element = new PDFStructElem(parent, type);
-        document.assignObjectNumber(element);
-        element.setParent(parent);
-        document.registerStructureElement(element);
-        return element;
-    }
-
-    private void link(PDFPage page, Painted painted) {
-        PDFArray all = new PDFArray(page);
+    /** @return the annotations of the page's links */
+    private List<PDFDictionary> link(PDFPage page, Painted painted) {
+        List<PDFDictionary> made = new ArrayList<>();
         for (Shape.Link link : painted.links) {
-            PDFDictionary made = new PDFDictionary(page);
-            made.put("Type", new PDFName("Annot"));
-            made.put("Subtype", new PDFName("Link"));
-            made.put("Rect", new PDFArray(made, new double[] {
+            PDFDictionary one = new PDFDictionary();
+            one.put("Type", new PDFName("Annot"));
+            one.put("Subtype", new PDFName("Link"));
+            one.put("Rect", new PDFArray(one, new double[] {
                 link.x() * POINTS_IN_MM, (painted.heightMm - link.y() - link.heightMm()) * POINTS_IN_MM,
                 (link.x() + link.widthMm()) * POINTS_IN_MM, (painted.heightMm - link.y()) * POINTS_IN_MM}));
-            made.put("Border", new PDFArray(made, new int[] {0, 0, 0}));
-            made.put("F", 4);
-            made.put("Contents", link.words());
-            made.put("Dest", new PDFArray(made, new Object[] {page(link.page()).makeReference(), new PDFName("Fit")}));
-            all.add(made);
+            one.put("Border", new PDFArray(one, new int[] {0, 0, 0}));
+            one.put("F", 4);
+            one.put("Contents", link.words());
+            one.put("Dest", new PDFArray(one, new Object[] {page(link.page()).makeReference(), new PDFName("Fit")}));
+            document.registerObject(one);
+            made.add(one);
         }
+        if (made.isEmpty()) return made;
+        PDFArray all = new PDFArray(page);
+        made.forEach(one -> all.add(one.makeReference()));
         page.put("Annots", all);
+        // keys go from link to link as they are read (ISO 14289-1:2014, 7.18.3)
+        page.put("Tabs", new PDFName("S"));
+        return made;
     }
 
     /** The library writes the time and an identifier made of it; both are overwritten in place, so that no offset moves. */
@@ -345,42 +316,18 @@ public final class PdfWriter {
         }
     }
 
-    /** A part of a page, written by hand: as a dictionary of the library each takes 1.6 kB until the file ends, and there are many. */
-    private static final class PartElement extends PDFStructElem {
-        private final PDFStructElem section;
-        private final PDFPage page;
-        private final String figure;
-        private final String marks;
-
-        PartElement(PDFStructElem section, PDFPage page, PdfCanvas.Part part) {
-            this.section = section;
-            this.page = page;
-            this.figure = part.figure();
-            this.marks = part.marks().stream().map(String::valueOf).collect(Collectors.joining(" "));
-        }
-
-        @Override
-        public int output(OutputStream out) throws IOException {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            StringBuilder text = new StringBuilder("<< /Type /StructElem /S /").append(figure.isEmpty() ? "P" : "Figure")
-                    .append(" /P ").append(section.referencePDF()).append(" /Pg ").append(page.referencePDF()).append(" /K [").append(marks).append(']');
-            if (!figure.isEmpty()) {
-                text.append(" /Alt ");
-                formatObject(figure, bytes, text);
-            }
-            text.append(" >>");
-            PDFDocument.flushTextBuffer(text, bytes);
-            bytes.writeTo(out);
-            return bytes.size();
-        }
-    }
-
     /** Writes what it knows of the file, the time among it, at the very end. */
-    private static final class Kept extends PDFDocument {
-        Kept() {
+    static final class Kept extends PDFDocument {
+        private Kept() {
             super("Lapyard", VersionController.getFixedVersionController(Version.V1_7));
             objects.remove(getInfo());
             addTrailerObject(getInfo());
+        }
+
+        /** Keeps numbers for objects that follow each other. @return the first */
+        int reserve(int numbers) {
+            objectcount += numbers;
+            return objectcount - numbers + 1;
         }
     }
 }

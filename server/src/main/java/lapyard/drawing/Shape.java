@@ -103,15 +103,24 @@ public sealed interface Shape {
      * @param at      on the base line, at the anchor
      * @param sizeMm  font size; capitals are 0.729 of it high
      * @param turnDeg about {@code at}, degrees counter-clockwise as seen
+     * @param tag     what it is, for whoever has the page read out
      */
-    record Text(Point at, String text, double sizeMm, Anchor anchor, double turnDeg, boolean bold, String colour)
+    record Text(Point at, String text, double sizeMm, Anchor anchor, double turnDeg, boolean bold, String colour, Tag tag)
             implements Shape {
+        public Text(Point at, String text, double sizeMm, Anchor anchor, double turnDeg, boolean bold, String colour) {
+            this(at, text, sizeMm, anchor, turnDeg, bold, colour, Tag.AROUND);
+        }
+
         public Text {
             text = PlainText.of(text);
             Stroke.requireColour(colour);
             if (!(sizeMm > 0) || !Double.isFinite(turnDeg)) {
                 throw new IllegalArgumentException("text needs a size above 0 mm, was " + sizeMm);
             }
+        }
+
+        public Text as(Tag tag) {
+            return new Text(at, text, sizeMm, anchor, turnDeg, bold, colour, tag);
         }
 
         /** The four corners of the box that the text takes, in order round it. */
@@ -145,8 +154,9 @@ public sealed interface Shape {
      * @param x    of the upper left corner
      * @param page from 0
      * @param words where it leads, for whoever cannot see it
+     * @param tag   of the text that it lies on; {@link Tag#AROUND} for none
      */
-    record Link(double x, double y, double widthMm, double heightMm, int page, String words) implements Shape {
+    record Link(double x, double y, double widthMm, double heightMm, int page, String words, Tag tag) implements Shape {
         public Link {
             words = PlainText.of(words);
         }
@@ -158,8 +168,9 @@ public sealed interface Shape {
      * @param x     of the upper left corner
      * @param photo a JPEG that lies as it is seen, see {@link PaperPhoto}
      * @param words what it shows, for whoever cannot see it
+     * @param tag   of the cell that it stands in; {@link Tag#AROUND} for none
      */
-    record Picture(double x, double y, double widthMm, double heightMm, Photo photo, String words) implements Shape {
+    record Picture(double x, double y, double widthMm, double heightMm, Photo photo, String words, Tag tag) implements Shape {
         public Picture {
             if (!(widthMm > 0 && heightMm > 0)) throw new IllegalArgumentException("a picture measures above 0 mm each way, was " + widthMm + " x " + heightMm);
             if (!photo.type().equals("image/jpeg") || photo.up() != 1) throw new IllegalArgumentException("a picture on a page is an upright JPEG");

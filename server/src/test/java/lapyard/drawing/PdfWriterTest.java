@@ -149,7 +149,7 @@ class PdfWriterTest {
     void aFileHasWhatViewersAskFor() throws Exception {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PdfWriter writer = new PdfWriter(bytes, "Back yard");
-        writer.add(new Page("Contents", 210, 297, List.of(TestPages.text("one"), new Shape.Link(20, 100, 60, 10, 1, "the plan")), List.of()));
+        writer.add(new Page("Contents", 210, 297, List.of(TestPages.text("one"), new Shape.Link(20, 100, 60, 10, 1, "the plan", Tag.AROUND)), List.of()));
         writer.add(writer.paint(TestPages.plain()), List.of(TestPages.text("page 2 of 2")));
         writer.finish(List.of(new PdfWriter.Bookmark("Plan", 1, List.of(new PdfWriter.Bookmark("bed A", 1, List.of())))));
         try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
@@ -172,7 +172,7 @@ class PdfWriterTest {
 
     @Test
     void aLinkThatLeadsNowhereIsRefused() {
-        Page page = new Page("p", 210, 297, List.of(new Shape.Link(20, 100, 60, 10, 6, "the slip")), List.of());
+        Page page = new Page("p", 210, 297, List.of(new Shape.Link(20, 100, 60, 10, 6, "the slip", Tag.AROUND)), List.of());
         assertTrue(assertThrows(IllegalArgumentException.class, () -> PdfWriter.write(List.of(page))).getMessage().contains("page 7"));
     }
 

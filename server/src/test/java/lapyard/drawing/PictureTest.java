@@ -129,8 +129,8 @@ class PictureTest {
 
     private static Page page() throws Exception {
         Photo photo = PaperPhoto.of(file("jpeg", quarters(160, 96)), 50, 30, false).orElseThrow();
-        return new Page("p", 210, 297, List.of(TestPages.text("before"), new Shape.Picture(30, 40, 50, 30, photo, "photo of: rim <splinters>"), TestPages.text("after"),
-                new Shape.Picture(100, 40, 25, 15, photo, "again")), List.of());
+        return new Page("p", 210, 297, List.of(TestPages.text("before"), new Shape.Picture(30, 40, 50, 30, photo, "photo of: rim <splinters>", Tag.AROUND), TestPages.text("after"),
+                new Shape.Picture(100, 40, 25, 15, photo, "again", Tag.AROUND)), List.of());
     }
 
     /** Where pictures are painted: their matrix takes the unit square to them (PDF 32000-1:2008, 8.9.5.1). */
