@@ -5,7 +5,6 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import lapyard.catalogue.Pack;
 import lapyard.working.CommonMeasure;
@@ -68,11 +67,9 @@ final class PackMix {
         return BigDecimal.valueOf(pack.content());
     }
 
-    /** The best mix whose content is at least {@code need}. */
+    /** The best mix whose content is at least {@code need}, which is 0 or more. */
     Mix covering(BigDecimal need) {
-        BigInteger target = need.signum() <= 0
-                ? BigInteger.ZERO
-                : need.divide(measure, 0, RoundingMode.CEILING).toBigInteger();
+        BigInteger target = need.divide(measure, 0, RoundingMode.CEILING).toBigInteger();
         BigInteger[] counts = new BigInteger[content.length];
         Arrays.fill(counts, BigInteger.ZERO);
         BigInteger sure = target.subtract(othersReach).max(BigInteger.ZERO).divide(content[best]);
@@ -101,9 +98,8 @@ final class PackMix {
         return price[i].multiply(content[best]).subtract(price[best].multiply(content[i]));
     }
 
-    /** How often a pack other than {@code best} can stand in the best mix. */
+    /** How often a pack can stand in the best mix beside {@code best}, for which this is 0. */
     private BigInteger mostOf(int i) {
-        if (i == best || content[i].equals(content[best]) && price[i].equals(price[best])) return BigInteger.ZERO;
         BigInteger round = content[best].divide(content[best].gcd(content[i])).subtract(BigInteger.ONE);
         BigInteger over = over(i);
         // Covering with best alone is within one price(best) of the bound, so dearer mixes cannot win.
@@ -117,9 +113,8 @@ final class PackMix {
         BigInteger each = BigInteger.ZERO;
         BigInteger largest = BigInteger.ZERO;
         for (int i = 0; i < content.length; i++) {
-            BigInteger most = mostOf(i);
-            each = each.add(most.multiply(content[i]));
-            largest = most.signum() > 0 ? largest.max(content[i]) : largest;
+            each = each.add(mostOf(i).multiply(content[i]));
+            largest = largest.max(content[i]);
         }
         return each.min(content[best].subtract(BigInteger.ONE).multiply(largest));
     }
@@ -131,10 +126,7 @@ final class PackMix {
     }
 
     private Table table(int amount) {
-        if (table == null || table.choice.length <= amount) {
-            int grown = table == null ? amount : 2 * table.choice.length;
-            table = new Table(Math.max(amount, Math.min(grown, MOST_CELLS / content.length)));
-        }
+        if (table == null || table.choice.length <= amount) table = new Table(amount);
         return table;
     }
 
@@ -175,7 +167,7 @@ final class PackMix {
         }
     }
 
-    /** Contents without a handy common measure: other packs are tried by how little they cost over {@code best}. */
+    /** Contents without a handy common measure: mixes of other packs are tried while they cost little over {@code best}. */
     private final class Search {
         private final BigInteger rest;
         private final List<Integer> others = new ArrayList<>();
@@ -186,7 +178,6 @@ final class PackMix {
         Search(BigInteger rest) {
             this.rest = rest;
             for (int i = 0; i < content.length; i++) if (mostOf(i).signum() > 0) others.add(i);
-            others.sort(Comparator.comparing(PackMix.this::over, Comparator.reverseOrder()));
             Arrays.fill(tried, BigInteger.ZERO);
         }
 
@@ -198,19 +189,17 @@ final class PackMix {
 
         /** @param over what the packs tried so far cost over {@code best}, times content(best) */
         private void tryFrom(int k, BigInteger left, BigInteger over) {
-            if (found != null && (stepsLeft == 0 || over.compareTo(slack) > 0)) return;
-            stepsLeft = Math.max(0, stepsLeft - 1);
-            if (k == others.size() || left.signum() <= 0) {
-                tried[best] = left.signum() <= 0 ? BigInteger.ZERO : ceiling(left, content[best]);
+            stepsLeft--;
+            if (k == others.size()) {
+                tried[best] = toCover(left, content[best]);
                 if (found == null || compare(tried, found) < 0) {
                     found = tried.clone();
                     slack = slack();
                 }
-                tried[best] = BigInteger.ZERO;
                 return;
             }
             int i = others.get(k);
-            BigInteger most = mostOf(i);
+            BigInteger most = mostOf(i).min(toCover(left, content[i]));
             BigInteger remains = left;
             BigInteger dearer = over;
             for (BigInteger n = BigInteger.ZERO; n.compareTo(most) <= 0; n = n.add(BigInteger.ONE)) {
@@ -218,13 +207,8 @@ final class PackMix {
                 tryFrom(k + 1, remains, dearer);
                 remains = remains.subtract(content[i]);
                 dearer = dearer.add(over(i));
-                if (stepsLeft == 0
-                        || dearer.compareTo(slack) > 0
-                        || remains.add(content[i]).signum() <= 0) {
-                    break;
-                }
+                if (stepsLeft <= 0 || dearer.compareTo(slack) > 0) break;
             }
-            tried[i] = BigInteger.ZERO;
         }
 
         /** What a mix may cost over the bound, times content(best), and still be no dearer than the one found. */
@@ -249,8 +233,9 @@ final class PackMix {
             return Arrays.stream(counts).reduce(BigInteger.ZERO, BigInteger::add);
         }
 
-        private BigInteger ceiling(BigInteger a, BigInteger b) {
-            return a.add(b).subtract(BigInteger.ONE).divide(b);
+        /** How many packs of one content cover what is left; 0 where nothing is. */
+        private BigInteger toCover(BigInteger left, BigInteger each) {
+            return left.max(BigInteger.ZERO).add(each).subtract(BigInteger.ONE).divide(each);
         }
     }
 }

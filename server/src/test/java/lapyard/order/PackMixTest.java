@@ -2,6 +2,7 @@ package lapyard.order;
 
 import static lapyard.order.OrderingTest.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lapyard.catalogue.Pack;
@@ -33,20 +35,22 @@ class PackMixTest {
             packs.add(pack("p" + i, 1 + random.nextInt(9), String.valueOf(random.nextInt(12))));
         }
         int need = random.nextInt(40);
-        assertBest(seed, packs, need);
+        List<Long> best = assertBest(seed, packs, need);
+        packs.add(pack("crumb", 0.0000001, "1000"));
+        assertEquals(best, counts(packs, need).subList(0, best.size()), () -> "seed " + seed + ": a measure too small for a table");
     }
 
-    /** Contents in odd decimals have no handy common measure, so the search and not the table answers. */
+    /** Contents in odd decimals have no handy common measure, so the search and not the table answers: needs are over 2^31 measures. */
     @ParameterizedTest
     @MethodSource("seeds")
     void noMixOfAFewOddPacksIsBetter(long seed) {
         Random random = new Random(seed);
         List<Pack> packs = new ArrayList<>();
         for (int i = 0, n = 1 + random.nextInt(3); i < n; i++) {
-            double content = (1_000_001 + random.nextInt(8_000_000)) / 1e6;
+            double content = (1_000_000_001 + 1000L * random.nextInt(8_000_000) + random.nextInt(1000)) / 1e5;
             packs.add(pack("p" + i, content, String.valueOf(1 + random.nextInt(12))));
         }
-        assertBest(seed, packs, random.nextInt(30_000_000) / 1e6);
+        assertBest(seed, packs, random.nextInt(300_000));
     }
 
     /** A plain table over every amount, without the bound on large needs. */
@@ -87,10 +91,39 @@ class PackMixTest {
         List<Pack> packs = Stream.of(sizes.split(" "))
                 .map(size -> pack(size, Double.parseDouble(size), size))
                 .toList();
-        assertTrue(leftOver(packs, frobenius) > 0);
+        PackMix mix = new PackMix(packs);
+        assertTrue(leftOver(packs, mix, frobenius) > 0);
         for (int need = frobenius + 1; need < frobenius + 100; need++) {
-            assertEquals(0, leftOver(packs, need), "need " + need);
+            assertEquals(0, leftOver(packs, mix, need), "need " + need);
         }
+    }
+
+    /** At one price a unit every mix that leaves nothing over is best: far more than a search can look at. */
+    @Test
+    void manyPacksOfOneUnitPriceAreTabled() {
+        List<Pack> packs = IntStream.range(30, 54).mapToObj(size -> pack("p" + size, size, String.valueOf(size))).toList();
+        assertEquals(List.of(0L, 1L, 18L), counts(packs, 1000).stream().distinct().sorted().toList(), "18 of 53 and one of 46");
+        assertEquals(18, counts(packs, 954 - 7).stream().mapToLong(n -> n).sum());
+    }
+
+    /** As above in parts of a measure that no table holds: what is found covers the need and is not called the best. */
+    @Test
+    void aSearchThatGivesUpSaysSo() {
+        List<Pack> packs = new ArrayList<>();
+        for (int size = 30; size < 54; size++) packs.add(pack("p" + size, size + 0.00001 * (size % 7), String.valueOf(size)));
+        PackMix mix = new PackMix(packs);
+        for (int need : List.of(1000, 2000)) {
+            PackMix.Mix found = mix.covering(BigDecimal.valueOf(need));
+            assertFalse(found.proved());
+            assertTrue(value(packs, found.counts().stream().map(BigInteger::longValueExact).toList())[1] >= need * 10_000_000L);
+        }
+    }
+
+    /** Sums over 64 bits: a content near 2^64, and 99 prices of 9e17 hundred-thousandths. */
+    @ParameterizedTest(name = "packs of {0} for {1} and of {2} for {3}: {4} of the second cover {5}")
+    @CsvSource({"101, 5, 18446744073709552000, 5, 1, 400", "100, 900000000000000.00001, 1, 9000000000000.00001, 99, 99"})
+    void hugeContentsAndPricesAreExact(double first, String price, double second, String secondPrice, long count, double need) {
+        assertEquals(List.of(0L, count), counts(List.of(pack("a", first, price), pack("b", second, secondPrice)), need));
     }
 
     @Test
@@ -106,7 +139,11 @@ class PackMixTest {
         List<Pack> packs = List.of(
                 pack("2 cu ft", 0.0566337, "6.10"),
                 pack("3 cu ft", 0.0849505, "8.95"),
-                pack("bulk", 0.7645549, "79.00"));
+                pack("bulk", 0.7645549, "79.00"),
+                pack("1 cu ft", 0.0283168, "3.15"),
+                pack("4 cu ft", 0.1132674, "11.90"),
+                pack("half bulk", 0.3822774, "40.50"),
+                pack("2 bushels", 0.0704781, "7.45"));
         PackMix.Mix mix = new PackMix(packs).covering(new BigDecimal("1e9"));
         assertTrue(mix.proved());
         long[] value = value(
@@ -116,9 +153,10 @@ class PackMixTest {
         assertTrue(value[0] <= byBulk.multiply(new BigDecimal("7900")).longValueExact(), "no dearer than bulk alone");
     }
 
-    private static void assertBest(long seed, List<Pack> packs, double need) {
+    private static List<Long> assertBest(long seed, List<Pack> packs, double need) {
         List<Long> best = brute(packs, BigDecimal.valueOf(need), new ArrayList<>(), null);
         assertEquals(best, counts(packs, need), () -> "seed " + seed + ": " + need + " of " + packs);
+        return best;
     }
 
     /** Every mix that stops covering the need when any pack is taken away, and so every mix worth having. */
@@ -166,12 +204,16 @@ class PackMixTest {
     }
 
     private static List<Long> counts(List<Pack> packs, double need) {
-        PackMix.Mix mix = new PackMix(packs).covering(BigDecimal.valueOf(need));
+        return counts(new PackMix(packs), need);
+    }
+
+    private static List<Long> counts(PackMix of, double need) {
+        PackMix.Mix mix = of.covering(BigDecimal.valueOf(need));
         assertTrue(mix.proved());
         return mix.counts().stream().map(BigInteger::longValueExact).toList();
     }
 
-    private static long leftOver(List<Pack> packs, int need) {
-        return value(packs, counts(packs, need))[1] / 10_000_000 - need;
+    private static long leftOver(List<Pack> packs, PackMix mix, int need) {
+        return value(packs, counts(mix, need))[1] / 10_000_000 - need;
     }
 }
