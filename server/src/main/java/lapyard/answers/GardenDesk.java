@@ -15,11 +15,11 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.TryOut;
+import lapyard.json.AskedPartJson;
 import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
 import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
-import lapyard.json.MoneyJson;
 import lapyard.json.Reading;
 import lapyard.json.SiteFileJson;
 import lapyard.json.SizesJson;
@@ -123,7 +123,7 @@ public final class GardenDesk implements Desk {
 
     @Override
     public String variation(Prepared before, Prepared after) {
-        return MoneyJson.of(between(sheet(before), sheet(after))).toString();
+        return AskedPartJson.of(between(sheet(before), sheet(after)), sheet(after).garden().imperial()).toString();
     }
 
     @Override

@@ -17,10 +17,9 @@ import lapyard.job.Loads;
 import lapyard.job.MerchantOffers;
 import lapyard.job.Payments;
 import lapyard.job.SawAdvice;
+import lapyard.json.AskedPartJson;
 import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
-import lapyard.json.LoadInJson;
-import lapyard.json.MoneyJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Fact;
@@ -71,10 +70,10 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
         return switch (part) {
             case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
             case "weekends" -> Optional.of(JobSheetJson.weekends(sheet));
-            case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
-            case "offers" -> Optional.of(MoneyJson.of(MerchantOffers.of(sheet)));
-            case "payments" -> Optional.of(MoneyJson.of(Payments.of(sheet)));
-            case "quote" -> Optional.of(MoneyJson.of(sheet.quote(), sheet.garden().terms().quote()));
+            case "loads" -> Optional.of(AskedPartJson.of(Loads.of(sheet), sheet.garden().imperial()));
+            case "offers" -> Optional.of(AskedPartJson.of(MerchantOffers.of(sheet), sheet.garden().imperial()));
+            case "payments" -> Optional.of(AskedPartJson.of(Payments.of(sheet), sheet.garden().imperial()));
+            case "quote" -> Optional.of(AskedPartJson.of(sheet.quote(), sheet.garden().terms().quote()));
             default -> Optional.empty();
         };
     }

@@ -20,9 +20,8 @@ import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.SawAdvice;
+import lapyard.json.AskedPartJson;
 import lapyard.json.JobSheetJson;
-import lapyard.json.LoadInJson;
-import lapyard.json.MoneyJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.CannotAnswer;
@@ -31,7 +30,6 @@ import lapyard.prints.BuyingTables;
 import lapyard.prints.CannotPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
-import lapyard.words.Wording;
 
 /** The files that a take-off of one garden can write. */
 record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<String> progress) {
@@ -148,8 +146,8 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("weekends", JobSheetJson.weekends(sheet));
         if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
-        json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
-        if (sheet.garden().terms().quote().given()) json.set("quote", MoneyJson.of(sheet.quote(), sheet.garden().terms().quote()));
+        json.set("loads", AskedPartJson.of(Loads.of(sheet), sheet.garden().imperial()));
+        if (sheet.garden().terms().quote().given()) json.set("quote", AskedPartJson.of(sheet.quote(), sheet.garden().terms().quote()));
         text("job-sheet.json", JobSheetJson.text(json));
     }
 

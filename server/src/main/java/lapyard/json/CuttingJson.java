@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
@@ -19,7 +18,6 @@ import lapyard.cutting.SawBoard;
 import lapyard.cutting.Sawn;
 import lapyard.cutting.StagedCutting;
 import lapyard.job.TallyFault;
-import lapyard.json.Wire.To;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.WayKind;
 import lapyard.working.BrokenRule;
@@ -67,13 +65,13 @@ public final class CuttingJson {
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
         StagedCutting staging = StagedCutting.of(problem, result, CuttingSolver.QUICK);
         json.setAll(Wire.of(new Report(
-                boards, SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL)),
+                boards, Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL),
                 Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()),
                 new Ways(staging.pooledOnce(), new StagedCutting.Way(result.boards(), result.paid()), staging.stageByStage()),
                 NearMisses.of(problem, result, NearMisses.GLANCE, NearMisses.MOST_LENGTHS))));
     }
 
-    private record Report(List<SawBoard> sawBoards, SawWorkJson.BatchesShape batches, Ledger ledger, Ways staging, List<NearMiss> nearMisses) {}
+    private record Report(List<SawBoard> sawBoards, Batches batches, Ledger ledger, Ways staging, List<NearMiss> nearMisses) {}
 
     private record Ways(StagedCutting.Way pooledOnce, StagedCutting.Way staged, StagedCutting.Way stageByStage) {}
 
@@ -100,7 +98,8 @@ public final class CuttingJson {
             throw new CannotAnswer(refused.stops().stream().map(TallyFault::of).toList());
         }
         Replan.Planned planned = (Replan.Planned) replan;
-        ObjectNode json = write(planned);
+        ObjectNode json = Wire.of(planned.result());
+        json.set("rest", Wire.of(planned));
         reported(json, node, planned.rest(), planned.result());
         return json;
     }
@@ -132,19 +131,5 @@ public final class CuttingJson {
             ids.add(id.textValue());
         }
         return ids;
-    }
-
-    private record Rest(int cut, int wanted, @To(EXACT) double needed, @To(EXACT) double there, int fit,
-            List<Lacking> lacking, Map<String, Integer> buy) {}
-
-    private record Lacking(String id, @To(EXACT) double length, int count) {}
-
-    private static ObjectNode write(Replan.Planned planned) {
-        ObjectNode node = Wire.of(planned.result());
-        node.set("rest", Wire.of(new Rest(
-                planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
-                planned.lacking().stream().map(piece -> new Lacking(piece.id(), piece.lengthMm(), piece.count())).toList(),
-                planned.buy())));
-        return node;
     }
 }

@@ -30,10 +30,10 @@ public final class FindingsJson {
     private record Act(String way, List<Object> values) {}
 
     public static ArrayNode of(List<Finding> findings, Wording words) {
-        return Wire.list(findings.stream().map(finding -> shown(finding, words)).toList());
+        return (ArrayNode) Wire.tree(findings, words);
     }
 
-    private static Shown shown(Finding finding, Wording words) {
+    static Record shown(Finding finding, Wording words) {
         Finding acting = finding.alike().isEmpty() ? finding : finding.alike().get(0);
         return new Shown(
                 finding.kind().code, finding.kind().concern.name(), finding.weight().name(), finding.where(), finding.place().words(),

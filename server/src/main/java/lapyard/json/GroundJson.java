@@ -31,6 +31,7 @@ import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
 import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
@@ -61,7 +62,7 @@ public final class GroundJson {
     private record Scribe(String mark, double startMm, double endMm) {}
 
     private record PegsShape(Optional<Baseline> baseline, double toleranceMm,
-            @IfGiven Optional<SettingOut.Triangle> square, List<BedPegs> beds, ArrayNode snags) {}
+            @IfGiven Optional<SettingOut.Triangle> square, List<BedPegs> beds, List<Finding> snags) {}
 
     private record Baseline(Point from, Point to, double lengthMm, double standOffMm) {}
 
@@ -135,7 +136,7 @@ public final class GroundJson {
         return Wire.of(new PegsShape(
                 out.baseline().map(line -> new Baseline(line.from(), line.to(), line.from().distanceMm(line.to()), line.standOffMm())),
                 Pegs.TOLERANCE_MM, out.square(), out.beds().stream().map(GroundJson::pegs).toList(),
-                FindingsJson.of(out.findings(), words)));
+                out.findings()), words);
     }
 
     private static BedPegs pegs(SettingOut.BedPegs bed) {
@@ -164,7 +165,7 @@ public final class GroundJson {
 
     /** Middle and hours of each cell, {@code [x, y, hours]}: the many of them are written short. */
     private static ArrayNode cells(List<SunHours.Cell> cells) {
-        ArrayNode json = Wire.list(List.of());
+        ArrayNode json = DocumentText.MAPPER.createArrayNode();
         cells.forEach(cell -> json.addArray()
                 .add(Wire.number(cell.middle().x(), 1))
                 .add(Wire.number(cell.middle().y(), 1))

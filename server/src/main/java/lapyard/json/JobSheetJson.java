@@ -26,6 +26,7 @@ import lapyard.construction.Strip;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Rectangle;
 import lapyard.job.Caution;
+import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet;
 import lapyard.job.Provenance;
 import lapyard.job.SawAdvice;
@@ -34,10 +35,10 @@ import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Later;
 import lapyard.json.Wire.Unwrapped;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
 import lapyard.plan.Joint;
 import lapyard.plan.RackBoard;
 import lapyard.standing.Standing;
-import lapyard.standing.Verdict;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
@@ -50,35 +51,31 @@ public final class JobSheetJson {
     private JobSheetJson() {}
 
     private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
-            List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later slip, Later weekends, Later tally, Later snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
+            List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later slip, Later weekends, Later tally, List<Finding> snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
             List<Provenance> provenance, List<Caution> cautions, List<String> defaults) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<JobSheet.PathSheet> paths) {}
 
-    private record Order(Later slip, Later snags, @IfGiven Optional<String> caution) {}
+    private record Order(Later slip, List<Finding> snags, @IfGiven Optional<String> caution) {}
 
-    private record Cutting(String section, int boardsBedByBed, Later result, @Unwrapped SawWorkJson saw) {}
+    private record Cutting(String section, int boardsBedByBed, Later result, @Unwrapped SawWork saw) {}
 
     private record BedShape(String id, String name, String type, int stage, String section, int courses, double heightMm,
             Outline outline, Outline inner, List<Wall> walls, List<Rectangle> floor, List<Piece> pieces, List<Seam> seams,
             List<Notch> notches, List<Strip> strips, List<SlatCut> slats, List<LinerPiece> liner, List<Quantity> quantities,
             List<CornerScrew> screws, List<CrossTie> crossTies, List<CrossTies.Post> posts,
-            List<FloorBay> base, Verdicts standing) {}
-
-    private record Verdicts(String caution, List<String> notDesigned, List<Said> verdicts, List<Quantity> quantities) {}
-
-    private record Said(String about, Verdict.Outcome outcome, String text, List<String> ways) {}
+            List<FloorBay> base, Standing standing) {}
 
     private record Wall(String wall, double lengthMm, boolean seen, Joint joint, double turnDeg) {}
 
     /** @param revision of the stored garden; empty where nothing was stored */
     public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {
-        return Wire.of(whole(sheet, revision));
+        return Wire.of(whole(sheet, revision), words(sheet));
     }
 
     /** The whole, written bed by bed, so that it takes little beside the job sheet. */
     public static void write(JobSheet sheet, OutputStream out) throws IOException {
-        Wire.write(whole(sheet, Optional.empty()), out);
+        Wire.write(whole(sheet, Optional.empty()), words(sheet), out);
     }
 
     /**
@@ -97,35 +94,38 @@ public final class JobSheetJson {
             case "order" -> new Order(whole.slip(), whole.snags(), whole.caution());
             case "tally" -> whole.tally();
             default -> throw new IllegalArgumentException("a job sheet has no part " + part);
-        }, out);
+        }, words(sheet), out);
+    }
+
+    private static Wording words(JobSheet sheet) {
+        return Wording.of(sheet.garden().imperial());
     }
 
     private static Whole whole(JobSheet sheet, Optional<Long> revision) {
-        Wording words = Wording.of(sheet.garden().imperial());
         return new Whole(
-                sheet.garden().name(), revision, new Later(() -> GroundJson.of(sheet)), beds(sheet, words),
+                sheet.garden().name(), revision, new Later(() -> GroundJson.of(sheet)), beds(sheet),
                 sheet.paths(),
                 cuttings(sheet.cutting()), cuttings(sheet.strips()),
                 sheet.rolls(),
-                new Later(() -> slip(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
-                new Later(() -> FindingsJson.of(sheet.snags(), words)), Wording.caution(sheet.snags()),
+                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
+                sheet.snags(), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
                 sheet.provenance(), sheet.cautions(), sheet.garden().defaulted());
     }
 
-    private static Iterator<BedShape> beds(JobSheet sheet, Wording words) {
+    private static Iterator<BedShape> beds(JobSheet sheet) {
         return sheet.beds().stream().map(bed -> {
             Abandonable.check();
-            return bed(bed, words);
+            return bed(bed);
         }).iterator();
     }
 
     /** The advice of each section of wall timber, as it stands beside a job sheet under the key {@code advice}. */
     public static ArrayNode advice(List<SawAdvice> advice, boolean imperial) {
-        return SawWorkJson.advice(advice, imperial);
+        return (ArrayNode) Wire.tree(advice, Wording.of(imperial));
     }
 
-    private static BedShape bed(JobSheet.BedSheet sheet, Wording words) {
+    private static BedShape bed(JobSheet.BedSheet sheet) {
         BedWork work = sheet.work();
         Bed bed = work.bed();
         return new BedShape(
@@ -139,30 +139,23 @@ public final class JobSheetJson {
                 work.frame().notches(), work.bottom().strips(), work.bottom().slats(),
                 work.liner(),
                 sheet.quantities(), work.frame().screws(), work.frame().crossTies(), CrossTies.of(bed, work.frame().inner(), work.frame().seams()).posts(),
-                work.bottom().bays(),
-                new Verdicts(
-                        Standing.CAUTION,
-                        sheet.standing().notDesigned().stream().map(words::text).toList(),
-                        sheet.standing().verdicts().stream()
-                                .map(one -> new Said(one.about(), one.outcome(), words.text(one.finding()), words.ways(one.finding())))
-                                .toList(),
-                        sheet.standing().quantities()));
+                work.bottom().bays(), sheet.standing());
     }
 
     private static List<Cutting> cuttings(List<JobSheet.SectionCutting> cuttings) {
         return cuttings.stream()
-                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), new Later(one::result), SawWorkJson.of(one.saw())))
+                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), new Later(one::result), one.saw()))
                 .toList();
     }
 
     public static ObjectNode slip(JobSheet sheet) {
-        return SlipJson.of(sheet);
+        return Wire.of(SlipJson.of(sheet), words(sheet));
     }
 
     /** The weekends with what staging costs, which takes longer to work out than the rest of them. */
     public static ObjectNode weekends(JobSheet sheet) {
         ObjectNode json = Wire.of(WeekendsJson.shape(sheet));
-        json.set("cost", Wire.list(StagingCost.of(sheet).ways()));
+        json.set("cost", Wire.tree(StagingCost.of(sheet).ways()));
         return json;
     }
 

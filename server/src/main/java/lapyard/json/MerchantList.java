@@ -18,7 +18,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapyard.plan.Finding;
-import lapyard.words.Wording;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -351,10 +350,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     public ObjectNode preview(Optional<ObjectNode> garden, List<Finding> findings) {
         return Wire.of(new Preview(
                 columns.entrySet().stream().map(column -> new Column(column.getKey(), column.getValue())).toList(), ignored, lines, bad,
-                FindingsJson.of(findings, Wording.METRIC), garden));
+                findings, garden));
     }
 
     private record Column(String heading, String field) {}
 
-    private record Preview(List<Column> columns, List<String> ignored, List<Line> lines, List<Bad> bad, ArrayNode findings, Optional<ObjectNode> garden) {}
+    private record Preview(List<Column> columns, List<String> ignored, List<Line> lines, List<Bad> bad, List<Finding> findings, Optional<ObjectNode> garden) {}
 }

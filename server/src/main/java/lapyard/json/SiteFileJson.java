@@ -108,11 +108,11 @@ public final class SiteFileJson {
         return Wire.of(new Preview(drawing.format(), unit.map(LengthUnit::code), drawing.unit().isPresent(), layers,
                 new TreeMap<>(drawing.passedOver()).entrySet().stream().map(passed -> new Passed(passed.getKey(), passed.getValue())).toList(),
                 bad.stream().map(one -> new Wrong(one.line() > 0 ? Optional.of(one.line()) : Optional.empty(), one.text(), one.way())).toList(),
-                FindingsJson.of(findings, Wording.METRIC), with));
+                findings, with));
     }
 
     private record Preview(String format, Optional<String> unit, boolean unitFromFile, List<Shown> layers, List<Passed> passedOver, List<Wrong> bad,
-            ArrayNode findings, Optional<ObjectNode> garden) {}
+            List<Finding> findings, Optional<ObjectNode> garden) {}
 
     /** In the file's own unit where none is known, so that whoever is asked for it sees what it must be. */
     private record Shown(String name, long closed, long open, int points, @To(1) double width, @To(1) double depth, String suggested) {}

@@ -3,7 +3,6 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import lapyard.job.TryOut;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
@@ -75,11 +74,8 @@ public final class TryOutJson {
 
     public static ObjectNode write(TryOut tried, String after) {
         JsonNode garden = DocumentText.parse(after);
-        Wording words = Wording.of(garden.path("units").asText().equals("imperial"));
-        return Wire.of(new Whole(tried.before(), tried.after(), tried.moved(), FindingsJson.of(tried.touched(), words),
-                FindingsJson.of(tried.gone(), words), FindingsJson.of(tried.come(), words), garden));
+        ObjectNode json = Wire.of(tried, Wording.of(garden.path("units").asText().equals("imperial")));
+        json.set("garden", garden);
+        return json;
     }
-
-    private record Whole(TryOut.Figures before, TryOut.Figures after, List<TryOut.Moved> moved, ArrayNode touched, ArrayNode gone, ArrayNode come,
-            JsonNode garden) {}
 }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.util.TokenBuffer;
@@ -34,12 +33,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
+import lapyard.plan.Finding;
 import lapyard.plan.KeepClearKind;
+import lapyard.words.Wording;
 import lapyard.working.QuantityKey;
 
 /**
@@ -106,16 +107,16 @@ final class Wire {
      * @param of   what it is called in the record
      * @param name what it is called in the answer
      */
-    record Part(String of, String name, Function<Object, Object> value, Form form, boolean ifGiven, boolean unwrapped) {
+    record Part(String of, String name, BiFunction<Object, Wording, Object> value, Form form, boolean ifGiven, boolean unwrapped) {
         /** One that is called as its name says, without its unit. */
-        static Part of(String name, Function<Object, Object> value) {
+        static Part of(String name, BiFunction<Object, Wording, Object> value) {
             String bare = name.endsWith("Mm") ? name.substring(0, name.length() - 2) : name.endsWith("Deg") ? name.substring(0, name.length() - 3) : name;
             return new Part(name, bare, value, new Form(bare.length() < name.length() ? 1 : PLAIN.decimals(), false), false, false);
         }
 
         static Part of(Field field) {
             field.setAccessible(true);
-            Part part = of(field.getName(), whole -> got(() -> field.get(whole)));
+            Part part = of(field.getName(), (whole, words) -> got(() -> field.get(whole)));
             To to = field.getAnnotation(To.class);
             return new Part(part.of(), part.name(), part.value(), new Form(to != null ? to.value() : part.form().decimals(), field.isAnnotationPresent(Exact.class)),
                     field.isAnnotationPresent(IfGiven.class), field.isAnnotationPresent(Unwrapped.class));
@@ -124,7 +125,7 @@ final class Wire {
         /** What a method without arguments works out. */
         static Part of(Class<?> type, String method) {
             Method worked = got(() -> type.getMethod(method));
-            return of(method, whole -> got(() -> worked.invoke(whole)));
+            return of(method, (whole, words) -> got(() -> worked.invoke(whole)));
         }
 
         private static <T> T got(Callable<T> reading) {
@@ -153,16 +154,21 @@ final class Wire {
     }
 
     static ObjectNode of(Object shape) {
-        return (ObjectNode) tree(shape);
+        return of(shape, Wording.METRIC);
     }
 
-    static ArrayNode list(List<?> shapes) {
-        return (ArrayNode) tree(shapes);
+    static ObjectNode of(Object shape, Wording words) {
+        return (ObjectNode) tree(shape, words);
     }
 
     static JsonNode tree(Object shape) {
+        return tree(shape, Wording.METRIC);
+    }
+
+    /** @param words in whose measures findings are told */
+    static JsonNode tree(Object shape, Wording words) {
         try (TokenBuffer tokens = new TokenBuffer(MAPPER, false)) {
-            put(shape, PLAIN, tokens);
+            new Writing(tokens, words).put(shape, PLAIN);
             return MAPPER.readTree(tokens.asParser());
         } catch (IOException e) {
             throw new UncheckedIOException("a tree is not written anywhere", e);
@@ -170,9 +176,9 @@ final class Wire {
     }
 
     /** As {@link #of}, as text in UTF-8 and without its tree; where it fails, what was not yet written stays so. */
-    static void write(Object shape, OutputStream out) throws IOException {
+    static void write(Object shape, Wording words, OutputStream out) throws IOException {
         JsonGenerator json = MAPPER.createGenerator(out);
-        put(shape, PLAIN, json);
+        new Writing(json, words).put(shape, PLAIN);
         json.close();
     }
 
@@ -192,85 +198,89 @@ final class Wire {
         return rounded.scale() <= 0 && rounded.precision() - rounded.scale() <= 18;
     }
 
-    private static void putNumber(double value, int decimals, JsonGenerator json) throws IOException {
-        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
-            json.writeNumber((long) value);
-        } else if (Double.isFinite(value)) {
-            BigDecimal rounded = rounded(value, decimals);
-            if (whole(rounded)) json.writeNumber(rounded.longValueExact());
-            else json.writeNumber(rounded);
-        } else {
-            json.writeNull();
-        }
-    }
-
-    /** @param form of the field in which the value stands, alone or in a list */
-    private static void put(Object value, Form form, JsonGenerator json) throws IOException {
-        if (value == null) json.writeNull();
-        else if (value instanceof String text) json.writeString(text);
-        else if (value instanceof Double number) putNumber(number, form.decimals(), json);
-        else if (value instanceof Integer number) json.writeNumber(number);
-        else if (value instanceof Long number) json.writeNumber(number);
-        else if (value instanceof Boolean truth) json.writeBoolean(truth);
-        else if (value instanceof BigDecimal amount) {
-            if (form.exact()) json.writeNumber(amount);
-            else json.writeString(amount.toPlainString());
-        } else if (value instanceof KeepClearKind kind) json.writeString(kind.code());
-        else if (value instanceof Enum<?> constant) json.writeString(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        else if (value instanceof Optional<?> given) put(given.orElse(null), PLAIN, json);
-        else if (value instanceof OptionalDouble given) putNumber(given.orElse(Double.NaN), form.decimals(), json);
-        else if (value instanceof OptionalInt given) {
-            if (given.isPresent()) json.writeNumber(given.getAsInt());
-            else json.writeNull();
-        } else if (value instanceof Later later) put(later.shape().get(), PLAIN, json);
-        else if (value instanceof Collection<?> list) putAll(list.iterator(), form, json);
-        else if (value instanceof Iterator<?> list) putAll(list, form, json);
-        else if (value instanceof Map<?, ?> map) {
-            json.writeStartObject();
-            for (Map.Entry<?, ?> entry : map.entrySet()) {
-                json.writeFieldName((String) entry.getKey());
-                put(entry.getValue(), form, json);
+    /** Onto one generator, findings in the measures of one garden. */
+    private record Writing(JsonGenerator json, Wording words) {
+        private void putNumber(double value, int decimals) throws IOException {
+            if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+                json.writeNumber((long) value);
+            } else if (Double.isFinite(value)) {
+                BigDecimal rounded = rounded(value, decimals);
+                if (whole(rounded)) json.writeNumber(rounded.longValueExact());
+                else json.writeNumber(rounded);
+            } else {
+                json.writeNull();
             }
-            json.writeEndObject();
-        } else if (value instanceof JsonNode tree) {
-            JsonParser tokens = tree.traverse();
-            tokens.nextToken();
-            json.copyCurrentStructure(tokens);
-        } else {
-            putShape(value, json);
         }
-    }
 
-    private static void putAll(Iterator<?> list, Form form, JsonGenerator json) throws IOException {
-        json.writeStartArray();
-        while (list.hasNext()) put(list.next(), form, json);
-        json.writeEndArray();
-    }
+        /** @param form of the field in which the value stands, alone or in a list */
+        void put(Object value, Form form) throws IOException {
+            if (value == null) json.writeNull();
+            else if (value instanceof String text) json.writeString(text);
+            else if (value instanceof Double number) putNumber(number, form.decimals());
+            else if (value instanceof Integer number) json.writeNumber(number);
+            else if (value instanceof Long number) json.writeNumber(number);
+            else if (value instanceof Boolean truth) json.writeBoolean(truth);
+            else if (value instanceof BigDecimal amount) {
+                if (form.exact()) json.writeNumber(amount);
+                else json.writeString(amount.toPlainString());
+            } else if (value instanceof KeepClearKind kind) json.writeString(kind.code());
+            else if (value instanceof Enum<?> constant) json.writeString(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            else if (value instanceof Optional<?> given) put(given.orElse(null), PLAIN);
+            else if (value instanceof OptionalDouble given) putNumber(given.orElse(Double.NaN), form.decimals());
+            else if (value instanceof OptionalInt given) {
+                if (given.isPresent()) json.writeNumber(given.getAsInt());
+                else json.writeNull();
+            } else if (value instanceof Later later) put(later.shape().get(), PLAIN);
+            else if (value instanceof Collection<?> list) putAll(list.iterator(), form);
+            else if (value instanceof Iterator<?> list) putAll(list, form);
+            else if (value instanceof Map<?, ?> map) {
+                json.writeStartObject();
+                for (Map.Entry<?, ?> entry : map.entrySet()) {
+                    json.writeFieldName((String) entry.getKey());
+                    put(entry.getValue(), form);
+                }
+                json.writeEndObject();
+            } else if (value instanceof JsonNode tree) {
+                JsonParser tokens = tree.traverse();
+                tokens.nextToken();
+                json.copyCurrentStructure(tokens);
+            } else {
+                putShape(value);
+            }
+        }
 
-    private static void putShape(Object value, JsonGenerator json) throws IOException {
-        if (value instanceof Point point) {
+        private void putAll(Iterator<?> list, Form form) throws IOException {
             json.writeStartArray();
-            putNumber(point.x(), 1, json);
-            putNumber(point.y(), 1, json);
+            while (list.hasNext()) put(list.next(), form);
             json.writeEndArray();
-        } else if (value instanceof Outline outline) put(outline.corners(), PLAIN, json);
-        else if (value instanceof Rectangle box) put(new Box(box.x(), box.y(), box.widthMm(), box.depthMm()), PLAIN, json);
-        else if (value instanceof QuantityKey || value instanceof LocalDate || value instanceof LocalTime) json.writeString(value.toString());
-        else if (value instanceof Record whole) {
-            json.writeStartObject();
-            putParts(whole, json);
-            json.writeEndObject();
-        } else throw new IllegalArgumentException("no form is known for " + value.getClass());
-    }
+        }
 
-    private static void putParts(Record whole, JsonGenerator json) throws IOException {
-        for (Part part : PARTS.get(whole.getClass())) {
-            Object value = part.value().apply(whole);
-            if (part.unwrapped()) {
-                putParts((Record) value, json);
-            } else if (!part.ifGiven() || !empty(value)) {
-                json.writeFieldName(part.name());
-                put(value, part.form(), json);
+        private void putShape(Object value) throws IOException {
+            if (value instanceof Point point) {
+                json.writeStartArray();
+                putNumber(point.x(), 1);
+                putNumber(point.y(), 1);
+                json.writeEndArray();
+            } else if (value instanceof Outline outline) put(outline.corners(), PLAIN);
+            else if (value instanceof Rectangle box) put(new Box(box.x(), box.y(), box.widthMm(), box.depthMm()), PLAIN);
+            else if (value instanceof QuantityKey || value instanceof LocalDate || value instanceof LocalTime) json.writeString(value.toString());
+            else if (value instanceof Finding finding) put(FindingsJson.shown(finding, words), PLAIN);
+            else if (value instanceof Record whole) {
+                json.writeStartObject();
+                putParts(whole);
+                json.writeEndObject();
+            } else throw new IllegalArgumentException("no form is known for " + value.getClass());
+        }
+
+        private void putParts(Record whole) throws IOException {
+            for (Part part : PARTS.get(whole.getClass())) {
+                Object value = part.value().apply(whole, words);
+                if (part.unwrapped()) {
+                    putParts((Record) value);
+                } else if (!part.ifGiven() || !empty(value)) {
+                    json.writeFieldName(part.name());
+                    put(value, part.form());
+                }
             }
         }
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.NearMisses.NearMiss;
+import lapyard.cutting.Replan;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Shortage;
 import lapyard.cutting.StagedCutting;
@@ -34,24 +36,33 @@ import lapyard.ground.Pegs;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.ground.SurveyedYard;
+import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
 import lapyard.job.Payments;
 import lapyard.job.Provenance;
+import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
 import lapyard.job.TryOut;
 import lapyard.json.Wire.Form;
 import lapyard.json.Wire.Part;
+import lapyard.json.Wire.To;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.loadin.Trips;
+import lapyard.order.Quote;
+import lapyard.order.Slip;
+import lapyard.order.SlipLine;
 import lapyard.order.Variation;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.RackBoard;
 import lapyard.sheets.RollResult;
 import lapyard.stages.StagingResult;
+import lapyard.standing.Standing;
+import lapyard.standing.Verdict;
 import lapyard.weekends.Weekends;
+import lapyard.words.Wording;
 
 /**
  * Where a record that is sent as it stands differs from its parts: another name, other decimals, a part left out, something
@@ -61,7 +72,7 @@ final class WireForms<T> {
     private static final Map<Class<?>, WireForms<?>> FORMS = new HashMap<>();
     /** Where records are declared that are asked for apart: their forms are not made ready with the rest. */
     private static final Set<String> APART = Set.of(
-            "LoadIn", "Load", "Trips", "Vehicle", "Payments", "MerchantOffers", "StagingCost", "Variation", "TryOut");
+            "LoadIn", "Load", "Trips", "Vehicle", "Payments", "MerchantOffers", "StagingCost", "Variation", "TryOut", "SawAdvice");
 
     static {
         // of a bed
@@ -106,6 +117,31 @@ final class WireForms<T> {
         of(Batches.Draw.class).called("marks", "pieces");
         of(Batches.Setting.class).also("pieces").called("draws", "from").first("stopMm", "pieces");
         of(JobSheet.Ripping.class).without("ripsPerBoard").also("rips");
+        of(SawWork.class).without("problem", "marks").ifGiven("ripping").also("onHand", SawWorkJson::onHand);
+        of(Batches.class).without("stages", "rates").also("minutesACut", batches -> batches.rates().minutesACut())
+                .also("minutesASetting", batches -> batches.rates().minutesASetting()).also("minutes").also("stages", SawWorkJson::stages)
+                .to(1, "minutesACut", "minutesASetting", "minutes");
+        of(Replan.Planned.class).without("rest", "result", "lacking").to(EXACT, "neededMm", "thereMm").also("wanted")
+                .also("lacking", plan -> plan.lacking().stream().map(piece -> new Lacking(piece.id(), piece.lengthMm(), piece.count())).toList())
+                .first("cut", "wanted", "neededMm", "thereMm", "fit", "lacking");
+        // of what is bought
+        of(SlipLine.class).without("uses").also("saved")
+                .first("item", "label", "need", "unit", "packs", "leftOver", "cost", "bedByBed", "saved");
+        of(SlipLine.PackCount.class).said("called", (pack, words) -> pack.words(words.imperial())).first("pack", "called");
+        of(Slip.Order.class).also("name", order -> order.supplier().name()).also("leadDays", order -> order.supplier().leadDays())
+                .also("validUntil", order -> order.supplier().validUntil()).called("charge", "delivery").also("total")
+                .also("taxRate", order -> order.supplier().taxPercent()).also("freeOver", order -> order.supplier().freeOver())
+                .also("shortOfFree", order -> order.shortOfFree().filter(less -> less.signum() >= 0)).also("of", order -> order.supplier().id())
+                .without("supplier").called("of", "supplier")
+                .first("of", "name", "leadDays", "validUntil", "goods", "charge", "total", "tax", "taxRate", "atLeast", "freeOver", "shortOfFree");
+        of(Slip.Part.class).also("item", part -> part.line().item()).also("label", part -> part.line().label()).without("line", "packs")
+                .also("packs", SlipJson::packs).first("item", "label", "packs");
+        of(Quote.Line.class).only("what").also("cost", line -> line.priced() ? line.cost() : null).also("price", line -> line.priced() ? line.price() : null);
+        // of whether a bed stands
+        of(Standing.class).without("bed", "notDesigned").also("caution", standing -> Standing.CAUTION)
+                .said("notDesigned", (standing, words) -> standing.notDesigned().stream().map(words::text).toList()).first("caution", "notDesigned");
+        of(Verdict.class).without("finding").said("text", (verdict, words) -> words.text(verdict.finding()))
+                .said("ways", (verdict, words) -> words.ways(verdict.finding()));
         // of rolls
         of(RollResult.class).exact("cost", "lowerBound");
         of(JobSheet.MaterialRolls.class).to(3, "metresBedByBed").first("material", "metresBedByBed", "costBedByBed");
@@ -146,7 +182,8 @@ final class WireForms<T> {
                     .also("supplier", drop -> drop.supplier().id()).to(1, "massKg").to(3, "volumeM3")
                     .first("supplier", "name", "leadDays", "massKg", "massAtLeast", "volumeM3");
             of(Trips.class).also("count", trips -> trips.trips().size()).also("proved").called("proved", "proven").first("count", "atLeast", "proved");
-            of(Trips.Trip.class).to(1, "massKg").to(3, "volumeM3").also("loads", LoadInJson::counts).without("counts");
+            of(Trips.Trip.class).to(1, "massKg").to(3, "volumeM3").also("loads", trip -> trip.counts().entrySet().stream()
+                    .map(of -> new Count(of.getKey().item(), of.getKey().name(), of.getValue())).toList()).without("counts");
             of(LoadIn.Barrows.class).to(2, "hours");
             of(Payments.class).without("currency").also("currency", all -> all.currency().getCode())
                     .first("currency", "total", "atLeast", "paid", "open", "dues");
@@ -163,9 +200,19 @@ final class WireForms<T> {
             of(MerchantOffers.Line.class).called("chosen", "from");
             of(StagingCost.Way.class).also("sum").first("way", "boards", "boardsCost", "drops", "delivery", "sum");
             of(Variation.class).first("currency", "before", "after", "difference", "atLeast");
+            of(SawAdvice.class).first("section", "pooledOnce", "weekendByWeekend", "changesTried", "changesThere");
+            of(SawAdvice.NearMiss.class).also("beds", miss -> miss.sizes().beds()).also("walls", miss -> miss.sizes().walls())
+                    .also("narrower", miss -> miss.sizes().narrower()).also("shallower", miss -> miss.sizes().shallower())
+                    .said("text", (miss, words) -> miss.sizes().words(miss.shorterMm(), words.imperial())).without("sizes").called("marks", "pieces")
+                    .first("beds", "walls", "narrower", "shallower", "shorterMm", "text", "sure", "saved", "boardsSaved");
+            of(LoadIn.class).to(1, "roundTurn");
             of(TryOut.Figures.class).to(1, "massKg", "hours").called("massKg", "mass").to(3, "soilM3").called("soilM3", "soil");
         }
     }
+
+    private record Count(String item, String name, long count) {}
+
+    private record Lacking(String id, @To(EXACT) double lengthMm, int count) {}
 
     private final Class<T> type;
     private final List<UnaryOperator<List<Part>>> changes = new ArrayList<>();
@@ -252,7 +299,12 @@ final class WireForms<T> {
     }
 
     private WireForms<T> also(String name, Function<T, Object> value) {
-        changes.add(parts -> with(parts, Part.of(name, whole -> value.apply(type.cast(whole)))));
+        return said(name, (whole, words) -> value.apply(whole));
+    }
+
+    /** What is told in the measures of the garden. */
+    private WireForms<T> said(String name, BiFunction<T, Wording, Object> value) {
+        changes.add(parts -> with(parts, Part.of(name, (whole, words) -> value.apply(type.cast(whole), words))));
         return this;
     }
 

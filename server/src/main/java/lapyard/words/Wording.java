@@ -28,6 +28,10 @@ public final class Wording {
         return imperial ? IMPERIAL : METRIC;
     }
 
+    public boolean imperial() {
+        return facts.imperial();
+    }
+
     /** What is wrong, without the ways out: one or two full sentences. */
     public String text(Finding finding) {
         String code = finding.kind().code;
