@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lapyard.catalogue.TradeName;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Finding;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -48,6 +50,29 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
 
     /** A section named by its size, however merchants write it: {@code 100x200}, {@code 100 x 200 mm}. */
     private static final Pattern SIZE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*[xX\u00D7*]\\s*([0-9]+(?:\\.[0-9]+)?)(?:\\s*mm)?");
+
+    /** Timber is not sold so thin: smaller numbers of a size are nominal inches. */
+    private static final BigDecimal LEAST_SIZE_MM = BigDecimal.valueOf(16);
+
+    /**
+     * A section that the list may call by its name alone.
+     *
+     * @param sizeMm thickness and height, where the garden's own catalogue does not say them
+     */
+    private record Known(String id, List<Double> sizeMm) {
+        /** By the code, and by the name in feet and inches: what the garden measured is not asked for again. */
+        static Map<String, Known> of(ObjectNode garden) {
+            Map<String, Known> all = new LinkedHashMap<>();
+            CatalogueReader.examples().sections().forEach(one -> new Known(one.id(), List.of(one.thicknessMm(), one.heightMm())).into(all));
+            garden.path("catalogue").path("sections").forEach(one -> new Known(one.path("id").asText(), List.of()).into(all));
+            return all;
+        }
+
+        private void into(Map<String, Known> all) {
+            all.put(TradeName.section(id, true), this);
+            all.put(id, this);
+        }
+    }
 
     /** Headings as merchants write them, without case, spaces and signs; the first field that knows one takes it. */
     private static final Map<String, List<String>> HEADINGS = new LinkedHashMap<>();
@@ -92,8 +117,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     /**
      * @param supplier id for lines that name none; empty for the one merchant
      * @param named fields by the heading that means them, where that was said by hand
+     * @param garden whose sections need no size
      */
-    static MerchantList read(String csv, String supplier, Map<String, String> named) {
+    static MerchantList read(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
+        Map<String, Known> known = Known.of(garden);
         Map<String, String> columns = new LinkedHashMap<>();
         List<String> ignored = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
@@ -119,7 +146,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                     bad.add(new Bad(number, "more than " + MOST_LINES + " lines", "split the list"));
                     break;
                 }
-                line(row, number, fieldAt, supplier, lines, bad);
+                line(row, number, fieldAt, supplier, known, lines, bad);
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
             long number = 1 + text.chars().filter(c -> c == '\n').count();
@@ -161,7 +188,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         if (fieldAt.isEmpty()) fieldAt.put(-1, "none");
     }
 
-    private static void line(CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, List<Line> lines, List<Bad> bad) {
+    private static void line(CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, Map<String, Known> known, List<Line> lines, List<Bad> bad) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (Map.Entry<Integer, String> column : fieldAt.entrySet()) {
             if (column.getKey() < row.size() && !row.get(column.getKey()).isBlank()) {
@@ -183,12 +210,17 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         boolean sized = size.matches();
         if (sized) fields.put("item", size.group(1) + "x" + size.group(2));
         if (fields.containsKey("length")) {
-            if (!sized && !(fields.containsKey("thickness") && fields.containsKey("height"))) {
-                bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height",
-                        "name the section by its size, as in 100x200, or fill the two columns"));
+            boolean told = fields.containsKey("thickness") && fields.containsKey("height");
+            boolean inches = sized && new BigDecimal(size.group(1)).min(new BigDecimal(size.group(2))).compareTo(LEAST_SIZE_MM) < 0;
+            Known section = known.get(fields.get("item"));
+            if (section != null) {
+                fields.put("item", section.id());
+                for (int i = 0; i < section.sizeMm().size(); i++) fields.putIfAbsent(i == 0 ? "thickness" : "height", Lengths.text(section.sizeMm().get(i)));
+            } else if (!told && (inches || !sized)) {
+                bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height" + (inches ? " as measured" : ""),
+                        inches ? "fill the two columns" : "name the section by its size, as in 100x200, or fill the two columns"));
                 return;
-            }
-            if (sized) {
+            } else if (sized) {
                 fields.putIfAbsent("thickness", size.group(1));
                 fields.putIfAbsent("height", size.group(2));
             }

@@ -54,7 +54,7 @@ public final class MerchantListJson {
      * @param named fields by the heading that means them, where that was said by hand; the fields are those of {@link MerchantList#fields}
      */
     public static ObjectNode preview(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
-        MerchantList list = MerchantList.read(csv, supplier, named);
+        MerchantList list = MerchantList.read(csv, supplier, named, garden);
         if (!list.whole()) {
             return list.preview(Optional.empty(), List.of());
         }

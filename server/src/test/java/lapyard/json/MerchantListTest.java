@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import lapyard.job.Job;
@@ -29,7 +31,7 @@ class MerchantListTest {
 
     @Test
     void columnsAreMatchedByWhatMerchantsCallThemAndTheRestIsNamed() {
-        MerchantList list = MerchantList.read(LIST, "mill", Map.of());
+        MerchantList list = MerchantList.read(LIST, "mill", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(
                 Map.of("Code", "item", "Description", "label", "Length (mm)", "length", "Pack name", "pack", "Content", "content", "Width", "width",
                         "Price each", "price", "Min. qty", "least", "Sold in", "bundle"),
@@ -71,7 +73,7 @@ class MerchantListTest {
             item,price,content;screws,3,50;"oil,4,1 | 3 | a quoted cell
             """)
     void aBadLineIsNamedByItsNumberAndNothingIsTaken(String text, long number, String words) {
-        MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "", Map.of());
+        MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(number, list.bad().get(0).line(), list.bad().toString());
         assertTrue(list.bad().get(0).text().startsWith(words.strip()), list.bad().toString());
         assertThrows(IllegalStateException.class, () -> list.over(DocumentText.MAPPER.createObjectNode()));
@@ -89,7 +91,7 @@ class MerchantListTest {
 
     @Test
     void semicolonsAndDecimalCommasAreUnderstood() {
-        MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "", Map.of());
+        MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of(), list.bad());
         assertEquals(List.of("12.50", "1234.00"), list.lines().stream().map(line -> line.fields().get("price")).toList());
     }
@@ -97,11 +99,26 @@ class MerchantListTest {
     /** 1 ft = 304.8 mm and 1 in = 25.4 mm exactly, by the international yard of 1959. */
     @Test
     void sizesAndLengthsAreReadAsMerchantsWriteThem() {
-        MerchantList list = MerchantList.read("item;length;price\n100 x 200;2.4 m;17\n100\u00D7200 mm;3,0 m;21\n100X200;480 cm;35\n100x200;8 ft;19\n100x200;96\";19\n100x200;3600;26\n", "", Map.of());
+        MerchantList list = MerchantList.read("item;length;price\n100 x 200;2.4 m;17\n100\u00D7200 mm;3,0 m;21\n100X200;480 cm;35\n100x200;8 ft;19\n100x200;96\";19\n100x200;3600;26\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of(), list.bad());
         assertEquals(List.of("2400", "3000", "4800", "2438.4", "2438.4", "3600"), list.lines().stream().map(line -> line.fields().get("length")).toList());
         assertEquals(List.of("100x200"), list.lines().stream().map(line -> line.fields().get("item")).distinct().toList());
-        assertEquals(List.of("length \"long\" is no length"), MerchantList.read("item,length,price\n100x200,long,3\n", "", Map.of()).bad().stream().map(MerchantList.Bad::text).toList());
+        assertEquals(List.of("length \"long\" is no length"), MerchantList.read("item,length,price\n100x200,long,3\n", "", Map.of(), DocumentText.MAPPER.createObjectNode()).bad().stream().map(MerchantList.Bad::text).toList());
+    }
+
+    /** A newer list in its shortest form: what the garden measured stays, and 2 x 3 in is the example's 50x75. Nominal sizes are common practice, no source. */
+    @Test
+    void sectionsThatTheGardenKnowsNeedNoSizeAndKeepTheirOwn() throws IOException {
+        ObjectNode garden = (ObjectNode) DocumentText.MAPPER.readTree("""
+                {"beds":[],"catalogue":{"sections":[
+                  {"id":"100x200","thickness":95,"height":195,"stock":[{"length":2400,"price":17}]},
+                  {"id":"own","thickness":89,"height":140,"stock":[{"length":2400,"price":17}]}]}}""");
+        JsonNode sections = MerchantListJson.preview("item,length,price\n100 x 200,2.4 m,18\nown,8 ft,9\n2x3,8 ft,5\n", "", Map.of(), garden).at("/garden/catalogue/sections");
+        assertEquals(List.of("95", "89", "50"), sections.findValuesAsText("thickness"));
+        assertEquals(List.of("195", "140", "75"), sections.findValuesAsText("height"));
+        assertEquals(List.of("18", "17", "9", "5"), sections.findValuesAsText("price"));
+        MerchantList nominal = MerchantList.read("item,length,price\n6x6,8 ft,31\n", "", Map.of(), garden);
+        assertEquals(List.of("\"6x6\" has a length but no thickness and height as measured"), nominal.bad().stream().map(MerchantList.Bad::text).toList());
     }
 
     @Test
