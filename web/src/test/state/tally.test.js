@@ -49,6 +49,13 @@ test('packs are bought, then here, then neither', () => {
   equal(setBought('screws', 'box of 50', 2, 'no')(paid), {});
 });
 
+test('what was bought stays with who sold it at what they asked, and more of it costs what is asked then', () => {
+  const had = setBought('timber own', 'board of 4200', 37, 'bought', { price: '31.40', supplier: 'mill' })({});
+  equal(had.tally.bought, [{ item: 'timber own', pack: 'board of 4200', count: 37, supplier: 'mill', paid: 1161.8 }]);
+  const more = setBought('timber own', 'board of 4200', 40, 'bought', { price: '50.00', supplier: 'depot' })(had);
+  equal(more.tally.bought, [{ item: 'timber own', pack: 'board of 4200', count: 40, supplier: 'mill', paid: 1311.8 }]);
+});
+
 test('what was paid is kept with the first pack of a line, whatever becomes of the packs', () => {
   const two = setBought('oil', 'tin of 1 l', 1, 'bought')(setBought('oil', 'tin of 5 l', 1, 'bought')({}));
   const paid = setPaid('oil', 61.5)(two);

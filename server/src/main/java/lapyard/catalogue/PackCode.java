@@ -29,6 +29,12 @@ public final class PackCode {
         return Lengths.text(metres) + " m of " + Lengths.text(widthMm) + " wide roll";
     }
 
+    /** Whether it is some length off a roll of this width. */
+    public static boolean isRoll(String code, double widthMm) {
+        Matcher roll = ROLL.matcher(code);
+        return roll.matches() && roll.group(2).equals(Lengths.text(widthMm));
+    }
+
     /** As a person asks for it: {@code board of 2400 mm}, {@code board of 8'}, {@code 5.5 m of 4 m wide roll}, {@code bag of 60 l}. */
     public static String words(String code, boolean imperial) {
         Matcher board = BOARD.matcher(code);

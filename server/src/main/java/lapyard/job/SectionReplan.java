@@ -115,7 +115,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
             long planned = sheet.slip().lines().stream()
                     .filter(line -> line.item().equals(bought.item()))
                     .flatMap(line -> line.packs().stream())
-                    .filter(pack -> pack.pack().equals(bought.pack()))
+                    .filter(pack -> pack.pack().equals(bought.pack()) && (bought.supplier().isEmpty() || bought.supplier().equals(pack.supplier())))
                     .mapToLong(SlipLine.PackCount::count)
                     .sum();
             if (planned < bought.count()) {

@@ -46,11 +46,14 @@ final class CatalogueReader {
         return Examples.CATALOGUE;
     }
 
-    /** @param leadDays of a supplier that names none */
-    static Catalogue read(Cursor cursor, boolean imperial, int leadDays) {
+    /**
+     * @param leadDays of a supplier that names none
+     * @param bought   what the tally has as bought
+     */
+    static Catalogue read(Cursor cursor, boolean imperial, int leadDays, JsonNode bought) {
         boolean withExamples = cursor.flag("examples");
         Catalogue under = withExamples ? imperial ? Examples.IN_FEET : examples() : new Catalogue(List.of(), List.of(), List.of(), List.of(), false);
-        return Pins.read(cursor).over(over(under, cursor, imperial, leadDays));
+        return Pins.bought(Pins.read(cursor).over(over(under, cursor, imperial, leadDays)), bought);
     }
 
     private static Catalogue over(Catalogue under, Cursor cursor, boolean imperial, int leadDays) {

@@ -73,7 +73,8 @@ public final class GardenReader {
         String currency = currency(cursor);
         boolean imperial = cursor.choice("units").equals("imperial");
         Cursor crew = cursor.object("crew");
-        Catalogue catalogue = cursor.read("catalogue", lines -> CatalogueReader.read(lines, imperial, crew.raw("leadDays").asInt(Crew.Waits.USUAL.leadDays())));
+        Catalogue catalogue = cursor.read("catalogue", lines -> CatalogueReader.read(lines, imperial, crew.raw("leadDays").asInt(Crew.Waits.USUAL.leadDays()),
+                cursor.raw("tally").path("bought")));
         BedReader.Manner usual = cursor.read("defaults", defaults -> BedReader.Manner.OURS.changed(defaults, Optional.empty()));
         Map<String, Bed> types = new HashMap<>();
         Map<String, Give> gives = new HashMap<>();

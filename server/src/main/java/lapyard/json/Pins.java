@@ -1,10 +1,16 @@
 package lapyard.json;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
@@ -14,9 +20,10 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.Place.What;
+import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
 
-/** Lines that the gardener buys from one supplier or in one pack, whatever else would be cheaper. */
+/** Lines that the gardener buys, or has bought, from one supplier or in one pack, whatever else would be cheaper. */
 final class Pins {
     private record Pin(Cursor line, String item, String supplier, String pack) {
         boolean takes(String seller, String name) {
@@ -64,6 +71,33 @@ final class Pins {
             }
         }
         return new Catalogue(catalogue.suppliers(), sections, rolls, packs, catalogue.examplePrices());
+    }
+
+    /** The catalogue where timber, packs and rolls that are bought stay with who sold them, as long as they sell them. */
+    static Catalogue bought(Catalogue catalogue, JsonNode tallied) {
+        List<Tally.Bought> bought = new ArrayList<>();
+        for (JsonNode one : tallied) {
+            String supplier = one.path("supplier").asText();
+            if (!supplier.isEmpty()) bought.add(new Tally.Bought(one.path("item").asText(), one.path("pack").asText(), 1, 0, supplier, Optional.empty()));
+        }
+        if (bought.isEmpty()) return catalogue;
+        return new Catalogue(catalogue.suppliers(),
+                // boards of one section come from one supplier, so that they match
+                catalogue.sections().stream().map(section -> section.sold(theirs(section.stock(), StockLength::supplier,
+                        (stock, one) -> List.of("timber " + section.id(), "bearers " + section.id()).contains(one.item()), bought))).toList(),
+                theirs(catalogue.rolls(), Roll::supplier, (roll, one) -> one.item().equals(roll.material()) && PackCode.isRoll(one.pack(), roll.widthMm()), bought),
+                catalogue.packs().stream().map(goods -> goods.only(theirs(goods.packs(), Pack::supplier,
+                        (pack, one) -> one.item().equals(goods.item()) && one.pack().equals(pack.name()), bought))).toList(),
+                catalogue.examplePrices());
+    }
+
+    /** Without offers of others for what is bought; all where who sold it offers it no more. */
+    private static <T> List<T> theirs(List<T> sold, Function<T, String> seller, BiPredicate<T, Tally.Bought> is, List<Tally.Bought> bought) {
+        return sold.stream().filter(one -> {
+            Set<String> from = bought.stream().filter(had -> is.test(one, had)).map(Tally.Bought::supplier).collect(Collectors.toSet());
+            return from.isEmpty() || from.contains(seller.apply(one))
+                    || sold.stream().noneMatch(other -> from.contains(seller.apply(other)) && bought.stream().anyMatch(had -> is.test(one, had) && is.test(other, had)));
+        }).toList();
     }
 
     private static <T> List<T> kept(Pin pin, List<T> sold, Function<T, String> seller, Function<T, String> name) {

@@ -36,7 +36,7 @@ final class TallyReader {
             int count = one.count("count");
             int arrived = one.count("arrived");
             if (arrived > count) one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
-            return new Tally.Bought(one.text("item"), one.text("pack"), count, arrived, one.price("paid"));
+            return new Tally.Bought(one.text("item"), one.text("pack"), count, arrived, one.text("supplier"), one.price("paid"));
         });
         return new Tally(day, done, boards, bought);
     }

@@ -47,9 +47,10 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
      * Packs of an item that are bought.
      *
      * @param arrived number of them that have arrived
+     * @param supplier who sold them; empty where it was not tallied
      * @param paid    for all of them, delivery left out; empty where it was not tallied
      */
-    public record Bought(String item, String pack, int count, int arrived, Optional<BigDecimal> paid) {}
+    public record Bought(String item, String pack, int count, int arrived, String supplier, Optional<BigDecimal> paid) {}
 
     /** Boards of this section in the tally. */
     public List<Board> boards(String section) {

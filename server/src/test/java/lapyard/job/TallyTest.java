@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,8 +14,11 @@ import lapyard.cutting.SawBoard;
 import lapyard.json.TryOutJson;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900, worked by hand: 30 pieces from 10 boards of 4800; after
@@ -55,6 +59,28 @@ class TallyTest {
         assertEquals(new BigDecimal("17.40"), rest.extra().orElseThrow());
         Finding told = sheet.snags().stream().filter(finding -> finding.where().equals("tally, timber 100x200")).findFirst().orElseThrow();
         assertTrue(Told.text(told).equals("1 of 15 pieces does not fit the boards that are there."), Told.text(told));
+    }
+
+    /**
+     * Boards, oil and liner that were bought from "a" stay with them when a newer list makes all of "a" dearer than "b"; what was not bought moves. Where
+     * "a" sells no such board any more, that is told. By hand, no source.
+     */
+    @ParameterizedTest
+    @CsvSource({"'', b, b, b, false", "timber 100x200, a, b, b, false", "finish, b, a, b, false", "liner, b, b, a, false", "gone, b, b, b, true"})
+    void whatIsBoughtStaysWithWhoSoldIt(String bought, String timber, String oil, String liner, boolean told) {
+        String pack = Map.of("finish", "tin of 5 l", "liner", "5.5 m of 4000 wide roll").getOrDefault(bought, "board of 4800");
+        String tally = bought.isEmpty() ? "{}" : "{\"bought\":[{\"item\":\"" + bought.replace("gone", "timber 100x200") + "\",\"pack\":\"" + pack + "\",\"count\":1,\"supplier\":\"a\"}]}";
+        JobSheet sheet = Gardens.sheet("""
+                {"beds":[%s,%s],"tally":%s,"catalogue":{"suppliers":[{"id":"a","name":"A"},{"id":"b","name":"B"}],
+                 "sections":[{"id":"100x200","thickness":100,"height":200,"stock":[%s{"length":4800,"price":40,"supplier":"b"}]}],
+                 "packs":[{"item":"finish","unit":"l","packs":[{"name":"tin of 5 l","content":5,"price":60,"supplier":"a"},{"name":"tin of 5 l","content":5,"price":50,"supplier":"b"}]}],
+                 "rolls":[{"id":"A","material":"liner","width":4000,"price":10,"step":500,"supplier":"a"},{"id":"B","material":"liner","width":4000,"price":9,"step":500,"supplier":"b"},
+                          {"id":"liner-4000","material":"other","width":4000,"price":9}]}}"""
+                .formatted(M, N, tally, bought.equals("gone") ? "" : "{\"length\":4800,\"price\":50,\"supplier\":\"a\"},"));
+        Map<String, Set<String>> from = new HashMap<>();
+        sheet.slip().lines().forEach(line -> from.put(line.item(), line.packs().stream().map(PackCount::supplier).collect(Collectors.toSet())));
+        assertEquals(List.of(Set.of(timber), Set.of(oil), Set.of(liner)), List.of(from.get("timber 100x200"), from.get("finish"), from.get("liner")));
+        assertEquals(told, sheet.snags().stream().anyMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE), sheet.snags().toString());
     }
 
     /** What was cut stays; every other piece is on a board once; the slip asks for the eleventh board. Worked by hand, no source. */

@@ -121,15 +121,21 @@ export class LapTally extends GardenElement {
   #bought() {
     const { plan } = this.garden;
     const lines = this.garden.reckoning.sheet.slip?.lines ?? [];
-    return h('ul.ticks', {}, lines.flatMap(line => line.packs.map(pack => {
-      const has = bought(plan, line.item, pack.pack);
-      const state = has.arrived ? 'arrived' : has.count ? 'bought' : 'no';
-      const next = { no: 'bought', bought: 'arrived', arrived: 'no' }[state];
+    const asked = lines.flatMap(line => line.packs.map(pack => ({ ...pack, item: line.item, label: line.label })));
+    const over = (plan.tally?.bought ?? []).filter(one => !asked.some(pack => pack.item === one.item && pack.pack === one.pack))
+      .map(one => ({ ...one, label: lines.find(line => line.item === one.item)?.label ?? one.item, called: one.pack, over: true }));
+    return h('ul.ticks', {}, [...asked, ...over].map(pack => {
+      const has = bought(plan, pack.item, pack.pack);
+      const part = has.count > 0 && has.count < pack.count;
+      const state = part || !has.count ? 'no' : has.arrived ? 'arrived' : 'bought';
+      const next = pack.over ? 'no' : { no: 'bought', bought: 'arrived', arrived: 'no' }[state];
+      const count = Math.max(pack.count, has.count);
+      const words = pack.over ? `${has.arrived ? 'here' : 'bought'}, no longer in the order` : part ? `${has.count} of them bought` : has.count > pack.count ? `${has.count} ${has.arrived ? 'here' : 'bought'}` : { no: '', bought: 'bought', arrived: 'here' }[state];
       return h('li', {}, h(`button.tick.${state}`, {
-        type: 'button', 'data-key': `bought ${line.item} ${pack.pack}`, 'aria-pressed': String(state !== 'no'),
-        onclick: () => this.#change(setBought(line.item, pack.pack, pack.count, next), `${line.label}: ${{ no: 'not bought', bought: 'bought', arrived: 'here' }[next]}.`),
-      }, `${line.label}: ${pack.count} × ${pack.called}`, h('span.state', {}, state === 'no' ? '' : state === 'arrived' ? ' here' : ' bought')));
-    })));
+        type: 'button', 'data-key': `bought ${pack.item} ${pack.pack}`, 'aria-pressed': String(state !== 'no'),
+        onclick: () => this.#change(setBought(pack.item, pack.pack, count, next, pack), `${pack.label}: ${{ no: 'not bought', bought: 'bought', arrived: 'here' }[next]}.`),
+      }, `${pack.label}: ${pack.count} × ${pack.called}`, h('span.state', {}, words ? ` ${words}` : '')));
+    }));
   }
 
   #from(weekends) {

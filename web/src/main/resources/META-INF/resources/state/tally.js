@@ -82,17 +82,28 @@ export function loseOf(parts, number, mm) {
 
 export const bought = (plan, item, pack) => (plan.tally?.bought ?? []).find(one => one.item === item && one.pack === pack) ?? { count: 0, arrived: 0 };
 
-/** @param {'no' | 'bought' | 'arrived'} state of all packs of a line */
-export function setBought(item, pack, count, state) {
+/**
+ * What was bought stays with who sold it, at what they asked then: a newer list changes only what is still to buy.
+ *
+ * @param {'no' | 'bought' | 'arrived'} state of all packs of a line
+ * @param {{price?: string | null, supplier?: string}} offer of the order as it stands
+ */
+export function setBought(item, pack, count, state, { price, supplier } = {}) {
   return plan => withTally(plan, tally => {
-    const { paid } = bought(plan, item, pack);
+    const has = bought(plan, item, pack);
+    const more = count - has.count;
+    const known = has.count === 0 ? 0 : has.paid;
+    const paid = more > 0 && known !== undefined && price ? cents(known + more * Number(price)) : has.paid;
+    const from = has.count ? has.supplier : supplier;
     return {
       ...tally,
       bought: [...(tally.bought ?? []).filter(one => !(one.item === item && one.pack === pack)),
-        ...(state === 'no' ? [] : [{ item, pack, count, ...(state === 'arrived' ? { arrived: count } : {}), ...(paid === undefined ? {} : { paid }) }])],
+        ...(state === 'no' ? [] : [{ item, pack, count, ...(state === 'arrived' ? { arrived: count } : {}), ...(from ? { supplier: from } : {}), ...(paid === undefined ? {} : { paid }) }])],
     };
   });
 }
+
+const cents = amount => Math.round(amount * 100) / 100;
 
 /** What was paid for all packs of a line, kept with the first; undefined takes it out. */
 export function setPaid(item, paid) {
