@@ -27,6 +27,9 @@ final class Net {
     /** The resources that each task uses, and how much of each. */
     final int[][] used;
     final int[][] amount;
+    /** Number of each task's kind: those of one kind use as much of each resource in the same hours. */
+    final int[] kind;
+    final int kinds;
     final boolean[] unbroken;
     final int[] notBefore;
     final int[] due;
@@ -81,6 +84,8 @@ final class Net {
         cycle = new boolean[worked.size()];
         for (int t = 0; t < cycle.length; t++) cycle[t] = worked.get(t);
         hours = hours(problem);
+        kind = new int[n];
+        kinds = enterKinds();
         reach();
     }
 
@@ -235,6 +240,19 @@ final class Net {
         return new Hours(works);
     }
 
+    private int enterKinds() {
+        Map<List<Object>, Integer> numbers = new HashMap<>();
+        for (int i = 0; i < n; i++) {
+            List<Object> uses = new ArrayList<>(List.of(hours[i]));
+            for (int u = 0; u < used[i].length; u++) {
+                uses.add(used[i][u]);
+                uses.add(amount[i][u]);
+            }
+            kind[i] = numbers.computeIfAbsent(uses, key -> numbers.size());
+        }
+        return numbers.size();
+    }
+
     /** Refuses what would need more memory than any plan of work is worth. */
     private void reach() {
         double units = 0;
@@ -243,6 +261,11 @@ final class Net {
             units += Arrays.stream(beforeLag[i]).max().orElse(0);
             if (units * Math.max(1, resources) >= FURTHEST) throw BrokenRule.of(Rule.TASKS_FAR, task(i)).with("most", FURTHEST / Math.max(1, resources), "clock units");
         }
+    }
+
+    /** Clock units after which all repeats. */
+    int cycleLength() {
+        return cycle.length;
     }
 
     private int cycleLength(int i) {

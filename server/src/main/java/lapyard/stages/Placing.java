@@ -10,18 +10,34 @@ import lapyard.working.BrokenRule;
  * @see "Valls, Ballestín and Quintanilla, Justification and RCPSP, EJOR 165:375-386 (2005): the passes to and fro"
  */
 final class Placing {
+    /** So many windows in which a task does not fit are tried one by one; then what is full is skipped. */
+    private static final int SKIPPING_FROM = 12;
+
+    /** Clock units of free amounts that are copied at a time, at least. */
+    private static final int PATTERN_UNITS = 64;
+
     private final Net net;
     private final StagingBudget budget;
     private final int resources;
-    private int[] held = new int[0];
+    /** What is there in the first clock units, resource by resource; repeats for ever. */
+    private final int[] pattern;
+    /** What is left of each resource in each clock unit. */
+    private int[] left = new int[0];
     private int heldTo;
     private final long[] keys;
+    /** By kind of task and worked unit where it is known that the units from there on are too full: the other end of these. */
+    private final int[][] full;
 
     Placing(Net net, StagingBudget budget) {
         this.net = net;
         this.budget = budget;
         resources = net.resources;
         keys = new long[net.n];
+        full = new int[net.kinds][0];
+        int cycle = net.cycleLength();
+        int units = cycle * Math.max(1, (PATTERN_UNITS + cycle - 1) / cycle);
+        pattern = new int[units * resources];
+        for (int i = 0; i < pattern.length; i++) pattern[i] = net.there(i % resources, i / resources);
     }
 
     /** A schedule; {@code start} and {@code end} in clock units. */
@@ -72,6 +88,7 @@ final class Placing {
         int[] used = net.used[task];
         int[] amount = net.amount[task];
         long turns = 1;
+        int failed = 0;
         search:
         while (true) {
             int[] clock = hours.clocks(from + length - 1);
@@ -82,6 +99,12 @@ final class Placing {
                 turns++;
                 if (!fits(clock[k], used, amount)) {
                     from = k + 1;
+                    if (++failed > SKIPPING_FROM) {
+                        // the windows that end on full units
+                        int more = (fullTo(task, k) - k - 1) / length;
+                        turns += more;
+                        from += more * length;
+                    }
                     continue search;
                 }
             }
@@ -99,11 +122,47 @@ final class Placing {
 
     private boolean fits(int unit, int[] used, int[] amount) {
         int at = unit * resources;
-        for (int u = 0; u < used.length; u++) {
-            int r = used[u];
-            if (held[at + r] + amount[u] > net.there(r, unit)) return false;
-        }
+        for (int u = 0; u < used.length; u++) if (left[at + used[u]] < amount[u]) return false;
         return true;
+    }
+
+    /** The first worked unit behind this full one in which such a task fits: going forward what is full stays so. */
+    private int fullTo(int task, int unit) {
+        int[] ends = full(task, unit);
+        int end = ends[unit] > 0 ? ends[unit] : unit + 1;
+        while (!fits(net.hours[task], end, net.used[task], net.amount[task])) end = end < ends.length && ends[end] > 0 ? ends[end] : end + 1;
+        ends = full(task, end);
+        for (int k = unit; k < end; ) {
+            int next = ends[k] > 0 ? ends[k] : k + 1;
+            ends[k] = end;
+            k = next;
+        }
+        return end;
+    }
+
+    /** The first of the full worked units in a row of which this is the last: going backward what is full stays so. */
+    private int fullFrom(int task, int unit) {
+        int[] starts = full(task, unit);
+        // kept one higher, as 0 is what is not known
+        int start = starts[unit] > 0 ? starts[unit] - 1 : unit;
+        while (start > 0 && !fits(net.hours[task], start - 1, net.used[task], net.amount[task])) start = starts[start - 1] > 0 ? starts[start - 1] - 1 : start - 1;
+        for (int k = unit; k >= start; ) {
+            int next = starts[k] > 0 ? starts[k] - 2 : k - 1;
+            starts[k] = start + 1;
+            k = next;
+        }
+        return start;
+    }
+
+    private boolean fits(Hours hours, int worked, int[] used, int[] amount) {
+        int unit = hours.clock(worked);
+        return unit >= heldTo || fits(unit, used, amount);
+    }
+
+    private int[] full(int task, int unit) {
+        int kind = net.kind[task];
+        if (unit >= full[kind].length) full[kind] = Arrays.copyOf(full[kind], Math.max(unit + 1, 2 * full[kind].length));
+        return full[kind];
     }
 
     private void take(int task, int[] clock, int from, int length, Times into) {
@@ -111,7 +170,7 @@ final class Placing {
         int[] amount = net.amount[task];
         for (int k = from; k < from + length; k++) {
             int at = clock[k] * resources;
-            for (int u = 0; u < used.length; u++) held[at + used[u]] += amount[u];
+            for (int u = 0; u < used.length; u++) left[at + used[u]] -= amount[u];
         }
         into.start[task] = clock[from];
         into.end[task] = clock[from + length - 1] + 1;
@@ -147,6 +206,7 @@ final class Placing {
         int[] used = net.used[task];
         int[] amount = net.amount[task];
         long turns = 1;
+        int failed = 0;
         search:
         while (true) {
             int[] clock = hours.clocks(to - 1);
@@ -155,6 +215,12 @@ final class Placing {
                 turns++;
                 if (!fits(clock[k], used, amount)) {
                     to = k;
+                    if (++failed > SKIPPING_FROM) {
+                        // the windows that begin on full units
+                        int more = (k - fullFrom(task, k)) / length;
+                        turns += more;
+                        to -= more * length;
+                    }
                     continue search;
                 }
             }
@@ -193,16 +259,28 @@ final class Placing {
     }
 
     private void clear() {
-        Arrays.fill(held, 0, Math.min(held.length, heldTo * resources), 0);
+        freed(0, Math.min(left.length, heldTo * resources));
         heldTo = 0;
+        for (int[] known : full) Arrays.fill(known, 0);
+    }
+
+    private void freed(int from, int to) {
+        for (int at = from; at < to; ) {
+            int in = at % pattern.length;
+            int length = Math.min(to - at, pattern.length - in);
+            System.arraycopy(pattern, in, left, at, length);
+            at += length;
+        }
     }
 
     private void hold(int units) {
         long wanted = (long) units * resources;
-        if (wanted <= held.length) return;
+        if (wanted <= left.length) return;
         if (wanted > 2L * Net.FURTHEST) {
             throw BrokenRule.of(BrokenRule.Rule.TASKS_FAR, "tasks").with("most", 2L * Net.FURTHEST / Math.max(1, resources), "clock units");
         }
-        held = Arrays.copyOf(held, (int) Math.max(wanted, Math.min(2L * held.length, 2L * Net.FURTHEST)));
+        int before = left.length;
+        left = Arrays.copyOf(left, (int) Math.max(wanted, Math.min(2L * left.length, 2L * Net.FURTHEST)));
+        freed(before, left.length);
     }
 }
