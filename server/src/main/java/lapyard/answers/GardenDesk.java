@@ -153,7 +153,7 @@ public final class GardenDesk implements Desk {
 
     @Override
     public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
-        TryOutJson.Asked both = TryOutJson.read(asked);
+        TryOutJson.Both both = TryOutJson.read(asked);
         JobSheet before = sheet(sheets.apply(GivenDocument.of(both.before())));
         return TryOutJson.write(TryOut.of(before, sheet(sheets.apply(GivenDocument.of(both.after())))), both.after()).toString();
     }

@@ -5,7 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
@@ -19,7 +20,6 @@ import lapyard.cutting.Sawn;
 import lapyard.cutting.StagedCutting;
 import lapyard.job.TallyFault;
 import lapyard.plan.CannotAnswer;
-import lapyard.plan.WayKind;
 import lapyard.working.BrokenRule;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
@@ -42,26 +42,34 @@ public final class CuttingJson {
      * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
     public static CuttingProblem read(JsonNode node) {
-        AskReader ask = AskReader.of("problem", node, "name", "kerf", "endTrim", "keepOffcut", "retrim", "stock", "pieces", "sawn", "report");
-        List<CuttingProblem.Stock> stock = ask.each("stock", CuttingJson::stock);
-        List<CuttingProblem.Demand> pieces = ask.each("pieces", CuttingJson::piece);
-        return new CuttingProblem(
-                ask.textIfAny("name"), ask.length("kerf", 0, true), ask.length("endTrim", 0, true), ask.length("keepOffcut", KEEP_OFFCUT_MM, true),
-                ask.length("retrim", 0, true), stock, pieces);
+        return asked(node).problem();
+    }
+
+    /** @param sawn boards at which the saw has been; empty where the job is whole */
+    private record Ask(CuttingProblem problem, Optional<List<Sawn>> sawn, boolean report) {}
+
+    private static Ask asked(JsonNode node) {
+        return Asked.read("cutting", node, ask -> {
+            List<CuttingProblem.Stock> stock = Asked.each(ask, "stock", "board", CuttingJson::stock);
+            List<CuttingProblem.Demand> pieces = Asked.each(ask, "pieces", "piece", CuttingJson::piece);
+            CuttingProblem problem = new CuttingProblem(ask.text("name"), ask.number("kerf"), ask.number("endTrim"), ask.number("keepOffcut"), ask.number("retrim"), stock, pieces);
+            List<Sawn> sawn = new ArrayList<>();
+            ask.each("sawn", "sawn board", board -> sawn(board, sawn));
+            return new Ask(problem, Optional.of(sawn).filter(all -> ask.has("sawn")), ask.flag("report"));
+        });
     }
 
     static ObjectNode solve(JsonNode node, Effort effort, Progress progress) {
-        CuttingProblem problem = read(node);
-        if (node.has("sawn")) return replanned(problem, node, effort);
-        CuttingResult result = CuttingSolver.solve(problem, effort, progress);
+        Ask ask = asked(node);
+        if (ask.sawn().isPresent()) return replanned(ask, effort);
+        CuttingResult result = CuttingSolver.solve(ask.problem(), effort, progress);
         ObjectNode json = Wire.of(result);
-        reported(json, node, problem, result);
+        if (ask.report()) reported(json, ask.problem(), result);
         return json;
     }
 
-    /** Where a report is asked for: how the plan is sawn, what is left, what staging costs, what would nearly save. */
-    static void reported(ObjectNode json, JsonNode node, CuttingProblem problem, CuttingResult result) {
-        if (!new AskReader("", node).flag("report", false)) return;
+    /** How the plan is sawn, what is left, what staging costs, what would nearly save. */
+    private static void reported(ObjectNode json, CuttingProblem problem, CuttingResult result) {
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
         StagedCutting staging = StagedCutting.of(problem, result, CuttingSolver.QUICK);
         json.setAll(Wire.of(new Report(
@@ -75,61 +83,48 @@ public final class CuttingJson {
 
     private record Ways(StagedCutting.Way pooledOnce, StagedCutting.Way staged, StagedCutting.Way stageByStage) {}
 
-    private static CuttingProblem.Stock stock(AskReader stock) {
-        stock.known("id", "length", "price", "available", "goodFace", "salvage", "sawnEnd");
-        OptionalInt available = stock.wholeIfAny("available");
+    private static CuttingProblem.Stock stock(Cursor stock) {
         return new CuttingProblem.Stock(
-                stock.text("id"), stock.length("length"), stock.money("price", BigDecimal.ONE), available, stock.flag("goodFace", true) ? 1 : 0,
-                stock.money("salvage", BigDecimal.ZERO), stock.flag("sawnEnd", false));
+                Asked.text(stock, "id"), stock.neededLength("length"), stock.price("price").orElse(BigDecimal.ONE), SolveLine.available(stock),
+                stock.flag("goodFace") ? 1 : 0, stock.price("salvage").orElse(BigDecimal.ZERO), stock.flag("sawnEnd"));
     }
 
-    private static CuttingProblem.Demand piece(AskReader piece) {
-        piece.known("id", "length", "count", "stage", "goodFace");
+    private static CuttingProblem.Demand piece(Cursor piece) {
         return new CuttingProblem.Demand(
-                piece.text("id"), piece.length("length"), piece.whole("count", 0, 1), piece.whole("stage", 0, 1), piece.flag("goodFace", false) ? 1 : 0);
+                Asked.text(piece, "id"), piece.neededLength("length"), piece.count("count"), piece.count("stage"), piece.flag("goodFace") ? 1 : 0);
     }
 
     /**
-     * @throws CannotAnswer for what cannot be read or cannot be true, with the board and the amount
+     * @throws CannotAnswer for what cannot be true, with the board and the amount
      */
-    private static ObjectNode replanned(CuttingProblem problem, JsonNode node, Effort effort) {
-        Replan replan = Replan.of(problem, sawn(node), effort);
+    private static ObjectNode replanned(Ask ask, Effort effort) {
+        Replan replan = Replan.of(ask.problem(), ask.sawn().orElseThrow(), effort);
         if (replan instanceof Replan.Refused refused) {
             throw new CannotAnswer(refused.stops().stream().map(TallyFault::of).toList());
         }
         Replan.Planned planned = (Replan.Planned) replan;
         ObjectNode json = Wire.of(planned.result());
         json.set("rest", Wire.of(planned));
-        reported(json, node, planned.rest(), planned.result());
+        if (ask.report()) reported(json, planned.rest(), planned.result());
         return json;
     }
 
     /** Absent: count 1, nothing cut, spoiled or lost; opened where something was cut or spoiled. */
-    static List<Sawn> sawn(JsonNode problem) {
-        List<Sawn> all = new ArrayList<>();
-        for (AskReader entry : new AskReader("", problem).entries("sawn")) {
-            entry.known("board", "stock", "count", "opened", "cut", "spoiled", "lost", "left");
-            String board = entry.text("board");
-            List<String> cut = ids(entry, "cut");
-            List<String> spoiled = ids(entry, "spoiled");
-            int count = entry.whole("count", 1, 1);
-            BrokenRule.atMost(entry.at(), "sawn", all.size() + (long) count, MOST_BOARDS, "boards");
-            for (int i = 1; i <= count; i++) {
-                all.add(new Sawn(
-                        count == 1 ? board : board + "." + i, entry.text("stock"), entry.flag("opened", !cut.isEmpty() || !spoiled.isEmpty()), cut, spoiled,
-                        entry.length("lost", 0, true), entry.lengthIfAny("left", true)));
-            }
-        }
-        return all;
+    private static boolean sawn(Cursor entry, List<Sawn> all) {
+        String board = Asked.text(entry, "board");
+        String stock = Asked.text(entry, "stock");
+        List<String> cut = ids(entry, "cut");
+        List<String> spoiled = ids(entry, "spoiled");
+        boolean opened = entry.flag("opened", !cut.isEmpty() || !spoiled.isEmpty());
+        double lost = entry.number("lost");
+        OptionalDouble left = entry.numberIfAny("left");
+        int count = entry.count("count");
+        BrokenRule.atMost("sawn", "sawn", all.size() + (long) count, MOST_BOARDS, "boards");
+        for (int i = 1; i <= count; i++) all.add(new Sawn(count == 1 ? board : board + "." + i, stock, opened, cut, spoiled, lost, left));
+        return true;
     }
 
-    private static List<String> ids(AskReader entry, String field) {
-        List<String> ids = new ArrayList<>();
-        if (!entry.has(field)) return ids;
-        for (JsonNode id : entry.list(field)) {
-            if (!id.isTextual()) throw AskReader.shape(entry.path(field), "a list of pieces' ids in quotes", id, WayKind.IN_QUOTES);
-            ids.add(id.textValue());
-        }
-        return ids;
+    private static List<String> ids(Cursor entry, String field) {
+        return entry.words(field, id -> true, other -> entry.misshapen(field, "a list of pieces' ids in quotes", other, "[\"M-A\"]"));
     }
 }

@@ -30,9 +30,19 @@ abstract class FieldFaults {
 
     /** What is gathered while one document is read. */
     static final class Notes {
+        private final String whole;
         final List<Finding> findings = new ArrayList<>();
         final List<String> defaulted = new ArrayList<>();
         private final Map<FieldTable, Set<String>> asked = new LinkedHashMap<>();
+
+        Notes() {
+            this("garden");
+        }
+
+        /** @param whole what findings call all of it */
+        Notes(String whole) {
+            this.whole = whole;
+        }
 
         void add(Finding finding) {
             if (findings.size() >= MOST_FINDINGS) throw new Full();
@@ -128,7 +138,7 @@ abstract class FieldFaults {
     }
 
     String inner(String field) {
-        if (field.isEmpty()) return place.isEmpty() ? "garden" : place;
+        if (field.isEmpty()) return place.isEmpty() ? notes.whole : place;
         return place.isEmpty() ? field : place + ", " + field;
     }
 

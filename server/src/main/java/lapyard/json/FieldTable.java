@@ -17,8 +17,10 @@ final class FieldTable {
     /** More decimals than anybody writes, for numbers whose step the schema leaves open. */
     static final int ANY_DECIMALS = 15;
 
-    private static final JsonNode SCHEMA = schema();
+    private static final JsonNode SCHEMA = schema(GardenReader.schema());
     static final FieldTable GARDEN = new FieldTable("", SCHEMA);
+    /** What is asked for besides a garden; its schema refers to nothing. */
+    static final FieldTable ASKED = new FieldTable("", schema(DocumentText.ours("/lapyard/json/asked.schema.json")));
 
     /**
      * One field. What the schema leaves open is as wide as can be.
@@ -77,9 +79,9 @@ final class FieldTable {
         this.forms = forms(schema);
     }
 
-    private static JsonNode schema() {
+    private static JsonNode schema(String text) {
         try {
-            return DocumentText.MAPPER.readTree(GardenReader.schema());
+            return DocumentText.MAPPER.readTree(text);
         } catch (java.io.IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,14 +1,11 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.exchange.XlsxReader;
-import lapyard.plan.Fact;
 import lapyard.plan.FindingList;
 import lapyard.plan.WayKind;
 
@@ -29,22 +26,21 @@ public final class MerchantListJson {
      * @throws CannotAnswer       when it is no JSON at all
      */
     public static ObjectNode preview(String body) {
-        JsonNode ask = DocumentText.parse(body);
-        boolean workbook = ask.path("workbook").isTextual();
-        if (!workbook && !ask.path("list").isTextual()) {
-            throw AskReader.shape("list", "the text of a CSV file", ask.path("list"), WayKind.WRITE_LIKE, Fact.name("{\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}"));
-        }
-        String list = workbook ? XlsxReader.firstSheetAsCsv(bytes(ask.get("workbook").textValue())) : ask.get("list").textValue();
-        String supplier = new AskReader("", ask).textIfAny("supplier");
-        ObjectNode preview = preview(list, supplier, Map.of(), (ObjectNode) AskReader.garden(ask));
-        return workbook ? preview.put("list", list) : preview;
+        return Asked.read("merchant-list", DocumentText.parse(body), ask -> {
+            boolean workbook = ask.raw("workbook").isTextual();
+            if (!workbook && !ask.has("list")) ask.missing("list", "{\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}");
+            String list = workbook ? XlsxReader.firstSheetAsCsv(bytes(ask)) : ask.text("list");
+            ObjectNode preview = preview(list, ask.text("supplier"), Map.of(), Asked.object(ask, "garden"));
+            return workbook ? preview.put("list", list) : preview;
+        });
     }
 
-    private static byte[] bytes(String base64) {
+    private static byte[] bytes(Cursor ask) {
         try {
-            return Base64.getDecoder().decode(base64);
+            return Base64.getDecoder().decode(ask.text("workbook"));
         } catch (IllegalArgumentException e) {
-            throw AskReader.shape("workbook", "the bytes of the file in base64", TextNode.valueOf(base64), WayKind.IN_QUOTES);
+            ask.shape("workbook", "the bytes of the file in base64", ask.raw("workbook"), WayKind.IN_QUOTES);
+            throw e;
         }
     }
 

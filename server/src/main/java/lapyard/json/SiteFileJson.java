@@ -20,7 +20,9 @@ import lapyard.geometry.Point;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.CannotAnswer;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.FindingList;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
@@ -51,21 +53,18 @@ public final class SiteFileJson {
      * @throws CannotAnswer       when the body is no JSON at all
      */
     public static ObjectNode preview(String body) {
-        JsonNode ask = DocumentText.parse(body);
-        if (!ask.path("file").isTextual()) throw AskReader.shape("file", "the text of a DXF, GeoJSON or CSV file", ask.path("file"), WayKind.IN_QUOTES);
-        Optional<LengthUnit> unit = Optional.empty();
-        if (ask.has("unit")) {
-            for (LengthUnit one : LengthUnit.values()) if (one.code().equals(ask.get("unit").asText())) unit = Optional.of(one);
-            if (unit.isEmpty()) throw AskReader.choice("unit", ask.get("unit").asText(), Stream.of(LengthUnit.values()).map(LengthUnit::code).toList());
-        }
-        Map<String, String> take = new TreeMap<>();
-        for (Map.Entry<String, JsonNode> one : ask.path("take").properties()) {
-            String as = one.getValue().asText();
-            if (!as.isEmpty() && !as.equals(OUTLINE) && !as.equals(LEVELS) && !SURFACES.contains(as) && !THINGS.contains(as))
-                throw AskReader.choice("take", as, Stream.of(List.of(OUTLINE, LEVELS), SURFACES, THINGS).flatMap(List::stream).toList());
-            if (!as.isEmpty()) take.put(one.getKey(), as);
-        }
-        return preview(drawing(ask.get("file").textValue()), unit, take, (ObjectNode) AskReader.garden(ask));
+        return Asked.read("site-file", DocumentText.parse(body), ask -> {
+            String file = Asked.text(ask, "file");
+            Optional<LengthUnit> unit = ask.has("unit") ? Optional.of(ask.choice("unit", LengthUnit.MM)) : Optional.empty();
+            Map<String, String> take = new TreeMap<>();
+            List<String> taken = Stream.of(List.of(OUTLINE, LEVELS), SURFACES, THINGS).flatMap(List::stream).toList();
+            for (Map.Entry<String, JsonNode> one : Asked.object(ask, "take").properties()) {
+                String as = one.getValue().asText();
+                if (!as.isEmpty() && !taken.contains(as)) ask.add(ask.fault(FindingKind.FIELD_CHOICE, "take").with("value", Fact.name(Cursor.cut(as))).way(WayKind.USE_WORD, new Fact.Choice(taken)));
+                if (!as.isEmpty()) take.put(one.getKey(), as);
+            }
+            return preview(drawing(file), unit, take, Asked.object(ask, "garden"));
+        });
     }
 
     /** By what it begins with. */

@@ -7,7 +7,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollSolver;
@@ -49,22 +48,18 @@ public final class SolveLine {
      * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
     static RollProblem rolls(JsonNode node) {
-        AskReader ask = AskReader.of("problem", node, "name", "rolls", "pieces", "turn", "straightCuts");
-        List<RollProblem.Stock> rolls = ask.each("rolls", SolveLine::roll);
-        List<RollProblem.Piece> pieces = ask.each("pieces", SolveLine::piece);
-        return new RollProblem(ask.textIfAny("name"), rolls, pieces, ask.flag("turn", true), ask.flag("straightCuts", true));
+        return Asked.read("rolls", node, ask -> new RollProblem(
+                ask.text("name"),
+                Asked.each(ask, "rolls", "roll", roll -> new RollProblem.Stock(
+                        Asked.text(roll, "id"), roll.neededLength("width"), roll.price("price").orElse(BigDecimal.ONE), roll.number("step"),
+                        roll.numberIfAny("maxLength"), available(roll))),
+                Asked.each(ask, "pieces", "piece", piece -> new RollProblem.Piece(
+                        Asked.text(piece, "id"), piece.neededLength("width"), piece.neededLength("height"), piece.count("count"))),
+                ask.flag("turn"), ask.flag("straightCuts")));
     }
 
-    private static RollProblem.Stock roll(AskReader roll) {
-        roll.known("id", "width", "price", "step", "maxLength", "available");
-        return new RollProblem.Stock(
-                roll.text("id"), roll.length("width"), roll.money("price", BigDecimal.ONE), roll.length("step", 1, false),
-                roll.lengthIfAny("maxLength", false), roll.wholeIfAny("available"));
-    }
-
-    private static RollProblem.Piece piece(AskReader piece) {
-        piece.known("id", "width", "height", "count");
-        return new RollProblem.Piece(piece.text("id"), piece.length("width"), piece.length("height"), piece.whole("count", 1, 1));
+    static OptionalInt available(Cursor stock) {
+        return stock.has("available") ? OptionalInt.of(stock.count("available")) : OptionalInt.empty();
     }
 
     /**
@@ -73,43 +68,34 @@ public final class SolveLine {
      * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
     static StagingProblem staging(JsonNode node) {
-        AskReader ask = AskReader.of("problem", node, "name", "resources", "tasks", "calendar");
-        List<Integer> resources = wholes(ask, "resources", MOST_RESOURCES);
-        AskReader.atMost("tasks", ask.list("tasks").size(), MOST_TASKS);
-        List<StagingProblem.Task> tasks = ask.each("tasks", task -> task(task, resources.size()));
-        return new StagingProblem(ask.textIfAny("name"), resources, tasks, calendar(node.get("calendar")), 1);
+        BrokenRule.atMost("resources", "resources", node.path("resources").size(), MOST_RESOURCES, "entries");
+        BrokenRule.atMost("tasks", "tasks", node.path("tasks").size(), MOST_TASKS, "entries");
+        BrokenRule.atMost("cycle", "cycle", node.at("/calendar/cycle").size(), LONGEST_CYCLE, "entries");
+        return Asked.read("staging", node, ask -> {
+            List<Integer> resources = Asked.wholes(ask, "resources");
+            List<StagingProblem.Task> tasks = Asked.each(ask, "tasks", "task", task -> task(task, resources.size()));
+            return new StagingProblem(ask.text("name"), resources, tasks, ask.readIfAny("calendar", SolveLine::calendar), 1);
+        });
     }
 
-    private static StagingProblem.Task task(AskReader task, int resources) {
-        task.known("id", "duration", "uses", "after", "unbroken");
-        List<StagingProblem.Wait> after = task.node().hasNonNull("after") ? task.each("after", wait -> {
-            wait.known("task", "lag");
-            return new StagingProblem.Wait(id(wait, "task"), wait.whole("lag", 0, 0));
-        }) : List.of();
-        return new StagingProblem.Task(id(task, "id"), task.whole("duration", 0), task.has("uses") ? wholes(task, "uses", MOST_RESOURCES) : Collections.nCopies(resources, 0), after, task.flag("unbroken", false), "", 0, OptionalInt.empty());
+    private static StagingProblem.Task task(Cursor task, int resources) {
+        if (!task.has("duration")) task.missing("duration", "a whole number of 0 or more");
+        return new StagingProblem.Task(id(task, "id"), task.has("duration") ? task.count("duration") : 0,
+                task.has("uses") ? Asked.wholes(task, "uses") : Collections.nCopies(resources, 0),
+                task.each("after", "wait", wait -> new StagingProblem.Wait(id(wait, "task"), wait.count("lag"))), task.flag("unbroken"), "", 0, OptionalInt.empty());
     }
 
     /** A text, or a whole number that stands for its digits. */
-    private static String id(AskReader entry, String field) {
-        JsonNode value = entry.node().path(field);
-        return value.isIntegralNumber() ? value.asText() : entry.text(field);
+    private static String id(Cursor entry, String field) {
+        return entry.raw(field).isIntegralNumber() ? entry.raw(field).asText() : Asked.text(entry, field);
     }
 
-    private static List<Integer> wholes(AskReader entry, String field, int most) {
-        JsonNode list = entry.list(field);
-        AskReader.atMost(entry.path(field), list.size(), most);
-        List<Integer> numbers = new ArrayList<>();
-        for (JsonNode value : list) numbers.add(AskReader.whole(value, entry.path(field) + "[" + numbers.size() + "]", 0));
-        return numbers;
-    }
-
-    private static Optional<StagingProblem.Calendar> calendar(JsonNode node) {
-        if (node == null || node.isNull()) return Optional.empty();
+    private static StagingProblem.Calendar calendar(Cursor calendar) {
         List<Boolean> cycle = new ArrayList<>();
-        for (int unit : wholes(new AskReader("calendar", node).known("cycle"), "cycle", LONGEST_CYCLE)) {
+        for (int unit : Asked.wholes(calendar, "cycle")) {
             BrokenRule.between("calendar", "cycle[" + cycle.size() + "]", unit, 0, 1, "");
             cycle.add(unit == 1);
         }
-        return Optional.of(new StagingProblem.Calendar(cycle, List.of()));
+        return new StagingProblem.Calendar(cycle, List.of());
     }
 }

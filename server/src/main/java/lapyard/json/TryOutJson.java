@@ -3,12 +3,12 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import lapyard.job.TryOut;
 import lapyard.plan.CannotAnswer;
-import lapyard.plan.Fact;
-import lapyard.plan.FindingKind;
 import lapyard.plan.WayKind;
 import lapyard.words.Wording;
+import lapyard.working.BrokenRule;
 
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
 public final class TryOutJson {
@@ -17,7 +17,7 @@ public final class TryOutJson {
     private TryOutJson() {}
 
     /** A garden as it stands and its copy with the changes, both as text. */
-    public record Asked(String before, String after) {}
+    public record Both(String before, String after) {}
 
     /**
      * {@code {"garden":{...},"changes":[{"bed":"M","set":{"courses":2,"section":"75x200","at":[0,0]}},{"drop":"N"},{"add":{...}}]}};
@@ -25,51 +25,51 @@ public final class TryOutJson {
      *
      * @throws CannotAnswer for a change that cannot be read or names no bed, with its place
      */
-    public static Asked read(String text) {
-        AskReader asked = AskReader.of("try-out", DocumentText.parse(text), "garden", "changes", "instead");
-        JsonNode garden = asked.node().get("garden");
-        if (garden == null || !garden.isObject()) throw AskReader.shape("garden", "a garden document in curly brackets", garden, WayKind.CURLY_BRACKETS);
-        if (asked.has("instead")) {
-            JsonNode instead = asked.node().get("instead");
-            if (!instead.isObject()) throw AskReader.shape("instead", "a garden document in curly brackets", instead, WayKind.CURLY_BRACKETS);
-            if (asked.has("changes")) throw new CannotAnswer(AskReader.fault(FindingKind.FIELDS_CLASH, "changes").with("other", Fact.name("instead")).way(WayKind.TAKE_ONE_OUT));
-            return new Asked(garden.toString(), instead.toString());
-        }
-        ObjectNode copy = garden.deepCopy();
-        AskReader.atMost("changes", asked.list("changes").size(), MOST_CHANGES);
-        asked.entries("changes").forEach(change -> change(copy, change));
-        return new Asked(garden.toString(), copy.toString());
-    }
-
-    private static void change(ObjectNode garden, AskReader entry) {
-        JsonNode change = entry.known("bed", "set", "drop", "add").node();
-        String at = entry.at();
-        ArrayNode beds = garden.get("beds") instanceof ArrayNode list ? list : garden.putArray("beds");
-        if (change.has("add")) {
-            if (change.size() != 1 || !change.get("add").isObject()) throw AskReader.shape(at + ".add", "one bed, with nothing beside it", change.get("add"), WayKind.CURLY_BRACKETS);
-            beds.add(change.get("add").deepCopy());
-            return;
-        }
-        boolean drop = change.has("drop");
-        if (drop ? change.size() != 1 : !change.has("bed") || !change.has("set"))
-            throw AskReader.shape(at, "a change that drops a bed, adds one, or names a bed and what to set", change, WayKind.WRITE_LIKE, Fact.name("{\"bed\": \"M\", \"set\": {\"courses\": 2}}"));
-        int place = place(beds, entry.text(drop ? "drop" : "bed"), at);
-        if (drop) {
-            beds.remove(place);
-            return;
-        }
-        JsonNode set = change.get("set");
-        if (!set.isObject()) throw AskReader.shape(at + ".set", "fields of the bed in curly brackets", set, WayKind.CURLY_BRACKETS);
-        ObjectNode bed = (ObjectNode) beds.get(place);
-        set.fields().forEachRemaining(field -> {
-            if (field.getValue().isNull()) bed.remove(field.getKey());
-            else bed.set(field.getKey(), field.getValue().deepCopy());
+    public static Both read(String text) {
+        return Asked.read("try-out", DocumentText.parse(text), ask -> {
+            if (!ask.has("garden")) ask.missing("garden", "a garden document in curly brackets");
+            ObjectNode garden = Asked.object(ask, "garden");
+            if (ask.has("instead") && ask.has("changes")) ask.clash("changes", "instead");
+            ObjectNode after = ask.has("instead") ? Asked.object(ask, "instead") : garden.deepCopy();
+            if (!ask.has("instead")) {
+                BrokenRule.atMost("changes", "changes", ask.raw("changes").size(), MOST_CHANGES, "entries");
+                Asked.each(ask, "changes", "change", change -> change(after, change));
+            }
+            return new Both(garden.toString(), after.toString());
         });
     }
 
-    private static int place(ArrayNode beds, String id, String at) {
+    private static boolean change(ObjectNode garden, Cursor change) {
+        ArrayNode beds = garden.get("beds") instanceof ArrayNode list ? list : garden.putArray("beds");
+        boolean drop = change.has("drop");
+        boolean add = change.has("add");
+        boolean set = change.has("bed") && change.has("set");
+        if ((drop || add) && change.node().size() != 1 || !drop && !add && !set) {
+            change.misshapen("", "a change that drops a bed, adds one, or names a bed and what to set", change.node(), "{\"bed\": \"M\", \"set\": {\"courses\": 2}}");
+        } else if (add) {
+            beds.add(Asked.object(change, "add").deepCopy());
+        } else {
+            String id = change.text(drop ? "drop" : "bed");
+            int place = place(beds, id);
+            ObjectNode fields = Asked.object(change, "set");
+            if (place < 0) {
+                change.add(change.noSuch(drop ? "drop" : "bed", "bed", id, List.of()).way(WayKind.BED_BY_CODE));
+            } else if (drop) {
+                beds.remove(place);
+            } else {
+                ObjectNode bed = (ObjectNode) beds.get(place);
+                fields.fields().forEachRemaining(field -> {
+                    if (field.getValue().isNull()) bed.remove(field.getKey());
+                    else bed.set(field.getKey(), field.getValue().deepCopy());
+                });
+            }
+        }
+        return true;
+    }
+
+    private static int place(ArrayNode beds, String id) {
         for (int i = 0; i < beds.size(); i++) if (beds.get(i).isObject() && beds.get(i).path("id").asText("").equals(id)) return i;
-        throw new CannotAnswer(AskReader.fault(FindingKind.FIELD_NO_SUCH, at).with("what", Fact.name("bed")).with("value", Fact.name(FieldFaults.cut(id))).way(WayKind.BED_BY_CODE));
+        return -1;
     }
 
     public static ObjectNode write(TryOut tried, String after) {

@@ -194,7 +194,7 @@ class TallyTest {
     void aTryOutStandsBesideTheGarden() throws Exception {
         String only4800 = garden("{}").replace("{\"beds\"", "{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,"
                 + "\"stock\":[{\"length\":4800,\"price\":36}]}]},\"beds\"");
-        TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + only4800 + ",\"changes\":[{\"drop\":\"N\"}]}");
+        TryOutJson.Both asked = TryOutJson.read("{\"garden\":" + only4800 + ",\"changes\":[{\"drop\":\"N\"}]}");
         TryOut tried = TryOut.of(Gardens.sheet(asked.before()), Gardens.sheet(asked.after()));
         assertEquals(10 - 7, tried.before().boards() - tried.after().boards());
         assertTrue(tried.moved().stream().anyMatch(moved -> moved.task().equals("N.fill") && moved.isDay() == -1));
@@ -205,7 +205,7 @@ class TallyTest {
     @Test
     void aTryOutNamesWhatIsCutAndWouldChange() throws Exception {
         String cut = garden("{\"boards\":[" + board(1, "\"N-1A\"", "") + "],\"done\":[{\"task\":\"N.set-out\"}]}");
-        TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + cut + ",\"changes\":[{\"bed\":\"N\",\"set\":{\"width\":2000}}]}");
+        TryOutJson.Both asked = TryOutJson.read("{\"garden\":" + cut + ",\"changes\":[{\"bed\":\"N\",\"set\":{\"width\":2000}}]}");
         TryOut tried = TryOut.of(Gardens.sheet(asked.before()), Gardens.sheet(asked.after()));
         assertEquals(List.of("piece N-1A"), tried.touched().stream().map(Finding::where).toList());
     }
@@ -214,7 +214,7 @@ class TallyTest {
     void aThinnerTimberMakesLongerCourses() throws Exception {
         String thin = garden("{}").replace("\"sections\":[", "\"sections\":[{\"id\":\"75x200\",\"thickness\":75,\"height\":200,"
                 + "\"stock\":[{\"length\":4800,\"price\":30}]},");
-        TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + thin + ",\"changes\":[{\"bed\":\"M\",\"set\":{\"section\":\"75x200\"}}]}");
+        TryOutJson.Both asked = TryOutJson.read("{\"garden\":" + thin + ",\"changes\":[{\"bed\":\"M\",\"set\":{\"section\":\"75x200\"}}]}");
         JobSheet after = Gardens.sheet(asked.after());
         assertEquals(10500, after.beds().get(0).work().frame().courses().get(0).pieces().stream().mapToDouble(piece -> piece.lengthMm()).sum(), 0.01);
     }

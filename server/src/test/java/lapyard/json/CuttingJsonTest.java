@@ -106,28 +106,27 @@ class CuttingJsonTest {
         []                                                                        | "problem" must be an object in curly brackets
         {"pieces":[]}                                                             | "stock" is missing. Give a list in square brackets
         {"stock":[]}                                                              | "pieces" is missing. Give a list in square brackets
-        {"stock":[3],"pieces":[]}                                                 | "stock[0]" must be an object in curly brackets, not the number 3
+        {"stock":[3],"pieces":[]}                                                 | board 1: "board 1" must be an object in curly brackets, not the number 3
         {"stock":[{"id":"a","length":9,"cost":1}],"pieces":[]}                    | Unknown field "cost"
-        {"stock":[{"id":"a","length":0}],"pieces":[]}                             | "stock[0].length" must be a number of mm, above 0, not the number 0
-        {"stock":[{"id":"a","length":1e999}],"pieces":[]}                         | "stock[0].length" must be a number of mm
-        {"stock":[{"id":"a"}],"pieces":[]}                                        | "stock[0].length" is missing. Give a number of mm, above 0
-        {"stock":[{"length":9}],"pieces":[]}                                      | "stock[0].id" is missing. Give text in quotes
-        {"stock":[{"id":"a","length":9,"price":-1}],"pieces":[]}                  | "stock[0].price" must be a number of 0 or more, not the number -1
-        {"stock":[{"id":"a","length":9,"available":1.5}],"pieces":[]}             | "stock[0].available" must be a whole number
-        {"stock":[],"pieces":[{"id":"p","length":"long"}]}                        | "pieces[0].length" must be a number of mm, above 0, not the text "long"
-        {"stock":[],"pieces":[{"id":"p","length":3,"count":-1}]}                  | "pieces[0].count" must be a whole number from 0
-        {"stock":[],"pieces":[{"id":"p","length":3,"count":1e12}]}                | "pieces[0].count" must be a whole number
-        {"stock":[],"pieces":[{"id":"p","length":3,"stage":"x"}]}                 | "pieces[0].stage" must be a whole number
-        {"stock":[],"pieces":[{"id":"p","length":3,"goodFace":1}]}                | "pieces[0].goodFace" must be true or false, not the number 1
-        {"kerf":-4,"stock":[],"pieces":[]}                                        | "kerf" must be a number of mm, 0 or more, not the number -4
-        {"stock":[{"id":"a","length":9,"salvage":-1}],"pieces":[]}                | "stock[0].salvage" must be a number of 0 or more, not the number -1
-        {"stock":[{"id":"a","length":9,"sawnEnd":1}],"pieces":[]}                 | "stock[0].sawnEnd" must be true or false, not the number 1
-        {"retrim":-1,"stock":[],"pieces":[]}                                      | "retrim" must be a number of mm, 0 or more, not the number -1
+        {"stock":[{"id":"a","length":0}],"pieces":[]}                             | board 1, length: "length" is 0 mm; at least 0.001 mm is needed
+        {"stock":[{"id":"a","length":1e999}],"pieces":[]}                         | board 1, length: "length" is 1.0
+        {"stock":[{"id":"a"}],"pieces":[]}                                        | board 1, length: "length" is missing. Give it in mm
+        {"stock":[{"length":9}],"pieces":[]}                                      | board 1, id: "id" is missing. Give text in quotes
+        {"stock":[{"id":"a","length":9,"price":-1}],"pieces":[]}                  | board 1, price: "price" is -1; at least 0 is needed
+        {"stock":[{"id":"a","length":9,"available":1.5}],"pieces":[]}             | board 1, available: "available" is 1.5, which is finer than 1
+        {"stock":[],"pieces":[{"id":"p","length":"long"}]}                        | piece 1, length: "length" must be a number of mm, not the text "long"
+        {"stock":[],"pieces":[{"id":"p","length":3,"count":-1}]}                  | piece 1, count: "count" is -1; at least 0 is needed
+        {"stock":[],"pieces":[{"id":"p","length":3,"count":1e12}]}                | piece 1, count: "count" is 1000000000000; at most 2147483647 is possible
+        {"stock":[],"pieces":[{"id":"p","length":3,"stage":"x"}]}                 | piece 1, stage: "stage" must be a number, not the text "x"
+        {"stock":[],"pieces":[{"id":"p","length":3,"goodFace":1}]}                | piece 1, goodFace: "goodFace" must be true or false, not the number 1
+        {"kerf":-4,"stock":[],"pieces":[]}                                        | kerf: "kerf" is -4 mm; at least 0 mm is needed
+        {"stock":[{"id":"a","length":9,"salvage":-1}],"pieces":[]}                | board 1, salvage: "salvage" is -1; at least 0 is needed
+        {"stock":[{"id":"a","length":9,"sawnEnd":1}],"pieces":[]}                 | board 1, sawnEnd: "sawnEnd" must be true or false, not the number 1
+        {"retrim":-1,"stock":[],"pieces":[]}                                      | retrim: "retrim" is -1 mm; at least 0 mm is needed
         {"name":7,"stock":[],"pieces":[]}                                         | "name" must be text in quotes, not the number 7
-        {"kerf":null,"stock":[],"pieces":[]}                                      | "kerf" is missing. Give a number of mm, 0 or more
         """)
     void namesTheFieldTheValueAndWhatItMayBe(String json, String says) throws JsonProcessingException {
-        var node = MAPPER.readTree(json);
+        var node = DocumentText.parse(json);
         String message =
                 Told.refusal(assertThrows(IllegalArgumentException.class, () -> CuttingJson.read(node)));
         assertTrue(message.contains(says), message);

@@ -45,10 +45,10 @@ class ReplanJsonTest {
         [{"board":"#1","stock":"L48","opened":false,"cut":["A"]}]        | 1 piece (A) is cut from board #1, but the board is not opened. Open the board in the tally first
         [{"board":"#1","stock":"L48","count":4,"cut":["A"]}]             | Of piece A, 4 pieces are cut, and 3 pieces are planned. Take 1 piece off the tally
         [{"board":"#1","stock":"L50"}]                                   | Board #1 is of L50, which is neither a stock length nor a board on hand.
-        [{"board":"#1","stock":"L48","lost":-7}]                         | "sawn[0].lost" must be a number of mm, 0 or more, not the number -7
-        [{"board":"#1","stock":"L48","cut":"A"}]                         | "sawn[0].cut" must be a list in square brackets, not the text "A"
+        [{"board":"#1","stock":"L48","lost":-7}]                         | sawn board 1, lost: "lost" is -7 mm; at least 0 mm is needed
+        [{"board":"#1","stock":"L48","cut":"A"}]                         | sawn board 1, cut: "cut" must be a list in square brackets, not the text "A"
         [{"board":"#1","stock":"L48","count":1000000000}]                | "sawn" has 1000000000 boards; at most 100000 boards are possible
-        [{"board":"#1"}]                                                 | "sawn[0].stock" is missing. Give text in quotes
+        [{"board":"#1"}]                                                 | sawn board 1, stock: "stock" is missing. Give text in quotes
         7                                                                | "sawn" must be a list in square brackets, not the number 7
         """)
     void whatCannotBeTrueIsNamedWithAWayOut(String sawn, String says) {

@@ -29,7 +29,7 @@ class RollsJsonTest {
         """;
 
     private static RollProblem read(String json) throws JsonProcessingException {
-        return SolveLine.rolls(MAPPER.readTree(json));
+        return SolveLine.rolls(DocumentText.parse(json));
     }
 
     @Test
@@ -85,17 +85,16 @@ class RollsJsonTest {
         "turn":true        | "spin":true       | Unknown field "spin"
         "step":500         | "steps":500       | Unknown field "steps"
         "height":2460      | "length":2460     | Unknown field "length"
-        "width":3960       | "width":-3960     | "pieces[0].width" must be a number of mm, above 0, not the number -3960
-        "width":3960       | "width":"3960"    | "pieces[0].width" must be a number of mm, above 0, not the text "3960"
-        "width":3960       | "width":1e999     | "pieces[0].width" must be a number of mm, above 0, not a number too large
-        "height":2460      | "height":0        | "pieces[0].height" must be a number of mm, above 0, not the number 0
-        "count":1          | "count":0         | "pieces[0].count" must be a whole number from 1
-        "count":1          | "count":1.5       | "pieces[0].count" must be a whole number from 1
-        "price":9.00       | "price":-1        | "rolls[0].price" must be a number of 0 or more, not the number -1
-        "step":500         | "step":0          | "rolls[0].step" must be a number of mm, above 0, not the number 0
-        "id":"W4"          | "id":7            | "rolls[0].id" must be text in quotes, not the number 7
+        "width":3960       | "width":-3960     | piece 1, width: "width" is -3960 mm; at least 0.001 mm is needed
+        "width":3960       | "width":"3960"    | piece 1, width: "width" must be a number of mm, not the text "3960"
+        "width":3960       | "width":1e999     | piece 1, width: "width" is 1.0
+        "height":2460      | "height":0        | piece 1, height: "height" is 0 mm; at least 0.001 mm is needed
+        "count":1          | "count":0         | piece 1, count: "count" is 0; at least 1 is needed
+        "count":1          | "count":1.5       | piece 1, count: "count" is 1.5, which is finer than 1
+        "price":9.00       | "price":-1        | roll 1, price: "price" is -1; at least 0 is needed
+        "step":500         | "step":0          | roll 1, step: "step" is 0 mm; at least 0.001 mm is needed
+        "id":"W4"          | "id":7            | roll 1, id: "id" must be text in quotes, not the number 7
         "turn":true        | "turn":"yes"      | "turn" must be true or false, not the text "yes"
-        "name":"x"         | "name":null       | "name" is missing. Give text in quotes
         """)
     void refusesWhatItCannotReadByNameAndValue(String good, String bad, String says) {
         assertTrue(PROBLEM.contains(good));

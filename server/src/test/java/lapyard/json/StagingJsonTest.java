@@ -38,9 +38,9 @@ class StagingJsonTest {
     @CsvSource(delimiter = '|', textBlock = """
         {"tasks":[]} | "resources" is missing
         {"resources":[1],"tasks":[{"id":"a"}]} | duration
-        {"resources":[1.5],"tasks":[]} | "resources[0]" must be a whole number
+        {"resources":[1.5],"tasks":[]} | "resources" must be whole numbers of 0 or more, not the number 1.5
         {"resources":[1],"tasks":[{"id":"a","duration":1,"uses":[2]}]} | task a: The task uses 2 of resource 1, and 1 is there
-        {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"lag":2}]}]} | "tasks[0].after[0].task" is missing
+        {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"lag":2}]}]} | task 1, wait 1, task: "task" is missing
         {"resources":[1],"tasks":[{"id":"a","duration":1,"after":[{"task":"a"}]}]} | Tasks wait for each other in a circle: "a" waits for "a"
         {"resources":[1],"tasks":[{"id":"a","duration":1}],"calendar":{"cycle":[2]}} | "cycle[0]" is 2; at most 1 is possible
         {"resources":[1],"tasks":[{"id":"a","duration":1}],"calendar":{"cycle":[]}} | The calendar has no working unit. Give 1 for a working unit, and 0 for one that is not
