@@ -26,8 +26,8 @@ import lapyard.job.JobSheet.SawWork;
 import lapyard.plan.Tally;
 
 /**
- * A section's boards once the saw went another way than planned: a piece was spoiled, a length was lost, a piece came out
- * of another board. What was cut stays where it is, the rest has a new plan; a board keeps its number.
+ * A section's boards once the saw or the buying went another way than planned: a piece was spoiled, a length was lost, a piece came out
+ * of another board, more boards of a length are bought than the cheapest plan takes. What was cut stays where it is, the rest has a new plan; a board keeps its number.
  *
  * @param result all boards, those told of in the tally first, pieces under their marks; a board that is there and not
  *     wanted any more is a line without pieces
@@ -74,6 +74,10 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
     private static boolean asPlanned(SawWork planned, List<Tally.Board> told) {
         Map<String, SawBoard> byName = new HashMap<>();
         planned.boards().forEach(board -> byName.put(Sawn.name(board), board));
+        for (CuttingProblem.Stock stock : planned.problem().stock()) {
+            boolean more = told.stream().filter(board -> board.stock().equals(stock.id())).count() > planned.boards().stream().filter(board -> board.stock().equals(stock.id())).count();
+            if (more && stock.available().isEmpty()) return false;
+        }
         return told.stream().allMatch(board -> {
             SawBoard known = byName.get(board.name());
             if (!board.spoiled().isEmpty() || board.lostMm() > 0 || board.leftMm().isPresent()) return false;

@@ -1,11 +1,14 @@
 package lapyard.plan;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -55,6 +58,17 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
     /** Boards of this section in the tally. */
     public List<Board> boards(String section) {
         return boards.stream().filter(board -> board.section().equals(section)).toList();
+    }
+
+    /** As above, and after them the whole boards that are bought beyond those, by the code of their pack. */
+    public List<Board> boardsThere(String section, Function<String, String> pack, Collection<String> stocks) {
+        List<Board> there = new ArrayList<>(boards(section));
+        for (String stock : stocks) {
+            long told = there.stream().filter(board -> board.stock().equals(stock)).count();
+            int count = bought.stream().filter(one -> one.item().equals("timber " + section) && one.pack().equals(pack.apply(stock))).mapToInt(Bought::count).sum();
+            for (long more = told + 1; more <= count; more++) there.add(new Board(pack.apply(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty()));
+        }
+        return there;
     }
 
     /** The day on which each task was done, by its id. */
