@@ -1,6 +1,8 @@
 import { layOutWith, pin, rankFirst, wish, wishOf } from '../state/asking.js';
 import { moneyIn } from '../state/changes.js';
-import { bedsOf, calledOf } from '../state/plan.js';
+import { lengthCheck } from '../state/checks.js';
+import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
+import { lengthField } from './length-field.js';
 import { GardenElement, h, options, row, table, tick } from './make.js';
 import { place } from './places.js';
 
@@ -18,8 +20,10 @@ export class LapLaidOut extends GardenElement {
 
   #wishes(plan) {
     const types = plan.types ?? [];
-    const number = (key, label, value, act) => h('label', {}, /^(least|most) /.test(key) ? h('span.unseen', {}, label) : `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': key, value: value ?? '',
+    const number = (key, label, value, act) => h('label', {}, h('span.unseen', {}, label), h('input', { type: 'number', min: 0, max: 1000, 'data-key': key, value: value ?? '',
       onchange: event => this.run(act(event.target.value === '' ? null : Math.max(0, Math.round(Number(event.target.value))))) }));
+    const units = unitsOf(plan);
+    const length = (key, label, field, most) => lengthField({ label, units, mm: plan.layOut?.[field] ?? 0, check: lengthCheck(0, most, units), key, onlength: ({ detail }) => this.run(layOutWith(field, detail.mm)) });
     return [
       types.length ? table(['Type', 'At least', 'At most'], types.map(type => {
         const wanted = wishOf(plan, type.id);
@@ -31,8 +35,7 @@ export class LapLaidOut extends GardenElement {
       h('div.fields', {},
         h('label', {}, 'What counts most ', h('select', { 'data-key': 'rank', onchange: event => this.run(rankFirst(event.target.value)) },
           options(Object.entries(COUNTS), plan.layOut?.rank?.[0] ?? 'beds'))),
-        number('path width', 'Paths, mm (0: the standard\'s)', plan.layOut?.path ?? 0, mm => layOutWith('path', mm ?? 0)),
-        number('margin', 'Free along the edge, mm', plan.layOut?.margin ?? 0, mm => layOutWith('margin', mm ?? 0))),
+        length('path width', 'Paths (0: the standard\'s)', 'path', 5000), length('margin', 'Free along the edge', 'margin', 20000)),
       bedsOf(plan).length ? h('details', {}, h('summary', {}, `Beds that stay where they are: ${plan.layOut?.pinned?.length ?? 0}`),
         bedsOf(plan).map(bed => tick(`pin ${bed.id}`, calledOf(bed), (plan.layOut?.pinned ?? []).includes(bed.id), on => this.run(pin(bed.id, on))))) : null,
     ];

@@ -1,6 +1,8 @@
 import { givesOf, keepAlike, letBedGive, letGive } from '../state/asking.js';
 import { money, moneyIn } from '../state/changes.js';
-import { bedsOf, calledOf } from '../state/plan.js';
+import { lengthCheck } from '../state/checks.js';
+import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
+import { lengthField } from './length-field.js';
 import { GardenElement, h, tick } from './make.js';
 import { place } from './places.js';
 
@@ -21,13 +23,14 @@ export class LapSizes extends GardenElement {
   }
 
   #gives(plan) {
+    const units = unitsOf(plan);
     const gives = side => {
       const [least, most] = givesOf(plan, side);
-      const field = (key, label, value, range) => h('label', {}, `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': `${side} ${key}`, value,
-        onchange: event => this.run(letGive(side, range(Math.min(1000, Math.max(0, Number(event.target.value) || 0))))) }));
+      const field = (key, label, mm, range) => lengthField({ label, units, mm, check: lengthCheck(0, 1000, units), key: `${side} ${key}`,
+        onlength: ({ detail }) => this.run(letGive(side, range(detail.mm))) });
       return [
-        field('smaller', side === 'width' ? 'Narrower by at most, mm' : 'Shallower by at most, mm', -least, mm => [-mm, most]),
-        field('larger', side === 'width' ? 'Wider by at most, mm' : 'Deeper by at most, mm', most, mm => [least, mm]),
+        field('smaller', side === 'width' ? 'Narrower by at most' : 'Shallower by at most', -least, mm => [-mm, most]),
+        field('larger', side === 'width' ? 'Wider by at most' : 'Deeper by at most', most, mm => [least, mm]),
       ];
     };
     return [

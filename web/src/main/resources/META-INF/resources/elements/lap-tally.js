@@ -1,7 +1,9 @@
 import { shown } from '../geometry/length.js';
+import { lengthCheck } from '../state/checks.js';
 import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
 import { dayName } from '../state/weekends.js';
+import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 import './long-press.js';
 import { place } from './places.js';
@@ -80,7 +82,7 @@ export class LapTally extends GardenElement {
       type: 'button', 'data-key': `piece ${cut.mark}`, 'aria-label': `${shown(cut.length, units)}, ${cut.mark}, board ${board.number}: ${state === 'wanted' ? 'to cut' : state}`,
       'data-hold': true, onclick: () => to(state === 'wanted' ? 'cut' : 'wanted'), onheld: () => to('spoiled'),
       onkeydown: event => { if (event.key.toLowerCase() === 's' && !event.ctrlKey && !event.metaKey) to(state === 'spoiled' ? 'wanted' : 'spoiled'); },
-    }, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, `${cut.mark} `, h('small', {}, `board ${board.number} of ${board.stock}`),
+    }, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, `${cut.mark} `, h('small', {}, `board ${board.number} of ${this.#stock(board)}`),
       before.length ? h('small.anew', {}, ` spoiled on ${before.join(', ')}: saw it anew from board ${board.number}`) : null),
     h('span.state', {}, state === 'wanted' ? '' : state)));
   }
@@ -98,13 +100,16 @@ export class LapTally extends GardenElement {
     const { plan } = this.garden;
     return h('div', {}, h('p.hint', {}, 'Press a piece when it is cut. Hold it, or press S, when it is spoiled.'), this.parts.map(part => h('ol.boards', { 'aria-label': part.section },
       part.boards.map(board => h('li', { 'data-key': `board ${board.number}` },
-        h('strong', {}, `#${board.number}`), h('span', {}, ` ${board.stock}`),
+        h('strong', {}, `#${board.number}`), h('span', {}, ` ${this.#stock(board)}`),
         h('ul.pieces', {}, board.cuts.map(cut => this.#piece({ board, cut }, plan)), this.#spoiledHere(board, plan)),
-        h('label.lost', {}, 'Lost, mm ', h('input', {
-          type: 'number', min: '0', max: '30000', inputmode: 'numeric', 'data-key': `lost ${board.number}`,
-          value: String((plan.tally?.boards ?? []).find(one => one.board === `#${board.number}`)?.lost ?? ''),
-          onchange: event => this.#change(loseOf(this.parts, board.number, Math.max(0, Number(event.target.value) || 0)), `Board ${board.number}: ${Number(event.target.value) || 0} mm lost.`),
-        })))))));
+        lengthField({ label: 'Lost', units: unitsOf(plan), check: lengthCheck(0, 30000, unitsOf(plan)), key: `lost ${board.number}`,
+          mm: (plan.tally?.boards ?? []).find(one => one.board === `#${board.number}`)?.lost,
+          onlength: ({ detail }) => this.#change(loseOf(this.parts, board.number, detail.mm), `Board ${board.number}: ${shown(detail.mm, unitsOf(plan))} lost.`) }))))));
+  }
+
+  /** A stock length in the garden's measure; a board on hand by its code. */
+  #stock({ stock, length }) {
+    return /^\d/.test(stock) ? shown(length, unitsOf(this.garden.plan)) : stock;
   }
 
   /** What was cut wrong here and is now on another board. */
