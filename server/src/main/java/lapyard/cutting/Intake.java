@@ -83,6 +83,11 @@ final class Intake {
         return new WholeProblem(placeable, pieceMicrons, boards, usableMicrons, kerf);
     }
 
+    /** Those that can hold something, and that there are some of. */
+    List<CuttingProblem.Stock> boards() {
+        return boards;
+    }
+
     /** Micrometres, as all lengths here. */
     long keepOffcut() {
         return keepOffcut;
@@ -150,7 +155,7 @@ final class Intake {
     }
 
     /** Pieces, kerf and trim: what is finer than a micrometre counts up. */
-    private static long roundUp(double mm) {
+    static long roundUp(double mm) {
         return (long) Math.ceil(mm * 1000 - 1e-4);
     }
 

@@ -271,6 +271,11 @@ final class Relaxation {
         return worth;
     }
 
+    /** As {@link #worth}, in cost units. */
+    double[] prices() {
+        return Arrays.stream(worth).mapToDouble(each -> each / (double) (1L << scaleBits)).toArray();
+    }
+
     /**
      * The least a pattern on this board must be worth, scaled, for plans that use it to cost less than {@code cutoff}:
      * what it is worth less than it costs comes on top of the last round's exact bound.

@@ -21,6 +21,7 @@ import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.LengthPrices;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Saw;
@@ -178,6 +179,8 @@ final class Joining {
         private final int most;
         private BigDecimal best;
         private int unplaced;
+        /** Of the fractional plans of what was best so far. */
+        private final List<LengthPrices> prices = new ArrayList<>();
         private final Set<List<Integer>> tried = new HashSet<>(Set.of(List.copyOf(chosen.values())));
 
         Tries(SearchOptions looking) {
@@ -189,6 +192,7 @@ final class Joining {
             CuttingResult cut = looking.boardsShortly(usual.boards());
             unplaced = cut.unplaced().size();
             best = cut.cost().add(usual.held());
+            looking.lengthPrices(usual.boards()).ifPresent(prices::add);
         }
 
         /** @param together kinds that change at once, each of these in turn */
@@ -196,38 +200,52 @@ final class Joining {
             return together.map(this::better).reduce(false, Boolean::logicalOr);
         }
 
-        /** Whether other ways for these kinds are better; those are chosen then. */
+        /** Whether other ways for these kinds are better; those are chosen then. Those that may come cheapest are looked at first. */
         private boolean better(List<Kind> kinds) {
             Map<Kind, Integer> kept = new LinkedHashMap<>(chosen);
-            boolean changed = false;
             int ways = kinds.stream().mapToInt(kind -> kind.ways().size()).reduce(1, Math::multiplyExact);
+            List<Try> open = new ArrayList<>();
             for (int way = 0; way < ways && tried.size() < most; way++) {
                 choose(kinds, way);
                 // What was tried before was no better than what is best by now.
-                if (tried.add(List.copyOf(chosen.values())) && isBest()) {
-                    kept.putAll(chosen);
-                    changed = true;
-                }
+                if (!tried.add(List.copyOf(chosen.values()))) continue;
+                Trial trial = trial();
+                open.add(new Try(way, trial, atLeast(trial)));
+            }
+            open.sort(Comparator.comparing(Try::atLeast));
+            boolean changed = false;
+            for (Try one : open) {
+                if (!isBest(one.trial())) continue;
+                choose(kinds, one.way());
+                kept.putAll(chosen);
+                changed = true;
             }
             chosen.putAll(kept);
             return changed;
         }
 
-        private boolean isBest() {
-            Trial trial = trial();
-            // A tie that cannot stand costs nothing and holds nothing.
+        private boolean isBest(Trial trial) {
             boolean looser = trial.hinges() > mostHinges;
-            if (looser && unplaced == 0) return false;
+            if (unplaced == 0 && (looser || atLeast(trial).compareTo(best) >= 0)) return false;
             Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced)
                     .filter(cut -> !looser || cut.unplaced().size() < unplaced);
             better.ifPresent(cut -> {
                 mostHinges = Math.max(mostHinges, trial.hinges());
                 best = cut.cost().add(trial.held());
                 unplaced = cut.unplaced().size();
+                looking.lengthPrices(trial.boards()).ifPresent(prices::add);
             });
             return better.isPresent();
         }
+
+        /** What it costs at least if all timbers are cut, as far as the prices of what was best so far tell. */
+        private BigDecimal atLeast(Trial trial) {
+            return prices.stream().map(one -> one.atLeast(trial.boards().pieces())).reduce(BigDecimal.ZERO, BigDecimal::max).add(trial.held());
+        }
     }
+
+    /** @param way number of one of all combinations of some kinds' ways */
+    private record Try(int way, Trial trial, BigDecimal atLeast) {}
 
     /** @param way number of one of all combinations of these kinds' ways */
     private void choose(Collection<Kind> kinds, int way) {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
+import lapyard.cutting.LengthPrices;
 import lapyard.plan.SearchLength;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
@@ -87,6 +88,11 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
                 pieces(problem),
                 asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than, left),
                 result -> problem.retrimMm() == 0);
+    }
+
+    /** Prices that bound what is compared. */
+    Optional<LengthPrices> lengthPrices(CuttingProblem problem) {
+        return problem.retrimMm() == 0 ? LengthPrices.of(problem, BOARDS_GLANCE) : Optional.empty();
     }
 
     private CuttingResult cheapest(CuttingProblem problem, Effort effort) {
