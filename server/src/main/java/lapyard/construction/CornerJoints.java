@@ -3,9 +3,7 @@ package lapyard.construction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import lapyard.construction.CornerScrew;
 import lapyard.construction.CornerScrew.Face;
-import lapyard.construction.CrossTies;
 import lapyard.construction.Piece.RunsPast;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
@@ -36,7 +34,6 @@ final class CornerJoints {
                     if (piece.wall().equals(coming)) before = piece;
                     if (piece.wall().equals(going) && after == null) after = piece;
                 }
-                if (before == null || after == null) continue;
                 ScrewWay way = ScrewWay.of(bed, corner, bed.making().screws().lengthMm());
                 if (way.mitre()) {
                     places.add(set(course, corner, after, before, way, everySecond(heights, 0)));

@@ -236,7 +236,6 @@ public record CrossTies(
         for (int other = 0; other < inner.sides(); other++) {
             Point way = inner.direction(other);
             double cross = in.cross(way);
-            if (other == side || Math.abs(cross) < 1e-9) continue;
             Point off = inner.corner(other).minus(start);
             double far = off.cross(way) / cross;
             double at = off.cross(in) / cross;

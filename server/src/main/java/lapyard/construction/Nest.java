@@ -114,7 +114,7 @@ public record Nest(List<Part> parts, double lengthMm) {
      * longer than a square one. 0 for a square end.
      */
     public static double savedMm(PieceEnd end, double kerfMm) {
-        return end.squareCut() ? 0 : Math.max(0, Math.abs(end.outerMm() - end.innerMm()) + kerfMm - kerfMm / cos(end));
+        return Math.max(0, Math.abs(end.outerMm() - end.innerMm()) + kerfMm - kerfMm / cos(end));
     }
 
     private static double cos(PieceEnd end) {

@@ -113,6 +113,8 @@ class NestTest {
         // every joint saves t x tan 22.5 + 4 - 4 / cos 22.5 = 41.42 - 0.33
         assertEquals(2 * 41.09, all.savedMm(KERF), 0.15);
         assertEquals(2, all.goodFaces());
+        assertEquals(List.of(a, b, c), all.pieces());
+        assertEquals(0, Nest.savedMm(a.start(), KERF), "a square end");
         assertEquals(all.lengthMm(), Nest.of(List.of(c, b, a), KERF).orElseThrow().lengthMm(), 0.11);
         Piece hidden = new Piece(c.mark(), c.course(), c.wall(), c.part(), c.lengthMm(), c.fromMm(), c.lies(), false, c.start(), c.end());
         assertEquals(1, Nest.of(List.of(a, hidden), KERF).orElseThrow().goodFaces());
@@ -130,7 +132,7 @@ class NestTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void piecesKeepTheirShapesAndTheirKerfs(long seed) {
         Random random = new Random(seed);
-        Bed bed = mitred(seed % 2 == 0 ? sixSided(600 + random.nextInt(900)) : manySided(random, 5 + random.nextInt(4)), 2);
+        Bed bed = mitred(seed % 3 == 0 ? sixSided(600 + random.nextInt(900)) : seed % 3 == 1 ? manySided(random, 5 + random.nextInt(4)) : bent(random), 2);
         List<Piece> pieces = new ArrayList<>(pieces(bed));
         int nests = 0;
         for (int turn = 0; turn < 60; turn++) {
@@ -152,6 +154,22 @@ class NestTest {
             corners.add(new Point(radius * Math.cos(angle), radius * Math.sin(angle)));
         }
         return new Outline(corners);
+    }
+
+    /** With an inside corner of 45 degrees, at which the inner face is the longer one. */
+    private static Outline bent(Random random) {
+        double out = 3500 + random.nextInt(900);
+        return Beds.outline(0, 0, out, 0, out, 1500, 3000, 1500, 2000, 2500, 0, 2500);
+    }
+
+    /** A square of 2400 in mitres of 45 degrees, no kerf: 2400 and 2200, back 100 to 2300, so the second ends at 2300 + 2400 to the millimetre. */
+    @Test
+    void aWholeLengthIsNotRoundedUp() {
+        Outline square = Outline.rectangle(2400, 2400);
+        Map<Integer, Joint> joints = new HashMap<>();
+        for (int corner = 0; corner < 4; corner++) joints.put(corner, Joint.MITRE);
+        List<Piece> pieces = pieces(Beds.joined(Beds.bed("X", square, 1, Lap.TURNING), joints));
+        assertEquals(4700, Nest.of(pieces.subList(0, 2), 0).orElseThrow().lengthMm());
     }
 
     private static void check(Nest nest) {

@@ -103,9 +103,9 @@ class TiesTest {
         assertEquals(1, value(Beds.built(Beds.tied(Beds.m(Lap.TURNING), only)).quantities(), "ties.cross"));
     }
 
-    /** From wall A the inner corner of M stands at 1700: 30 beside it is no place for a tie, 60 is; nor is 30 beside wall F. */
+    /** From wall A the inner corner of M stands at 1700: 50 beside it is no place for a tie, 60 is; nor is 50 beside wall F, nor the corner's own timber. */
     @ParameterizedTest(name = "at {0}: {1}")
-    @CsvSource({"1730, 0", "1670, 0", "1760, 1", "130, 0", "160, 1"})
+    @CsvSource({"1750, 0", "1670, 0", "1760, 1", "50, 0", "150, 0", "160, 1"})
     void aTieThatWouldLandAtACornerIsNotPutIn(double atMm, int ties) {
         Ties named = with(Ties.NONE, new Ties.Support("A", OptionalDouble.of(atMm), false));
         BedWork work = Beds.built(Beds.tied(Beds.m(Lap.TURNING), named));
@@ -264,6 +264,7 @@ class TiesTest {
                 1800);
         assertEquals(List.of(1700.0, 3300.0), across.ties().stream().map(CrossTie::atMm).toList());
         assertEquals(List.of(1600.0, 1000.0, 1600.0, 1000.0), across.clearMm());
+        assertEquals(List.of(List.of(1600.0, 3200.0), List.of(), List.of(1600.0, 3200.0), List.of()), across.restsMm());
         assertEquals(List.of(), across.untied());
     }
 
@@ -289,6 +290,35 @@ class TiesTest {
         assertEquals(List.of(FindingKind.TIE_CROSSED, FindingKind.TIE_CROSSED), work.findings().stream().map(Finding::kind).filter(kind -> kind == FindingKind.TIE_CROSSED || kind == FindingKind.TIE_NO_WALL).toList());
     }
 
+    /**
+     * From 1500 of a front of 6000 the first wall met is the rear at 1400; the slanting one beside it ends before. From 1667 of a front
+     * of 5000 it is the rear of the front arm at 1200, not the slanting wall behind it.
+     */
+    @Test
+    void aSlantingWallThatIsNotInTheWayStopsNoTie() {
+        Outline step = Beds.outline(0, 0, 6000, 0, 6000, 2400, 3000, 2400, 2000, 1400, 0, 1400);
+        assertEquals("A 1500.0 E", first(step));
+        Outline arms = Beds.outline(0, 0, 5000, 0, 5000, 1200, 1200, 1200, 1200, 1600, 2400, 3700, 0, 3700);
+        assertEquals("A 1666.7 C", first(arms));
+    }
+
+    private static String first(Outline inner) {
+        CrossTie tie = CrossTies.advised(Beds.bed("W", inner, 3, Lap.TURNING), inner, List.of(), 1800).ties().get(0);
+        return tie.wall() + " " + tie.atMm() + " " + tie.toWall();
+    }
+
+    /** Walls B and D of 4700 come before A and C of 2900, whose tie then crosses theirs; a wall without a joint gets no post behind the joint of another. */
+    @Test
+    void theLongestWallComesFirstAndJointsAreThoseOfTheirWall() {
+        BedWork work = Beds.built(Beds.tied(Beds.bed("K", Outline.rectangle(2900, 4700), 3, Lap.TURNING), ALL));
+        assertEquals(List.of("B 300.0", "B 300.0", "A 325.0"), work.frame().crossTies().stream().map(tie -> tie.wall() + " " + tie.heightMm()).toList());
+        Outline outline = Beds.outline(0, 0, 6000, 0, 6000, 1500, 3600, 1500, 3600, 4400, 0, 4400);
+        Ties posts = with(Ties.NONE, new Ties.Support("F", OptionalDouble.empty(), true));
+        BedWork held = Construction.of(Beds.tied(Beds.bed("K", outline, 3, Lap.TURNING), posts), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        assertEquals(List.of("A"), held.frame().seams().stream().map(Seam::wall).distinct().toList());
+        assertEquals(List.of(), CrossTies.of(held.bed(), held.frame().inner(), held.frame().seams()).posts());
+    }
+
     @Test
     void lowWallsNeedNoCrossTies() {
         BedWork work = Beds.built(Beds.tied(Beds.bed("K", Beds.M, 1, Lap.TURNING), ALL));
@@ -310,6 +340,7 @@ class TiesTest {
         assertEquals(18, screws.size());
         assertEquals(inner(1, "M-1F", "M-1A"), screws.get(0));
         assertEquals(inner(2, "M-2A", "M-2F"), screws.get(6));
+        assertEquals(inner(1, "M-1F", "M-1A"), Beds.built(Beds.m(Lap.LONG_WALL)).frame().screws().get(0), "a long wall runs past at both ends");
     }
 
     /** Corner 1: 45 degrees, 35 from the joint, so 35 x 1.414 = 49.5 of 100 before it. */
