@@ -56,7 +56,7 @@ final class CrewCalendar {
     static CrewCalendar enough(Crew crew, double personHours, int waitDays) {
         double weekly = 0;
         for (Person person : crew.people()) weekly += person.hours() * person.days().stream().filter(crew.dates().days()::contains).count();
-        double weeks = 3 * personHours / Math.max(0.25, weekly) + waitDays / 7.0 + 8;
+        double weeks = 3 * personHours / Math.max(0.25, weekly) + waitDays / 7.0 + 10;
         int off = crew.dates().holidays().size() + crew.dates().wet().size();
         return new CrewCalendar(crew, (int) Math.min(MOST_DAYS, 7 * Math.ceil(weeks) + 7L * off));
     }

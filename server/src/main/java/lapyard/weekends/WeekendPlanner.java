@@ -94,8 +94,7 @@ public final class WeekendPlanner {
     private Weekends plan(int today, Function<Staging, StagingResult> schedule) {
         List<GardenTask> open = works.stream().filter(work -> !done.contains(work.id())).toList();
         double load = open.stream().mapToDouble(GardenTask::personHours).sum();
-        int waitDays = crew.waits().cureDays() + crew.waits().settleDays() + 14 + today;
-        calendar = CrewCalendar.enough(crew, load, waitDays);
+        calendar = CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today);
         if (!calendar.anyoneEver()) {
             findings.add(Finding.of(FindingKind.NOBODY_COMES, Place.of(What.CREW)).with("days", Fact.count(calendar.days, "days"))
                     .by(Fact.count(0, "people")).way(WayKind.TAKE_HOLIDAYS_OUT).way(WayKind.SAY_WHO_COMES));
@@ -198,7 +197,7 @@ public final class WeekendPlanner {
         }
         List<Weekends.Wait> waits = waits(open, tasks);
         about(tasks, waits);
-        int least = result.lowerBound() == 0 ? 0 : calendar.dayOf(result.lowerBound() - 1);
+        int least = calendar.dayOf(Math.max(0, result.lowerBound() - 1));
         return new Weekends(days(end, byDay, used), List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
     }
 
