@@ -35,3 +35,8 @@ test('a wish is at least and at most so many of a type', () => {
   equal(wish('T', null, null)(wanted), plan);
   equal(wishOf(plan, 'T'), null);
 });
+
+test('sizes in feet change by half inches, unless the garden says another step', () => {
+  equal(letGive('width', [-101.6, 0])({ units: 'imperial', beds: [] }).give, { width: [-101.6, 0], step: 12.7 });
+  equal(letGive('depth', [-50.8, 0])({ units: 'imperial', give: { step: 5 }, beds: [] }).give, { step: 5, depth: [-50.8, 0] });
+});

@@ -9,7 +9,7 @@ const moved = (plan, id, x) => ({ ...plan, beds: plan.beds.map(one => (one.id ==
 class Shelf {
   constructor(plan) { this.plan = plan; this.revision = 1; this.saves = 0; this.away = false; }
   async save(_, plan, revision) {
-    if (this.away) throw new Error('away');
+    if (this.away) throw Object.assign(new Error('away'), { told: this.told });
     if (revision !== `"${this.revision}"`) throw Object.assign(new Error('stale'), { status: 412 });
     if (plan.name === '') throw Object.assign(new Error('The name is empty.'), { status: 400 });
     if (plan.beds.some(one => one.width === 0)) throw Object.assign(new Error('0 wide. Make it 500 mm wide.'), { status: 422, snags: [{ weight: 'STOP', where: 'bed A', text: '0 wide.' }] });
@@ -64,6 +64,11 @@ test('while the server is away the plan waits, tries come further apart, and it 
   await settled();
   equal(waits.map(wait => wait.ms), [1000, 2000]);
   equal(Keeper.waiting(kept, 'g').plan.beds[0].at[0], 100);
+  equal(keeper.why, '');
+  shelf.told = 'the disk is full: make room';
+  keeper.again();
+  await settled();
+  equal([keeper.standing, keeper.why], ['away', 'the disk is full: make room'], 'what may be sent again is no reason to undo');
   shelf.away = false;
   keeper.again();
   await settled();

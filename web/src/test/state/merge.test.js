@@ -37,7 +37,7 @@ test('differences are told a bed a line', () => {
   equal(differences(base, theirs).map(row => [row.where, row.theirs]), [['bed A', 'at 9, 9'], ['bed B', 'not there']]);
   const named = { ...base, beds: [bed('A', [0, 0], { name: 'Herbs', courses: 3 }), base.beds[1]] };
   const higher = { ...base, beds: [bed('A', [0, 0], { courses: 4 }), base.beds[1]] };
-  equal(differences(named, higher), [{ where: 'bed A', mine: 'name Herbs, courses 3', theirs: 'name not there, courses 4' }]);
+  equal(differences(named, higher), [{ where: 'bed A', mine: 'name Herbs, courses 3', theirs: 'name as usual, courses 4' }]);
   equal([told(undefined), told(5), told([[0, 0], [900, 0]]), told({ id: 'A', fill: { mulch: 50 } })], ['not there', '5', '0, 0; 900, 0', 'fill mulch 50']);
 });
 

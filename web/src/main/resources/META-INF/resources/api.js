@@ -14,8 +14,13 @@ export class Refusal extends Error {
   }
 }
 
-/** No answer: the server is away, or the way to it is. */
-export class Away extends Error {}
+/** No answer, or one that says later: `told` is what the server says of itself, empty where it is away or the way to it is. */
+export class Away extends Error {
+  constructor(message, { told = '', ...rest } = {}) {
+    super(message, rest);
+    this.told = told;
+  }
+}
 
 const PATIENCE_MS = 60000;
 
@@ -24,8 +29,8 @@ const TOKEN = 'lapyard.token';
 
 const token = () => sessionStorage.getItem(TOKEN);
 
-/** Answers that say the server is not there behind its door. */
-const AWAY_STATUSES = new Set([502, 503, 504]);
+/** Answers after which the same may be sent again: it came too slowly, the server is busy or not there behind its door, its disk is full. */
+const LATER_STATUSES = new Set([408, 502, 503, 504, 507]);
 
 async function ask(method, path, { body, headers = {} } = {}) {
   let answer;
@@ -45,7 +50,10 @@ async function ask(method, path, { body, headers = {} } = {}) {
   } catch (cause) {
     throw new Away('The server does not answer.', { cause });
   }
-  if (AWAY_STATUSES.has(answer.status)) throw new Away(`The server answered ${answer.status}.`);
+  if (LATER_STATUSES.has(answer.status)) {
+    const { detail = '' } = await answer.json().catch(() => ({}));
+    throw new Away(`The server answered ${answer.status}.`, { told: detail });
+  }
   if (!answer.ok && answer.status !== 304) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
   return answer;
 }

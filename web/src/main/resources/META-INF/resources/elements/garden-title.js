@@ -180,9 +180,9 @@ function standingOf(keeper) {
   switch (keeper.standing) {
     case 'saving': return { text: 'Saving …', acts: [] };
     case 'away': return {
-      text: keeper.storageFull
-        ? 'The server cannot be reached, and this browser has no room to keep your changes over a reload. Leave the page open. '
-        : 'The server cannot be reached. Your changes are kept in this browser and sent when it is back. ',
+      text: `${keeper.why ? `Not saved yet, the server says: ${keeper.why.split(':')[0]}` : 'The server cannot be reached'}${keeper.storageFull
+        ? ', and this browser has no room to keep your changes over a reload. Leave the page open. '
+        : `. Your changes are kept in this browser and sent ${keeper.why ? 'again' : 'when it is back'}. `}`,
       acts: [['Try now', () => keeper.again()]],
     };
     case 'refused': return { text: `Not saved: ${keeper.why}`, acts: [] };

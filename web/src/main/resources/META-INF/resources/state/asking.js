@@ -4,10 +4,14 @@ import { saying } from './fields.js';
 
 const without = (object, keys) => Object.fromEntries(Object.entries(object).filter(([key]) => !keys.includes(key)));
 
+/** Sizes in feet change by whole half inches unless the garden says another step. */
+const HALF_INCH_MM = 12.7;
+
 /** By how much every bed may become smaller and larger, mm. @param {'width'|'depth'} side @param {[number, number]} range least and most */
 export const letGive = (side, [least, most]) => plan => {
   const rest = without(plan.give ?? {}, [side]);
-  return saying(plan, 'give', least === 0 && most === 0 ? rest : { ...rest, [side]: [Math.min(0, least), Math.max(0, most)] });
+  const step = plan.units === 'imperial' && rest.step === undefined ? { step: HALF_INCH_MM } : {};
+  return saying(plan, 'give', least === 0 && most === 0 ? rest : { ...rest, [side]: [Math.min(0, least), Math.max(0, most)], ...step });
 };
 
 /** @returns {[number, number]} */

@@ -189,6 +189,7 @@ export class Keeper extends EventTarget {
       this.#stand('refused');
       return;
     }
+    this.why = problem.told ?? '';
     this.#stand('away');
     if (this.#retry) return;
     const wait = WAITS[Math.min(this.#tries++, WAITS.length - 1)];

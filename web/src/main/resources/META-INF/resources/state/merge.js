@@ -92,10 +92,10 @@ function onlyOne(mine, theirs) {
 
 const isObject = value => typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** A bed or value in few words. @param {string[] | null} [members] those to tell of it, else all */
-export function told(value, members = null) {
-  if (value === undefined) return 'not there';
+/** A bed or value in few words. @param {string[] | null} [members] those to tell of it, else all @param {string} [nothing] */
+export function told(value, members = null, nothing = 'not there') {
+  if (value === undefined) return nothing;
   if (Array.isArray(value)) return value.map(part => told(part)).join(value.some(part => typeof part === 'object') ? '; ' : ', ');
   if (!isObject(value)) return String(value);
-  return (members ?? Object.keys(value).filter(key => key !== 'id')).map(key => `${key} ${told(value[key])}`).join(', ');
+  return (members ?? Object.keys(value).filter(key => key !== 'id')).map(key => `${key} ${told(value[key], null, 'as usual')}`).join(', ');
 }
