@@ -11,7 +11,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
-import lapyard.answers.Desk.Prepared;
 import lapyard.answers.TurnQueue.Turn;
 import lapyard.drawing.PdfPage;
 import lapyard.plan.Finding;
@@ -32,7 +31,7 @@ public final class AnswerService {
     /** Share of the heap that kept answers may take. */
     private static final int KEPT_SHARE = 6;
 
-    private final Desk desk;
+    private final GardenDesk desk;
     private final TurnQueue turns;
     private final RecentlyUsed<String, Object> kept;
     private final Map<String, Task<?>> tasks = new HashMap<>();
@@ -42,26 +41,26 @@ public final class AnswerService {
     private final LongAdder misses = new LongAdder();
 
     /** Takes as many turns as there are cores and the usual share of the heap for kept answers. */
-    public AnswerService(Desk desk) {
+    public AnswerService(GardenDesk desk) {
         this(desk, Runtime.getRuntime().availableProcessors(), MOST_WAITING, Runtime.getRuntime().maxMemory() / KEPT_SHARE);
     }
 
-    AnswerService(Desk desk, int cores, int mostWaiting, long keptBytes) {
+    AnswerService(GardenDesk desk, int cores, int mostWaiting, long keptBytes) {
         this.desk = desk;
         this.turns = new TurnQueue(cores, mostWaiting);
         this.kept = new RecentlyUsed<>(keptBytes, AnswerService::sizeBytes);
     }
 
-    private record Large(String key, Prepared sheet) {}
+    private record Large(String key, PreparedGarden sheet) {}
 
     private static long sizeBytes(Object one) {
         if (one instanceof Answer answer) return answer.sizeBytes();
-        return one instanceof Prepared sheet ? sheet.sizeBytes() : ((Standing) one).sizeBytes();
+        return one instanceof PreparedGarden sheet ? sheet.sizeBytes() : ((Standing) one).sizeBytes();
     }
 
     /** The findings about a document before it is saved; a STOP means that it cannot be saved. */
     public List<Finding> check(GivenDocument document) {
-        Desk.Checked checked = inTurn(WorkKind.CHECK, document.garden(), () -> desk.check(document));
+        GardenDesk.Checked checked = inTurn(WorkKind.CHECK, document.garden(), () -> desk.check(document));
         if (checked.holdsStop() || !checked.onlyTheSheetTells()) return checked.findings();
         try {
             prepared(document);
@@ -273,26 +272,26 @@ public final class AnswerService {
         return keptSheet(sheetKey(document)).isPresent();
     }
 
-    private Optional<Prepared> keptSheet(String key) {
+    private Optional<PreparedGarden> keptSheet(String key) {
         Large last = large.get();
-        return last != null && last.key().equals(key) ? Optional.of(last.sheet()) : kept.get(key).map(Prepared.class::cast);
+        return last != null && last.key().equals(key) ? Optional.of(last.sheet()) : kept.get(key).map(PreparedGarden.class::cast);
     }
 
     private void prepared(GivenDocument document) {
         if (!isPrepared(document)) shared(sheetKey(document), kind(document), document, () -> sheet(document));
     }
 
-    private Prepared sheet(GivenDocument document) {
+    private PreparedGarden sheet(GivenDocument document) {
         return sheet(document, what -> Progress.UNHEARD);
     }
 
     /** Runs within a turn. A search that was told to stop returns what it has found, which is not kept. */
-    private Prepared sheet(GivenDocument document, Function<String, Progress> progress) {
+    private PreparedGarden sheet(GivenDocument document, Function<String, Progress> progress) {
         String key = sheetKey(document);
-        Optional<Prepared> known = keptSheet(key);
+        Optional<PreparedGarden> known = keptSheet(key);
         if (known.isPresent()) return known.get();
         if (desk.isLarge(document)) large = new SoftReference<>(null); // two have no room
-        Prepared sheet = desk.prepare(document, progress);
+        PreparedGarden sheet = desk.prepare(document, progress);
         Abandonable.check();
         if (!Thread.currentThread().isInterrupted() && !kept.put(key, sheet)) large = new SoftReference<>(new Large(key, sheet));
         TurnQueue.documentIsPrepared();

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import lapyard.answers.Desk.Prepared;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -31,6 +30,7 @@ import lapyard.plan.CannotAnswer;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
@@ -41,8 +41,11 @@ import lapyard.sizes.SizesThatGive;
 import lapyard.words.Wording;
 import lapyard.working.Progress;
 
-/** The desk of the real program. It remembers searches, so that a change is searched for only where it changes one. */
-public final class GardenDesk implements Desk {
+/**
+ * What computes behind the answers. Every method is a pure function of its arguments, safe for many threads; nothing heavy is loaded before
+ * the first call, and no answer is remembered here, only searches, so that a change is searched for only where it changes one.
+ */
+public class GardenDesk {
     /** Gardens of more beds may take seconds. */
     private static final int MANY_BEDS = 100;
     /** Share of the heap that remembered searches may take. */
@@ -63,13 +66,27 @@ public final class GardenDesk implements Desk {
         this.mostTimbers = mostTimbers;
     }
 
-    @Override
+    /**
+     * What is to be said of a document before it is kept; a STOP means that it cannot be. Quick.
+     *
+     * @param onlyTheSheetTells whether more STOPs may show once the job sheet is prepared
+     */
+    public record Checked(List<Finding> findings, boolean onlyTheSheetTells) {
+        public Checked {
+            findings = List.copyOf(findings);
+        }
+
+        public boolean holdsStop() {
+            return !FindingList.stops(findings).isEmpty();
+        }
+    }
+
     public Checked check(GivenDocument document) {
         Reading reading = reading(document);
         return new Checked(reading.findings(), reading instanceof Reading.Read read && !read.garden().people().tally().boards().isEmpty());
     }
 
-    @Override
+    /** Whether its job sheet may take long, seen without working it out. */
     public boolean isLarge(GivenDocument document) {
         try {
             JsonNode tree = document.tree();
@@ -79,7 +96,12 @@ public final class GardenDesk implements Desk {
         }
     }
 
-    @Override
+    /**
+     * The job sheet, once for all its forms. An interrupt ends its searches early, with the best found by then.
+     *
+     * @param progress listener that hears how far a search is, by the name of the search
+     * @throws Refused if the document holds a STOP
+     */
     public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
         Reading reading = reading(document);
         if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings(), document.words());
@@ -117,19 +139,24 @@ public final class GardenDesk implements Desk {
                         .with("most", Fact.count(mostTimbers, "timbers")).way(WayKind.MORE_MEMORY).way(WayKind.SPLIT_GARDEN));
     }
 
-    private static JobSheet sheet(Prepared prepared) {
-        return ((PreparedGarden) prepared).sheet();
+    /**
+     * What a change does to the order, line by line, as JSON.
+     *
+     * @throws Refused if they are in two currencies
+     */
+    public String variation(PreparedGarden before, PreparedGarden after) {
+        return AskedPartJson.of(between(before.sheet(), after.sheet()), after.sheet().garden().imperial()).toString();
     }
 
-    @Override
-    public String variation(Prepared before, Prepared after) {
-        return AskedPartJson.of(between(sheet(before), sheet(after)), sheet(after).garden().imperial()).toString();
-    }
-
-    @Override
-    public void variationSheet(Prepared before, Prepared after, String from, String to, OutputStream out) throws IOException {
-        JobSheet was = sheet(before);
-        JobSheet is = sheet(after);
+    /**
+     * The same on paper.
+     *
+     * @param from what the sheet says of the earlier revision, {@code to} of the later
+     * @throws Refused as {@link #variation}
+     */
+    public void variationSheet(PreparedGarden before, PreparedGarden after, String from, String to, OutputStream out) throws IOException {
+        JobSheet was = before.sheet();
+        JobSheet is = after.sheet();
         out.write(PdfWriter.write(OrderPrint.variation(was, is, between(was, is), from, to, PrintAsk.usual(to, ""))));
     }
 
@@ -141,24 +168,34 @@ public final class GardenDesk implements Desk {
         }
     }
 
-    @Override
+    /** How a merchant's list is understood, and the garden with it where every line is good, {@link MerchantListJson#preview(String)}. */
     public String merchantList(String body) {
         return MerchantListJson.preview(body).toString();
     }
 
-    @Override
+    /** The contents of a site file, and the garden with the layers taken from it, {@link SiteFileJson#preview}. */
     public String siteFile(String body) {
         return SiteFileJson.preview(body).toString();
     }
 
-    @Override
-    public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
+    /**
+     * A garden and a copy of it with changes, side by side as JSON, asked as {@link TryOutJson#read} says.
+     *
+     * @param sheets prepares each of the two
+     */
+    public String tryOut(String asked, Function<GivenDocument, PreparedGarden> sheets) {
         TryOutJson.Both both = TryOutJson.read(asked);
-        JobSheet before = sheet(sheets.apply(GivenDocument.of(both.before())));
-        return TryOutJson.write(TryOut.of(before, sheet(sheets.apply(GivenDocument.of(both.after())))), both.after()).toString();
+        JobSheet before = sheets.apply(GivenDocument.of(both.before())).sheet();
+        return TryOutJson.write(TryOut.of(before, sheets.apply(GivenDocument.of(both.after())).sheet()), both.after()).toString();
     }
 
-    @Override
+    /**
+     * One problem's result as JSON.
+     *
+     * @param kind    {@code cutting}, {@code rolls} or {@code staging}; {@code sizes} and {@code lay-out} of a garden document
+     * @param seconds at most so long; an interrupt ends it earlier, with the best found by then
+     * @throws CannotAnswer if it is not a problem of that kind
+     */
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         return (switch (kind) {
             case "sizes" -> ofGarden(problem, (tree, garden) -> SizesJson.of(tree, garden, SizesThatGive.of(

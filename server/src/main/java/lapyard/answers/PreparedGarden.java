@@ -34,27 +34,39 @@ import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.words.Wording;
 
-/** The job sheet of a garden and its forms. */
-public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
+/** The job sheet of a garden and its forms, each made anew with every call. */
+public class PreparedGarden {
     private static final long BED_BYTES = 40_000;
     private static final long REST_BYTES = 100_000;
 
-    @Override
+    private final JobSheet sheet;
+
+    public PreparedGarden(JobSheet sheet) {
+        this.sheet = sheet;
+    }
+
+    public JobSheet sheet() {
+        return sheet;
+    }
+
+    /** What it takes in memory, roughly. */
     public long sizeBytes() {
         return REST_BYTES + BED_BYTES * sheet.beds().size();
     }
 
-    @Override
     public void jobSheet(OutputStream out) throws IOException {
         JobSheetJson.write(sheet, out);
     }
 
-    @Override
     public String slipJson() {
         return JobSheetJson.slip(sheet).toString();
     }
 
-    @Override
+    /**
+     * Writes one part of the job sheet as JSON, for example {@code slip}.
+     *
+     * @return false where there is no part of that name, and nothing is written
+     */
     public boolean part(String part, OutputStream out) throws IOException {
         if (JobSheetJson.PARTS.contains(part)) {
             JobSheetJson.write(part, sheet, out);
@@ -78,7 +90,11 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
         };
     }
 
-    @Override
+    /**
+     * One kind of sheets, or the set of all, written page by page; name, format and page as {@link Prints} takes them.
+     *
+     * @throws Refused if there is no such page, it does not fit or the paper is unknown
+     */
     public void print(String name, String format, int page, PrintAsk ask, OutputStream out) throws IOException {
         try {
             ask.check();
@@ -100,7 +116,11 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
                         .way(WayKind.NAME_SUPPLIER_OF, Fact.names(slip.orders().stream().map(order -> order.supplier().id()).toList())))));
     }
 
-    @Override
+    /**
+     * Writes a file that is no sheet.
+     *
+     * @throws Refused if it is of a supplier from whom nothing comes
+     */
     public void file(FileAsk ask, OutputStream out) throws IOException {
         if (ask.name().equals("garden.xlsx")) XlsxWriter.write(GardenTables.of(sheet), out);
         else if (ask.name().endsWith(".xlsx")) XlsxWriter.write(tables(ask), out);

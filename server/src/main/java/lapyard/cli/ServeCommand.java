@@ -17,7 +17,7 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.net.ssl.SSLContext;
-import lapyard.answers.Desk;
+import lapyard.answers.GardenDesk;
 import lapyard.rest.AccessLog;
 import lapyard.rest.Binding;
 import lapyard.rest.Keys;
@@ -109,14 +109,14 @@ public final class ServeCommand extends PrintedCommand {
                     "answer one round of its own requests and stop: shows that this machine and folder can serve")
     private boolean once;
 
-    private final Desk desk;
+    private final GardenDesk desk;
     private final Map<String, String> environment;
 
-    public ServeCommand(Desk desk) {
+    public ServeCommand(GardenDesk desk) {
         this(desk, System.getenv());
     }
 
-    ServeCommand(Desk desk, Map<String, String> environment) {
+    ServeCommand(GardenDesk desk, Map<String, String> environment) {
         this.desk = desk;
         this.environment = environment;
     }

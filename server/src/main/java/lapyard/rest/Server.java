@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import lapyard.answers.AnswerService;
-import lapyard.answers.Desk;
+import lapyard.answers.GardenDesk;
 import lapyard.store.GardenStore;
 import org.glassfish.grizzly.http.CompressionConfig;
 import org.glassfish.grizzly.http.server.HttpHandler;
@@ -79,7 +79,7 @@ public final class Server implements AutoCloseable {
     private final StandingAnswers standing;
     private final CompletableFuture<HttpHandler> api;
 
-    private Server(Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log, int writeSeconds) {
+    private Server(Binding binding, Supplier<GardenStore> store, GardenDesk desk, ClassLoader files, AccessLog log, int writeSeconds) {
         this.binding = binding;
         this.live = new Live(store);
         this.untaken = new UntakenAnswers(TimeUnit.SECONDS.toNanos(writeSeconds), System::nanoTime);
@@ -107,14 +107,14 @@ public final class Server implements AutoCloseable {
      * @throws IllegalArgumentException if others could reach it and it has no token
      */
     public static Server start(
-            Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log)
+            Binding binding, Supplier<GardenStore> store, GardenDesk desk, ClassLoader files, AccessLog log)
             throws IOException {
         return start(binding, store, desk, files, log, WRITE_SECONDS);
     }
 
     /** @param writeSeconds an answer that is not taken for so long is given up, and its connection with it */
     static Server start(
-            Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log, int writeSeconds)
+            Binding binding, Supplier<GardenStore> store, GardenDesk desk, ClassLoader files, AccessLog log, int writeSeconds)
             throws IOException {
         binding.check();
         QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));

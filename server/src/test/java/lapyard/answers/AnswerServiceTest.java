@@ -103,7 +103,7 @@ class AnswerServiceTest {
         AtomicInteger prepared = new AtomicInteger();
         SizesDesk desk = new SizesDesk() {
             @Override
-            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
                 prepared.incrementAndGet();
                 return super.prepare(document, progress);
             }
@@ -132,7 +132,7 @@ class AnswerServiceTest {
         AtomicInteger prepared = new AtomicInteger();
         AnswerService answers = new AnswerService(new SizesDesk() {
             @Override
-            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
                 prepared.incrementAndGet();
                 return super.prepare(document, progress);
             }
@@ -152,7 +152,7 @@ class AnswerServiceTest {
         CountDownLatch ended = new CountDownLatch(1);
         SizesDesk desk = new SizesDesk() {
             @Override
-            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
                 if (prepared.incrementAndGet() == 1) {
                     begun.countDown();
                     while (!Thread.currentThread().isInterrupted()) Thread.onSpinWait(); // as a search that ends with the best it has

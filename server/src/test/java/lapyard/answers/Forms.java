@@ -11,19 +11,19 @@ import java.util.Optional;
 final class Forms {
     private Forms() {}
 
-    static String jobSheet(Desk.Prepared sheet) throws IOException {
+    static String jobSheet(PreparedGarden sheet) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         sheet.jobSheet(out);
         return out.toString(StandardCharsets.UTF_8);
     }
 
-    static String part(Desk.Prepared sheet, String part) throws IOException {
+    static String part(PreparedGarden sheet, String part) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         assertTrue(sheet.part(part, out), part);
         return out.toString(StandardCharsets.UTF_8);
     }
 
-    static String slipCsv(Desk.Prepared sheet, String supplier) throws IOException {
+    static String slipCsv(PreparedGarden sheet, String supplier) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         sheet.file(FileAsk.of("slip.csv", Optional.of(supplier)), out);
         return out.toString(StandardCharsets.UTF_8);

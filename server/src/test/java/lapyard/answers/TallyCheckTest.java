@@ -34,7 +34,7 @@ class TallyCheckTest {
         GivenDocument two = GivenDocument.of("{\"beds\":[{\"width\":1800,\"depth\":900,\"courses\":3},"
                 + "{\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4000,0]}]}");
         assertTrue(new GardenDesk(24).check(two).findings().stream().noneMatch(finding -> finding.weight() == Finding.Weight.STOP));
-        Desk.Checked checked = new GardenDesk(23).check(two);
+        GardenDesk.Checked checked = new GardenDesk(23).check(two);
         assertTrue(checked.holdsStop());
         assertTrue(Told.text(checked.findings().get(checked.findings().size() - 1)).contains("24 timbers"), checked.toString());
     }
@@ -46,8 +46,7 @@ class TallyCheckTest {
         assertTrue(findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP && Told.text(finding).contains("cut twice")), findings.toString());
     }
 
-    private static final class CountedDesk implements Desk {
-        private final GardenDesk desk = new GardenDesk();
+    private static final class CountedDesk extends GardenDesk {
         private final AtomicInteger prepared;
 
         CountedDesk(AtomicInteger prepared) {
@@ -55,49 +54,9 @@ class TallyCheckTest {
         }
 
         @Override
-        public Checked check(GivenDocument document) {
-            return desk.check(document);
-        }
-
-        @Override
-        public boolean isLarge(GivenDocument document) {
-            return desk.isLarge(document);
-        }
-
-        @Override
-        public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+        public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
             prepared.incrementAndGet();
-            return desk.prepare(document, progress);
-        }
-
-        @Override
-        public String variation(Prepared before, Prepared after) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public void variationSheet(Prepared before, Prepared after, String from, String to, java.io.OutputStream out) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public String merchantList(String body) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public String siteFile(String body) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
-            throw new UnsupportedOperationException();
+            return super.prepare(document, progress);
         }
     }
 }

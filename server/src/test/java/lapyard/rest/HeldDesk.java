@@ -3,6 +3,7 @@ package lapyard.rest;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import lapyard.answers.GivenDocument;
+import lapyard.answers.PreparedGarden;
 import lapyard.working.Abandonable;
 import lapyard.working.Progress;
 
@@ -13,7 +14,7 @@ public final class HeldDesk extends SizesDesk {
     public final CountDownLatch stopped = new CountDownLatch(1);
 
     @Override
-    public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
         begun.countDown();
         try {
             goOn.await();

@@ -19,7 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
-import lapyard.answers.Desk;
+import lapyard.answers.GardenDesk;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
 
@@ -44,15 +44,15 @@ final class Served implements AutoCloseable {
         this(folder, keys, files, new SizesDesk());
     }
 
-    Served(Path folder, Keys keys, ClassLoader files, Desk desk) throws IOException {
+    Served(Path folder, Keys keys, ClassLoader files, GardenDesk desk) throws IOException {
         this(assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store(), keys, files, desk);
     }
 
-    Served(GardenStore store, Keys keys, ClassLoader files, Desk desk) throws IOException {
+    Served(GardenStore store, Keys keys, ClassLoader files, GardenDesk desk) throws IOException {
         this(store, keys, files, desk, 10);
     }
 
-    private Served(GardenStore store, Keys keys, ClassLoader files, Desk desk, int writeSeconds) throws IOException {
+    private Served(GardenStore store, Keys keys, ClassLoader files, GardenDesk desk, int writeSeconds) throws IOException {
         this.store = store;
         this.desk = desk instanceof SizesDesk sizes ? sizes : new SizesDesk();
         server = Server.start(new Binding("127.0.0.1", 0, keys, Optional.empty(), Set.of()), () -> store, desk, files, AccessLog.NONE, writeSeconds);

@@ -13,9 +13,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import lapyard.answers.Desk;
+import lapyard.answers.GardenDesk;
 import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
+import lapyard.answers.PreparedGarden;
 import lapyard.answers.Refused;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -28,7 +29,7 @@ import lapyard.working.Progress;
 
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
-public class SizesDesk implements Desk {
+public class SizesDesk extends GardenDesk {
     private static final int PAPER_LONG_MM = 420;
 
     /** How many job sheets were really made. */
@@ -62,17 +63,18 @@ public class SizesDesk implements Desk {
     }
 
     @Override
-    public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
         List<Finding> findings = findings(document.text());
         if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refused(findings);
         return new Sizes(document.text(), findings.size());
     }
 
-    private final class Sizes implements Prepared {
+    private final class Sizes extends PreparedGarden {
         private final String document;
         private final int findings;
 
         Sizes(String document, int findings) {
+            super(null);
             this.document = document;
             this.findings = findings;
         }
@@ -84,10 +86,10 @@ public class SizesDesk implements Desk {
 
         @Override
         public void jobSheet(OutputStream out) throws IOException {
-            out.write(sheet().toString().getBytes(StandardCharsets.UTF_8));
+            out.write(shown().toString().getBytes(StandardCharsets.UTF_8));
         }
 
-        private ObjectNode sheet() {
+        private ObjectNode shown() {
             made.incrementAndGet();
             ObjectNode sheet = Late.MAPPER.createObjectNode();
             sheet.put("garden", read(document).path("name").asText()).putNull("revision");
@@ -105,7 +107,7 @@ public class SizesDesk implements Desk {
 
         @Override
         public boolean part(String part, OutputStream out) throws IOException {
-            Optional<JsonNode> there = Optional.ofNullable(sheet().get(part));
+            Optional<JsonNode> there = Optional.ofNullable(shown().get(part));
             if (there.isPresent()) out.write(there.get().toString().getBytes(StandardCharsets.UTF_8));
             return there.isPresent();
         }
@@ -148,23 +150,23 @@ public class SizesDesk implements Desk {
     }
 
     @Override
-    public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
+    public String tryOut(String asked, Function<GivenDocument, PreparedGarden> sheets) {
         if (!read(asked).has("garden"))
             throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("try-out"), "has no garden").way(WayKind.TAKE_OUT)));
         return "{\"before\":{},\"after\":{}}";
     }
 
     @Override
-    public String variation(Prepared before, Prepared after) {
+    public String variation(PreparedGarden before, PreparedGarden after) {
         return "{\"before\":" + beds(before) + ",\"after\":" + beds(after) + "}";
     }
 
-    private static int beds(Prepared sheet) {
+    private static int beds(PreparedGarden sheet) {
         return read(((Sizes) sheet).document).path("beds").size();
     }
 
     @Override
-    public void variationSheet(Prepared before, Prepared after, String from, String to, OutputStream out) throws IOException {
+    public void variationSheet(PreparedGarden before, PreparedGarden after, String from, String to, OutputStream out) throws IOException {
         out.write((from + " to " + to).getBytes(StandardCharsets.UTF_8));
     }
 

@@ -23,6 +23,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.answers.GardenDesk;
 import lapyard.answers.GivenDocument;
+import lapyard.answers.PreparedGarden;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -217,7 +218,7 @@ class StrainTest {
         IntConsumer before = OutOfMemory.endBy(ended::complete);
         SizesDesk desk = new SizesDesk() {
             @Override
-            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
                 throw new OutOfMemoryError("made up");
             }
         };
