@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Length;
 import lapyard.geometry.Outline;
@@ -149,11 +150,13 @@ final class Dimensions {
         room.forEach(one -> sketch.labels().take(one.corners()));
         lines.forEach(line -> witnessed.add(place(line)));
         List<List<Point>> all = new ArrayList<>(lines);
-        for (Point end : List.of(from, to)) {
-            Point slant = way.plus(out.x(), out.y());
-            all.add(List.of(end.moved(slant, -STROKE, 0), end.moved(slant, STROKE, 0)));
-        }
+        all.addAll(strokes(way.plus(out.x(), out.y()), from, to));
         return Optional.of(drawn(all, words.on(plate, sketch.inks()), sketch.inks()));
+    }
+
+    /** The oblique strokes at the ends of a dimension line. */
+    static List<List<Point>> strokes(Point slant, Point... ends) {
+        return Stream.of(ends).map(end -> List.of(end.moved(slant, -STROKE, 0), end.moved(slant, STROKE, 0))).toList();
     }
 
     /** Lines with their figures over them. */

@@ -136,13 +136,9 @@ final class Distances {
                 upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : middle.plus(0, -(words.heightMm() / 2 + 0.6)), 0);
         if (!sketch.labels().free(plate) || !sketch.labels().clearOfSolids(plate)) return Optional.empty();
         sketch.labels().take(plate.corners());
-        double ux = length == 0 ? 0 : (b.x() - a.x()) / length;
-        double uy = length == 0 ? 0 : (b.y() - a.y()) / length;
+        Point way = a.way(b);
         List<List<Point>> lines = new ArrayList<>(List.of(List.of(a, b)));
-        for (Point end : List.of(a, b)) {
-            lines.add(List.of(end.plus(-(ux - uy) * SLANT, -(uy + ux) * SLANT),
-                    end.plus((ux - uy) * SLANT, (uy + ux) * SLANT)));
-        }
+        lines.addAll(Dimensions.strokes(way.plus(-way.y(), way.x()), a, b));
         return Optional.of(Dimensions.drawn(lines, words.on(plate, sketch.inks()), sketch.inks()));
     }
 }

@@ -11,8 +11,6 @@ import lapyard.plan.WayKind;
 
 /** A garden that is too large for a sheet at the scale asked for. */
 public final class DoesNotFit extends CannotAnswer {
-    private final Scale nearest;
-
     /**
      * @param missingMm by how much the drawing is too large for the sheet, on paper
      * @param nearest   the largest usual scale that fits the same paper
@@ -21,11 +19,5 @@ public final class DoesNotFit extends CannotAnswer {
         super(Finding.of(FindingKind.PLAN_NOT_ON_SHEET, Place.field("plan")).with("scale", Fact.name(asked.toString()))
                 .with("paper", Fact.name(paper.label())).by(Fact.mm(Math.ceil(missingMm)))
                 .way(WayKind.SCALE_OF, Fact.name(nearest.toString())).way(WayKind.LARGER_PAPER));
-        this.nearest = nearest;
-    }
-
-    /** The largest usual scale that fits the same paper. */
-    public Scale nearest() {
-        return nearest;
     }
 }

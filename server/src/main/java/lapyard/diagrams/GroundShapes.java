@@ -79,9 +79,8 @@ record GroundShapes(Garden garden, Sketch sketch) {
         double x = (a.y() - b.y()) * out;
         double y = (b.x() - a.x()) * out;
         List<Point> band = List.of(a, b, b.plus(x, y), a.plus(x, y));
-        Inks.Filling filling = sketch.inks().houseWall();
         sketch.labels().take(band);
-        return filling.area(band, sketch.pen(Inks.SIGN));
+        return sketch.inks().houseWall().area(band, sketch.pen(Inks.SIGN));
     }
 
     /** The words outside a side of the yard, which lies to the left of a to b. */
@@ -156,10 +155,9 @@ record GroundShapes(Garden garden, Sketch sketch) {
 
     private List<Shape> gate(Ground.KeepClear gate) {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling zone = sketch.inks().keepClear();
         GateSwing swing = GateSwing.of(gate, garden.ground().outline());
         Point hinge = sketch.on(gate.shape().get(0));
-        shapes.add(zone.area(sketch.on(swing.ring()), clearPen(sketch.inks())));
+        shapes.add(sketch.inks().keepClear().area(sketch.on(swing.ring()), clearPen(sketch.inks())));
         swing.closed().map(sketch::on).ifPresent(closed -> {
             // The gap in the edge of the yard.
             shapes.add(Shape.Lines.of(Stroke.of(sketch.inks().paper(), Inks.CUT * 1.6), hinge, closed));
@@ -172,14 +170,12 @@ record GroundShapes(Garden garden, Sketch sketch) {
 
     private List<Shape> thing(Ground.KeepClear clear) {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling zone = sketch.inks().keepClear();
         if (clear.clearanceMm() > 0) {
-            shapes.add(zone.area(sketch.on(widened(clear)), clearPen(sketch.inks())));
+            shapes.add(sketch.inks().keepClear().area(sketch.on(widened(clear)), clearPen(sketch.inks())));
         }
         List<Point> on = sketch.on(clear.shape());
         if (on.size() > 2) {
-            Inks.Filling filling = sketch.inks().obstacle();
-            shapes.add(filling.area(on, sketch.pen(Inks.SIGN)));
+            shapes.add(sketch.inks().obstacle().area(on, sketch.pen(Inks.SIGN)));
         } else if (on.size() == 2) {
             shapes.add(Shape.Lines.of(sketch.pen(Inks.OUTLINE).dashed(3, 1), on.get(0), on.get(1)));
         } else {
@@ -208,9 +204,8 @@ record GroundShapes(Garden garden, Sketch sketch) {
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
             if (!tree(clear)) continue;
             if (clear.clearanceMm() > 0 || clear.shape().size() > 2) {
-                Inks.Filling filling = sketch.inks().tree();
                 List<Point> ring = clear.clearanceMm() > 0 ? widened(clear) : clear.shape();
-                shapes.add(filling.area(sketch.on(ring), Stroke.of(sketch.inks().leaf(), Inks.OUTLINE)));
+                shapes.add(sketch.inks().tree().area(sketch.on(ring), Stroke.of(sketch.inks().leaf(), Inks.OUTLINE)));
             }
             if (clear.shape().size() == 1) shapes.add(treeSign(sketch.on(clear.shape().get(0)), sketch.inks()));
         }

@@ -89,17 +89,19 @@ public final class ListSheets {
 
     /** Lines side by side to write on, with what belongs there above each. */
     public ListSheets toFillIn(List<String> asked) {
-        return with(flow -> {
-            double wide = flow.columnWidth(asked.size(), 4);
-            flow.block(new Flow.Block(14, false, (x, y) -> {
-                List<Shape> shapes = new ArrayList<>();
-                for (int i = 0; i < asked.size(); i++) {
-                    double left = x + i * (wide + 4);
-                    shapes.add(flow.sheet.text(left, y + 3.4, asked.get(i), 2.9, false));
-                    shapes.add(flow.sheet.line(left, y + 11, left + wide, y + 11, Inks.THIN));
-                }
-                return shapes;
-            }));
+        return with(flow -> flow.block(toFillIn(flow, asked)));
+    }
+
+    static Flow.Block toFillIn(Flow flow, List<String> asked) {
+        double wide = flow.columnWidth(asked.size(), 4);
+        return new Flow.Block(14, false, (x, y) -> {
+            List<Shape> shapes = new ArrayList<>();
+            for (int i = 0; i < asked.size(); i++) {
+                double left = x + i * (wide + 4);
+                shapes.add(flow.sheet.text(left, y + 3.4, asked.get(i), 2.9, false));
+                shapes.add(flow.sheet.line(left, y + 11, left + wide, y + 11, Inks.THIN));
+            }
+            return shapes;
         });
     }
 

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
-import lapyard.drawing.Shape;
 import lapyard.order.Quote;
 import lapyard.order.Variation;
 import lapyard.plan.QuoteTerms;
@@ -41,7 +40,8 @@ public final class QuoteSheets {
             new WarningFrame(sheet, warnings).on(flow);
             exclusions(flow, terms);
             flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
-            accept(sheet, flow);
+            flow.words(List.of("Accepted:"), 4, true);
+            flow.block(ListSheets.toFillIn(flow, List.of("name", "date", "signature")));
         });
     }
 
@@ -84,20 +84,6 @@ public final class QuoteSheets {
     /** What a person fills in by hand where the garden does not know it. */
     private static String open(String words) {
         return words.isBlank() ? "........................................" : words;
-    }
-
-    private static void accept(BenchSheet sheet, Flow flow) {
-        flow.block(new Flow.Block(16, false, (x, top) -> {
-            List<Shape> shapes = new ArrayList<>(List.of(sheet.text(x, top + 5, "Accepted:", 4, true)));
-            double wide = (sheet.space().width() - 30) / 3;
-            String[] words = {"name", "date", "signature"};
-            for (int i = 0; i < words.length; i++) {
-                double left = x + 30 + i * wide;
-                shapes.add(sheet.line(left, top + 8, left + wide - 6, top + 8, Inks.MEDIUM));
-                shapes.add(sheet.text(left, top + 12, words[i], 2.9, false));
-            }
-            return shapes;
-        }));
     }
 
     /**

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
-import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
@@ -21,7 +20,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     private static final double RUNNING = 3.2;
     /** Part of a sheet that a roll takes where it can; its cuts and pieces stand below. */
     private static final double MOST_HIGH = 0.6;
-    private static final double LEVEL = 3.6;
+    private static final int LINES = 2;
     private static final double RING = 2.6;
 
     /** Smaller than this a piece's name would not be read; a long roll goes on below and on further sheets instead. */
@@ -109,9 +108,8 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         List<Box> rings = new ArrayList<>();
         cuts.ifPresent(order -> lines.addAll(cutLines(order, scale, left, top, fromMm, toMm, rings)));
         cuts.ifPresent(order -> order.remnants().forEach(box -> within(box, fromMm, toMm).ifPresent(in -> {
-            Inks.Filling filling = RollSheets.kept(box) ? inks.kept() : inks.scrap();
             Box on = paper(in, scale, left, top, fromMm);
-            shapes.add(filling.areas(List.of(on.corners()), Optional.empty()));
+            shapes.add((RollSheets.kept(box) ? inks.kept() : inks.scrap()).areas(List.of(on.corners()), Optional.empty()));
         })));
         for (Placed piece : layout.placed()) {
             Box box = new Box(piece.x(), piece.y(), piece.x() + piece.widthMm(), piece.y() + piece.heightMm());
@@ -128,7 +126,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
                         paper(in, scale, left, top, fromMm), rings)))));
         shapes.add(Shape.Area.box(left, top, scale.paperMm(toMm - fromMm), high, Optional.empty(), Optional.of(inks.pen(Inks.WIDE))));
         shapes.addAll(lines);
-        shapes.addAll(running(scale, left, top, high, fromMm, toMm));
+        shapes.addAll(running(scale, left, top, fromMm, toMm));
         flow.addAll(shapes);
         flow.add(sheet.text(sheet.space().left(), top + high / 2 - 1, sheet.written(widthMm),
                 BenchSheet.fitting(sheet.written(widthMm), 4, TypeSize.LEAST, true, SIDE - 2), true));
@@ -250,33 +248,18 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         return shapes;
     }
 
-    private List<Shape> running(Scale scale, double left, double top, double high, double fromMm, double toMm) {
+    private List<Shape> running(Scale scale, double left, double top, double fromMm, double toMm) {
         TreeSet<Double> places = new TreeSet<>();
         layout.placed().forEach(piece -> {
             places.add(Math.rint(piece.y() * 1000) / 1000);
             places.add(Math.rint((piece.y() + piece.heightMm()) * 1000) / 1000);
         });
         places.add(layout.boughtMm());
-        List<Shape> shapes = new ArrayList<>();
-        double[] free = {0, 0};
-        for (double place : places) {
-            if (place <= fromMm + 1e-6 && place > 0 || place > toMm + 1e-6) {
-                continue;
-            }
-            double x = left + scale.paperMm(place - fromMm);
-            String words = sheet.written(place);
-            double width = TextMeasure.widthMm(words, RUNNING, true);
-            double from = Math.min(x - width / 2, sheet.space().right() - width);
-            int level = from < free[0] + 1 ? 1 : 0;
-            if (from < free[level] + 1) {
-                continue; // stands in the table of the pieces all the same
-            }
-            free[level] = from + width;
-            double y = top - 1.8 - level * LEVEL;
-            shapes.add(sheet.line(x, y + 0.5, x, top, Inks.THIN));
-            shapes.add(sheet.text(from, y, words, RUNNING, true));
-        }
-        return shapes;
+        List<Double> here = places.stream().filter(place -> (place > fromMm + 1e-6 || place <= 0) && place <= toMm + 1e-6).toList();
+        // what stands on no line stands in the table of the pieces all the same
+        return Running.of(sheet, here, place -> left + scale.paperMm(place - fromMm), RUNNING, Double.NEGATIVE_INFINITY).stream()
+                .filter(place -> place.level() < LINES)
+                .flatMap(place -> place.above(sheet, top, top, Inks.THIN, RUNNING).stream()).toList();
     }
 
     private void foot(Flow flow, Scale scale) {

@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 
 /**
@@ -14,6 +15,9 @@ import lapyard.drawing.TextMeasure;
  */
 record Running(String words, double x, double from, int level) {
     static final int LEVELS = 3;
+
+    /** From one line of words to the next. */
+    static final double LEVEL = 3.6;
 
     /**
      * @param placesMm along the board, first one first
@@ -36,5 +40,11 @@ record Running(String words, double x, double from, int level) {
             written.add(new Running(words, x, from, level));
         }
         return written;
+    }
+
+    /** Above a board's upper edge, with a line from the words down to a place. */
+    List<Shape> above(BenchSheet sheet, double top, double to, double pen, double size) {
+        double y = top - 1.8 - level * LEVEL;
+        return List.of(sheet.line(x, y + 0.5, x, to, pen), sheet.text(from, y, words, size, true));
     }
 }

@@ -22,7 +22,6 @@ import lapyard.geometry.Point;
 final class SawBars {
     private static final double LABEL = 28;
     private static final double ABOVE = 6.4;
-    private static final double LEVEL = 3.6;
     private static final double THICK = 9;
     private static final double ROW = TypeSize.TICK + 1;
     private static final double BELOW = 2.2;
@@ -233,7 +232,7 @@ final class SawBars {
         label(shapes, laid, x, top);
         pieces(shapes, laid, scale, left, top);
         rest(shapes, laid, scale, left, top);
-        places(shapes, laid, scale, left, top);
+        running(laid, scale, left).forEach(place -> shapes.addAll(place.above(sheet, top, top + bar(), Inks.MEDIUM, RUNNING)));
     }
 
     private void label(List<Shape> shapes, Laid laid, double x, double top) {
@@ -275,10 +274,8 @@ final class SawBars {
                     double back = x + scale.paperMm(slant.backMm());
                     shapes.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + bar(), back, top, Inks.MEDIUM));
                 }
-                Words plate = Words.of(length, size, true);
                 double middle = x + scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
-                Plate place = plate.at(new Point(middle, top + bar() / 2), 0);
-                shapes.addAll(plate.on(place, inks));
+                shapes.addAll(Words.of(length, size, true).about(new Point(middle, top + bar() / 2), inks));
                 continue;
             }
             shapes.add(sheet.middle(x + wide / 2, top + bar() / 2, length, LENGTH, wide - 1));
@@ -309,9 +306,7 @@ final class SawBars {
         String words = words(rest);
         double size = restSize(words, wide);
         if (size > 0) {
-            Words plate = Words.of(words, size, true);
-            Plate place = plate.at(new Point(x + wide / 2, top + bar() / 2), 0);
-            shapes.addAll(plate.on(place, inks));
+            shapes.addAll(Words.of(words, size, true).about(new Point(x + wide / 2, top + bar() / 2), inks));
         } else {
             shapes.add(sheet.text(x + wide + 1.2, top + bar() / 2 + 1, words, SMALL, false));
         }
@@ -349,15 +344,7 @@ final class SawBars {
     }
 
     private double above(Laid laid, Scale scale) {
-        return ABOVE * sheet.close + LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
-    }
-
-    private void places(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
-        for (Running running : running(laid, scale, left)) {
-            double y = top - 1.8 - running.level() * LEVEL;
-            shapes.add(sheet.line(running.x(), y + 0.5, running.x(), top + bar(), Inks.MEDIUM));
-            shapes.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
-        }
+        return ABOVE * sheet.close + Running.LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
     }
 
     /** One board's row: a box to tick, its number, then the mark of each piece below it. */

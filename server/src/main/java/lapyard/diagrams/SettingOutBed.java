@@ -169,8 +169,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         Scale scale = new Scale((int) Math.ceil(SheetLayout.needs(extent, field, RIM) / 5 - 1e-9) * 5);
         View view = View.centred(scale, extent, field);
         List<Point> ring = view.on(outline);
-        Inks.Filling filling = sheet.inks.yard();
-        shapes.add(filling.area(ring, sheet.inks.pen(Inks.WIDE)));
+        shapes.add(sheet.inks.yard().area(ring, sheet.inks.pen(Inks.WIDE)));
         bed.pegs().diagonals().stream().limit(2).forEach(diagonal -> shapes.add(Shape.Lines.of(
                 sheet.inks.pen(Inks.NARROW).dashed(2, 1.4), ring.get(diagonal.from() - 1), ring.get(diagonal.to() - 1))));
         bed.square().ifPresent(square -> shapes.add(triangle(square, outline, view)));

@@ -80,8 +80,7 @@ final class SettingOutPlan {
         Map<List<Point>, Words> outside = new LinkedHashMap<>();
         for (SettingOut.BedPegs bed : out.beds()) {
             List<Point> ring = view.on(bed.bed().inYard());
-            Inks.Filling filling = sheet.inks.timber();
-            shapes.add(filling.area(ring, sheet.inks.pen(Inks.THIN)));
+            shapes.add(sheet.inks.timber().area(ring, sheet.inks.pen(Inks.THIN)));
             for (Point peg : ring) {
                 shapes.add(Shape.Circle.dot(peg, 0.7, sheet.inks.ink()));
             }

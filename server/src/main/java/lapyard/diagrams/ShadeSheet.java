@@ -119,8 +119,7 @@ public final class ShadeSheet {
         shapes.add(sheet.text(box.left(), y, "Direct sun in the day", 4.4, true).as(Tag.subheading()));
         y += 4;
         for (SunHours.Light light : SunHours.Light.values()) {
-            Inks.Filling filling = sheet.inks.light(light.ordinal());
-            shapes.add(filling.area(new Box(box.left(), y, box.left() + 10, y + 5).corners(), sheet.inks.pen(Inks.THIN)));
+            shapes.add(sheet.inks.light(light.ordinal()).area(new Box(box.left(), y, box.left() + 10, y + 5).corners(), sheet.inks.pen(Inks.THIN)));
             shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false).as(Tag.paragraph()));
             y += 7.4;
         }

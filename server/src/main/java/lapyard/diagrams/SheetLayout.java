@@ -103,45 +103,31 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
 
     private static List<SheetLayout> all(Paper paper, double flow) {
         List<SheetLayout> all = new ArrayList<>();
+        double panel = panelWidth(paper);
         for (boolean level : new boolean[] {true, false}) {
             double width = level ? paper.longMm : paper.shortMm;
             double height = level ? paper.shortMm : paper.longMm;
             Box space = new Box(FILING, EDGE, width - EDGE, height - EDGE);
-            double panel = panelWidth(paper);
-            beside(width, height, space, panel, flow).ifPresent(all::add);
-            all.add(below(width, height, space, panel, flow));
+            Box in = space.grown(-GAP / 2);
+            Box block = new Box(in.right() - panel, in.high() - Panel.FIXED_HEIGHT, in.right(), in.high());
+            Box column = new Box(block.left(), in.low(), block.right(), block.low() - GAP / 2);
+            if (column.height() >= flow) {
+                all.add(new SheetLayout(width, height, space, new Box(space.left(), space.low(), block.left() - GAP / 2, space.high()), List.of(column), block));
+            }
+            all.add(below(width, height, space, in, block, flow));
         }
         return all;
     }
 
-    private static Optional<SheetLayout> beside(double width, double height, Box space, double panel, double flow) {
-        double left = space.right() - panel - GAP / 2;
-        Box block = new Box(
-                left, space.high() - GAP / 2 - Panel.FIXED_HEIGHT, left + panel, space.high() - GAP / 2);
-        Box column = new Box(left, space.low() + GAP / 2, left + panel, block.low() - GAP / 2);
-        Box field = new Box(space.left(), space.low(), left - GAP / 2, space.high());
-        return column.height() < flow
-                ? Optional.empty()
-                : Optional.of(new SheetLayout(width, height, space, field, List.of(column), block));
-    }
-
-    private static SheetLayout below(double width, double height, Box space, double panel, double flow) {
-        int columns = (int) Math.max(2, Math.floor((space.width() - GAP / 2) / (panel + GAP)));
+    private static SheetLayout below(double width, double height, Box space, Box in, Box block, double flow) {
+        int columns = (int) Math.max(2, Math.floor((space.width() - GAP / 2) / (block.width() + GAP)));
         // Pieces stay whole, so a column may end a piece short.
-        double each = flow / (columns - 1) + (columns > 2 ? 8 : 0);
-        double high = Math.max(Panel.FIXED_HEIGHT, each);
-        double low = space.high() - GAP / 2 - high;
+        double low = in.high() - Math.max(Panel.FIXED_HEIGHT, flow / (columns - 1) + (columns > 2 ? 8 : 0));
         List<Box> flowing = new ArrayList<>();
         for (int i = 0; i < columns - 1; i++) {
-            double left = space.left() + GAP / 2 + i * (panel + GAP);
-            flowing.add(new Box(left, low, left + panel, space.high() - GAP / 2));
+            double left = in.left() + i * (block.width() + GAP);
+            flowing.add(new Box(left, low, left + block.width(), in.high()));
         }
-        Box block = new Box(
-                space.right() - GAP / 2 - panel,
-                space.high() - GAP / 2 - Panel.FIXED_HEIGHT,
-                space.right() - GAP / 2,
-                space.high() - GAP / 2);
-        Box field = new Box(space.left(), space.low(), space.right(), low - GAP / 2);
-        return new SheetLayout(width, height, space, field, flowing, block);
+        return new SheetLayout(width, height, space, new Box(space.left(), space.low(), space.right(), low - GAP / 2), flowing, block);
     }
 }

@@ -54,6 +54,11 @@ record Words(List<Line> lines) {
         return on(place, inks.ink(), Optional.of(inks.plate()));
     }
 
+    /** The same, level about a place. */
+    List<Shape> about(Point centre, Inks inks) {
+        return on(at(centre, 0), inks);
+    }
+
     /** The same with a line to what they name; both take their room. */
     List<Shape> led(Labels labels, Labels.Led led, Stroke pen, Inks inks) {
         labels.lead(led);

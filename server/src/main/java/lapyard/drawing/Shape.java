@@ -1,6 +1,5 @@
 package lapyard.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -122,27 +121,6 @@ public sealed interface Shape {
         public Text as(Tag tag) {
             return new Text(at, text, sizeMm, anchor, turnDeg, bold, colour, tag);
         }
-
-        /** The four corners of the box that the text takes, in order round it. */
-        public List<Point> box() {
-            double width = TextMeasure.widthMm(text, sizeMm, bold);
-            double left = anchor == Anchor.START ? 0 : anchor == Anchor.MIDDLE ? -width / 2 : -width;
-            double radians = Math.toRadians(turnDeg);
-            List<Point> corners = new ArrayList<>();
-            for (double[] own : new double[][] {{0, DEPTH}, {width, DEPTH}, {width, -ASCENT}, {0, -ASCENT}}) {
-                double x = left + own[0];
-                double y = own[1] * sizeMm;
-                corners.add(new Point(
-                        at.x() + x * Math.cos(radians) + y * Math.sin(radians),
-                        at.y() - x * Math.sin(radians) + y * Math.cos(radians)));
-            }
-            return corners;
-        }
-
-        /** Height of accented capitals and depth of descenders in parts of the size, DejaVu Sans. */
-        public static final double ASCENT = 0.76;
-
-        public static final double DEPTH = 0.236;
 
         /** Height of capitals without accents in parts of the size, DejaVu Sans. */
         public static final double CAPITALS = 0.729;

@@ -10,6 +10,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.SvgWriter;
+import lapyard.drawing.TextBox;
 import lapyard.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -130,7 +131,7 @@ final class Drawn {
         Polygon sheet = polygon(
                 new Box(0, 0, page.widthMm(), page.heightMm()).corners());
         record Held(String text, Polygon box) {}
-        List<Held> all = textShapes(page.shapes()).stream().map(t -> new Held(t.text(), polygon(t.box()))).toList();
+        List<Held> all = textShapes(page.shapes()).stream().map(t -> new Held(t.text(), polygon(TextBox.of(t)))).toList();
         all.forEach(held -> tree.insert(held.box.getEnvelopeInternal(), held));
         for (Held one : all) {
             if (!sheet.covers(one.box)) {

@@ -17,6 +17,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.TextBox;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -117,7 +118,7 @@ class PlanFrameTest {
         Box yard = Box.round(group(page, "ground").orElseThrow().shapes().stream()
                 .flatMap(shape -> ((Shape.Area) (shape instanceof Shape.Group one ? one.shapes().get(0) : shape)).rings().get(0).stream()).toList());
         all(group(page, "chains").orElseThrow().shapes()).filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).forEach(figure ->
-                assertFalse(Box.round(figure.box()).touches(yard), figure.text() + " stands in the yard"));
+                assertFalse(Box.round(TextBox.of(figure)).touches(yard), figure.text() + " stands in the yard"));
     }
 
     /** A bed behind another is told by no chain, so its distances are drawn between the beds. */

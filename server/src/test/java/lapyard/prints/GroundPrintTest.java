@@ -10,6 +10,7 @@ import java.util.List;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.SvgWriter;
+import lapyard.drawing.TextBox;
 import lapyard.geometry.Point;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -94,7 +95,7 @@ class GroundPrintTest {
         if (shape instanceof Shape.Group group) {
             group.shapes().forEach(inner -> within(page, inner));
         } else if (shape instanceof Shape.Text words) {
-            for (Point corner : words.box()) {
+            for (Point corner : TextBox.of(words)) {
                 assertTrue(corner.x() >= 19 && corner.x() <= page.widthMm() - 9 && corner.y() >= 9 && corner.y() <= page.heightMm() - 9,
                         words.text() + " at " + corner);
             }

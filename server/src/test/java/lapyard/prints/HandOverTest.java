@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.drawing.TextBox;
 import lapyard.job.AsBuilt;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.CarePlan;
@@ -136,7 +137,7 @@ class HandOverTest {
         assertEquals("photo of: Rim splinters", pictures.get(0).words());
         Shape.Text words = (Shape.Text) pages.get(0).shapes().stream().filter(shape -> shape instanceof Shape.Text text && text.text().equals("Rim splinters")).findFirst().orElseThrow();
         Shape.Text next = (Shape.Text) pages.get(0).shapes().stream().filter(shape -> shape instanceof Shape.Text text && text.text().equals("Gate drags")).findFirst().orElseThrow();
-        assertTrue(words.at().y() < pictures.get(0).y() && pictures.get(0).y() + pictures.get(0).heightMm() < next.at().y() - next.sizeMm() * Shape.Text.ASCENT, "between its words and the next snag");
+        assertTrue(words.at().y() < pictures.get(0).y() && pictures.get(0).y() + pictures.get(0).heightMm() < next.at().y() - next.sizeMm() * TextBox.ASCENT, "between its words and the next snag");
         assertFalse(ask.toString().equals(PrintAsk.usual("", "").toString()), "prints with other photos are told apart");
     }
 

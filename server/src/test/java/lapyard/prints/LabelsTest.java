@@ -15,6 +15,7 @@ import lapyard.diagrams.LabelGrid;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
+import lapyard.drawing.TextBox;
 import lapyard.geometry.Point;
 import lapyard.job.JobSheet;
 import lapyard.plan.Told;
@@ -50,7 +51,7 @@ class LabelsTest {
             assertEquals(297, page.heightMm());
             for (Shape.Text text : texts(page)) {
                 List<Integer> on = new ArrayList<>();
-                for (Point corner : text.box()) {
+                for (Point corner : TextBox.of(text)) {
                     double x = corner.x() - left;
                     double y = corner.y() - top;
                     int column = (int) Math.floor(x / (wide + gap));
