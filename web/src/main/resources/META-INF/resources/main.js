@@ -191,49 +191,42 @@ function addBed(ground, yard) {
   form.begin();
 }
 
-async function remove() {
-  const { id, plan, keeper } = garden;
+/** Does something with the server, and says what came of it. @param {string} not what is said where it fails, before the reason */
+async function attempt(not, act) {
   try {
-    await api.remove(id, keeper.revision);
-    await open(null);
-    say(`${plan.name || 'The garden'} is deleted. Its name's menu brings it back.`);
+    say(await act());
   } catch (problem) {
-    say(`Not deleted: ${problem.message}`);
+    say(`${not}: ${problem.message}`);
   }
 }
+
+const remove = () => attempt('Not deleted', async () => {
+  const { id, plan, keeper } = garden;
+  await api.remove(id, keeper.revision);
+  await open(null);
+  return `${plan.name || 'The garden'} is deleted. Its name's menu brings it back.`;
+});
 
 /** It is not the one to open next time. */
-async function archive() {
+const archive = () => attempt('Not archived', async () => {
   const { id, plan } = garden;
-  try {
-    await api.archive(id, true);
-    if (localStorage.getItem(OPENED) === id) localStorage.removeItem(OPENED);
-    await open(null);
-    say(`${plan.name || 'The garden'} is archived. Its name's menu brings it back.`);
-  } catch (problem) {
-    say(`Not archived: ${problem.message}`);
-  }
-}
+  await api.archive(id, true);
+  if (localStorage.getItem(OPENED) === id) localStorage.removeItem(OPENED);
+  await open(null);
+  return `${plan.name || 'The garden'} is archived. Its name's menu brings it back.`;
+});
 
 /** @param {{id: string, from: 'archived'|'deleted'}} put away how */
-async function bringBack({ id, from }) {
-  try {
-    await (from === 'archived' ? api.archive(id, false) : api.bringBack(id));
-    await open(id);
-    say('It is back.');
-  } catch (problem) {
-    say(`Not brought back: ${problem.message}`);
-  }
-}
+const bringBack = ({ id, from }) => attempt('Not brought back', async () => {
+  await (from === 'archived' ? api.archive(id, false) : api.bringBack(id));
+  await open(id);
+  return 'It is back.';
+});
 
-async function start(plan) {
-  try {
-    await open(await api.create(plan));
-    say(`${plan.name} is open.`);
-  } catch (problem) {
-    say(`Not started: ${problem.message}`);
-  }
-}
+const start = plan => attempt('Not started', async () => {
+  await open(await api.create(plan));
+  return `${plan.name} is open.`;
+});
 
 /** Said one after the other, so that the slip's news does not cut short what was done. */
 function say(text) {

@@ -7,7 +7,6 @@ import { bringingLink, sheetLink } from './sheet-link.js';
 export class MerchantOffers extends GardenElement {
   #offers = null;
   #of = null;
-  #problem = null;
 
   follows = ['reckoning', 'keeper', 'plans'];
 
@@ -19,21 +18,17 @@ export class MerchantOffers extends GardenElement {
       h('nav', { 'aria-label': 'Request for prices' }, bringingLink(this, api, 'price-request.pdf', 'Request, PDF', 'price-request.pdf'), ' ',
         sheetLink(this, api, 'tables/price-request.xlsx', 'Table, XLSX', 'price-request.xlsx'), ' ', sheetLink(this, api, 'tables/price-request.csv', 'Table, CSV', 'price-request.csv')),
       h('div.verbs', {}, h('button', { type: 'button', 'data-key': 'offers show', onclick: () => this.#show() }, 'Merchants side by side')),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       this.#offers ? this.#table(this.#offers) : null);
   }
 
   async #show() {
     const of = this.garden.reckoning.sheet;
-    this.#problem = null;
-    try {
+    await this.try('Merchants cannot be shown side by side now', async () => {
       this.#offers = await this.garden.part('offers');
       this.#of = of;
       this.say(`${this.#offers.merchants.length} merchants side by side.`);
-    } catch (problem) {
-      this.#problem = `Merchants cannot be shown side by side now: ${problem.message}`;
-    }
-    if (this.isConnected) this.render();
+    });
   }
 
   #table({ currency, merchants, lines, total, atLeast, proven }) {

@@ -3,40 +3,20 @@ import { readPrice } from '../state/catalogue.js';
 import { money, moneySign } from '../state/changes.js';
 import { setPaid } from '../state/tally.js';
 import { countField } from './count-field.js';
-import { GardenElement, h } from './make.js';
+import { h } from './make.js';
+import { PartPlace } from './part-place.js';
 import { bringingLink, sheetLink } from './sheet-link.js';
 
 /** order-money: what must be paid when, and what was bought against the plan; worked out once it is opened. */
-export class OrderMoney extends GardenElement {
+export class OrderMoney extends PartPlace {
   #open = false;
-  #payments = null;
-  #of = null;
-  #problem = null;
-
-  follows = ['reckoning', 'keeper', 'plans'];
 
   render() {
-    if (this.#open) this.#fetch();
+    if (this.#open) this.bring('payments', 'Payments cannot be shown');
     this.rebuild(h('details', { open: this.#open, ontoggle: event => { if (this.#open !== event.target.open) { this.#open = event.target.open; this.render(); } } },
       h('summary', { 'data-key': 'money' }, 'What to pay when, and what is bought'),
-      this.#problem ? h('p.hint.wrong', {}, this.#problem) : null,
-      this.#payments ? this.#shown(this.#payments) : null));
-  }
-
-  async #fetch() {
-    const { reckoning } = this.garden;
-    if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
-    this.#of = reckoning.sheet;
-    try {
-      const payments = await this.garden.part('payments');
-      if (this.#of !== reckoning.sheet) return;
-      this.#payments = payments;
-      this.#problem = null;
-    } catch (problem) {
-      this.#of = null;
-      this.#problem = `Payments cannot be shown: ${problem.message}`;
-    }
-    if (this.isConnected) this.render();
+      this.wrong(),
+      this.part ? this.#shown(this.part) : null));
   }
 
   #shown({ currency, total, atLeast, paid, open, dues, bought }) {

@@ -9,21 +9,7 @@ import { h } from './make.js';
  * @param {string} name the file, `plan.svg`
  * @param {string} [file] what it is called where it is put, where `name` says more than that
  */
-export function sheetLink(element, api, name, text, file = name) {
-  const { garden } = element;
-  return h('a', {
-    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': name, 'aria-disabled': whyNot(garden) ? 'true' : null,
-    onclick: event => {
-      if (whyNot(garden)) {
-        event.preventDefault();
-        element.say(whyNot(garden));
-      } else if (api.needsToken()) {
-        event.preventDefault();
-        bring(element, api, name, file);
-      }
-    },
-  }, text);
-}
+export const sheetLink = (element, api, name, text, file = name) => link(element, api, name, text, file, { 'data-key': name }, () => api.needsToken());
 
 /**
  * The same for a sheet that the garden may have too little for: it is fetched first, and what is missing is said.
@@ -32,12 +18,14 @@ export function sheetLink(element, api, name, text, file = name) {
  * @param {string} file what it is called where it is put
  * @param {string} [told] the link's name where `text` says too little by itself
  */
-export function bringingLink(element, api, name, text, file, told) {
+export const bringingLink = (element, api, name, text, file, told) => link(element, api, name, text, file, { 'data-key': `sheet ${file}`, 'aria-label': told ?? null }, () => true);
+
+function link(element, api, name, text, file, props, fetchedFirst) {
   const { garden } = element;
   return h('a', {
-    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': `sheet ${file}`, 'aria-label': told ?? null,
-    'aria-disabled': whyNot(garden) ? 'true' : null,
+    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'aria-disabled': whyNot(garden) ? 'true' : null, ...props,
     onclick: event => {
+      if (!whyNot(garden) && !fetchedFirst()) return;
       event.preventDefault();
       if (whyNot(garden)) element.say(whyNot(garden));
       else bring(element, api, name, file);

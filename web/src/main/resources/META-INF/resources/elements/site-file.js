@@ -16,7 +16,6 @@ export class SiteFile extends GardenElement {
   #seen = null;
   #take = {};
   #unit = '';
-  #problem = null;
 
   attached() { this.render(); }
 
@@ -24,7 +23,7 @@ export class SiteFile extends GardenElement {
     const seen = this.#seen;
     this.rebuild(
       h('label', {}, 'A DXF, GeoJSON or CSV file ', h('input', { type: 'file', accept: '.dxf,.json,.geojson,.csv,.txt', 'data-key': 'site file', onchange: event => this.#file(event.target) })),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       seen?.bad.length ? h('ul.wrong', { role: 'alert' }, seen.bad.map(({ line, text, way }) => h('li', {}, `${line ? `Line ${line}: ` : ''}${text}. ${capital(way)}.`))) : null,
       seen?.findings.length ? h('ul.wrong', { role: 'alert' }, seen.findings.map(({ text }) => h('li', {}, text))) : null,
       seen?.layers.length ? this.#layers(seen) : null);
@@ -57,7 +56,7 @@ export class SiteFile extends GardenElement {
   }
 
   async #look(take = {}) {
-    this.#problem = null;
+    this.problem = null;
     try {
       this.#seen = await api.siteFile({ file: this.#text, take, garden: this.garden.plan, ...(this.#unit ? { unit: this.#unit } : {}) });
     } catch (problem) {
@@ -82,7 +81,7 @@ export class SiteFile extends GardenElement {
   }
 
   #say(text) {
-    this.#problem = text;
+    this.problem = text;
     this.render();
   }
 }

@@ -1,6 +1,7 @@
 import { base64 } from '../state/base64.js';
 import { readNumber } from '../state/checks.js';
 import { dropPicture, layPicture, movePicture, pictureOf, scalePicture, setPicture } from '../state/site-picture.js';
+import { drawnSmaller } from './pictures.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
@@ -16,7 +17,6 @@ const MOST_PDF = 3600000;
 /** site-picture: a picture of the site under the yard. Set `yard`. */
 export class SitePicture extends GardenElement {
   #between = null;
-  #problem = null;
 
   follows = ['plans'];
 
@@ -27,7 +27,7 @@ export class SitePicture extends GardenElement {
     this.rebuild(
       h('label', {}, picture ? 'Another picture (PNG, JPEG or PDF) ' : 'A site plan or photo from above (PNG, JPEG or the first page of a PDF) ',
         h('input', { type: 'file', accept: 'image/png,image/jpeg,application/pdf', 'data-key': 'picture file', onchange: event => this.#file(event.target) })),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       picture ? [
         h('div.verbs', {},
           h('button', { type: 'button', 'data-key': 'picture scale', onclick: () => this.#twoPoints() }, 'Scale by two points'),
@@ -65,22 +65,15 @@ export class SitePicture extends GardenElement {
   async #file(input) {
     const [file] = input.files;
     if (!file) return;
-    this.#problem = null;
+    this.problem = null;
     try {
-      const picture = await createImageBitmap(await this.#pictured(file));
-      const share = Math.min(1, MOST_PX / Math.max(picture.width, picture.height));
-      const canvas = document.createElement('canvas');
-      [canvas.width, canvas.height] = [Math.round(picture.width * share), Math.round(picture.height * share)];
-      const pen = canvas.getContext('2d');
-      pen.fillStyle = '#fff';
-      pen.fillRect(0, 0, canvas.width, canvas.height);
-      pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
+      const canvas = await drawnSmaller(await this.#pictured(file), MOST_PX);
       const data = [0.8, 0.6, 0.4, 0.25].map(quality => () => canvas.toDataURL('image/jpeg', quality)).reduce((best, make) => (best.length <= MOST_TEXT ? best : make()), ' '.repeat(MOST_TEXT + 1));
       if (data.length > MOST_TEXT) throw new Error('it is too large');
       this.run(layPicture(data, canvas.width, canvas.height));
       this.say('The picture lies under the yard. Scale it by two points.');
     } catch (problem) {
-      this.#problem = problem.snags?.length ? `${file.name} is not taken. ${problem.message}` : `${file.name} is not taken: ${problem.message.replace(/\.$/, '')}. Choose a PNG or JPEG picture, or a PDF.`;
+      this.problem = problem.snags?.length ? `${file.name} is not taken. ${problem.message}` : `${file.name} is not taken: ${problem.message.replace(/\.$/, '')}. Choose a PNG or JPEG picture, or a PDF.`;
     }
     if (this.isConnected) this.render();
   }

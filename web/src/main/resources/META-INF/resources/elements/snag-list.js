@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import { base64 } from '../state/base64.js';
 import { addSnag, dropSnag, setSnag, snagsOf } from '../state/hand-over.js';
+import { drawnSmaller, jpegOf } from './pictures.js';
 import { GardenElement, h } from './make.js';
 
 /** A photo is made no larger than this, pixels and bytes: a garden keeps sixty of them. */
@@ -10,7 +11,6 @@ const MOST_BYTES = 250000;
 /** snag-list: what was found on the walk round, with photos that are kept with the garden. */
 export class SnagList extends GardenElement {
   #shown = new Map();
-  #problem = null;
 
   attached() {
     this.follow([this.garden.plans], () => this.render());
@@ -29,7 +29,7 @@ export class SnagList extends GardenElement {
         h('label', { for: 'snag-bed' }, 'at'),
         h('select', { id: 'snag-bed', 'data-key': 'snag bed' }, h('option', { value: '' }, 'no bed'), (this.garden.reckoning.sheet?.beds ?? []).map(({ id }) => h('option', { value: id }, `bed ${id}`))),
         h('button', { type: 'submit', 'data-key': 'snag add' }, 'Add')),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       h('p.hint', {}, 'A photo is kept with the garden as a picture alone: place, time and maker of the camera are taken out.'));
   }
 
@@ -75,27 +75,13 @@ export class SnagList extends GardenElement {
   async #addPhoto(i, input) {
     const [file] = input.files;
     if (!file) return;
-    this.#problem = null;
-    try {
-      const picture = await createImageBitmap(file);
-      const share = Math.min(1, MOST_PX / Math.max(picture.width, picture.height));
-      const canvas = document.createElement('canvas');
-      [canvas.width, canvas.height] = [Math.round(picture.width * share), Math.round(picture.height * share)];
-      canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
-      let blob = null;
-      for (const quality of [0.8, 0.6, 0.4, 0.25]) {
-        blob = await new Promise(done => { canvas.toBlob(done, 'image/jpeg', quality); });
-        if (blob.size <= MOST_BYTES) break;
-      }
-      const { id } = await api.addPhoto(this.garden.id, await base64(blob));
+    await this.try(`${file.name} is not kept`, async () => {
+      const { id } = await api.addPhoto(this.garden.id, await base64(await jpegOf(await drawnSmaller(file, MOST_PX), MOST_BYTES)));
       const snag = snagsOf(this.garden.plan)[i];
       this.garden.plans.run(setSnag(i, { photos: [...(snag.photos ?? []).filter(one => one !== id), id] }));
       this.say('The photo is kept with the garden.');
-    } catch (problem) {
-      this.#problem = `${file.name} is not kept: ${problem.message}`;
-    }
+    });
     input.value = '';
-    if (this.isConnected) this.render();
   }
 
   /** Off the list at once, as undo brings it back; off the store never by this, as older revisions show it. */

@@ -22,7 +22,7 @@ export function faces(outline) {
 }
 
 /** Where a line across an outline at one height meets it, in order. */
-function crossings(outline, y) {
+export function crossings(outline, y) {
   return outline.flatMap((a, i) => {
     const b = outline[(i + 1) % outline.length];
     return (a[1] > y) === (b[1] > y) ? [] : [a[0] + (b[0] - a[0]) * (y - a[1]) / (b[1] - a[1])];
@@ -33,9 +33,7 @@ function crossings(outline, y) {
 const LAID = {
   right: ([x, y]) => [x, y], left: ([x, y]) => [-x, y], back: ([x, y]) => [y, x], front: ([x, y]) => [-y, x],
 };
-const BACK = {
-  right: ([x, y]) => [x, y], left: ([x, y]) => [-x, y], back: ([x, y]) => [y, x], front: ([x, y]) => [y, -x],
-};
+const BACK = { ...LAID, front: ([x, y]) => [y, -x] };
 
 /**
  * How far outlines can be pushed one way until one of them meets something.

@@ -1,5 +1,6 @@
 import { bounds, middle } from './outline.js';
 import { contains } from './distance.js';
+import { crossings } from './face.js';
 
 /**
  * A point well inside an outline, where its name can stand: the middle where that is inside, else the middle of the
@@ -24,7 +25,7 @@ export function insideRoom(outline) {
   for (let i = 1; i < heights.length; i++) {
     const y = (heights[i - 1] + heights[i]) / 2;
     const tall = heights[i] - heights[i - 1];
-    for (const [from, to] of crossings(outline, y)) {
+    for (const [from, to] of spans(outline, y)) {
       const room = Math.min(to - from, 3 * tall) * Math.min(tall, to - from);
       if (room > best.room) best = { room, at: [(from + to) / 2, y], wide: to - from, high: tall };
     }
@@ -33,10 +34,7 @@ export function insideRoom(outline) {
 }
 
 /** The spans of an outline at one height, left to right. */
-function crossings(outline, y) {
-  const xs = outline.flatMap((a, i) => {
-    const b = outline[(i + 1) % outline.length];
-    return (a[1] > y) === (b[1] > y) ? [] : [a[0] + (b[0] - a[0]) * (y - a[1]) / (b[1] - a[1])];
-  }).sort((a, b) => a - b);
+function spans(outline, y) {
+  const xs = crossings(outline, y);
   return Array.from({ length: Math.floor(xs.length / 2) }, (_, i) => [xs[2 * i], xs[2 * i + 1]]);
 }

@@ -1,5 +1,5 @@
 import { readText } from './checks.js';
-import { readDay } from './ground-forms.js';
+import { number as numberField, readDay } from './ground-forms.js';
 
 /** What can be entered about who builds and when, as data: see ground-forms.js for what a field is. */
 
@@ -69,7 +69,7 @@ export function readTime(text) {
   return { value: `${match[1].padStart(2, '0')}:${match[2]}` };
 }
 
-const number = (key, label, least, most, usual, more = {}) => ({ key: [key], label, kind: 'number', least, most, usual, empty: true, ...more });
+const number = (key, label, least, most, usual, more = {}) => numberField(key, label, least, most, usual, { empty: true, ...more });
 
 /** Whole numbers only. */
 const whole = (key, label, most, usual) => number(key, label, 0, most, usual, {

@@ -12,7 +12,7 @@ import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
 
 const mm = (key, label, usual, more = {}) => ({ key: [key], label, kind: 'mm', usual, ...more });
 const choice = (key, label, words, usual) => ({ key: [key], label, kind: 'choice', choices: words.map(word => (Array.isArray(word) ? word : [word, word])), usual });
-const number = (key, label, least, most, usual, more = {}) => ({ key: [key], label, kind: 'number', least, most, usual, ...more });
+export const number = (key, label, least, most, usual, more = {}) => ({ key: [key], label, kind: 'number', least, most, usual, ...more });
 const places = (key, label, least, most, more = {}) => ({
   key: [key], label, kind: 'places', least, most, as: least > 2 ? 'outline' : least > 1 ? 'line' : 'point', ...more,
 });

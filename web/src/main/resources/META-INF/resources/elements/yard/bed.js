@@ -1,4 +1,4 @@
-import { bounds, inset, placePoint, placed, wallLetter } from '../../geometry/outline.js';
+import { bounds, distance, inset, placePoint, placed, wallLetter } from '../../geometry/outline.js';
 import { insidePoint } from '../../geometry/inside.js';
 import { shown } from '../../geometry/length.js';
 import { s } from '../make.js';
@@ -50,32 +50,32 @@ export function drawnRing(bed, part, course, units) {
   ];
 }
 
-/** A wave across the timber where a drain notch is cut under it; its place counts from the wall's outer start corner. */
-function drawnNotch({ wall, at }, bed) {
+/** From a place along a wall, counted from its outer start corner, and in thicknesses into the bed, to the yard; null for a wall that is not there. */
+function onWall(bed, wall) {
   const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
-  if (side < 0) return s('g');
+  if (side < 0) return null;
   const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const length = distance(a, b);
   const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
   const t = bed.section.thickness;
-  const wave = [0, 0.25, 0.5, 0.75, 1].map((deep, i) => {
-    const along = at + (i % 2 ? t * 0.18 : -t * 0.18);
-    return placePoint([a[0] + dx * along - dy * deep * t, a[1] + dy * along + dx * deep * t], bed.placement);
-  });
-  return s('path.notch', { d: d(wave, false) });
+  return (along, deep) => placePoint([a[0] + dx * along - dy * deep * t, a[1] + dy * along + dx * deep * t], bed.placement);
 }
 
-/** A bar right across the wall where two parts meet, with a foot at each end; its place counts from the outer corner. */
+/** A wave across the timber where a drain notch is cut under it. */
+function drawnNotch({ wall, at }, bed) {
+  const point = onWall(bed, wall);
+  if (!point) return s('g');
+  const aside = bed.section.thickness * 0.18;
+  return s('path.notch', { d: d([0, 0.25, 0.5, 0.75, 1].map((deep, i) => point(at + (i % 2 ? aside : -aside), deep)), false) });
+}
+
+/** A bar right across the wall where two parts meet, with a foot at each end. */
 function drawnSeam({ wall, at }, bed) {
-  const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
-  if (side < 0) return s('g');
-  const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-  const t = bed.section.thickness;
-  const point = (along, deep) => placePoint([a[0] + dx * (at + along) - dy * deep * t, a[1] + dy * (at + along) + dx * deep * t], bed.placement);
-  return s('path.seam', { d: d([point(-0.5 * t, 1.45), point(0.5 * t, 1.45)], false) + d([point(0, -0.45), point(0, 1.45)], false)
-    + d([point(-0.5 * t, -0.45), point(0.5 * t, -0.45)], false) });
+  const point = onWall(bed, wall);
+  if (!point) return s('g');
+  const half = bed.section.thickness / 2;
+  return s('path.seam', { d: d([point(at - half, 1.45), point(at + half, 1.45)], false) + d([point(at, -0.45), point(at, 1.45)], false)
+    + d([point(at - half, -0.45), point(at + half, -0.45)], false) });
 }
 
 function marksOf(piece, bed, units) {

@@ -1,4 +1,4 @@
-import { bounds, middle, wallLetter, widened } from '../../geometry/outline.js';
+import { bounds, distance, middle, wallLetter, widened } from '../../geometry/outline.js';
 import { wallLengths } from '../../geometry/shapes.js';
 import { toScreen } from '../../geometry/view.js';
 import { s } from '../make.js';
@@ -42,30 +42,23 @@ export function drawnBand({ from, to }) {
 /** Points put so far and the one that would come next. @param {import('../../state/drawing.js').Drawing} drawing */
 export function drawnSketch(view, drawing, say) {
   const points = drawing.next ? [...drawing.points, drawing.next] : drawing.points;
-  const closed = drawing.as === 'outline' && points.length > 2;
-  const legs = points.slice(1).map((point, i) => [points[i], point]);
-  return [
-    drawing.width && points.length > 1 ? s('path.sketch-width', { d: d(view, widened(points, drawing.width), true) }) : null,
-    points.length > 1 ? s(`path.sketch${closed ? '.closed' : ''}`, { d: d(view, points, closed) }) : null,
-    ...points.map((point, i) => {
-      const [x, y] = toScreen(view, point);
-      return s(`circle.sketch-point${i === drawing.points.length ? '.next' : ''}`, { cx: x, cy: y, r: 5 });
-    }),
-    ...legs.flatMap(([a, b]) => told(half(view, a, b), say(Math.hypot(b[0] - a[0], b[1] - a[1])))),
-  ].filter(Boolean);
+  const wide = drawing.width && points.length > 1 ? [s('path.sketch-width', { d: d(view, widened(points, drawing.width), true) })] : [];
+  return [...wide, ...drawnLine(view, points, drawing.as === 'outline' && points.length > 2, say, { next: drawing.points.length, sides: points.length - 1 })];
 }
 
 /** A line or outline of the ground where it would lie, with the lengths of its sides. */
-export function drawnLine(view, list, closed, say) {
-  const legs = (closed ? list : list.slice(1)).map((point, i) => (closed ? [point, list[(i + 1) % list.length]] : [list[i], point]));
+export function drawnLine(view, list, closed, say, { next = -1, sides = closed ? list.length : list.length - 1 } = {}) {
   return [
-    list.length > 1 ? s(`path.sketch${closed ? '.closed' : ''}`, { d: d(view, list, closed) }) : null,
-    ...list.map(point => {
+    ...(list.length > 1 ? [s(`path.sketch${closed ? '.closed' : ''}`, { d: d(view, list, closed) })] : []),
+    ...list.map((point, i) => {
       const [x, y] = toScreen(view, point);
-      return s('circle.sketch-point', { cx: x, cy: y, r: 5 });
+      return s(`circle.sketch-point${i === next ? '.next' : ''}`, { cx: x, cy: y, r: 5 });
     }),
-    ...legs.flatMap(([a, b]) => told(half(view, a, b), say(Math.hypot(b[0] - a[0], b[1] - a[1])))),
-  ].filter(Boolean);
+    ...list.slice(0, Math.max(0, sides)).flatMap((a, i) => {
+      const b = list[(i + 1) % list.length];
+      return told(half(view, a, b), say(distance(a, b)));
+    }),
+  ];
 }
 
 /** Pixels from a bed to its turn handle, and how large a handle is; a finger's press is helped by a wider ring that is not seen. */

@@ -15,7 +15,16 @@ export function drawnTapes(view, frame, box, units) {
   const [left, house] = toScreen(view, [box.left, 0]);
   const y = Math.min(Math.max(house, frame.top) + 2, frame.top + frame.height + 4);
   const x = Math.max(left - BROAD - 6, frame.left - BROAD - 6);
-  return [along(view, box, step, unit, y, units), away(view, box, step, unit, x, units)];
+  const front = Math.max(box.front, 0);
+  return [
+    tape(marks(box.left, box.right, step, mm => toScreen(view, [mm, 0])[0]), unit, units, {
+      line: at => `M${at} ${y}v${BROAD}`, fits: (at, end) => at + ROOM < end, figure: at => ({ x: at + 3, y: y + 12.5 }), box: (from, to) => ({ x: from, y, width: Math.max(to - from, 0), height: BROAD }),
+    }),
+    tape(marks(front, box.back, step, mm => toScreen(view, [0, mm])[1], mm => mm !== 0), unit, units, {
+      line: at => `M${x} ${at}h${BROAD}`, fits: (at, end) => at - ROOM > end, figure: at => ({ transform: `translate(${x + 12.5} ${at - 3}) rotate(-90)` }),
+      box: (from, to) => ({ x, y: to, width: BROAD, height: Math.max(from - to, 0) }),
+    }),
+  ];
 }
 
 function stepOf(pixels) {
@@ -23,30 +32,15 @@ function stepOf(pixels) {
   return 200;
 }
 
-function along(view, box, step, unit, y, units) {
-  const marks = [];
-  const [from] = toScreen(view, [box.left, 0]);
-  const [to] = toScreen(view, [box.right, 0]);
-  for (let mm = Math.ceil(box.left / step) * step; mm <= box.right + 0.1; mm += step) {
-    const [x] = toScreen(view, [mm, 0]);
-    marks.push(s('path', { d: `M${x} ${y}v${BROAD}` }));
-    if (x + ROOM < to) marks.push(s('text', { x: x + 3, y: y + 12.5, text: figure(mm, unit, units) }));
-  }
-  return s('g.tape', {}, s('rect', { x: from, y, width: Math.max(to - from, 0), height: BROAD }), ...marks);
-}
+/** Where a tape begins, ends and is marked, on the screen. */
+const marks = (from, to, step, on, wanted = () => true) => {
+  const places = [];
+  for (let mm = Math.ceil(from / step) * step; mm <= to + 0.1; mm += step) if (wanted(mm)) places.push({ mm, at: on(mm) });
+  return { from: on(from), to: on(to), places };
+};
 
-function away(view, box, step, unit, x, units) {
-  const marks = [];
-  const [, bottom] = toScreen(view, [0, Math.max(box.front, 0)]);
-  const [, top] = toScreen(view, [0, box.back]);
-  for (let mm = Math.ceil(Math.max(box.front, 0) / step) * step; mm <= box.back + 0.1; mm += step) {
-    if (mm === 0) continue;
-    const [, y] = toScreen(view, [0, mm]);
-    marks.push(s('path', { d: `M${x} ${y}h${BROAD}` }));
-    if (y - ROOM > top) marks.push(s('text', { transform: `translate(${x + 12.5} ${y - 3}) rotate(-90)`, text: figure(mm, unit, units) }));
-  }
-  return s('g.tape', {}, s('rect', { x, y: top, width: BROAD, height: Math.max(bottom - top, 0) }), ...marks);
-}
+const tape = ({ from, to, places }, unit, units, how) => s('g.tape', {}, s('rect', how.box(from, to)), ...places.flatMap(({ mm, at }) =>
+  [s('path', { d: how.line(at) }), how.fits(at, to) ? s('text', { ...how.figure(at), text: figure(mm, unit, units) }) : null].filter(Boolean)));
 
 const figure = (mm, unit, units) => `${Math.round(mm / unit * 10) / 10}${units === 'imperial' ? "'" : ' m'}`;
 
