@@ -151,7 +151,7 @@ final class PageTags {
     private static void box(StringBuilder text, double[] box) {
         text.append(" /A << /O /Layout /Placement /Block /BBox [");
         for (double side : box) {
-            SvgWriter.number(text, side);
+            SvgDocument.number(text, side);
             text.append(' ');
         }
         text.setCharAt(text.length() - 1, ']');

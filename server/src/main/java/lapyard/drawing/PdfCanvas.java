@@ -343,7 +343,7 @@ final class PdfCanvas {
     }
 
     private void number(double mm) {
-        SvgWriter.number(out, mm);
+        SvgDocument.number(out, mm);
         out.append(' ');
     }
 

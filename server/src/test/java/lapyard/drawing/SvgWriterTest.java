@@ -151,11 +151,11 @@ class SvgWriterTest {
 
     @Test
     void numbersAreShortAndNeverInAnotherLanguagesForm() {
-        assertEquals("0", SvgWriter.number(-0.0001));
-        assertEquals("0.001", SvgWriter.number(0.001));
-        assertEquals("-12.05", SvgWriter.number(-12.05));
-        assertEquals("1000000", SvgWriter.number(1e6));
-        assertEquals("0.1", SvgWriter.number(0.1));
+        assertEquals("0", SvgDocument.number(-0.0001));
+        assertEquals("0.001", SvgDocument.number(0.001));
+        assertEquals("-12.05", SvgDocument.number(-12.05));
+        assertEquals("1000000", SvgDocument.number(1e6));
+        assertEquals("0.1", SvgDocument.number(0.1));
     }
 
     @Test
