@@ -169,7 +169,7 @@ public record CrossTies(
         /** The same tie at the height nearest its own, above before below, at which no earlier tie crosses it. */
         private Optional<CrossTie> passing(CrossTie tie) {
             return heightsMm(tie.heightMm())
-                    .filter(heightMm -> ties.stream().noneMatch(other -> other.heightMm() == heightMm && cross(other, tie)))
+                    .filter(heightMm -> ties.stream().noneMatch(other -> other.heightMm() == heightMm && Point.crossing(other.from(), other.to(), tie.from(), tie.to())))
                     .mapToObj(heightMm -> new CrossTie(tie.wall(), tie.atMm(), tie.toWall(), tie.from(), tie.to(), heightMm))
                     .findFirst();
         }
@@ -186,20 +186,8 @@ public record CrossTies(
         }
     }
 
-    private static boolean cross(CrossTie one, CrossTie other) {
-        return parts(one, other) && parts(other, one);
-    }
-
-    /** True if the ends of {@code other} lie on both sides of {@code tie}. */
-    private static boolean parts(CrossTie tie, CrossTie other) {
-        Point along = tie.to().minus(tie.from());
-        return along.cross(other.from().minus(tie.from())) * along.cross(other.to().minus(tie.from())) < 0;
-    }
-
     private static double startMm(Bed bed, Outline inner, int side) {
-        Point along = inner.direction(side);
-        Point corner = bed.outline().corner(side);
-        return (inner.corner(side).x() - corner.x()) * along.x() + (inner.corner(side).y() - corner.y()) * along.y();
+        return inner.corner(side).minus(bed.outline().corner(side)).dot(inner.direction(side));
     }
 
     /** Even places in each gap over the least: ceil(gap / every) - 1 of them. */

@@ -165,10 +165,7 @@ public record FloorBay(
 
     /** A bearer along the inner face of a wall that begins at a corner and runs this way; the bed lies left of it. */
     private static Laid alongside(Point corner, Point way, double lengthMm) {
-        double inX = -way.y() * BEARER_MM;
-        double inY = way.x() * BEARER_MM;
-        Point end = new Point(corner.x() + way.x() * lengthMm, corner.y() + way.y() * lengthMm);
-        return new Laid(List.of(corner, end, new Point(end.x() + inX, end.y() + inY), new Point(corner.x() + inX, corner.y() + inY)), lengthMm);
+        return new Laid(List.of(corner, corner.moved(way, lengthMm, 0), corner.moved(way, lengthMm, BEARER_MM), corner.moved(way, 0, BEARER_MM)), lengthMm);
     }
 
     private static Optional<Double> bearer(double clearMm, Base base) {
@@ -190,9 +187,8 @@ public record FloorBay(
     }
 
     private static boolean middleOnOrIn(Rectangle floor, Outline inner, int side) {
-        double x = (inner.corner(side).x() + inner.corner(side + 1).x()) / 2;
-        double y = (inner.corner(side).y() + inner.corner(side + 1).y()) / 2;
-        return x >= floor.x() && x < floor.right() && y >= floor.y() && y < floor.top();
+        Point middle = inner.corner(side).middle(inner.corner(side + 1));
+        return middle.x() >= floor.x() && middle.x() < floor.right() && middle.y() >= floor.y() && middle.y() < floor.top();
     }
 
     int slatBoards(Base base, double kerfMm) {

@@ -1,6 +1,6 @@
 package lapyard.construction;
 
-import java.util.List;
+import java.util.stream.Stream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -9,7 +9,7 @@ import lapyard.plan.Lap;
 
 /** One wall's timber in the courses of one kind, odd or even, joined or not. */
 record WallRun(int side, PieceEnd start, PieceEnd end) {
-    private static final double COS_45 = Math.sqrt(0.5);
+    static final double COS_45 = Math.sqrt(0.5);
 
     static WallRun of(Bed bed, int side, boolean odd) {
         Outline outline = bed.outline();
@@ -63,15 +63,8 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
 
     /** The timber between two ends, seen from above: outer face first, counter-clockwise. */
     static Outline lies(Outline outline, int side, double thicknessMm, PieceEnd start, PieceEnd end) {
-        return new Outline(List.of(
-                place(outline, side, start.outerMm(), 0),
-                place(outline, side, end.outerMm(), 0),
-                place(outline, side, end.innerMm(), thicknessMm),
-                place(outline, side, start.innerMm(), thicknessMm)));
-    }
-
-    /** A place along a side from its start corner, and inwards, which is to the left of the way round. */
-    private static Point place(Outline outline, int side, double alongMm, double inwardsMm) {
-        return outline.at(side, alongMm, inwardsMm).steady();
+        return new Outline(Stream.of(
+                outline.at(side, start.outerMm(), 0), outline.at(side, end.outerMm(), 0),
+                outline.at(side, end.innerMm(), thicknessMm), outline.at(side, start.innerMm(), thicknessMm)).map(Point::steady).toList());
     }
 }

@@ -118,10 +118,7 @@ final class BedShapes {
         }
         for (CrossTies.Post post : held.posts()) {
             int side = bed.wallLetters().indexOf(post.wall());
-            Point a = built.frame().inner().corner(side);
-            Point b = built.frame().inner().corner(side + 1);
-            // the bed lies to the left of its wall
-            Point in = post.at().plus(a.y() - b.y(), b.x() - a.x());
+            Point in = post.at().moved(built.frame().inner().leg(side), 0, 1);
             shapes.add(supportSign(
                     towards(sketch.on(bed.placement().toYard(post.at())), sketch.on(bed.placement().toYard(in))), sketch.inks()));
         }

@@ -17,8 +17,6 @@ import lapyard.words.Wording;
 
 /** What all sheets for the bench have in common: frame, heading, stamp, caution, and sheet n of m. */
 final class BenchSheet {
-    private static final double FILING = 20;
-    private static final double EDGE = 10;
     private static final double HEAD = 15;
     private static final double FOOT = 6;
     private static final double STAMP = 9;
@@ -129,7 +127,7 @@ final class BenchSheet {
         this.imperial = options.imperial();
         this.options = options;
         this.inks = new Inks(options.mono());
-        this.frame = new Box(FILING, EDGE, options.paper().longMm - EDGE, options.paper().shortMm - EDGE);
+        this.frame = SheetLayout.frame(options.paper().longMm, options.paper().shortMm);
     }
 
     /** A size of type on these sheets. */
@@ -192,14 +190,8 @@ final class BenchSheet {
     }
 
     private List<Shape> stamp() {
-        if (options.stale().isEmpty()) {
-            return List.of();
-        }
-        double top = frame.low() + HEAD;
-        String words = TextMeasure.cut("STALE: " + options.stale().get(), 4.6, true, frame.width() - 2 * GAP);
-        return List.of(new Shape.Group("stale", "Stale", "stale", List.of(
-                Shape.Area.box(frame.left(), top, frame.width(), STAMP, Optional.of(inks.snag()), Optional.empty()),
-                inks.middle(new Point(frame.centre().x(), top + 6.2), words, 4.6, inks.paper()))));
+        Box band = new Box(frame.left(), frame.low() + HEAD, frame.right(), frame.low() + HEAD + STAMP);
+        return options.stale().map(why -> inks.stale(why, band, 4.6)).stream().toList();
     }
 
     /** In whole millimetres, or in feet, inches and sixteenths. */

@@ -1,8 +1,10 @@
 package lapyard.diagrams;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import lapyard.geometry.Point;
+import lapyard.plan.Garden;
 
 /** An upright box, in whatever millimetres. */
 record Box(double left, double low, double right, double high) {
@@ -19,6 +21,14 @@ record Box(double left, double low, double right, double high) {
             high = Math.max(high, p.y());
         }
         return new Box(left, low, right, high);
+    }
+
+    /** The least box round the yard, its beds and more; of some size where there are none. */
+    static Box round(Garden garden, List<Point> more) {
+        List<Point> points = new ArrayList<>(more);
+        garden.ground().outline().forEach(yard -> points.addAll(yard.corners()));
+        garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
+        return points.isEmpty() ? new Box(0, 0, 10_000, 5_000) : round(points);
     }
 
     double width() {

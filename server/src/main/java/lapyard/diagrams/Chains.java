@@ -16,14 +16,8 @@ import lapyard.geometry.Point;
  * end of the side to the other. What a chain tells, also of beds in line with those, is told nowhere else on the plan.
  */
 final class Chains {
-    private static final double TEXT = TypeSize.LEAST;
-
     /** From the side to its chain, nearest first: clear of the side's own length and the band of the house wall. */
     private static final double[] OFF = {9, 11, 13, 15.5, 18};
-
-    private static final double STROKE = 0.7;
-    private static final double GAP = 0.7;
-    private static final double PAST = 0.8;
 
     /** Places nearer than this are one. */
     private static final double SAME_MM = 1;
@@ -182,7 +176,7 @@ final class Chains {
         for (int i = 0; i + 1 < stops.size(); i++) {
             double mm = side.along(places.get(i + 1)) - side.along(places.get(i));
             if (mm < SAME_MM) continue;
-            Words words = Words.of(Length.whole(mm, sketch.imperial()), TEXT, false);
+            Words words = Words.of(Length.whole(mm, sketch.imperial()), Dimensions.TEXT, false);
             Optional<Plate> plate = plate(side, stops.get(i), stops.get(i + 1), words, room);
             if (plate.isEmpty()) return Optional.empty();
             room.add(plate.get());
@@ -194,9 +188,8 @@ final class Chains {
         if (!sketch.labels().free(whole)) return Optional.empty();
         lines.add(List.of(start, end));
         for (int i = 0; i < stops.size(); i++) {
-            Point stop = stops.get(i);
-            lines.add(List.of(side.moved(sketch.on(real(places.get(i))), GAP), side.moved(stop, PAST)));
-            lines.add(List.of(stop.plus(-STROKE, STROKE), stop.plus(STROKE, -STROKE)));
+            lines.add(List.of(side.moved(sketch.on(real(places.get(i))), Dimensions.GAP), side.moved(stops.get(i), Dimensions.PAST)));
+            lines.addAll(Dimensions.strokes(new Point(1, -1), stops.get(i)));
         }
         room.forEach(plate -> sketch.labels().take(plate.corners()));
         sketch.labels().take(whole.corners());
@@ -207,7 +200,7 @@ final class Chains {
     private Optional<Plate> plate(Side side, Point a, Point b, Words words, List<Plate> room) {
         Point middle = a.middle(b);
         double turn = side.upright() ? 90 : 0;
-        boolean fits = a.distanceMm(b) >= words.widthMm() + 3 * STROKE;
+        boolean fits = a.distanceMm(b) >= words.widthMm() + 3 * Dimensions.STROKE;
         double beside = words.heightMm() / 2 + 1;
         for (double off : fits ? new double[] {0} : new double[] {beside, -beside}) {
             Plate plate = words.at(side.moved(middle, off), turn);

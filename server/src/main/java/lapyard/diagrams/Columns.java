@@ -1,6 +1,8 @@
 package lapyard.diagrams;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import lapyard.drawing.Shape;
 
 /** Fills columns from top to bottom with pieces that stay whole. */
@@ -30,6 +32,18 @@ final class Columns {
         }
         y += piece.heightMm();
         return column < columns.size();
+    }
+
+    /** A heading with as many pieces below it as find room, and how many more there are; that alone where not one does. */
+    List<Shape> list(Flow.Block heading, List<Flow.Block> pieces, IntFunction<Flow.Block> more) {
+        List<Shape> shapes = new ArrayList<>();
+        for (int many = pieces.size(); many >= 0 && shapes.isEmpty(); many--) {
+            List<Flow.Block> shown = new ArrayList<>(pieces.subList(0, many));
+            if (many > 0) shown.add(0, heading);
+            if (many < pieces.size()) shown.add(more.apply(pieces.size() - many));
+            if (holds(shown)) shown.forEach(piece -> shapes.addAll(put(piece)));
+        }
+        return shapes;
     }
 
     /** What finds no room is left off; ask first. */

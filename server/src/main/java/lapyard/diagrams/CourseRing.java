@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.Course;
@@ -145,11 +147,7 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
 
     /** A place along a wall from its outer start corner and inwards from its outer face, on paper. */
     private Point on(String wall, double along, double inwards) {
-        int side = work.bed().wallLetters().indexOf(wall);
-        Point a = outline().corner(side);
-        Point way = outline().direction(side);
-        return sketch.on(frame.toYard(
-                new Point(a.x() + way.x() * along - way.y() * inwards, a.y() + way.y() * along + way.x() * inwards)));
+        return sketch.on(frame.toYard(outline().at(work.bed().wallLetters().indexOf(wall), along, inwards)));
     }
 
     private Shape across(Piece piece, double along) {
@@ -165,8 +163,7 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
             shapes.add(Shape.Area.filled(List.of(on(piece.wall(), middle, thick() * 0.1), on(piece.wall(),
                     middle + half, thick() * 0.85), on(piece.wall(), middle - half, thick() * 0.85)), sketch.inks().ink()));
         }
-        double kg = work.massKg(piece);
-        if (lifting.heavy(kg)) {
+        if (lifting.heavy(work.massKg(piece))) {
             double radius = Math.min(sketch.view().scale().paperMm(thick()) * 0.32, 0.8);
             shapes.add(Shape.Circle.dot(on(piece.wall(), middle + 3 * half, thick() / 2), radius, sketch.inks().ink()));
         }
@@ -174,11 +171,13 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
 
     private Shape wave(Notch notch) {
         double half = sketch.view().scale().realMm(0.5);
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i <= 12; i++) {
-            points.add(on(notch.wall(), notch.atMm() + half * Math.sin(Math.PI * i / 3), thick() * i / 12));
-        }
-        return new Shape.Lines(List.of(points), Stroke.of(sketch.inks().water(), Inks.WIDE));
+        return wave(sketch.inks(), (aside, down) -> on(notch.wall(), notch.atMm() + half * aside, thick() * down));
+    }
+
+    /** @param on from a place beside the middle, -1 to 1, and across the timber, 0 to 1, to the paper */
+    private static Shape wave(Inks inks, BiFunction<Double, Double, Point> on) {
+        List<Point> points = IntStream.rangeClosed(0, 12).mapToObj(i -> on.apply(Math.sin(Math.PI * i / 3), i / 12.0)).toList();
+        return new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.WIDE));
     }
 
     /** Behind a seam, on the inner face. */
@@ -196,10 +195,8 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
         if (work.quantities().stream().noneMatch(quantity -> quantity.is(QuantityKind.SCREWS))) {
             return;
         }
-        boolean start = piece.start().kind() == PieceEnd.Kind.STOPS_SHORT;
-        boolean end = piece.end().kind() == PieceEnd.Kind.STOPS_SHORT;
-        if (start) shapes.add(screw(piece.wall(), piece.start().innerMm(), -1));
-        if (end) shapes.add(screw(piece.wall(), piece.end().innerMm(), 1));
+        if (piece.start().kind() == PieceEnd.Kind.STOPS_SHORT) shapes.add(screw(piece.wall(), piece.start().innerMm(), -1));
+        if (piece.end().kind() == PieceEnd.Kind.STOPS_SHORT) shapes.add(screw(piece.wall(), piece.end().innerMm(), 1));
         work.frame().screws().stream()
                 .filter(screw -> screw.head().equals(piece.mark()) && work.bed().joint(screw.corner() - 1) == Joint.MITRE)
                 .forEach(screw -> shapes.add(throughMitre(piece, screw)));
@@ -227,9 +224,7 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
 
     private Shape screw(String wall, double jointMm, int towards) {
         double step = sketch.view().scale().realMm(SCREW / 2);
-        Point head = on(wall, jointMm - towards * step * 1.2, thick() + step * 0.9);
-        Point tip = on(wall, jointMm + towards * step * 0.8, thick() - step * 1.1);
-        return screw(head, tip);
+        return screw(on(wall, jointMm - towards * step * 1.2, thick() + step * 0.9), on(wall, jointMm + towards * step * 0.8, thick() - step * 1.1));
     }
 
     /** Outside its wall, else inside; a short wall's words may have to stand across it. */
@@ -266,14 +261,8 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
         entries.add(new Legend.Entry("more than one lifts", box ->
                 sample(box, inks, Shape.Circle.dot(box.centre(), 0.65, inks.ink()))));
         if (!work.frame().notches().isEmpty()) {
-            entries.add(new Legend.Entry("notch under", box -> {
-                List<Point> points = new ArrayList<>();
-                for (int i = 0; i <= 12; i++) {
-                    points.add(new Point(
-                            box.centre().x() + 0.5 * Math.sin(Math.PI * i / 3), box.centre().y() - 1 + i / 6.0));
-                }
-                return sample(box, inks, new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.WIDE)));
-            }));
+            entries.add(new Legend.Entry("notch under", box -> sample(box, inks, wave(inks, (aside, down) ->
+                    box.centre().plus(0.5 * aside, 2 * down - 1)))));
         }
         entries.add(new Legend.Entry("screws", box -> List.of(Shape.Lines.of(Stroke.of(inks.snag(), Inks.MEDIUM),
                 box.centre().plus(-1, 1), box.centre().plus(1, -1)))));

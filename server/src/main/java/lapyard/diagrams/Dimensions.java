@@ -19,7 +19,7 @@ import lapyard.plan.Bed;
  * is left off and counted.
  */
 final class Dimensions {
-    private static final double TEXT = TypeSize.LEAST;
+    static final double TEXT = TypeSize.LEAST;
 
     /** From the wall to its dimension line, nearest first. */
     private static final double[] OFF = {3, 4.4, 6, 8, 10.5};
@@ -28,11 +28,11 @@ final class Dimensions {
     private static final double LEADER = 17;
 
     /** Extension lines begin this far from the wall, and run this far past the dimension line. */
-    private static final double GAP = 0.7;
+    static final double GAP = 0.7;
 
-    private static final double PAST = 0.8;
+    static final double PAST = 0.8;
 
-    private static final double STROKE = 0.7;
+    static final double STROKE = 0.7;
 
     /** Lines of one row share their extension lines, and their ends may touch them. */
     private static final double END = 0.7;

@@ -15,7 +15,6 @@ import lapyard.plan.Bed;
  * so that every bed is tied to the house wall or the boundary through its neighbours.
  */
 final class Distances {
-    private static final double TEXT = TypeSize.LEAST;
     /** Shares of a side at which its distance may be drawn, the first that is free. */
     private static final double[] AT = {0.25, 0.75, 0.12, 0.88, 0.5, 0.35, 0.65};
     private static final double SLANT = 0.7;
@@ -114,7 +113,7 @@ final class Distances {
     private Told told(boolean front, double at, double from, double to) {
         Point a = sketch.on(front ? new Point(at, from) : new Point(from, at));
         Point b = sketch.on(front ? new Point(at, to) : new Point(to, at));
-        return new Told(Words.of(Length.whole(to - from, sketch.imperial()), TEXT, false), a, b);
+        return new Told(Words.of(Length.whole(to - from, sketch.imperial()), Dimensions.TEXT, false), a, b);
     }
 
     /** The distance with its figure on a leader. */

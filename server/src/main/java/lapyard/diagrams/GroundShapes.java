@@ -75,10 +75,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
 
     private Shape houseWall(Point a, Point b) {
         // the yard lies to the left of a to b as it is drawn
-        double out = WALL_BAND / a.distanceMm(b);
-        double x = (a.y() - b.y()) * out;
-        double y = (b.x() - a.x()) * out;
-        List<Point> band = List.of(a, b, b.plus(x, y), a.plus(x, y));
+        List<Point> band = List.of(a, b, b.moved(a.way(b), 0, WALL_BAND), a.moved(a.way(b), 0, WALL_BAND));
         sketch.labels().take(band);
         return sketch.inks().houseWall().area(band, sketch.pen(Inks.SIGN));
     }

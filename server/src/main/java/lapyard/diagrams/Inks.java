@@ -7,6 +7,7 @@ import lapyard.drawing.Hatch;
 import lapyard.drawing.Hatch.Mark;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
+import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 import lapyard.plan.SurfaceKind;
 
@@ -99,6 +100,14 @@ record Inks(boolean mono) {
     /** In bold about the middle of its capitals. */
     static Shape.Text sign(Point at, String words, double size, String colour) {
         return middle(at.plus(0, size * Shape.Text.CAPITALS / 2), words, size, colour);
+    }
+
+    /** A band across the top of a sheet, so that nobody works by it unawares. */
+    Shape stale(String why, Box band, double size) {
+        String words = TextMeasure.cut("STALE: " + why, size, true, band.width() - 6);
+        return new Shape.Group("stale", "Stale", "stale", List.of(
+                Shape.Area.box(band.left(), band.low(), band.width(), band.height(), Optional.of(snag()), Optional.empty()),
+                sign(band.centre(), words, size, paper())));
     }
 
     Stroke pen(double widthMm) {

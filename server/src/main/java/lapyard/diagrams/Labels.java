@@ -177,14 +177,7 @@ final class Labels {
 
     /** A line as a thin ring, to be kept clear of. */
     static List<Point> line(Point from, Point to) {
-        double length = Math.max(from.distanceMm(to), 0.1);
-        double x = (to.y() - from.y()) / length * 0.3;
-        double y = (from.x() - to.x()) / length * 0.3;
-        return List.of(
-                new Point(from.x() - x, from.y() - y),
-                new Point(to.x() - x, to.y() - y),
-                new Point(to.x() + x, to.y() + y),
-                new Point(from.x() + x, from.y() + y));
+        return Dimensions.thin(from, to).corners();
     }
 
     /** The first of these plates that is free; it is taken. */

@@ -1,18 +1,17 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
-import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.GateSwing;
@@ -126,7 +125,11 @@ public final class PlanDrawing {
         shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
         Labels labels = new Labels(tile.seen());
         List<Shape> yard = new ArrayList<>();
-        options.sheet().stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
+        options.sheet().stale().ifPresent(why -> {
+            Box band = new Box(layout.field().left(), layout.field().low(), layout.field().right(), layout.field().low() + 7);
+            labels.take(band.corners());
+            yard.add(inks.stale(why, band, 3.8));
+        });
         Optional<Shape> matches = tile.matchLines(inks, labels);
         List<Shape> drawn = new ArrayList<>();
         Missing missing = drawing(drawn, tile, labels);
@@ -167,22 +170,12 @@ public final class PlanDrawing {
         }
         Columns columns = new Columns(layout.columns());
         pieces.forEach(piece -> beside.addAll(columns.put(piece)));
-        beside.addAll(snagList(snags, panel, columns));
+        List<Flow.Block> told = IntStream.range(0, snags.count()).mapToObj(i -> panel.snag(Bed.smallLetter(i), snags.words(i))).toList();
+        beside.addAll(columns.list(panel.heading("Snags"), told, left ->
+                panel.words(left + (left < told.size() ? " more" : "") + " in the list of snags", 1)));
         beside.addAll(panel.barAndNorth(
                 sheet.scale(), garden, sheet.turned(), layout.block().left(), layout.block().low()));
         return beside;
-    }
-
-    /** Across the top of the drawing, so that nobody works by it unawares. */
-    private static Shape stale(String why, Box field, Labels labels, Inks inks) {
-        double high = 7;
-        List<Point> band = new Box(field.left(), field.low(), field.right(), field.low() + high).corners();
-        labels.take(band);
-        String words = TextMeasure.cut("STALE: " + why, 3.8, true, field.width() - 6);
-        return new Shape.Group("stale", "Stale", "stale", List.of(
-                new Shape.Area(List.of(band), Optional.of(inks.snag()), Optional.empty(), Optional.empty()),
-                new Shape.Text(
-                        new Point(field.centre().x(), field.low() + 4.9), words, 3.8, Shape.Anchor.MIDDLE, 0, true, inks.paper())));
     }
 
     /** The sheet itself, so that viewers with a dark ground show it as paper, and the frame. */
@@ -294,49 +287,16 @@ public final class PlanDrawing {
         return new Shape.Group("stages", "Stage in which each bed is built", "stages", shapes);
     }
 
-    private static List<Shape> snagList(PlanSnags snags, Panel panel, Columns columns) {
-        List<Shape> shapes = new ArrayList<>();
-        if (snags.count() == 0) {
-            return shapes;
-        }
-        List<Flow.Block> pieces = new ArrayList<>();
-        for (int i = 0; i < snags.count(); i++) {
-            pieces.add(panel.snag(Bed.smallLetter(i), snags.words(i)));
-        }
-        Flow.Block heading = panel.heading("Snags");
-        Flow.Block rest = panel.words(snags.count() + " more in the list of snags", 1);
-        if (!columns.holds(List.of(heading, pieces.get(0), rest))) {
-            if (columns.holds(List.of(rest))) shapes.addAll(columns.put(panel.words(snags.count() + " in the list of snags", 1)));
-            return shapes;
-        }
-        shapes.addAll(columns.put(heading));
-        for (int i = 0; i < pieces.size(); i++) {
-            boolean last = i == pieces.size() - 1;
-            if (!columns.holds(last ? List.of(pieces.get(i)) : List.of(pieces.get(i), rest))) {
-                shapes.addAll(columns.put(panel.words(pieces.size() - i + " more in the list of snags", 1)));
-                break;
-            }
-            shapes.addAll(columns.put(pieces.get(i)));
-        }
-        return shapes;
-    }
-
     /** Whether a bed has a wall that runs neither along the front nor square to it, so that its distances do not tell all. */
     private static boolean slanted(Garden garden, PlanOptions options) {
-        return options.shows(PlanLayer.DIMENSIONS) && garden.beds().size() > 1 && garden.beds().stream().map(Bed::inYard).anyMatch(outline -> {
-            for (int i = 0; i < outline.sides(); i++) {
-                Point a = outline.corner(i);
-                Point b = outline.corner(i + 1);
-                if (Math.min(Math.abs(b.x() - a.x()), Math.abs(b.y() - a.y())) > 1) return true;
-            }
-            return false;
-        });
+        return options.shows(PlanLayer.DIMENSIONS) && garden.beds().size() > 1 && garden.beds().stream().map(Bed::inYard)
+                .flatMap(outline -> IntStream.range(0, outline.sides()).mapToObj(outline::leg))
+                .anyMatch(leg -> Math.min(Math.abs(leg.x()), Math.abs(leg.y())) > 1);
     }
 
     /** All that is to be drawn, in the yard's millimetres. */
     static Box extent(Garden garden, List<PathCover> covers) {
         List<Point> points = new ArrayList<>();
-        garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
         covers.forEach(cover -> cover.cover().stream().map(Outline::corners).forEach(points::addAll));
         garden.paths().forEach(path -> points.addAll(path.line()));
         for (KeepClear clear : garden.ground().keepClear()) {
@@ -347,10 +307,6 @@ public final class PlanDrawing {
         }
         if (garden.ground().outline().isEmpty()) garden.ground().surfaces().forEach(surface -> points.addAll(surface.outline().corners()));
         garden.ground().levels().forEach(level -> points.add(level.at()));
-        garden.ground().outline().stream().map(Outline::corners).flatMap(Collection::stream).forEach(points::add);
-        if (points.isEmpty()) {
-            return new Box(0, 0, 10_000, 5_000);
-        }
-        return Box.round(points);
+        return Box.round(garden, points);
     }
 }

@@ -9,12 +9,7 @@ final class Rings {
 
     /** Whether a ring lies wholly in another. */
     static boolean within(List<Point> inner, List<Point> ring) {
-        for (Point p : inner) {
-            if (!p.within(ring)) {
-                return false;
-            }
-        }
-        return !cross(inner, ring);
+        return inner.stream().allMatch(p -> p.within(ring)) && !cross(inner, ring);
     }
 
     /** Whether two rings share ground. */
@@ -24,35 +19,21 @@ final class Rings {
 
     /** Whether a line from a to b meets the inside or the edge of a ring. */
     static boolean meets(Point a, Point b, List<Point> ring) {
-        if (a.within(ring) || b.within(ring)) {
-            return true;
-        }
+        return a.within(ring) || b.within(ring) || cross(a, b, ring);
+    }
+
+    private static boolean cross(Point a, Point b, List<Point> ring) {
         for (int i = 0; i < ring.size(); i++) {
-            if (crosses(a, b, ring.get(i), ring.get((i + 1) % ring.size()))) {
-                return true;
-            }
+            if (Point.crossing(a, b, ring.get(i), ring.get((i + 1) % ring.size()))) return true;
         }
         return false;
     }
 
     private static boolean cross(List<Point> one, List<Point> other) {
         for (int i = 0; i < one.size(); i++) {
-            for (int j = 0; j < other.size(); j++) {
-                if (crosses(
-                        one.get(i), one.get((i + 1) % one.size()), other.get(j), other.get((j + 1) % other.size()))) {
-                    return true;
-                }
-            }
+            if (cross(one.get(i), one.get((i + 1) % one.size()), other)) return true;
         }
         return false;
-    }
-
-    static boolean crosses(Point a, Point b, Point c, Point d) {
-        return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-    }
-
-    private static double side(Point a, Point b, Point p) {
-        return Math.signum((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x()));
     }
 
     static double distanceToEdge(List<Point> ring, Point p) {

@@ -42,7 +42,7 @@ final class SettingOutPlan {
     BenchSheet.Draft draft() {
         Box space = sheet.space();
         Box field = new Box(space.left(), space.low(), space.right(), space.high() - FOOT);
-        View view = View.usual(extent(), field, RIM, garden.imperial());
+        View view = View.usual(Box.round(garden, List.of(line.from(), line.to())), field, RIM, garden.imperial());
         Scale scale = view.scale();
         Labels labels = new Labels(field);
         yard(view);
@@ -62,13 +62,6 @@ final class SettingOutPlan {
         String base = sheet.written(line.from().distanceMm(line.to()));
         return new BenchSheet.Draft(
                 "Setting-out", "baseline " + base + " long, " + out.beds().size() + " beds", shapes);
-    }
-
-    private Box extent() {
-        List<Point> points = new ArrayList<>(List.of(line.from(), line.to()));
-        garden.ground().outline().forEach(yard -> points.addAll(yard.corners()));
-        garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
-        return Box.round(points);
     }
 
     private void yard(View view) {

@@ -21,10 +21,6 @@ public final class ShadeSheet {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double PANEL = 78;
     private static final double RIM = 6;
-    /** Bed, mean, least and most, and the words of its light. */
-    private static final int COLUMNS = 4;
-
-    private static final double ROW = 5.6;
 
     private static final String CAUTION =
             "Worked out for a clear sky and flat tops. Trees grow and lose their leaves; walk round on the day and look.";
@@ -72,8 +68,6 @@ public final class ShadeSheet {
 
     private Box extent() {
         List<Point> points = new ArrayList<>();
-        garden.ground().outline().forEach(yard -> points.addAll(yard.corners()));
-        garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
         for (Tall thing : garden.ground().tall()) {
             for (Point place : thing.shape()) {
                 double half = thing.spreadMm() / 2;
@@ -81,7 +75,7 @@ public final class ShadeSheet {
                 points.add(place.plus(half, half));
             }
         }
-        return points.isEmpty() ? new Box(0, 0, 10_000, 5_000) : Box.round(points);
+        return Box.round(garden, points);
     }
 
     private void tall(Tall thing, View view, Labels labels) {
@@ -126,41 +120,16 @@ public final class ShadeSheet {
         y += 3;
         shapes.add(sheet.text(
                 box.left(), y, "rises " + time(sun.rise(), "not") + ", sets " + time(sun.set(), "not"), 3.6, false).as(Tag.paragraph()));
-        hours(box, y + 8);
+        BenchTable table = new BenchTable(sheet, "Each bed", new BenchTable.Column("bed", 0.24, true), new BenchTable.Column("mean", 0.19, true),
+                new BenchTable.Column("least – most", 0.26, false), new BenchTable.Column("light", 0.31, false));
+        sun.beds().forEach(bed -> table.row(bed.bed(), hours(bed.meanHours()),
+                String.format(Locale.ROOT, "%.1f – %.1f", bed.leastHours(), bed.mostHours()), bed.light().words));
+        List<Flow.Block> rows = table.blocks(PANEL);
+        shapes.addAll(new Columns(List.of(new Box(box.left(), y + 3, box.right(), box.high() - 22))).list(
+                rows.get(0), rows.subList(1, rows.size()), left -> new Flow.Block(5, false, (x, at) ->
+                        List.of(sheet.text(x, at + 4.2, left + " more beds: see the job sheet", 3, false).as(Tag.paragraph())))));
         shapes.addAll(new Panel(PANEL, sheet.inks)
                 .barAndNorth(scale, garden, false, box.left(), box.high() - 20));
-    }
-
-    /** The hours of each bed, as many as there is room for. */
-    private void hours(Box box, double top) {
-        double y = top;
-        double foot = box.high() - 22;
-        Tag table = Tag.table();
-        Tag head = table.head(COLUMNS);
-        shapes.add(sheet.text(box.left(), y, "bed", 3, false).as(head.cell(0)));
-        shapes.add(sheet.end(box.left() + 36, y, "mean", 3, false).as(head.cell(1)));
-        shapes.add(sheet.end(box.left() + 58, y, "least – most", 3, false).as(head.cell(2)));
-        y += 1.5;
-        int shown = 0;
-        for (SunHours.BedSun bed : sun.beds()) {
-            if (y + 2 * ROW > foot) {
-                int rest = sun.beds().size() - shown;
-                shapes.add(sheet.text(box.left(), y + 4.2, rest + " more beds: see the job sheet", 3, false).as(Tag.paragraph()));
-                break;
-            }
-            Tag told = table.row(COLUMNS);
-            shapes.add(sheet.text(box.left(), y + 4.2, bed.bed(), 3.8, true).as(told.cell(0)));
-            shapes.add(sheet.end(box.left() + 36, y + 4.2, hours(bed.meanHours()), 3.8, true).as(told.cell(1)));
-            shapes.add(sheet.end(
-                    box.left() + 58,
-                    y + 4.2,
-                    String.format(Locale.ROOT, "%.1f – %.1f", bed.leastHours(), bed.mostHours()),
-                    3.2,
-                    false).as(told.cell(2)));
-            shapes.add(sheet.text(box.left() + 60, y + 4.2, bed.light().words, 2.9, false).as(told.cell(3)));
-            y += ROW;
-            shown++;
-        }
     }
 
     private static String time(Optional<ZonedDateTime> at, String never) {

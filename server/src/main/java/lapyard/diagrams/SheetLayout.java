@@ -16,11 +16,6 @@ import lapyard.drawing.Scale;
  * @param block   for scale bar, north and title block
  */
 record SheetLayout(double width, double height, Box space, Box field, List<Box> columns, Box block) {
-    /** ISO 5457: 20 mm on the left for filing, 10 mm elsewhere (from memory). */
-    private static final double FILING = 20;
-
-    private static final double EDGE = 10;
-
     /** Round the drawing, for the lengths that stand outside the yard. */
     private static final double RIM = 9;
 
@@ -28,6 +23,11 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
 
     /** A field narrower than this is no drawing. */
     private static final double LEAST_FIELD = 20;
+
+    /** ISO 5457: 20 mm on the left for filing, 10 mm elsewhere (from memory). */
+    static Box frame(double width, double height) {
+        return new Box(20, 10, width - 10, height - 10);
+    }
 
     static double panelWidth(Paper paper) {
         return paper.shortMm < 250 ? 76 : 88;
@@ -107,7 +107,7 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
         for (boolean level : new boolean[] {true, false}) {
             double width = level ? paper.longMm : paper.shortMm;
             double height = level ? paper.shortMm : paper.longMm;
-            Box space = new Box(FILING, EDGE, width - EDGE, height - EDGE);
+            Box space = frame(width, height);
             Box in = space.grown(-GAP / 2);
             Box block = new Box(in.right() - panel, in.high() - Panel.FIXED_HEIGHT, in.right(), in.high());
             Box column = new Box(block.left(), in.low(), block.right(), block.low() - GAP / 2);

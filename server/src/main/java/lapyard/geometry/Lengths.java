@@ -1,5 +1,9 @@
 package lapyard.geometry;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
 /** Roundings of lengths, each by name. */
 public final class Lengths {
     private Lengths() {}
@@ -23,5 +27,17 @@ public final class Lengths {
         String sign = tenths < 0 ? "-" : "";
         long size = Math.abs(tenths);
         return sign + size / 10 + (size % 10 == 0 ? "" : "." + size % 10);
+    }
+
+    /** What no stretch takes from one place to another, in order; each from its first number to its second. */
+    public static List<double[]> free(double from, double to, List<double[]> taken) {
+        List<double[]> free = new ArrayList<>();
+        double at = from;
+        for (double[] next : taken.stream().sorted(Comparator.comparingDouble(one -> one[0])).toList()) {
+            if (next[0] > at) free.add(new double[] {at, next[0]});
+            at = Math.max(at, next[1]);
+        }
+        if (to > at) free.add(new double[] {at, to});
+        return free;
     }
 }

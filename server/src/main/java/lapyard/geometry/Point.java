@@ -85,6 +85,17 @@ public record Point(double x, double y) {
         return in;
     }
 
+    /** Whether the lines from {@code a} to {@code b} and from {@code c} to {@code d} cross, and not only touch. */
+    public static boolean crossing(Point a, Point b, Point c, Point d) {
+        return parted(a, b, c, d) && parted(c, d, a, b);
+    }
+
+    /** Whether the line from {@code a} to {@code b}, as long as it may be, runs between two places. */
+    private static boolean parted(Point a, Point b, Point one, Point other) {
+        Point along = b.minus(a);
+        return along.cross(one.minus(a)) * along.cross(other.minus(a)) < 0;
+    }
+
     /** The place on the straight line from {@code a} to {@code b} that lies nearest to this one. */
     public Point nearestOn(Point a, Point b) {
         double dx = b.x - a.x;

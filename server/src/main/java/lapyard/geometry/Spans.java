@@ -73,8 +73,7 @@ public final class Spans {
         for (int side = from; side <= outline.sides() - (size - taken.size()); side++) {
             List<Integer> more = new ArrayList<>(taken);
             more.add(side);
-            Point way = outline.direction(side);
-            subsets(outline, size, side + 1, List.copyOf(more), new Point(sum.x() + way.x(), sum.y() + way.y()), sets);
+            subsets(outline, size, side + 1, List.copyOf(more), sum.moved(outline.direction(side), 1, 0), sets);
         }
     }
 
@@ -82,10 +81,8 @@ public final class Spans {
     public static Outline shorter(Outline outline, Collection<Integer> sides, double byMm) {
         List<Point> corners = new ArrayList<>(List.of(outline.corner(0)));
         for (int side = 0; side < outline.sides() - 1; side++) {
-            Point at = corners.get(side);
-            Point way = outline.direction(side);
             double length = outline.sideMm(side) - (sides.contains(side) ? byMm : 0);
-            corners.add(new Point(at.x() + way.x() * length, at.y() + way.y() * length));
+            corners.add(corners.get(side).moved(outline.direction(side), length, 0));
         }
         return new Outline(corners);
     }

@@ -1,11 +1,11 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import lapyard.geometry.Jts;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.Point;
@@ -172,13 +172,13 @@ final class Access {
             // Turning a mirrored outline round makes its side i the wall n - 2 - i, counted round.
             int wall = mirrored ? Math.floorMod(outline.sides() - 2 - i, outline.sides()) : i;
             if (!lot.bed().walls().hidden().contains(Bed.wallLetter(wall))) {
-                stretches.addAll(free(lot, outline.corner(i), outline.corner(i + 1), wall, mirrored));
+                stretches.addAll(free(outline.corner(i), outline.corner(i + 1), wall, mirrored));
             }
         }
         return stretches;
     }
 
-    private List<WallReach.Stretch> free(Lot lot, Point from, Point to, int wall, boolean mirrored) {
+    private List<WallReach.Stretch> free(Point from, Point to, int wall, boolean mirrored) {
         double length = from.distanceMm(to);
         Point way = from.way(to);
         Polygon standing = Jts.area(List.of(from, from.moved(way, 0, -standard.standMm()), to.moved(way, 0, -standard.standMm()), to));
@@ -190,19 +190,10 @@ final class Access {
             if (zone.solid() && standing.intersects(zone.shape())) take(Jts.common(standing, zone.shape()), from, way, taken);
         }
         if (!site.insideYard(standing)) take(Jts.less(standing, site.yard().orElseThrow()), from, way, taken);
-        taken.sort(Comparator.comparingDouble(span -> span[0]));
-        taken.add(new double[] {length, length});
-        List<WallReach.Stretch> stretches = new ArrayList<>();
-        double at = 0;
-        for (double[] span : taken) {
-            if (span[0] - at >= Math.min(standard.standAlongMm(), length)) {
-                double start = mirrored ? length - span[0] : at;
-                double end = mirrored ? length - at : span[0];
-                stretches.add(new WallReach.Stretch(wall, Math.rint(start), Math.rint(end)));
-            }
-            at = Math.max(at, span[1]);
-        }
-        return stretches;
+        return Lengths.free(0, length, taken).stream()
+                .filter(span -> span[1] - span[0] >= Math.min(standard.standAlongMm(), length))
+                .map(span -> mirrored ? new double[] {length - span[1], length - span[0]} : span)
+                .map(span -> new WallReach.Stretch(wall, Math.rint(span[0]), Math.rint(span[1]))).toList();
     }
 
     private static void take(Geometry blocking, Point from, Point way, List<double[]> taken) {

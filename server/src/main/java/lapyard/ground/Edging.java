@@ -1,9 +1,9 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import lapyard.geometry.Jts;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.plan.GardenPath;
 import org.locationtech.jts.geom.Coordinate;
@@ -58,7 +58,7 @@ final class Edging {
                 Stop stop = (Stop) found;
                 if (stop.owner != path) along(side, stop.side, stopped);
             }
-            free(side.getLength(), stopped, runs);
+            Lengths.free(0, side.getLength(), stopped).stream().map(run -> run[1] - run[0]).filter(run -> run > Shapes.TOUCH_MM).forEach(runs::add);
         }
         return runs;
     }
@@ -80,16 +80,6 @@ final class Edging {
         double from = Math.max(0, Math.min(one, other));
         double to = Math.min(length, Math.max(one, other));
         if (to > from) stopped.add(new double[] {from, to});
-    }
-
-    private static void free(double length, List<double[]> stopped, List<Double> runs) {
-        stopped.sort(Comparator.comparingDouble(stretch -> stretch[0]));
-        stopped.add(new double[] {length, length});
-        double at = 0;
-        for (double[] stretch : stopped) {
-            if (stretch[0] - at > Shapes.TOUCH_MM) runs.add(stretch[0] - at);
-            at = Math.max(at, stretch[1]);
-        }
     }
 
     /** The flat ends of a path; none where its line closes. */

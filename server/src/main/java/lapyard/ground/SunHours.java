@@ -185,18 +185,14 @@ public record SunHours(
             for (int i = 0; i + 1 < shape.size(); i++) {
                 Point a = shape.get(i);
                 Point b = shape.get(i + 1);
-                double ex = b.x() - a.x();
-                double ey = b.y() - a.y();
-                double cross = look.x() * ey - look.y() * ex;
+                Point side = b.minus(a);
+                double cross = look.way().cross(side);
                 if (Math.abs(cross) < 1e-12) continue;
-                double dx = a.x() - place.x();
-                double dy = a.y() - place.y();
-                double away = (dx * ey - dy * ex) / cross;
-                double share = (dx * look.y() - dy * look.x()) / cross;
-                if (away >= 0 && share >= 0 && share <= 1) {
-                    Point at = new Point(a.x() + share * ex, a.y() + share * ey);
-                    if (own + away * look.tangent() < thing.heightMm() - dropMm(at)) return true;
-                }
+                Point off = a.minus(place);
+                double away = off.cross(side) / cross;
+                double share = off.cross(look.way()) / cross;
+                boolean met = away >= 0 && share >= 0 && share <= 1;
+                if (met && own + away * look.tangent() < thing.heightMm() - dropMm(a.towards(b, share))) return true;
             }
             return false;
         }
@@ -204,10 +200,8 @@ public record SunHours(
         /** A crown is an upright drum from its stem to its top. */
         private boolean crown(Tall tree, Point place, double own, SunPath.Look look) {
             Point stem = tree.shape().get(0);
-            double dx = stem.x() - place.x();
-            double dy = stem.y() - place.y();
-            double middle = dx * look.x() + dy * look.y();
-            double aside = Math.abs(dx * look.y() - dy * look.x());
+            double middle = stem.minus(place).dot(look.way());
+            double aside = Math.abs(stem.minus(place).cross(look.way()));
             double radius = tree.spreadMm() / 2;
             if (aside >= radius) return false;
             double half = Math.sqrt(radius * radius - aside * aside);

@@ -8,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Point;
 import lapyard.plan.SunDay;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.SPA;
@@ -33,7 +34,7 @@ final class SunPath {
      * @param x       towards it in the yard, of length 1 together with {@code y}
      * @param tangent of its altitude
      */
-    record Look(ZonedDateTime at, double x, double y, double tangent) {}
+    record Look(ZonedDateTime at, Point way, double tangent) {}
 
     /** Empty where the sun does not rise or set on that day. */
     record Times(Optional<ZonedDateTime> rise, Optional<ZonedDateTime> set) {}
@@ -63,11 +64,8 @@ final class SunPath {
             if (sun.altitudeDeg() >= LEAST_ALTITUDE_DEG) {
                 // North lies northDeg counter-clockwise from y; azimuth runs clockwise from north.
                 double angle = Math.toRadians(90 + northDeg - sun.azimuthDeg());
-                looks.add(new Look(
-                        at.withZoneSameInstant(day.zone()),
-                        Math.cos(angle),
-                        Math.sin(angle),
-                        Math.tan(Math.toRadians(sun.altitudeDeg()))));
+                Point way = new Point(Math.cos(angle), Math.sin(angle));
+                looks.add(new Look(at.withZoneSameInstant(day.zone()), way, Math.tan(Math.toRadians(sun.altitudeDeg()))));
             }
         }
         return looks;

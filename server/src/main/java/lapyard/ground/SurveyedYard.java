@@ -51,7 +51,7 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
             findings.addAll(walk.findings());
             adjustment(walk, sides, quantities);
         }
-        List<Point> corners = own.stream().map(point -> inYard(point, survey, base)).toList();
+        List<Point> corners = own.stream().map(point -> inYard(point, survey)).toList();
         if (corners.size() >= 3 && findings.stream().noneMatch(f -> f.weight() == Finding.Weight.STOP)) {
             measures(new Outline(corners), quantities);
             checks(survey.checks(), corners, findings);
@@ -74,7 +74,7 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
         return List.of(met.at());
     }
 
-    private static Point inYard(Point own, YardSurvey survey, double base) {
+    private static Point inYard(Point own, YardSurvey survey) {
         return survey.from().moved(survey.from().way(survey.to()), own.x(), own.y());
     }
 

@@ -117,7 +117,7 @@ final class Network {
         mark(tree, reached);
         for (boolean[] done = new boolean[beds.size()]; ; ) {
             int[] came = new int[node.length * 2];
-            int end = search(tree, edges, reached, came);
+            int end = search(tree, reached, came);
             if (end < 0) break;
             for (int state = end; state >= 0 && came[state] != -2; state = came[state]) {
                 tree.add(state / 2);
@@ -156,7 +156,7 @@ final class Network {
     }
 
     /** The nearest state beside a bed that is not reached, -1 for none. Coming from the tree costs nothing. */
-    private int search(Set<Integer> tree, Set<Long> edges, boolean[] reached, int[] came) {
+    private int search(Set<Integer> tree, boolean[] reached, int[] came) {
         double[] cost = new double[node.length * 2];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         Arrays.fill(came, -1);

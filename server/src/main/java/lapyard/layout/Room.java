@@ -1,8 +1,8 @@
 package lapyard.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
 /**
@@ -26,17 +26,8 @@ record Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> l
         }
         off.forEach(ring -> crossings(ring, true, from + HAIR, to - HAIR, taken));
         lines.forEach(line -> crossings(line, false, from + HAIR, to - HAIR, taken));
-        taken.sort(Comparator.comparingDouble(span -> span[0]));
-        List<double[]> free = new ArrayList<>();
-        double at = least;
-        taken.add(new double[] {most, most});
-        for (double[] span : taken) {
-            if (span[0] - at > HAIR && free(new Point((at + span[0]) / 2, (from + to) / 2))) {
-                free.add(new double[] {at, span[0]});
-            }
-            at = Math.max(at, span[1]);
-        }
-        return free;
+        return Lengths.free(least, most, taken).stream()
+                .filter(span -> span[1] - span[0] > HAIR && free(new Point((span[0] + span[1]) / 2, (from + to) / 2))).toList();
     }
 
     private boolean free(Point at) {

@@ -69,10 +69,10 @@ class SunHoursTest {
         SunPath.Look highest = SunPath.looks(june, 0, 10).stream()
                 .max(java.util.Comparator.comparingDouble(SunPath.Look::tangent)).orElseThrow();
         assertEquals(73.44, Math.toDegrees(Math.atan(highest.tangent())), 0.1);
-        assertEquals(-1, highest.y(), 0.01, "towards the house, which stands south where north is straight away from it");
+        assertEquals(-1, highest.way().y(), 0.01, "towards the house, which stands south where north is straight away from it");
         SunPath.Look turned = SunPath.looks(june, 90, 10).stream()
                 .max(java.util.Comparator.comparingDouble(SunPath.Look::tangent)).orElseThrow();
-        assertEquals(1, turned.x(), 0.01, "north to the left puts the sun on the right");
+        assertEquals(1, turned.way().x(), 0.01, "north to the left puts the sun on the right");
     }
 
     /** Reach square to a long fence is h / tan(alt) x |sin(az - fence)| (geometry): 1800 at 30 and 60 degrees off, 2700. */
@@ -82,7 +82,7 @@ class SunHoursTest {
         SunHours.Shade shade = new SunHours.Shade(List.of(fence), Optional.empty());
         double angle = Math.toRadians(60);
         SunPath.Look look = new SunPath.Look(
-                ZonedDateTime.parse("2020-01-01T12:00:00Z"), Math.cos(angle), -Math.sin(angle), Math.tan(Math.toRadians(30)));
+                ZonedDateTime.parse("2020-01-01T12:00:00Z"), new Point(Math.cos(angle), -Math.sin(angle)), Math.tan(Math.toRadians(30)));
         assertTrue(shade.falls(new Point(0, 2699), 0, look));
         assertTrue(!shade.falls(new Point(0, 2701), 0, look));
         assertTrue(!shade.falls(new Point(0, -1), 0, look), "in front of it the sun shines");
@@ -93,7 +93,7 @@ class SunHoursTest {
     void aCrownOnAStemLetsLowSunThrough() {
         Tall tree = new Tall("tree", Beds.points(0, 0), 6000, 3000, 2000);
         SunHours.Shade shade = new SunHours.Shade(List.of(tree), Optional.empty());
-        SunPath.Look low = new SunPath.Look(ZonedDateTime.parse("2020-01-01T12:00:00Z"), 0, -1, Math.tan(Math.toRadians(45)));
+        SunPath.Look low = new SunPath.Look(ZonedDateTime.parse("2020-01-01T12:00:00Z"), new Point(0, -1), Math.tan(Math.toRadians(45)));
         assertTrue(!shade.falls(new Point(0, 400), 0, low), "under the crown, the ray leaves below it: 1900 up at its edge");
         assertTrue(shade.falls(new Point(0, 3000), 0, low));
         assertTrue(!shade.falls(new Point(0, 7600), 0, low), "beyond its top");
@@ -131,7 +131,7 @@ class SunHoursTest {
     private static boolean marched(Tall thing, Fall ground, Point place, double upMm, SunPath.Look look, double grownMm) {
         double own = upMm - ground.dropMm(place);
         for (double d = 0; d < 12_000; d += 5) {
-            Point at = new Point(place.x() + d * look.x(), place.y() + d * look.y());
+            Point at = place.moved(look.way(), d, 0);
             double up = own + d * look.tangent();
             Point first = thing.shape().get(0);
             if (thing.shape().size() == 1) {
@@ -165,7 +165,7 @@ class SunHoursTest {
                     : new Tall("fence", Beds.points(random.nextInt(6000) - 3000, random.nextInt(6000) - 3000, random.nextInt(6000) - 3000, random.nextInt(6000) - 3000,
                             random.nextInt(6000) - 3000, random.nextInt(6000) - 3000), 1500 + random.nextInt(2500), 0, 0);
             double angle = Math.toRadians(random.nextInt(360));
-            SunPath.Look look = new SunPath.Look(ZonedDateTime.parse("2020-01-01T12:00:00Z"), Math.cos(angle), Math.sin(angle), Math.tan(Math.toRadians(5 + random.nextInt(60))));
+            SunPath.Look look = new SunPath.Look(ZonedDateTime.parse("2020-01-01T12:00:00Z"), new Point(Math.cos(angle), Math.sin(angle)), Math.tan(Math.toRadians(5 + random.nextInt(60))));
             double up = random.nextInt(900);
             boolean small = marched(thing, ground, place, up, look, -100);
             if (small != marched(thing, ground, place, up, look, 100)) continue;
