@@ -1,4 +1,4 @@
-import { addWork, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../../main/resources/META-INF/resources/state/quote.js';
+import { addWork, readUntil, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../../main/resources/META-INF/resources/state/quote.js';
 import { equal, holds, test } from '../trial.js';
 
 test('a quote keeps what is told, and an emptied field says nothing', () => {
@@ -21,8 +21,8 @@ test('entries name what is wrong and a way out', () => {
   holds(readMargin('100').error.includes('99.9 or less'), 'a margin of 100');
   equal(readTax('20 %'), { value: 20 });
   holds(readTax('101').error.includes('0 to 100'), 'a tax of 101');
-  equal(readDay('2027-03-31'), { value: '2027-03-31' });
-  holds(readDay('2027-02-30').error && readDay('31.3.2027').error, 'no such days');
+  equal(readUntil('2027-03-31'), { value: '2027-03-31' });
+  holds(readUntil('2027-02-30').error && readUntil('31.3.2027').error, 'no such days');
   equal(readExclusions(' Plants \n\nWater supply'), { value: ['Plants', 'Water supply'] });
   holds(readExclusions('x'.repeat(503)).error.startsWith('A line is 3 letters too long'), 'a long line');
 });

@@ -1,7 +1,8 @@
 import { bounds } from '../geometry/outline.js';
 import { shown } from '../geometry/length.js';
 import { placeCheck, readName } from '../state/checks.js';
-import { mirrorBed, moveBed, ownBed, setBed, turnBed } from '../state/commands.js';
+import { mirrorBed, nudgeBed, ownBed, setBed, turnBed } from '../state/commands.js';
+import { boxOf } from '../state/group.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
 import { differsAsBuilt, followType, makeType } from '../state/types.js';
 import './bed-build.js';
@@ -9,7 +10,7 @@ import { bedFields, showBed } from './bed-fields.js';
 import { bedStanding } from './bed-standing.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import { custom, GardenElement, h, verb } from './make.js';
 import { patch } from './patch.js';
 import { shownQuantity } from './shown-number.js';
 
@@ -23,11 +24,7 @@ export class BedCard extends GardenElement {
 
   follows = ['plans', 'choice', 'reckoning'];
 
-  attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-label', 'The chosen bed');
-    super.attached();
-  }
+  named = ['region', 'The chosen bed'];
 
   render() {
     const { bed } = this.garden;
@@ -61,27 +58,21 @@ export class BedCard extends GardenElement {
       this.#kind,
       h('div.fields', {}, f.name, f.width, f.depth, f.courses, f.stage, f.x, f.y, f.turn),
       h('div.verbs', {},
-        this.#verb('Turn 90°', 'turn 90', () => this.turn()),
-        this.#verb('Mirror', 'bed mirror', () => this.mirror()),
-        this.#verb('Duplicate', 'bed copy', () => this.yard.ask('duplicate')),
-        this.#verb('Delete', 'bed delete', () => this.yard.ask('delete'))),
-      Object.assign(document.createElement('bed-build'), { garden: this.garden }),
+        verb('Turn 90°', 'turn 90', () => this.turn()),
+        verb('Mirror', 'bed mirror', () => this.mirror()),
+        verb('Duplicate', 'bed copy', () => this.yard.ask('duplicate')),
+        verb('Delete', 'bed delete', () => this.yard.ask('delete'))),
+      custom('bed-build', { garden: this.garden }),
       this.#takes);
   }
 
   #head; #kind; #takes;
 
-  #verb(text, key, act) { return h('button', { type: 'button', 'data-key': key, onclick: act }, text); }
-
   /** The typed place is that of the box's front left corner, whatever the turn. */
   #moved(id, axis, mm) {
     return plan => {
-      const bed = bedsOf(plan).find(one => one.id === id);
-      const box = bounds(bed.outline);
-      const by = mm - (axis === 0 ? box.left : box.front);
-      const at = [...bed.placement.at];
-      at[axis] += by;
-      return moveBed(id, at)(plan);
+      const { left, front } = boxOf(plan, [id]);
+      return nudgeBed(id, ...(axis === 0 ? [mm - left, 0] : [0, mm - front]))(plan);
     };
   }
 

@@ -3,7 +3,7 @@ import { toScreen } from '../geometry/view.js';
 import { turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
 import { bedFields, showBed } from './bed-fields.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, verb } from './make.js';
 import { boxOf } from '../state/group.js';
 
 /** Room between a bed, or the distances round it, and its tag, pixels. */
@@ -20,16 +20,17 @@ export class BedTag extends GardenElement {
   #built = null;
   #fields = {};
 
+  named = ['region', 'In hand'];
+
+  follows = ['plans', 'choice'];
+
   attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-label', 'In hand');
-    this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.listen(this.yard, 'viewed', () => this.#place());
     const resized = new ResizeObserver(() => { this.#size = this.#corner = null; this.#place(); });
     for (const one of [this, this.yard]) resized.observe(one);
     this.atEnd(() => resized.disconnect());
     for (const type of ['sketched', 'sketch-ended']) this.listen(this.yard, type, () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {
@@ -48,9 +49,8 @@ export class BedTag extends GardenElement {
   }
 
   #verbs(more) {
-    const verb = (text, key, act, name) => h('button', { type: 'button', 'data-key': key, 'aria-label': name ?? null, onclick: act }, text);
     return h('div.verbs', {}, more, verb('Duplicate', 'duplicate', () => this.ask('duplicate')), verb('Delete', 'delete', () => this.ask('delete')),
-      verb('More', 'more of it', () => this.openPlace('beds'), 'All about it, in Beds'));
+      verb('More', 'more of it', () => this.openPlace('beds'), { 'aria-label': 'All about it, in Beds' }));
   }
 
   #buildMany(count) {
@@ -64,7 +64,7 @@ export class BedTag extends GardenElement {
     this.head = h('h2');
     this.replaceChildren(h('header', {}, this.head, this.#letGo()),
       h('div.fields', {}, Object.values(this.#fields)),
-      this.#verbs(h('button', { type: 'button', 'data-key': 'tag turn 90', onclick: () => this.#turn() }, 'Turn 90°')));
+      this.#verbs(verb('Turn 90°', 'tag turn 90', () => this.#turn())));
   }
 
   #turn() {

@@ -4,7 +4,7 @@ import { alignBeds, arrayBeds, blockOf, boxOf, lastBeds, moveBeds, setBeds, spre
 import { USUAL, bedsOf, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h, verb } from './make.js';
 import { patch } from './patch.js';
 
 const EDGES = [['left', 'Left faces'], ['centre', 'Middles along'], ['right', 'Right faces'], ['front', 'Front faces'], ['level', 'Middles away'], ['back', 'Back faces']];
@@ -13,11 +13,7 @@ const EDGES = [['left', 'Left faces'], ['centre', 'Middles along'], ['right', 'R
 export class BedsCard extends GardenElement {
   follows = ['plans', 'choice'];
 
-  attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-label', 'The beds in hand');
-    super.attached();
-  }
+  named = ['region', 'The beds in hand'];
 
   get ids() { return this.garden.choice.beds; }
 
@@ -38,7 +34,6 @@ export class BedsCard extends GardenElement {
   }
 
   #verbs() {
-    const verb = (text, key, act) => h('button', { type: 'button', 'data-key': key, onclick: act }, text);
     const said = (command, words) => () => {
       const count = this.ids.length;
       this.run(command(this.ids));
@@ -56,14 +51,12 @@ export class BedsCard extends GardenElement {
     const away = mm => (mm < -100000 || mm > 100000 ? 'Further than a hundred metres. Write less.' : null);
     return [
       h('h3', {}, 'In line'),
-      h('div.verbs.lines', {}, EDGES.map(([edge, text]) => h('button', { type: 'button', 'data-key': `align ${edge}`, onclick: () => {
+      h('div.verbs.lines', {}, EDGES.map(([edge, text]) => verb(text, `align ${edge}`, () => {
         this.run(alignBeds(this.ids, edge));
         this.say(`${text} of ${this.ids.length} beds are in line.`);
-      } }, text))),
+      }))),
       h('h3', {}, 'Room between'),
-      h('div.verbs.lines', {},
-        h('button', { type: 'button', 'data-key': 'spread along', onclick: () => this.#spread(0) }, 'Even, along'),
-        h('button', { type: 'button', 'data-key': 'spread away', onclick: () => this.#spread(1) }, 'Even, away')),
+      h('div.verbs.lines', {}, verb('Even, along', 'spread along', () => this.#spread(0)), verb('Even, away', 'spread away', () => this.#spread(1))),
       h('div.fields', {},
         lengthField({ label: 'Each along', units, check: away, key: 'room along', hint: 'room from one to the next', onlength: ({ detail }) => this.#spread(0, detail.mm) }),
         lengthField({ label: 'Each away', units, check: away, key: 'room away', onlength: ({ detail }) => this.#spread(1, detail.mm) })),
@@ -125,10 +118,7 @@ export class BedsCard extends GardenElement {
       return patch(note, [wrong ?? `${block.columns * block.rows * this.ids.length} beds, ${this.yard.lengthText(whole.right - whole.left)} by ${this.yard.lengthText(whole.back - whole.front)}.`]);
     };
     this.#told = tell;
-    const submit = event => {
-      event.preventDefault();
-      const wrong = Object.values(fields).find(field => !field.confirm());
-      if (wrong) return wrong.input.focus();
+    const submit = () => {
       const block = read();
       const more = (block.columns * block.rows - 1) * this.ids.length;
       if (more + bedsOf(this.garden.plan).length > MOST_BEDS || more < 1) return tell();
@@ -138,7 +128,7 @@ export class BedsCard extends GardenElement {
       return undefined;
     };
     return h('details.block', { 'data-key': 'block form', ontoggle: () => tell() }, h('summary', { 'data-key': 'block' }, 'Columns and rows of it'),
-      h('form', { novalidate: true, onsubmit: submit },
+      form('form', { novalidate: true }, submit,
         h('div.fields', {}, Object.values(fields)),
         h('label.wall', {}, paths, 'lay the paths between'), note,
         h('div.verbs', {}, h('button', { type: 'submit', 'data-key': 'block stand' }, 'Add them'))));

@@ -1,7 +1,7 @@
 import { further } from '../geometry/drawing.js';
 import { readLength, shown } from '../geometry/length.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h } from './make.js';
 import { patch } from './patch.js';
 import { orMore, placeCheck } from '../state/checks.js';
 
@@ -49,12 +49,8 @@ export class DrawBar extends GardenElement {
     this.#leg = lengthField({ label: 'Or further by', units, check: mm => (mm > 0 ? check(mm) : `${shown(mm, units)} is no way to go. ${orMore(1, units)}`), key: 'draw further' });
     this.#head = h('p.said');
     this.#verbs = h('div.verbs');
-    const put = event => {
-      event.preventDefault();
-      this.#putTyped();
-    };
     this.append(this.#head,
-      h('form.typed', { onsubmit: put, novalidate: true }, this.#along, this.#away, h('button', { type: 'submit', 'data-key': 'draw put' }, 'Put it')),
+      form('form.typed', { novalidate: true }, () => this.#putTyped(), this.#along, this.#away, h('button', { type: 'submit', 'data-key': 'draw put' }, 'Put it')),
       sketch.as === 'point' ? '' : h('div.typed', {}, this.#leg, h('div.arrows', {}, ARROWS.map(([way, sign, name]) =>
         h('button', { type: 'button', 'data-key': `draw ${way}`, 'aria-label': name, title: name, onclick: () => this.#goOn(way) }, sign)))),
       this.#verbs);
@@ -74,14 +70,8 @@ export class DrawBar extends GardenElement {
   }
 
   #putTyped() {
-    const fields = [this.#along, this.#away];
-    const wrong = fields.find(field => !field.confirm());
-    if (wrong) return wrong.input.focus();
-    const point = fields.map(field => field.length);
-    this.#sketch.put(point);
-    this.say(`Put at ${point.map(mm => this.yard.lengthText(mm)).join(', ')}.`);
+    this.#put([this.#along.length, this.#away.length]);
     if (!this.#sketch?.ended) this.#along.input.select();
-    return undefined;
   }
 
   #goOn(way) {
@@ -91,10 +81,12 @@ export class DrawBar extends GardenElement {
       return this.#along.input.focus();
     }
     if (!this.#leg.confirm()) return this.#leg.input.focus();
-    const point = further(last, way, readLength(this.#leg.input.value).mm);
+    return this.#put(further(last, way, readLength(this.#leg.input.value).mm));
+  }
+
+  #put(point) {
     this.#sketch.put(point);
     this.say(`Put at ${point.map(mm => this.yard.lengthText(mm)).join(', ')}.`);
-    return undefined;
   }
 
   #done() {

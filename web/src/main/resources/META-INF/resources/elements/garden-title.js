@@ -7,7 +7,7 @@ import { readName } from '../state/checks.js';
 import { nameGarden, showIn } from '../state/commands.js';
 import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
-import { GardenElement, h, options } from './make.js';
+import { form, GardenElement, h, options, verb } from './make.js';
 
 /** A yard a new garden begins with until it is measured, millimetres. */
 const NEW_YARD = { width: 12000, depth: 9000 };
@@ -49,7 +49,6 @@ export class GardenTitle extends GardenElement {
   }
 
   #menu() {
-    const verb = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
     return h('div.garden-menu', { 'data-key': 'garden menu' },
       h('div.verbs', {},
         verb('New', 'start', () => this.#ask('start'), { 'aria-expanded': String(this.#asking === 'start') }),
@@ -139,13 +138,9 @@ export class GardenTitle extends GardenElement {
     const width = starting && lengthField({ label: 'Yard, along the house', units, mm: NEW_YARD.width, check: positive, many: true, key: 'ask width' });
     const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: NEW_YARD.depth, check: positive, key: 'ask depth' });
     const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, options(SURFACES, ''));
-    const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: '2400 x 1200; empty: none yet' });
-    const fields = [name, width, depth].filter(Boolean);
+    const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: '2400 x 1200; empty: none yet', mayBeEmpty: true });
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });
-    const submit = event => {
-      event.preventDefault();
-      const wrong = fields.find(field => !field.confirm());
-      if (wrong) return wrong.input.focus();
+    const submit = () => {
       const first = starting && bed.input.value.trim() ? readLengths(bed.input.value).mm : null;
       if (starting && bed.input.value.trim() && !first) return bed.input.focus();
       this.#fold(true);
@@ -153,8 +148,8 @@ export class GardenTitle extends GardenElement {
       else this.run(nameGarden(name.entry));
       return undefined;
     };
-    return h('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden', onsubmit: submit },
-      ...fields,
+    return form('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden' }, submit,
+      name, width, depth,
       starting ? [h('div.field', {}, h('label', { for: 'ask-surface' }, 'What the ground is'), surface), bed] : null,
       h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': 'ask yes' }, starting ? 'Start it' : 'Rename it'),
         h('button', { type: 'button', 'data-key': 'ask no', onclick: () => this.#ask(this.#asking) }, 'Cancel')));

@@ -2,11 +2,11 @@ import { capital } from '../state/words.js';
 import { api } from '../api.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
-import { readName } from '../state/checks.js';
+import { readName, readNumber } from '../state/checks.js';
 import { base64 } from '../state/base64.js';
 import { COLUMNS, codesOf, headOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
-import { choiceField, custom, GardenElement, h, options, tick } from './make.js';
+import { choiceField, custom, form, GardenElement, h, options, tick } from './make.js';
 import './merchant-offers.js';
 import './shelf-piece.js';
 import { place } from './places.js';
@@ -17,7 +17,7 @@ const SHOWN = 12;
 /** EN 338, as the document names them. */
 const STRENGTHS = ['ungraded', 'C14', 'C16', 'C18', 'C20', 'C22', 'C24', 'C27', 'C30', 'D18', 'D24', 'D30', 'D35', 'D40', 'D50', 'D60', 'D70'];
 
-const days = text => (/^\d{1,3}$/.test(text.trim()) && Number(text) <= 365 ? { value: Number(text) } : { error: 'Days from 0 to 365.' });
+const days = readNumber(0, 365);
 
 /** lap-catalogue: who sells and for what; prices by hand, or from a merchant's list that is shown before it is taken. */
 export class LapCatalogue extends GardenElement {
@@ -27,13 +27,12 @@ export class LapCatalogue extends GardenElement {
   #named = {};
   #turn = 0;
   #supplier = '';
-  #problem = null;
+
+  follows = ['plans', 'reckoning'];
 
   attached() {
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
-    api.examples().then(examples => { this.#examples = examples; if (this.isConnected) this.render(); })
-      .catch(problem => { this.#problem = `Our examples could not be fetched: ${problem.message}`; if (this.isConnected) this.render(); });
+    super.attached();
+    this.try('Our examples could not be fetched', async () => { this.#examples = await api.examples(); });
   }
 
   #shelf = null;
@@ -49,14 +48,13 @@ export class LapCatalogue extends GardenElement {
       h('h3', {}, 'Suppliers'),
       suppliers.length ? null : h('p.hint', {}, 'One merchant sells everything and charges nothing to bring it. Add those you really buy from.'),
       suppliers.map(one => this.#one(one)),
-      h('form.new', { 'data-key': 'supplier form', onsubmit: event => this.#add(event) },
+      form('form.new', { 'data-key': 'supplier form' }, () => this.#add(),
         h('label', { for: 'supplier-name' }, 'Another supplier'),
         h('input', { id: 'supplier-name', maxlength: 100, autocomplete: 'off', required: true, 'data-key': 'supplier name' }),
         h('button', { type: 'submit', 'data-key': 'supplier add' }, 'Add')));
   }
 
-  #add(event) {
-    event.preventDefault();
+  #add() {
     const input = this.querySelector('#supplier-name');
     const name = input.value.trim();
     if (!name) return;
@@ -103,7 +101,7 @@ export class LapCatalogue extends GardenElement {
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': 'list show', onclick: () => this.#show() }, 'Show how it is read'),
         this.#preview?.lines.length ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, this.#preview.bad.length ? `Take ${this.#preview.lines.length} good ${this.#preview.lines.length === 1 ? 'line' : 'lines'}` : 'Take the list') : null),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       this.#preview ? this.#shown() : null);
   }
 
@@ -111,36 +109,24 @@ export class LapCatalogue extends GardenElement {
     const [file] = event.target.files;
     if (!file) return undefined;
     this.#named = {};
-    this.#problem = null;
-    try {
+    this.#text = '';
+    await this.try(`${file.name} cannot be read`, async () => {
       this.#text = file.name.toLowerCase().endsWith('.xlsx') ? await api.workbookList(await base64(file)) : await file.text();
-    } catch (problem) {
-      this.#text = '';
-      this.#problem = `${file.name} cannot be read: ${problem.message}`;
-      return this.render();
-    }
-    return this.#show();
+    });
+    return this.problem ?? this.#show();
   }
 
   async #show() {
     const turn = ++this.#turn;
     this.#preview = null;
-    this.#problem = null;
-    if (!this.#text.trim()) {
-      this.#problem = 'The list is empty: choose a file or paste its lines.';
-      return this.render();
-    }
-    try {
-      const preview = await api.merchantList(this.#readied(), this.#supplier, this.garden.plan);
-      if (turn !== this.#turn) return undefined;
+    if (!this.#text.trim()) return this.refuse('The list is empty: choose a file or paste its lines.');
+    return this.try('The list cannot be read now', async () => {
+      const preview = await api.merchantList(this.#readied(), this.#supplier, this.garden.plan).catch(problem => { if (turn === this.#turn) throw problem; });
+      if (turn !== this.#turn) return;
       this.#preview = preview;
-      const { lines, bad } = this.#preview;
+      const { lines, bad } = preview;
       this.say(bad.length ? `${lines.length} lines are understood, ${bad.length} ${bad.length === 1 ? 'is' : 'are'} not.` : `${lines.length} lines are understood.`);
-    } catch (problem) {
-      if (turn !== this.#turn) return undefined;
-      this.#problem = `The list cannot be read now: ${problem.message}`;
-    }
-    return this.render();
+    });
   }
 
   #readied() { return readied(this.#text, this.#named, codesOf(priceRows(this.garden.plan, this.#examples))); }
@@ -170,10 +156,7 @@ export class LapCatalogue extends GardenElement {
   async #take() {
     const { lines: { length: count }, bad } = this.#preview;
     if (bad.length) this.#preview = await api.merchantList(without(this.#readied(), bad), this.#supplier, this.garden.plan);
-    if (!this.#preview.garden) {
-      this.#problem = 'The good lines do not go together: see below.';
-      return this.render();
-    }
+    if (!this.#preview.garden) return this.refuse('The good lines do not go together: see below.');
     this.run(takeCatalogue(this.#preview.garden.catalogue));
     this.#preview = null;
     this.#text = '';

@@ -26,13 +26,14 @@ export class LapGaps extends GardenElement {
   /** Where the fields stand, as boxes in the yard's pixels. */
   boxes = [];
 
+  named = ['group', 'Distances round what is in hand'];
+
+  follows = ['plans', 'choice'];
+
   attached() {
-    this.setAttribute('role', 'group');
-    this.setAttribute('aria-label', 'Distances round what is in hand');
-    this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.listen(this.yard, 'viewed', () => this.#place());
     for (const type of ['sketched', 'sketch-ended']) this.listen(this.yard, type, () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {

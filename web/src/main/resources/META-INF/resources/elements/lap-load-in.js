@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
 import { measured, metricOf, unitIn, valueIn } from '../geometry/measure.js';
+import { lengthCheck } from '../state/checks.js';
 import { USUAL_WAY, setWayIn, wayInOf } from '../state/load-in.js';
 import { unitsOf } from '../state/plan.js';
 import { paragraph } from '../state/words.js';
@@ -17,8 +18,6 @@ const between = (least, most, unit) => text => {
   if (text.trim() === '') return { value: undefined };
   return Number.isFinite(value) && value >= least && value <= most ? { value } : { error: `From ${least} to ${most} ${unit}.` };
 };
-
-const lengthCheck = (least, most, units) => mm => (mm < least ? `${measured(least, 'mm', units, 1)} or more.` : mm > most ? `${measured(most, 'mm', units, 1)} or less.` : null);
 
 /** lap-load-in: what comes in from the road: drops, trips, lifts, the way in, places for bags, barrow runs. */
 export class LapLoadIn extends PartPlace {

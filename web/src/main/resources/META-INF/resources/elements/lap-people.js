@@ -1,6 +1,6 @@
 import { api } from '../api.js';
 import { USUAL_DAYS, dayAfter, endOf } from '../state/shares.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h } from './make.js';
 import { place } from './places.js';
 
 const when = time => new Date(time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
@@ -24,11 +24,10 @@ export class LapPeople extends GardenElement {
       this.#told ? h('p.token', { role: 'status' }, `For ${this.#told.label}, shown this once: `, h('code', { tabindex: '0' }, this.#told.token)) : null,
       h('ul', {}, (this.#shares ?? []).map(({ id, label, made, ends }) => h('li', {}, `${label}, since ${when(made)}, ${ends ? `until ${when(ends)}` : 'no end'} `,
         h('button.quiet', { type: 'button', 'data-key': `unshare ${id}`, 'aria-label': `Take back the share of ${label}`, onclick: () => this.#unshare(id, label) }, 'Stop sharing')))),
-      h('form.share', { onsubmit: event => {
-        event.preventDefault();
-        const [label, until] = event.target.querySelectorAll('input');
+      form('form.share', {}, sent => {
+        const [label, until] = sent.querySelectorAll('input');
         if (label.value.trim()) this.#share(label.value.trim(), endOf(until.value), label);
-      } },
+      },
       h('label', { for: 'share-label' }, 'Share with'),
       h('input', { id: 'share-label', maxlength: 100, required: true, autocomplete: 'off', 'data-key': 'share label' }),
       h('label', { for: 'share-until' }, 'Until'),

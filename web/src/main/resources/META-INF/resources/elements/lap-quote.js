@@ -2,7 +2,7 @@ import { api } from '../api.js';
 import { readPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { readText } from '../state/checks.js';
-import { addWork, quoteOf, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
+import { addWork, quoteOf, readUntil, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
 import { paragraph } from '../state/words.js';
 import { countField } from './count-field.js';
 import { custom, h, row, table } from './make.js';
@@ -53,7 +53,7 @@ export class LapQuote extends PartPlace {
       h('h3', {}, 'Terms'),
       h('div.fields', {},
         field('Client', 'client', readText(500)), field('Builder', 'builder', readText(500), 'text', 'name and address'), field('Tax, %', 'tax', readTax, 'decimal', 'added to the price'), field('Number', 'number', readText(100)),
-        field('Margin, %', 'margin', readMargin, 'decimal', 'of the selling price'), field('Holds until', 'validUntil', readDay, 'text', 'such as 2027-03-31')),
+        field('Margin, %', 'margin', readMargin, 'decimal', 'of the selling price'), field('Holds until', 'validUntil', readUntil, 'text', 'such as 2027-03-31')),
       h('label', { for: 'quote-exclusions' }, 'Not included, one a line'),
       h('textarea', { id: 'quote-exclusions', rows: '3', 'data-key': 'quote exclusions', value: text, onchange: event => this.#exclude(event.target) }),
       h('output.note', { for: 'quote-exclusions' }, this.#wrong ?? ''));
@@ -105,15 +105,11 @@ export class LapQuote extends PartPlace {
   }
 
   async #vary(to) {
-    try {
+    await this.try('The variation could not be fetched', async () => {
       this.#variation = await api.variation(this.garden.id, this.#from, to);
       const { difference, currency } = this.#variation;
       this.say(`The order ${Number(difference) === 0 ? 'costs the same' : `changes by ${money(difference, currency)}`}.`);
-    } catch (problem) {
-      this.problem = `The variation could not be fetched: ${problem.message}`;
-      this.say(this.problem);
-    }
-    this.render();
+    });
   }
 
   #varied({ currency, before, after, difference, atLeast, lines }, to) {

@@ -6,7 +6,7 @@ import { sectionsOf } from '../state/build.js';
 import { USUAL, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { choiceField, GardenElement, h, s, tick } from './make.js';
+import { choiceField, form, GardenElement, h, s, tick } from './make.js';
 import { place } from './places.js';
 
 /** Pixels of the drawing between boards of the stack, as stickers keep them apart, and its whole width. */
@@ -99,15 +99,11 @@ export class LapRack extends GardenElement {
   #new() {
     const { plan } = this.garden;
     const section = this.#next.section ?? plan.defaults?.section ?? USUAL.section;
-    return h('form', { novalidate: true, 'aria-label': 'Rack more boards', onsubmit: event => {
-      event.preventDefault();
-      const wrong = [...event.target.querySelectorAll('length-field, count-field')].find(field => !field.confirm());
-      if (wrong) return wrong.input.focus();
+    return form('form', { novalidate: true, 'aria-label': 'Rack more boards' }, () => {
       const { length, count } = this.#next;
       this.run(rackBoard({ length, section, count }));
       this.say(`${count} ${count === 1 ? 'board' : 'boards'} racked.`);
-      return undefined;
-    } },
+    },
     h('h3', {}, 'Rack more'),
     h('div.fields', {},
       lengthField({ label: 'Length', units: unitsOf(plan), mm: this.#next.length, check: lengthCheck(LEAST, MOST, unitsOf(plan)), key: 'rack length', onlength: ({ detail }) => { this.#next.length = detail.mm; } }),

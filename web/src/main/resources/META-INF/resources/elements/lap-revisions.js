@@ -1,5 +1,5 @@
 import { api } from '../api.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
 
@@ -101,11 +101,10 @@ export class LapRevisions extends GardenElement {
   }
 
   #name(number, stamp = '') {
-    return h('form.name', { onsubmit: event => {
-      event.preventDefault();
-      const text = event.target.querySelector('input').value.trim();
+    return form('form.name', {}, sent => {
+      const text = sent.querySelector('input').value.trim();
       if (text) this.#stamp(number, text);
-    } },
+    },
     h('label', { for: `name-${number}` }, `Name of revision ${number}`),
     h('input', { id: `name-${number}`, maxlength: 100, value: stamp, required: true, autocomplete: 'off', 'data-key': `name text ${number}` }),
     h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `name yes ${number}` }, 'Name it'),

@@ -8,18 +8,17 @@ import { bringingLink } from './sheet-link.js';
 /** lap-sheets: all that can be printed, alone and as one set, and how it is to be drawn. */
 export class LapSheets extends GardenElement {
   #kinds = null;
-  #problem = null;
   #asked = { paper: undefined, mono: false, scale: undefined, layers: undefined, split: false };
 
+  follows = ['keeper', 'plans'];
+
   attached() {
-    this.follow([this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-    api.sheets().then(kinds => { this.#kinds = kinds; }, problem => { this.#problem = `The list of sheets could not be fetched: ${problem.message}`; })
-      .then(() => this.isConnected && this.render());
+    super.attached();
+    this.try('The list of sheets could not be fetched', async () => { this.#kinds = await api.sheets(); });
   }
 
   render() {
-    if (!this.#kinds) return this.rebuild(h('p.hint', {}, this.#problem ?? 'Fetching the list of sheets …'));
+    if (!this.#kinds) return this.rebuild(h('p.hint', {}, this.problem ?? 'Fetching the list of sheets …'));
     const { sheets, papers, layers } = this.#kinds;
     return this.rebuild(
       h('p.whole', {}, this.#link('sheets', 'pdf', 'All sheets as one set, PDF')),

@@ -4,7 +4,7 @@ import { placeOf } from '../state/places.js';
 import { counted } from '../state/words.js';
 import { wayField, wayOut } from '../state/ways.js';
 import { countField } from './count-field.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h } from './make.js';
 import { place } from './places.js';
 
 /** Notes shown until all are asked for, none beside a bed in hand; stops and snags are always all shown. */
@@ -125,15 +125,11 @@ export class LapSnags extends GardenElement {
         this.querySelector('.accept input')?.focus();
       } }, 'Accept it'));
     }
-    return h('form.accept', { novalidate: true, 'data-key': `accept form ${i}`, onsubmit: event => {
-      event.preventDefault();
-      const field = event.target.querySelector('count-field');
-      if (!field.confirm()) return field.input.focus();
+    return form('form.accept', { novalidate: true, 'data-key': `accept form ${i}` }, sent => {
       this.#asked = null;
-      plans.run(acceptSnag(snag.where, field.entry));
+      plans.run(acceptSnag(snag.where, sent.querySelector('count-field').entry));
       this.say(`${snag.where}: accepted.`);
-      return undefined;
-    } },
+    },
     countField({ label: `Who takes on ${snag.where}, and why`, mode: 'text', key: `accept reason ${i}`, read: readReason }),
     h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `accept yes ${i}` }, 'Accept it'),
       h('button', { type: 'button', 'data-key': `accept no ${i}`, onclick: () => { this.#asked = null; this.render(); } }, 'Cancel')));

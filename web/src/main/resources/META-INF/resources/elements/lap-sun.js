@@ -20,14 +20,11 @@ export class LapSun extends GardenElement {
   render() { patch(this.#told, this.#sunTable()); }
 
   async #follow() {
-    try {
+    this.#hours = null;
+    await this.try('The hours are not worked out', async () => {
       this.#hours = await this.garden.part('sun');
       this.say(this.#hours.day ? `Hours for ${this.#hours.day} are worked out.` : 'Give latitude and longitude first.');
-    } catch (problem) {
-      this.#hours = null;
-      this.say(`The hours are not worked out: ${problem.message}`);
-    }
-    this.render();
+    });
   }
 
   #sunTable() {

@@ -58,6 +58,16 @@ const idOf = key => `choice-${key.replaceAll(' ', '-')}`;
 export const tick = (key, text, checked, change, kind = 'tick') => h(`label.${kind}`, {},
   h('input', { type: 'checkbox', 'data-key': key, checked, onchange: event => change(event.target.checked) }), ` ${text}`);
 
+/** A button by its words, its key and what it does. */
+export const verb = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
+
+/** A form that hands itself on when it is sent; where one of its entries is wrong, the focus goes there instead. */
+export const form = (spec, props, sent, ...children) => h(spec, { ...props, onsubmit: event => {
+  event.preventDefault();
+  const wrong = [...event.target.querySelectorAll('length-field, count-field')].find(field => !field.mayBeEmpty && !field.confirm());
+  return wrong ? wrong.input.focus() : sent(event.target);
+} }, ...children);
+
 /** A table. @param {Node[]} rows see {@link row} */
 export const table = (heads, rows, spec = 'table', props = {}) => h(spec, props,
   h('thead', {}, h('tr', {}, heads.map(text => h('th', { scope: 'col' }, text)))), h('tbody', {}, rows));
@@ -75,7 +85,13 @@ export class GardenElement extends HTMLElement {
   /** What of the garden it shows, by name: it is drawn when it is attached and again with every change of one of these. */
   follows = [];
 
-  connectedCallback() { this.attached(); }
+  /** Its role and name, where it is a part of the page to go to. */
+  named = null;
+
+  connectedCallback() {
+    if (this.named) ['role', 'aria-label'].forEach((name, i) => this.setAttribute(name, this.named[i]));
+    this.attached();
+  }
 
   attached() {
     this.follow(this.follows.map(name => this.garden[name]), () => this.render());
@@ -121,16 +137,22 @@ export class GardenElement extends HTMLElement {
   /** Changes the garden by one step. @param {(plan: object) => object} command */
   run(command) { this.garden.plans.run(command); }
 
-  /** Does something with the server, says what went wrong, and draws what came of it. @param {string} what is said before the reason */
+  /** Does something with the server, says what went wrong, and draws what came of it. @param {string | null} what is said before the reason */
   async try(what, act) {
     this.problem = null;
     try {
       await act();
     } catch (problem) {
-      this.problem = `${what}: ${problem.message}`;
+      this.problem = what ? `${what}: ${problem.message}` : problem.message;
       this.say(this.problem);
     }
     if (this.isConnected) this.render();
+  }
+
+  /** Shows why something cannot be done. */
+  refuse(why) {
+    this.problem = why;
+    this.render();
   }
 
   /** Why what was tried last did not go, null where it did. */

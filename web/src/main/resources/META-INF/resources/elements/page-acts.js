@@ -7,6 +7,7 @@ import { arrayBeds, lastBeds, removeBeds } from '../state/group.js';
 import { addPath } from '../state/paths.js';
 import { USUAL, bedsOf, calledOf, yardOf } from '../state/plan.js';
 import { roomFor, saidOfRoom } from '../state/room.js';
+import { calledThing, removeThing } from '../state/things.js';
 import { contains } from '../geometry/distance.js';
 
 /** A bed that is added by one key, until another size was used, millimetres. */
@@ -79,6 +80,13 @@ export function actsOf({ garden, yard, say, form, keys }) {
     return yard.svg.focus({ preventScroll: true });
   }
 
+  function removeOne({ thing }) {
+    const called = calledThing(plans.plan, thing);
+    choice.takeThing(null);
+    plans.run(removeThing(thing));
+    say(`${called} is deleted. Undo brings it back.`);
+  }
+
   /** The clipboard's own text, so that beds go from window to window; kept here too, where the browser has none. */
   let clip = null;
 
@@ -124,7 +132,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
   }
 
   return {
-    'add bed': addBed, 'add bed form': form, 'add path': addPathHere, 'add thing': addThing, duplicate, delete: () => remove(),
+    'add bed': addBed, 'add bed form': form, 'add path': addPathHere, 'add thing': addThing, 'delete thing': removeOne, duplicate, delete: () => remove(),
     copy, cut: () => { const text = copy(); if (text) remove('cut'); return text; }, paste, keys,
     'try out': () => {
       plans.tryOut();

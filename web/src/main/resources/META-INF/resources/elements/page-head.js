@@ -1,6 +1,6 @@
 import { money, moneyIn, savedOf } from '../state/changes.js';
 import { counted } from '../state/words.js';
-import { custom, GardenElement, h } from './make.js';
+import { custom, GardenElement, h, verb } from './make.js';
 import { openMenu } from './menu.js';
 import { patch } from './patch.js';
 
@@ -11,13 +11,12 @@ const THINGS = [['gate', 'Gate'], ['door', 'Door'], ['tap', 'Tap'], ['tree', 'Tr
 export class PageHead extends GardenElement {
   attached() {
     this.setAttribute('role', 'banner');
-    const button = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
-    this.undo = button('Undo', 'undo', () => this.#step('undo'), { title: 'Undo, Ctrl Z' });
-    this.redo = button('Redo', 'redo', () => this.#step('redo'), { title: 'Redo, Ctrl Shift Z' });
-    this.adds = button('Add', 'add', () => this.#add(), { 'aria-haspopup': 'menu', 'aria-expanded': 'false', class: 'main' });
-    this.tries = button('Try', 'try', () => this.ask('try out'), { title: 'Try changes without saving them' });
-    this.snags = button('', 'open snags', () => this.openPlace('snags'), { class: 'snags' });
-    this.total = button('', 'open slip', () => this.openPlace('slip'), { class: 'total' });
+    this.undo = verb('Undo', 'undo', () => this.#step('undo'), { title: 'Undo, Ctrl Z' });
+    this.redo = verb('Redo', 'redo', () => this.#step('redo'), { title: 'Redo, Ctrl Shift Z' });
+    this.adds = verb('Add', 'add', () => this.#add(), { 'aria-haspopup': 'menu', 'aria-expanded': 'false', class: 'main' });
+    this.tries = verb('Try', 'try', () => this.ask('try out'), { title: 'Try changes without saving them' });
+    this.snags = verb('', 'open snags', () => this.openPlace('snags'), { class: 'snags' });
+    this.total = verb('', 'open slip', () => this.openPlace('slip'), { class: 'total' });
     this.replaceChildren(custom('garden-title', { garden: this.garden, gardens: this.gardens }),
       h('div.steps', { role: 'group', 'aria-label': 'Steps' }, this.undo, this.redo, this.adds, this.tries), this.snags, this.total);
     this.follow([this.garden.plans, this.garden.reckoning, this.garden.keeper], () => this.render());

@@ -1,7 +1,7 @@
 import { api } from '../api.js';
 import { money } from '../state/changes.js';
 import { STATES, stateOf } from '../state/gardens.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h, verb } from './make.js';
 
 /** What each kind is called. */
 const KINDS = { catalogue: 'price list', type: 'bed type', crew: 'crew', quote: 'terms', access: 'access standard' };
@@ -40,13 +40,12 @@ export class ShelfPiece extends GardenElement {
     return mine.length ? h('ul.shelf', {}, mine.map(({ id, name, revision, gardens }) => {
       const use = uses(id);
       const behind = use && use.revision < revision;
-      const button = (text, key, act) => h('button', { type: 'button', 'data-key': `${key} ${id}`, onclick: act }, text);
       return h('li', {}, h('strong', {}, name), ' ', h('small', {}, [`revision ${revision}`, `in ${gardens} ${gardens === 1 ? 'garden' : 'gardens'}`,
         use ? `here ${behind ? `revision ${use.revision}` : 'as it stands'}${use.changed ? ', changed since' : ''}` : null].filter(Boolean).join(' · ')),
-      h('div.verbs', {}, !use || behind || use.changed ? button('Take it', 'shelf take', () => (this.#keeps ? this.#warn(id) : this.#takeIt(id, false))) : null,
-        button('Keep this garden’s on it', 'shelf keep', () => this.#put(id, name, revision)),
-        gardens ? button('What it changes', 'shelf effect', () => this.#showEffect(id)) : null,
-        button('Take off', 'shelf drop', () => this.#drop(id))),
+      h('div.verbs', {}, !use || behind || use.changed ? verb('Take it', `shelf take ${id}`, () => (this.#keeps ? this.#warn(id) : this.#takeIt(id, false))) : null,
+        verb('Keep this garden’s on it', `shelf keep ${id}`, () => this.#put(id, name, revision)),
+        gardens ? verb('What it changes', `shelf effect ${id}`, () => this.#showEffect(id)) : null,
+        verb('Take off', `shelf drop ${id}`, () => this.#drop(id))),
       this.#warned === id ? this.#warning(id, use) : null);
     })) : h('p.hint', {}, 'Nothing of this kind is on it yet.');
   }
@@ -56,11 +55,10 @@ export class ShelfPiece extends GardenElement {
 
   #warning(id, use) {
     const effect = this.#effect?.gardens.find(one => one.id === this.garden.id)?.variation;
-    const button = (text, key, act) => h('button', { type: 'button', 'data-key': `${key} ${id}`, onclick: act }, text);
     return h('div.warning', { role: 'alert' },
       h('p', {}, `This garden is ${stateOf(this.garden.plan)}: somebody relies on its prices. `,
         use && effect ? `Its order would go from ${money(effect.before, effect.currency)} to ${money(effect.after, effect.currency)}. ` : 'Taking it can change what the order costs. ', 'Undo takes it back.'),
-      h('div.verbs', {}, button('Take it anyway', 'shelf anyway', () => this.#takeIt(id, true)), button('Cancel', 'shelf cancel', () => { this.#warned = null; this.render(); })));
+      h('div.verbs', {}, verb('Take it anyway', `shelf anyway ${id}`, () => this.#takeIt(id, true)), verb('Cancel', `shelf cancel ${id}`, () => { this.#warned = null; this.render(); })));
   }
 
   async #warn(id) {
@@ -70,7 +68,7 @@ export class ShelfPiece extends GardenElement {
   }
 
   #putting(what) {
-    return h('form.verbs', { onsubmit: event => { event.preventDefault(); this.#put(null, event.target.elements.name.value.trim()); } },
+    return form('form.verbs', {}, sent => this.#put(null, sent.elements.name.value.trim()),
       h('input', { name: 'name', 'data-key': `shelf name ${this.kind}`, 'aria-label': `Name of the ${what}`, placeholder: `Name of the ${what}`, maxlength: 200, required: true }),
       h('button', { type: 'submit', 'data-key': `shelf put ${this.kind}` }, 'Put this garden’s on the shelf'));
   }
@@ -83,7 +81,7 @@ export class ShelfPiece extends GardenElement {
   }
 
   async #look() {
-    await this.#doing(async () => {
+    await this.try(null, async () => {
       const [pieces, uses] = await Promise.all([api.shelf(), api.shelfOf(this.garden.id)]);
       this.#pieces = pieces;
       this.#uses = uses;
@@ -92,9 +90,9 @@ export class ShelfPiece extends GardenElement {
 
   async #put(id, name, revision) {
     const content = this.contentOf(this.garden.plan);
-    if (!content) return this.#say(this.nothing);
-    if (!name) return this.#say('Give it a name first.');
-    await this.#doing(async () => {
+    if (!content) return this.refuse(this.nothing);
+    if (!name) return this.refuse('Give it a name first.');
+    await this.try(null, async () => {
       const piece = id ? await api.changePiece(id, name, content, revision) : await api.addPiece(this.kind, name, content);
       if (!id) await this.#take(piece.id, false);
       this.say(`${name} is on the shelf.`);
@@ -104,7 +102,7 @@ export class ShelfPiece extends GardenElement {
 
   async #takeIt(id, anyway) {
     this.#warned = null;
-    await this.#doing(() => this.#take(id, anyway));
+    await this.try(null, () => this.#take(id, anyway));
     await this.#look();
   }
 
@@ -113,26 +111,11 @@ export class ShelfPiece extends GardenElement {
     this.say('It is taken. Undo takes it back.');
   }
 
-  async #showEffect(id) { await this.#doing(async () => { this.#effect = await api.effectOf(id); }); }
+  async #showEffect(id) { await this.try(null, async () => { this.#effect = await api.effectOf(id); }); }
 
   async #drop(id) {
-    await this.#doing(() => api.dropPiece(id));
+    await this.try(null, () => api.dropPiece(id));
     await this.#look();
-  }
-
-  async #doing(work) {
-    this.problem = null;
-    try {
-      await work();
-    } catch (problem) {
-      this.problem = problem.message;
-    }
-    if (this.isConnected) this.render();
-  }
-
-  #say(text) {
-    this.problem = text;
-    this.render();
   }
 }
 

@@ -2,7 +2,7 @@ import { api } from '../api.js';
 import { base64 } from '../state/base64.js';
 import { addSnag, dropSnag, setSnag, snagsOf } from '../state/hand-over.js';
 import { drawnSmaller, jpegOf } from './pictures.js';
-import { GardenElement, h } from './make.js';
+import { form, GardenElement, h } from './make.js';
 
 /** A photo is made no larger than this, pixels and bytes: a garden keeps sixty of them. */
 const MOST_PX = 1280;
@@ -12,10 +12,11 @@ const MOST_BYTES = 250000;
 export class SnagList extends GardenElement {
   #shown = new Map();
 
+  follows = ['plans'];
+
   attached() {
-    this.follow([this.garden.plans], () => this.render());
     this.atEnd(() => { for (const address of this.#shown.values()) if (address) URL.revokeObjectURL(address); this.#shown.clear(); });
-    this.render();
+    super.attached();
   }
 
   render() {
@@ -23,7 +24,7 @@ export class SnagList extends GardenElement {
     this.rebuild(
       h('h3', {}, 'Snag list'),
       h('ol.snags', {}, snagsOf(plan).map((snag, i) => this.#one(snag, i))),
-      h('form.new', { 'data-key': 'snag form', onsubmit: event => this.#add(event) },
+      form('form.new', { 'data-key': 'snag form' }, () => this.#add(),
         h('label', { for: 'snag-text' }, 'Found'),
         h('input', { id: 'snag-text', maxlength: 500, autocomplete: 'off', required: true, 'data-key': 'snag text' }),
         h('label', { for: 'snag-bed' }, 'at'),
@@ -62,8 +63,7 @@ export class SnagList extends GardenElement {
     if (this.isConnected) this.render();
   }
 
-  #add(event) {
-    event.preventDefault();
+  #add() {
     const [text, bed] = [this.querySelector('#snag-text'), this.querySelector('#snag-bed')];
     if (!text.value.trim()) return;
     this.garden.plans.run(addSnag({ ...(bed.value ? { bed: bed.value } : {}), text: text.value.trim(), found: today() }));

@@ -25,13 +25,11 @@ export class StagingCost extends GardenElement {
     const { sheet } = this.garden.reckoning;
     this.#busy = true;
     this.render();
-    try {
+    await this.try('What staging costs is not worked out', async () => {
       this.#ways = (await this.garden.part('weekends')).cost;
       this.#of = sheet;
       this.say(this.#told(sheet?.slip?.currency));
-    } catch (problem) {
-      this.say(`What staging costs is not worked out: ${problem.message}`);
-    }
+    });
     this.#busy = false;
     if (this.isConnected) this.render();
   }

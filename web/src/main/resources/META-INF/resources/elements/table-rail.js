@@ -12,11 +12,11 @@ const PICTURES = {
 
 /** table-rail: the four tables; each opens the place that was open at it last. Set `places`. */
 export class TableRail extends GardenElement {
+  named = ['navigation', 'Tables'];
+
   attached() {
     this.id = 'tables';
     this.tabIndex = -1;
-    this.setAttribute('role', 'navigation');
-    this.setAttribute('aria-label', 'Tables');
     this.follow([this.places, this.garden.plans, this.garden.reckoning], () => this.render());
     this.render();
   }

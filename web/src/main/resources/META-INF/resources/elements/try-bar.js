@@ -1,7 +1,7 @@
 import { money } from '../state/changes.js';
 import { unitsOf } from '../state/plan.js';
 import { changesOf, dearer, shortly } from '../state/trial.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, verb } from './make.js';
 import { sideBySide } from './side-by-side.js';
 
 /** try-bar: while something is tried, what it is, what it costs beside the garden as it stands, and the two ways to end it. */
@@ -11,11 +11,7 @@ export class TryBar extends GardenElement {
 
   follows = ['plans', 'reckoning'];
 
-  attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-label', 'What is tried');
-    super.attached();
-  }
+  named = ['region', 'What is tried'];
 
   render() {
     const { plans, reckoning, trying } = this.garden;
@@ -24,7 +20,6 @@ export class TryBar extends GardenElement {
     if (!trying) return this.rebuild();
     const told = changesOf(plans.stands, plans.plan);
     const price = reckoning.standing === 'fresh' ? dearer(reckoning.stands?.slip, reckoning.sheet?.slip, money) : reckoning.refused.length ? `cannot be built: ${reckoning.refused[0].text}` : 'working it out …';
-    const verb = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
     return this.rebuild(
       h('p', {}, h('strong', {}, 'Trying: '), h('span', { title: told.join('; ') }, shortly(told)), price && told.length ? `, ${price}` : '', '.'),
       h('div.verbs', {},

@@ -2,7 +2,7 @@ import { toYard } from '../geometry/view.js';
 import { mirrorBed, turnBed } from '../state/commands.js';
 import { turnBeds } from '../state/group.js';
 import { calledOf } from '../state/plan.js';
-import { calledThing, placeOfThing, removeThing } from '../state/things.js';
+import { calledThing, placeOfThing } from '../state/things.js';
 import { openMenu } from './menu.js';
 
 /** The menu of the yard, by the right button, a held finger or the menu key: for what is under it, which it takes hold of. */
@@ -44,15 +44,9 @@ function bedItems(yard) {
 }
 
 function thingItems(yard, thing) {
-  const { garden } = yard;
-  const called = calledThing(garden.plan, thing);
   return [
-    { text: `Describe ${called}`, key: 'menu describe', act: () => yard.openPlace(placeOfThing(thing)) },
-    { text: 'Delete', key: 'menu delete', hint: 'Del', act: () => {
-      garden.choice.takeThing(null);
-      garden.plans.run(removeThing(thing));
-      yard.say(`${called} is deleted. Undo brings it back.`);
-    } },
+    { text: `Describe ${calledThing(yard.garden.plan, thing)}`, key: 'menu describe', act: () => yard.openPlace(placeOfThing(thing)) },
+    { text: 'Delete', key: 'menu delete', hint: 'Del', act: () => yard.ask('delete thing', { thing }) },
   ];
 }
 

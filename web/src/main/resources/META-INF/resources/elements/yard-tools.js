@@ -1,4 +1,4 @@
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, verb } from './make.js';
 
 /** What beds rest on where no face is near, millimetres. */
 const GRIDS = [1, 10, 50, 100, 250, 500];
@@ -8,10 +8,10 @@ const NEARER = 1.2;
 
 /** yard-tools: what lies on the yard itself: nearer, further, all of it, the snap, measuring, taking several. Set `yard`. */
 export class YardTools extends GardenElement {
+  named = ['group', 'Looking and measuring'];
+
   attached() {
-    this.setAttribute('role', 'group');
-    this.setAttribute('aria-label', 'Looking and measuring');
-    const button = (text, key, act, name) => h('button', { type: 'button', 'data-key': key, onclick: act, 'aria-label': name, title: name }, text);
+    const button = (text, key, act, name) => verb(text, key, act, { 'aria-label': name, title: name });
     this.several = button('Several', 'several', () => this.#takeSeveral(), 'Take several: each press takes one more bed');
     this.several.setAttribute('aria-pressed', 'false');
     this.replaceChildren(

@@ -1,6 +1,6 @@
 import { bounds, middle, placed } from '../geometry/outline.js';
 import { bedsOf } from './plan.js';
-import { copyBed, moveBed, placeBed, removeBed } from './commands.js';
+import { copyBed, nudgeBed, placeBed, removeBed } from './commands.js';
 
 /** Changes to several beds at once, each a function plan => newPlan. Beds nobody knows are left out. */
 
@@ -13,10 +13,7 @@ const each = (ids, commandOf) => plan => ids.reduce((now, id) => commandOf(id, n
 /** @returns {import('../geometry/outline.js').Bounds | null} round all of them */
 export const boxOf = (plan, ids) => bounds(...those(plan, ids).map(bed => bed.outline));
 
-export const moveBeds = (ids, dx, dy) => each(ids, (id, plan) => {
-  const [bed] = those(plan, [id]);
-  return bed ? moveBed(id, [bed.placement.at[0] + dx, bed.placement.at[1] + dy]) : now => now;
-});
+export const moveBeds = (ids, dx, dy) => each(ids, id => nudgeBed(id, dx, dy));
 
 export const removeBeds = ids => each(ids, id => removeBed(id));
 
@@ -52,15 +49,11 @@ export const alignBeds = (ids, edge) => plan => {
   const [line, axis] = EDGES[edge](all);
   return those(plan, ids).reduce((now, bed) => {
     const [own] = EDGES[edge](bounds(bed.outline));
-    return shiftedBy(bed, axis, line - own)(now);
+    return along(bed, axis, line - own)(now);
   }, plan);
 };
 
-function shiftedBy(bed, axis, by) {
-  const at = [...bed.placement.at];
-  at[axis] += by;
-  return moveBed(bed.id, at);
-}
+const along = ({ id }, axis, by) => nudgeBed(id, ...(axis === 0 ? [by, 0] : [0, by]));
 
 /**
  * The same room between each and the next, along the house or away from it. The first and the last stay where no room
@@ -79,7 +72,7 @@ export const spreadBeds = (ids, axis, room) => plan => {
   return beds.reduce((now, { bed, box }) => {
     const by = next - box[low];
     next += box[high] - box[low] + between;
-    return shiftedBy(bed, axis, by)(now);
+    return along(bed, axis, by)(now);
   }, plan);
 };
 

@@ -1,4 +1,5 @@
 import { given, isNothing, saying } from './fields.js';
+import { readDay } from './ground-forms.js';
 
 /** What a builder offers a client besides the goods. Changes are functions plan => newPlan; undefined takes a field out. */
 
@@ -42,10 +43,5 @@ export const readMargin = percent(99.9, 'of the selling price', 'leaves nothing 
 /** Tax that is added to the price. */
 export const readTax = percent(100, 'added to the price');
 
-/** @returns {{value: string | undefined} | {error: string}} a day as in ISO 8601 */
-export function readDay(text) {
-  const clean = text.trim();
-  if (!clean) return { value: undefined };
-  const day = /^\d{4}-\d{2}-\d{2}$/.test(clean) ? new Date(`${clean}T00:00:00Z`) : null;
-  return day && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(clean) ? { value: clean } : { error: 'Write the day as 2027-03-31.' };
-}
+/** A day, or none. @returns {{value: string | undefined} | {error: string}} */
+export const readUntil = text => (text.trim() ? readDay(text) : { value: undefined });

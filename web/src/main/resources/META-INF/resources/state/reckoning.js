@@ -23,7 +23,8 @@ export class Reckoning extends EventTarget {
   /** Fetches the sheet; of several at once only the last counts. */
   async fetch() {
     if (this.stands) return;
-    await this.#bring('reckoning', this.sheet ? this.sheet.slip ?? null : this.before);
+    const before = this.sheet ? this.sheet.slip ?? null : this.before;
+    await this.#bring('reckoning', () => this.#api.jobSheet(this.#id), () => before);
   }
 
   /** Slip and snags came with what was saved: they are shown, then the rest is fetched. @param {{slip: object, snags: object[], caution?: string}} order */
@@ -35,24 +36,25 @@ export class Reckoning extends EventTarget {
     const before = this.sheet?.slip ?? null;
     this.before = before;
     this.sheet = { ...this.sheet, slip, snags, caution };
-    await this.#bring('ordered', before);
+    await this.#bring('ordered', () => this.#api.jobSheet(this.#id), () => before);
   }
 
   /** Whether slip and snags are those of the stored plan. */
   get isOrdered() { return this.standing === 'fresh' || this.standing === 'ordered'; }
 
-  async #bring(meanwhile, before) {
+  async #bring(meanwhile, ask, before) {
     const turn = ++this.#turn;
     this.#stand(meanwhile);
     try {
-      const sheet = await this.#api.jobSheet(this.#id);
+      const sheet = await ask();
       if (turn !== this.#turn) return;
-      this.before = before;
+      this.before = before();
       this.sheet = sheet;
+      this.refused = [];
       this.#stand('fresh');
     } catch (problem) {
       if (turn !== this.#turn) return;
-      this.problem = problem;
+      this.refused = this.stands && problem.status ? problem.snags : [];
       this.#stand('away');
     }
   }
@@ -60,20 +62,7 @@ export class Reckoning extends EventTarget {
   /** The sheet of a plan that is only tried; `before` is the slip as the garden stands. */
   async tryOut(plan) {
     this.stands ??= this.sheet;
-    const turn = ++this.#turn;
-    this.#stand('reckoning');
-    try {
-      const sheet = await this.#api.jobSheetOf(plan);
-      if (turn !== this.#turn) return;
-      this.before = this.stands?.slip ?? null;
-      this.sheet = sheet;
-      this.refused = [];
-      this.#stand('fresh');
-    } catch (problem) {
-      if (turn !== this.#turn) return;
-      this.refused = problem.status ? problem.snags : [];
-      this.#stand('away');
-    }
+    await this.#bring('reckoning', () => this.#api.jobSheetOf(plan), () => this.stands?.slip ?? null);
   }
 
   /** Nothing is tried any more: the garden's own sheet stands, until another comes. */

@@ -2,7 +2,7 @@ import { bounds, middle } from '../../geometry/outline.js';
 import { panned } from '../../geometry/view.js';
 import { mirrorBed, removeBed, turnBed } from '../../state/commands.js';
 import { boxOf, moveBeds, removeBeds, turnBeds } from '../../state/group.js';
-import { calledThing, moveThing, removeThing } from '../../state/things.js';
+import { calledThing, moveThing } from '../../state/things.js';
 import { bedsOf, calledOf } from '../../state/plan.js';
 
 const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
@@ -180,10 +180,7 @@ export class YardKeys {
     const { garden } = this.#yard;
     const { thing } = garden.choice;
     if (thing) {
-      const called = calledThing(garden.plan, thing);
-      garden.choice.takeThing(null);
-      garden.plans.run(removeThing(thing));
-      this.#yard.say(`${called} is deleted. Undo brings it back.`);
+      this.#yard.ask('delete thing', { thing });
       return true;
     }
     const beds = bedsOf(garden.plan);
