@@ -203,12 +203,9 @@ final class Flow {
         double lowest = y;
         for (int column = 0; column < count; column++) {
             double x = sheet.space().left() + column * (columnWidth(count, gapMm) + gapMm);
-            double at = y;
-            for (Block block : columnOf(blocks, from, ends[column])) {
-                shapes.addAll(block.drawer().at(x, at));
-                at += block.heightMm();
-            }
-            lowest = Math.max(lowest, at);
+            Block whole = Block.of(columnOf(blocks, from, ends[column]));
+            shapes.addAll(whole.drawer().at(x, y));
+            lowest = Math.max(lowest, y + whole.heightMm());
             from = ends[column];
         }
         y = lowest;
@@ -255,10 +252,7 @@ final class Flow {
         double least = Double.POSITIVE_INFINITY;
         int from = 0;
         for (int column = 0; column < count; column++) {
-            if (ends[column] < blocks.size()) {
-                double used = columnOf(blocks, from, ends[column] + 1).stream().mapToDouble(Block::heightMm).sum();
-                least = Math.min(least, used);
-            }
+            if (ends[column] < blocks.size()) least = Math.min(least, Block.of(columnOf(blocks, from, ends[column] + 1)).heightMm());
             from = ends[column];
         }
         return Math.max(least, high + 1e-6);

@@ -26,9 +26,6 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     /** Smaller than this a piece's name would not be read; a long roll goes on below and on further sheets instead. */
     private static final int MOST = 80;
 
-    private static final int[] METRIC = {5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 80, 100, 150, 200, 500, 1000};
-    private static final int[] FEET = {8, 12, 16, 24, 32, 48, 60, 72, 80, 96, 144, 192, 480, 960};
-
     void on(Flow flow) {
         Scale scale = scale(flow);
         double from = 0;
@@ -60,21 +57,9 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
 
     /** The largest at which the whole roll stands on this sheet, unless it would be too small to read. */
     private Scale scale(double wide, double high) {
-        int smallest = 0;
-        for (int n : sheet.imperial ? FEET : METRIC) {
-            double strip = ABOVE + widthMm / n + BELOW;
-            if (strip > high) {
-                continue;
-            }
-            smallest = smallest == 0 ? n : smallest;
-            if (ends(wide * n).size() * strip <= high) {
-                return new Scale(n <= MOST || n == smallest ? n : Math.max(smallest, MOST));
-            }
-            if (n >= MOST) {
-                return new Scale(n);
-            }
-        }
-        return Scale.usual(widthMm / (high - ABOVE - BELOW), sheet.imperial);
+        Scale scale = Scale.ofFives(widthMm / Math.max(1, high - ABOVE - BELOW));
+        while (scale.n() < MOST && ends(scale.realMm(wide)).size() * (ABOVE + scale.paperMm(widthMm) + BELOW) > high) scale = Scale.ofFives(scale.n() + 1);
+        return scale;
     }
 
     /** Where strips of at most so much end: between pieces where that is not too early, else wherever it must be. */

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import lapyard.construction.Nest;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
@@ -37,11 +39,6 @@ final class SawBars {
     private static final double SMALL = 2.8;
 
     private static final double APART = 6;
-
-    /** Reductions for bars: few enough that a scale rule has most of them; those of feet are parts of an inch to the foot. */
-    private static final int[] METRIC = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200, 500, 1000};
-
-    private static final int[] FEET = {8, 12, 16, 24, 32, 48, 96, 192, 480, 960};
 
     private final SawDay.Work work;
     private final SawDay.Signs signs;
@@ -105,23 +102,19 @@ final class SawBars {
     static void on(Flow flow, List<SawDay.Work> works, SawDay.Signs signs, BenchSheet sheet) {
         List<SawBars> all = works.stream().map(work -> new SawBars(work, signs, sheet)).toList();
         double half = flow.columnWidth(2, APART);
-        Scale halves = scale(sheet, all, half);
+        Scale halves = scale(all, half);
         boolean beside = all.stream().allMatch(one -> one.readable(halves));
         double wide = beside ? half : sheet.space().width();
-        Scale scale = beside ? halves : scale(sheet, all, wide);
+        Scale scale = beside ? halves : scale(all, wide);
         flow.foot(FOOT, (left, top) -> foot(sheet, scale));
         all.forEach(one -> one.on(flow, scale, beside ? 2 : 1, wide));
         flow.endFoot();
     }
 
     /** The largest at which every bar and what stands beside it fit a column. */
-    private static Scale scale(BenchSheet sheet, List<SawBars> all, double wideMm) {
-        int[] usual = sheet.imperial ? FEET : METRIC;
-        for (int n : usual) {
-            Scale scale = new Scale(n);
-            if (all.stream().allMatch(one -> one.fits(scale, wideMm))) return scale;
-        }
-        return new Scale(usual[usual.length - 1]);
+    private static Scale scale(List<SawBars> all, double wideMm) {
+        Predicate<Scale> fits = scale -> all.stream().allMatch(one -> one.fits(scale, wideMm));
+        return Stream.iterate(Scale.ofFives(1), scale -> Scale.ofFives(scale.n() + 1)).filter(fits).findFirst().orElseThrow();
     }
 
     private boolean fits(Scale scale, double wideMm) {
@@ -268,14 +261,14 @@ final class SawBars {
             double wide = scale.paperMm(cut.lengthMm());
             shapes.add(Shape.Area.box(x, top, wide, bar(), inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
             String length = sheet.written(cut.lengthMm());
-            double size = BenchSheet.fitting(length, LENGTH, TypeSize.LEAST, true, wide - 1);
             if (nests.containsKey(cut.mark())) {
                 for (Nest.Cut slant : nests.get(cut.mark()).cuts()) {
                     double back = x + scale.paperMm(slant.backMm());
                     shapes.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + bar(), back, top, Inks.MEDIUM));
                 }
-                double middle = x + scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
-                shapes.addAll(Words.of(length, size, true).about(new Point(middle, top + bar() / 2), inks));
+                double middle = scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
+                double size = BenchSheet.fitting(length, LENGTH, TypeSize.LEAST, true, 2 * Math.min(middle, wide - middle) - 1);
+                shapes.addAll(Words.of(length, size, true).about(new Point(x + middle, top + bar() / 2), inks));
                 continue;
             }
             shapes.add(sheet.middle(x + wide / 2, top + bar() / 2, length, LENGTH, wide - 1));

@@ -36,10 +36,9 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
 
     /** As a block of a width; empty where no sheet could hold it whole. */
     Optional<Flow.Block> block(Flow flow, double wide) {
-        List<Flow.Block> words = flow.lines(paragraphs(), SMALL, false, wide);
-        double text = words.stream().mapToDouble(Flow.Block::heightMm).sum();
+        Flow.Block words = Flow.Block.of(flow.lines(paragraphs(), SMALL, false, wide));
         double middle = Math.max(LEAST_DRAWING, HEAD + bed.pegs().pegs().size() * ROW);
-        double height = TITLE + middle + 1 + text + 1.4;
+        double height = TITLE + middle + 1 + words.heightMm() + 1.4;
         if (height > sheet.space().height()) return Optional.empty();
         return Optional.of(new Flow.Block(height, false, (left, top) -> {
             double drawn = wide * DRAWING_SHARE;
@@ -58,11 +57,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
                 y += ROW;
                 shapes.add(sheet.line(right.left(), y - 0.4, right.right(), y - 0.4, Inks.HAIR));
             }
-            y = top + TITLE + middle + 1;
-            for (Flow.Block line : words) {
-                shapes.addAll(line.drawer().at(left, y));
-                y += line.heightMm();
-            }
+            shapes.addAll(words.drawer().at(left, top + TITLE + middle + 1));
             return shapes;
         }));
     }
@@ -165,8 +160,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         List<Shape> shapes = new ArrayList<>();
         Outline outline = bed.bed().inYard();
         Box extent = Box.round(outline.corners());
-        // what is taped is written beside it; a usual scale would often halve the drawing
-        Scale scale = new Scale((int) Math.ceil(SheetLayout.needs(extent, field, RIM) / 5 - 1e-9) * 5);
+        Scale scale = Scale.ofFives(SheetLayout.needs(extent, field, RIM));
         View view = View.centred(scale, extent, field);
         List<Point> ring = view.on(outline);
         shapes.add(sheet.inks.yard().area(ring, sheet.inks.pen(Inks.WIDE)));

@@ -69,6 +69,11 @@ public record Scale(int n) implements Comparable<Scale> {
         throw new IllegalArgumentException("nothing that large can be drawn: 1:" + Math.round(least) + " would be needed");
     }
 
+    /** Of what nobody measures from the sheet, as all is written beside it: the largest of 1:5, 1:10, 1:15 and so on. */
+    public static Scale ofFives(double least) {
+        return new Scale(5 * (int) Math.max(1, Math.ceil(least / 5 - 1e-9)));
+    }
+
     public double paperMm(double realMm) {
         return realMm / n;
     }

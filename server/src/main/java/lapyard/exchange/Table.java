@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A sheet of a workbook: a title, a head, rows of cells. Columns and rows count from 0, rows without title and head.
@@ -13,7 +15,11 @@ import java.util.List;
  */
 public record Table(String name, String title, List<Column> columns, List<Row> rows) {
     /** What stands in a column; {@code width} in characters. */
-    public record Column(String head, Form form, int width) {}
+    public record Column(String head, Form form, int width) {
+        public static Column text(String head, int width) {
+            return new Column(head, Form.TEXT, width);
+        }
+    }
 
     /** How a column's numbers and dates are shown. */
     public enum Form {
@@ -47,6 +53,10 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
 
         static Cell of(BigDecimal number) {
             return new Amount(number);
+        }
+
+        static Cell of(Optional<BigDecimal> number) {
+            return number.map(Cell::of).orElse(NOTHING);
         }
     }
 
@@ -92,6 +102,13 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
     /** A row of sums. @return its number */
     public int sum(Cell... cells) {
         return add(true, cells);
+    }
+
+    /** A row of the sums of some columns over all rows, where there are any. @param words column of its words */
+    public void sums(int words, Integer... summed) {
+        if (rows.isEmpty()) return;
+        Cell sum = new Sum(0, rows.size() - 1);
+        sum(IntStream.range(0, columns.size()).mapToObj(i -> i == words ? Cell.of("All") : List.of(summed).contains(i) ? sum : Cell.NOTHING).toArray(Cell[]::new));
     }
 
     private int add(boolean bold, Cell... cells) {

@@ -42,10 +42,6 @@ public final class BuyingTables {
         return ALL.get(name).apply(sheet);
     }
 
-    private static Column text(String head, int width) {
-        return new Column(head, Form.TEXT, width);
-    }
-
     private static Cell amount(OptionalDouble value) {
         return value.isPresent() ? amount(value.getAsDouble()) : Cell.NOTHING;
     }
@@ -60,9 +56,9 @@ public final class BuyingTables {
         String code = sheet.slip().currency().getCode();
         boolean imperial = sheet.garden().imperial();
         Table table = new Table("Price request", Prints.title(sheet, "request for prices" + request.answerBy().map(day -> ", answer by " + day).orElse("")), List.of(
-                text("Item", 16), text("Description", 34), new Column("Thickness mm", Form.ONE_DECIMAL, 11), new Column("Height mm", Form.ONE_DECIMAL, 11),
-                new Column("Length mm", Form.ONE_DECIMAL, 11), new Column("Width mm", Form.ONE_DECIMAL, 11), text("Pack", 20), new Column("Content", Form.THREE_DECIMALS, 10),
-                text("Unit", 8), new Column("Count", Form.THREE_DECIMALS, 9), text("Price is for", 11), text("In all", 12), text("Needed by", 14), text("Currency", 9),
+                Column.text("Item", 16), Column.text("Description", 34), new Column("Thickness mm", Form.ONE_DECIMAL, 11), new Column("Height mm", Form.ONE_DECIMAL, 11),
+                new Column("Length mm", Form.ONE_DECIMAL, 11), new Column("Width mm", Form.ONE_DECIMAL, 11), Column.text("Pack", 20), new Column("Content", Form.THREE_DECIMALS, 10),
+                Column.text("Unit", 8), new Column("Count", Form.THREE_DECIMALS, 9), Column.text("Price is for", 11), Column.text("In all", 12), Column.text("Needed by", 14), Column.text("Currency", 9),
                 new Column("Price", Form.MONEY, 11)));
         for (PriceRequest.Row row : request.rows()) {
             String description = row.label() +  (imperial && row.lengthMm().isPresent() ? ", " + Length.written(row.lengthMm().getAsDouble(), true) : "");
@@ -97,10 +93,10 @@ public final class BuyingTables {
         MerchantOffers offers = MerchantOffers.of(sheet);
         int decimals = offers.best().currency().getDecimalPlaces();
         Form money = decimals == 0 ? Form.MONEY_WHOLE : Form.MONEY;
-        List<Column> columns = new ArrayList<>(List.of(text("Goods", 34), new Column("Needed", Form.THREE_DECIMALS, 11), text("Unit", 10)));
+        List<Column> columns = new ArrayList<>(List.of(Column.text("Goods", 34), new Column("Needed", Form.THREE_DECIMALS, 11), Column.text("Unit", 10)));
         offers.merchants().forEach(one -> columns.add(new Column(one.supplier().name(), money, 14)));
         columns.add(new Column("Best split", money, 14));
-        columns.add(text("From", 26));
+        columns.add(Column.text("From", 26));
         Table table = new Table("Offers", Prints.title(sheet, "offers side by side, " + offers.best().currency().getCode() + ", delivery included"), columns);
         for (MerchantOffers.Line line : offers.lines()) {
             row(table, offers, Cell.of(line.label()), amount(line.need()), Cell.of(line.unit()),
@@ -128,34 +124,27 @@ public final class BuyingTables {
         String code = payments.currency().getCode();
         Form money = payments.currency().getDecimalPlaces() == 0 ? Form.MONEY_WHOLE : Form.MONEY;
         Table dues = new Table("Payments", Prints.title(sheet, "what to pay when, " + code + (payments.atLeast() ? ", at least: something has no price" : "")), List.of(
-                new Column("Date", Form.DATE, 12), text("When", 24), text("To", 24), text("For", 26), new Column("Amount " + code, money, 14)));
+                new Column("Date", Form.DATE, 12), Column.text("When", 24), Column.text("To", 24), Column.text("For", 26), new Column("Amount " + code, money, 14)));
         for (Payments.Due due : payments.dues()) {
             dues.row(due.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING), Cell.of(due.date().isPresent() ? "" : MoneyPrint.when(due)), Cell.of(due.supplier().name()),
                     Cell.of(due.what().words), Cell.of(due.amount()));
         }
-        if (dues.size() > 0) dues.sum(Cell.NOTHING, Cell.NOTHING, Cell.of("All"), Cell.NOTHING, new Table.Sum(0, dues.size() - 1));
-        Table bought = new Table("Bought", Prints.title(sheet, "bought against planned, " + code), List.of(text("Goods", 30), text("Planned", 26), new Column("Cost " + code, money, 12),
-                text("Bought", 26), new Column("Paid " + code, money, 12), new Column("Still to buy " + code, money, 12), new Column("Over the plan " + code, money, 12)));
+        dues.sums(2, 4);
+        Table bought = new Table("Bought", Prints.title(sheet, "bought against planned, " + code), List.of(Column.text("Goods", 30), Column.text("Planned", 26), new Column("Cost " + code, money, 12),
+                Column.text("Bought", 26), new Column("Paid " + code, money, 12), new Column("Still to buy " + code, money, 12), new Column("Over the plan " + code, money, 12)));
         for (Payments.BoughtLine line : payments.bought()) {
-            bought.row(Cell.of(line.label()), Cell.of(line.packs()), cell(line.planned()), Cell.of(line.bought()), cell(line.paid()), cell(line.open()),
-                    line.bought().isEmpty() ? Cell.NOTHING : cell(line.over()));
+            bought.row(Cell.of(line.label()), Cell.of(line.packs()), Cell.of(line.planned()), Cell.of(line.bought()), Cell.of(line.paid()), Cell.of(line.open()),
+                    line.bought().isEmpty() ? Cell.NOTHING : Cell.of(line.over()));
         }
-        if (bought.size() > 0) {
-            Cell sum = new Table.Sum(0, bought.size() - 1);
-            bought.sum(Cell.of("All"), Cell.NOTHING, sum, Cell.NOTHING, sum, sum, sum);
-        }
+        bought.sums(0, 2, 4, 5, 6);
         return List.of(dues, bought);
-    }
-
-    private static Cell cell(Optional<BigDecimal> amount) {
-        return amount.map(Cell::of).orElse(Cell.NOTHING);
     }
 
     private static void row(Table table, MerchantOffers offers, Cell what, Cell need, Cell unit, Function<MerchantOffers.Merchant, Optional<BigDecimal>> cost,
             Optional<BigDecimal> best, String from, boolean sum) {
         List<Cell> cells = new ArrayList<>(List.of(what, need, unit));
-        offers.merchants().forEach(one -> cells.add(cost.apply(one).map(Cell::of).orElse(Cell.NOTHING)));
-        cells.add(best.map(Cell::of).orElse(Cell.NOTHING));
+        offers.merchants().forEach(one -> cells.add(Cell.of(cost.apply(one))));
+        cells.add(Cell.of(best));
         cells.add(Cell.of(from));
         if (sum) table.sum(cells.toArray(Cell[]::new));
         else table.row(cells.toArray(Cell[]::new));

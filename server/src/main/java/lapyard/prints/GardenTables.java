@@ -50,10 +50,6 @@ public final class GardenTables {
         return Prints.title(sheet, what);
     }
 
-    private static Column text(String head, int width) {
-        return new Column(head, Form.TEXT, width);
-    }
-
     private Column length(String head) {
         return new Column(head + " " + lengthUnit, imperial ? Form.THREE_DECIMALS : Form.ONE_DECIMAL, 11);
     }
@@ -72,9 +68,9 @@ public final class GardenTables {
         Form money = decimals == 0 ? Form.MONEY_WHOLE : Form.MONEY;
         String code = slip.currency().getCode();
         Table table = new Table("Slip", title("slip, " + code + (slip.atLeast() ? ", at least: something has no price" : "")), List.of(
-                text("Supplier", 20), text("Goods", 34), text("Pack", 24), new Column("Count", Form.WHOLE, 8),
+                Column.text("Supplier", 20), Column.text("Goods", 34), Column.text("Pack", 24), new Column("Count", Form.WHOLE, 8),
                 new Column("Price " + code, money, 11), new Column("Cost " + code, money, 12),
-                new Column("Needed", Form.THREE_DECIMALS, 11), text("Unit", 10)));
+                new Column("Needed", Form.THREE_DECIMALS, 11), Column.text("Unit", 10)));
         List<Integer> orders = new ArrayList<>();
         List<SlipLine> told = new ArrayList<>();
         for (Slip.Order order : slip.orders()) {
@@ -98,12 +94,12 @@ public final class GardenTables {
         Cell unit = first ? Cell.of(Measure.unit(line.unit(), imperial)) : Cell.NOTHING;
         Cell supplier = Cell.of(order.supplier().name());
         if (part.packs().isEmpty())
-            table.row(supplier, Cell.of(line.label()), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, part.cost().map(Cell::of).orElse(Cell.NOTHING), need, unit);
+            table.row(supplier, Cell.of(line.label()), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.of(part.cost()), need, unit);
         List<BigDecimal> costs = SlipCsv.packCosts(part);
         for (int i = 0; i < part.packs().size(); i++) {
             SlipLine.PackCount pack = part.packs().get(i);
             Optional<BigDecimal> cost = costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i));
-            table.row(supplier, Cell.of(line.label()), Cell.of(pack.words(imperial)), Cell.of(pack.count()), pack.price().map(Cell::of).orElse(Cell.NOTHING),
+            table.row(supplier, Cell.of(line.label()), Cell.of(pack.words(imperial)), Cell.of(pack.count()), Cell.of(pack.price()),
                     cost.map(paid -> cost(pack, paid)).orElse(Cell.NOTHING), i == 0 ? need : Cell.NOTHING, i == 0 ? unit : Cell.NOTHING);
         }
     }
@@ -117,12 +113,10 @@ public final class GardenTables {
     /** Each cut with its place on its board. */
     private Table cutList() {
         Table table = new Table("Cut list", title("cut list, places from the end that is trimmed first"), List.of(
-                text("Section", 14), new Column("Board", Form.WHOLE, 8), text("Cut from", 14), length("Board length"), new Column("Cut", Form.WHOLE, 6),
-                text("Piece", 14), length("Length"), length("From"), length("To"), new Column("Stage", Form.WHOLE, 7), length("Left of the board")));
+                Column.text("Section", 14), new Column("Board", Form.WHOLE, 8), Column.text("Cut from", 14), length("Board length"), new Column("Cut", Form.WHOLE, 6),
+                Column.text("Piece", 14), length("Length"), length("From"), length("To"), new Column("Stage", Form.WHOLE, 7), length("Left of the board")));
         Stream.concat(sheet.cutting().stream(), sheet.strips().stream()).forEach(section -> cuts(table, section));
-        if (table.size() > 0)
-            table.sum(Cell.of("All"), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, new Table.Sum(0, table.size() - 1), Cell.NOTHING,
-                    Cell.NOTHING, Cell.NOTHING, Cell.NOTHING);
+        table.sums(0, 6);
         return table;
     }
 
@@ -139,7 +133,7 @@ public final class GardenTables {
 
     private Table register() {
         Table table = new Table("Bed register", title("bed register"), List.of(
-                text("Bed", 8), text("Name", 20), text("Type", 8), length("Along"), length("Away"), new Column("Turn °", Form.ONE_DECIMAL, 8), length("Width"),
+                Column.text("Bed", 8), Column.text("Name", 20), Column.text("Type", 8), length("Along"), length("Away"), new Column("Turn °", Form.ONE_DECIMAL, 8), length("Width"),
                 length("Depth"), length("Height"), new Column("Courses", Form.WHOLE, 9), new Column("Stage", Form.WHOLE, 7),
                 new Column("Timber " + Measure.METRES.unit(imperial), Form.THREE_DECIMALS, 11), new Column("Mass " + Measure.KG.unit(imperial), Form.ONE_DECIMAL, 11), new Column("Loose soil " + Measure.CUBIC_METRES.unit(imperial), Form.THREE_DECIMALS, 11)));
         for (JobSheet.BedSheet each : sheet.beds()) {
@@ -150,11 +144,7 @@ public final class GardenTables {
                     Cell.of(bed.courses()), Cell.of(bed.stage()), amount(each, QuantityKind.TIMBER_LENGTH, "m"), amount(each, QuantityKind.TIMBER_MASS, "kg"),
                     amount(each, QuantityKind.SOIL_LOOSE, "m3"));
         }
-        if (table.size() > 0) {
-            Cell sum = new Table.Sum(0, table.size() - 1);
-            table.sum(Cell.of("All"), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING,
-                    Cell.NOTHING, sum, sum, sum);
-        }
+        table.sums(0, 11, 12, 13);
         return table;
     }
 
@@ -172,7 +162,7 @@ public final class GardenTables {
         LocalTime begin = sheet.garden().people().crew().dates().from();
         Table table = new Table("Weekends", title("weekends"), List.of(
                 new Column("Weekend", Form.WHOLE, 9), new Column("Day", Form.WHOLE, 6), new Column("Date", Form.DATE, 12), new Column("From", Form.TIME, 8),
-                new Column("To", Form.TIME, 8), text("Where", 14), text("Task", 44), text("People", 14), new Column("Minutes", Form.WHOLE, 9)));
+                new Column("To", Form.TIME, 8), Column.text("Where", 14), Column.text("Task", 44), Column.text("People", 14), new Column("Minutes", Form.WHOLE, 9)));
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
         for (Weekends.Day day : sheet.weekends().days()) {
             Cell date = day.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING);
@@ -184,8 +174,7 @@ public final class GardenTables {
                         Cell.of(part.toMinute() - part.fromMinute()));
             }
         }
-        if (table.size() > 0)
-            table.sum(Cell.of("All"), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, new Table.Sum(0, table.size() - 1));
+        table.sums(0, 8);
         return table;
     }
 }

@@ -152,7 +152,7 @@ class SawDayTest {
                 widths.add(Math.rint(box.width() * 100) / 100);
             }
         }
-        assertTrue(widths.containsAll(List.of(116.0, 68.0, 0.4)), widths::toString);
+        assertTrue(widths.containsAll(List.of(48.33, 28.33, 0.17)), widths::toString);
     }
 
     @Test
