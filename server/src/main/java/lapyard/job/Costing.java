@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
@@ -33,6 +34,7 @@ import lapyard.plan.Saw;
 import lapyard.working.Abandonable;
 import lapyard.working.Progress;
 import lapyard.working.Quantity;
+import lapyard.working.SecondThread;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -129,44 +131,45 @@ public record Costing(
                     garden, asked -> looking.memory().part(asked, WallReach::worst, reach -> asked.stretches().size()));
             Abandonable.check();
             Function<Bed, Optional<Point>> downhill = bed -> downhill(ground.fall(), bed);
-            List<BuildAsked> asked = new ArrayList<>();
-            List<UnjoinedBed> unjoined = new ArrayList<>();
-            List<BedWork> built = new ArrayList<>();
-            Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
             Slats slats = Slats.of(garden, downhill);
             findings.addAll(slats.findings());
-            for (Bed drawn : garden.beds()) {
-                Abandonable.check();
-                Bed bed = slats.laid(drawn);
-                BuildAsked one = BuildAsked.of(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed));
-                asked.add(one);
-                unjoined.add(one.unjoined());
-                built.add(one.known(unjoined.get(unjoined.size() - 1), looking.memory()));
-            }
-            Abandonable.check();
-            Stripping stripping = Stripping.of(garden, ground.paths());
-            Lining lining = Lining.of(garden, built, stripping.paths(), downhill, looking);
-            AlikeParts parts = new AlikeParts();
-            List<BedWork> works = lining.works().stream().map(parts::of).toList();
+            List<Bed> beds = garden.beds().stream().map(slats::laid).toList();
             Amounts needed = new Amounts(garden, ground, slats);
-            OwnWays own = looking.alone()
-                    ? OwnWays.of(garden, built, works, lining, joined,
-                            (bed, other) -> asked.get(bed).joined(other).known(unjoined.get(bed), looking.memory()), looking, needed::packed)
-                    : OwnWays.none(works);
-            List<List<Quantity>> amounts = new ArrayList<>();
-            for (int i = 0; i < works.size(); i++) {
-                BedFill fill = needed.fill(works.get(i));
-                amounts.add(parts.of(needed.of(i, works.get(i), fill)));
-                findings.addAll(works.get(i).findings());
-                findings.addAll(fill.findings());
+            try (Alone alone = new Alone(garden, beds, needed, looking)) {
+                Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
+                List<BuildAsked> asked = new ArrayList<>();
+                List<UnjoinedBed> unjoined = new ArrayList<>();
+                List<BedWork> built = new ArrayList<>();
+                for (Bed bed : beds) {
+                    Abandonable.check();
+                    BuildAsked one = BuildAsked.of(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed));
+                    asked.add(one);
+                    unjoined.add(one.unjoined());
+                    built.add(one.known(unjoined.get(unjoined.size() - 1), looking.memory()));
+                }
+                Abandonable.check();
+                Lining lining = new Lining(garden, built, downhill, looking);
+                alone.built(built, lining, (bed, other) -> other.equals(asked.get(bed).joined()) ? built.get(bed)
+                        : asked.get(bed).joined(other).known(unjoined.get(bed), looking.memory()));
+                Stripping stripping = Stripping.of(garden, ground.paths());
+                lining.choose(stripping.paths());
+                AlikeParts parts = new AlikeParts();
+                List<BedWork> works = lining.works().stream().map(parts::of).toList();
+                List<List<Quantity>> amounts = new ArrayList<>();
+                for (int i = 0; i < works.size(); i++) {
+                    BedFill fill = needed.fill(works.get(i));
+                    amounts.add(parts.of(needed.of(i, works.get(i), fill)));
+                    findings.addAll(works.get(i).findings());
+                    findings.addAll(fill.findings());
+                }
+                findings.addAll(lining.findings());
+                findings.addAll(stripping.findings());
+                findings.addAll(ground.findings());
+                List<PathSheet> paths = stripping.paths().stream()
+                        .map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue())))
+                        .toList();
+                return new Planned(garden, ground, works, alone.ways(works), amounts, paths, stripping.paths(), findings);
             }
-            findings.addAll(lining.findings());
-            findings.addAll(stripping.findings());
-            findings.addAll(ground.findings());
-            List<PathSheet> paths = stripping.paths().stream()
-                    .map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue())))
-                    .toList();
-            return new Planned(garden, ground, works, own, amounts, paths, stripping.paths(), findings);
         }
 
         /** What each bed and path would buy of {@code packs} by itself, in each way to build it. */
@@ -180,6 +183,33 @@ public record Costing(
                 if (!own.all().get(i)) open.add(owner);
             }
             packs.apart(garden.goods().catalogue(), reach(garden.goods().catalogue().suppliers()), ways, open, buyers, currency);
+        }
+    }
+
+    /** The ways of which each bed alone chooses, looked for by a second thread while the first builds for the garden. */
+    private static final class Alone implements AutoCloseable {
+        private final Amounts needed;
+        private final Optional<SecondThread<List<Joining.Ways>>> joints;
+        private Optional<SecondThread<OwnWays>> ways = Optional.empty();
+
+        Alone(Garden garden, List<Bed> beds, Amounts needed, SearchOptions looking) {
+            this.needed = needed;
+            joints = looking.alone() ? Optional.of(new SecondThread<>(() -> OwnWays.joints(garden, beds, looking))) : Optional.empty();
+        }
+
+        void built(List<BedWork> built, Lining lining, BiFunction<Integer, Map<Integer, SeamSplit>, BedWork> joined) {
+            ways = joints.map(first -> new SecondThread<>(() -> OwnWays.all(built, first.result(), lining, joined, needed::packed)));
+        }
+
+        /** @param works as the garden builds them */
+        OwnWays ways(List<BedWork> works) {
+            return ways.map(found -> found.result().behind(works, needed::packed)).orElseGet(() -> OwnWays.none(works));
+        }
+
+        @Override
+        public void close() {
+            joints.ifPresent(SecondThread::close);
+            ways.ifPresent(SecondThread::close);
         }
     }
 

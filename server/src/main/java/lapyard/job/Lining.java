@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -52,17 +53,16 @@ final class Lining {
     private final List<BedWork> works;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
+    /** @param downhill in the bed's own frame */
+    Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
         this.garden = garden;
-        this.leasts = new RollGoods.Leasts(garden, looking, new HashMap<>());
+        this.leasts = new RollGoods.Leasts(garden, looking, new ConcurrentHashMap<>());
         this.works = new ArrayList<>(works);
         this.downhill = downhill;
     }
 
-    /** @param downhill in the bed's own frame */
-    static Lining of(
-            Garden garden, List<BedWork> works, List<PathWork> paths, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
-        Lining lining = new Lining(garden, works, downhill, looking);
+    /** For the whole garden, with the cloth of these paths. */
+    void choose(List<PathWork> paths) {
         Map<String, List<Integer>> byMaterial = new LinkedHashMap<>();
         for (int i = 0; i < works.size(); i++) {
             if (!works.get(i).liner().isEmpty()) {
@@ -70,9 +70,8 @@ final class Lining {
             }
         }
         byMaterial.forEach((material, beds) -> {
-            if (!garden.goods().catalogue().rolls(material).isEmpty()) lining.choose(material, beds, strips(material, paths));
+            if (!garden.goods().catalogue().rolls(material).isEmpty()) choose(material, beds, strips(material, paths));
         });
-        return lining;
     }
 
     List<BedWork> works() {
@@ -83,7 +82,7 @@ final class Lining {
         return List.copyOf(findings);
     }
 
-    /** The ways to cut the liner of a bed that is built alone: none has more parts than along the base's own split. */
+    /** The ways to cut the liner of a bed that is built alone, whatever is chosen meanwhile: none has more parts than along the base's own split. */
     List<List<LinerPiece>> alone(BedWork built) {
         String material = built.bed().inside().liner().material();
         if (built.liner().isEmpty() || garden.goods().catalogue().rolls(material).isEmpty()) return List.of(built.liner());

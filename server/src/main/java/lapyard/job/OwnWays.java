@@ -11,6 +11,7 @@ import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.working.Abandonable;
 
 /**
  * The ways to join and to line beds among which somebody chooses who builds and buys for one bed alone.
@@ -44,43 +45,64 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
         return new OwnWays(works.stream().map(work -> List.of(BedWay.of(work))).toList(), works.stream().map(work -> true).toList());
     }
 
+    /** How the walls of beds can be joined where each is built alone; alike beds are looked at once. */
+    static List<Joining.Ways> joints(Garden garden, List<Bed> beds, SearchOptions looking) {
+        Map<Alike, Joining.Ways> known = new HashMap<>();
+        return beds.stream().map(bed -> known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST, looking))).toList();
+    }
+
     /**
+     * The ways of each bed, whatever the garden chooses.
+     *
      * @param built  before the liner was chosen for the whole garden
-     * @param works  as the garden builds them
-     * @param joined for each bed's id, how the garden joins its walls
-     * @param work   a bed, told by its number, with its walls joined in another way
+     * @param joined a bed, told by its number, with its walls joined in a way
      * @param goods  amounts that a bed, told by its number, takes in packs if it is built so
      */
-    static OwnWays of(Garden garden, List<BedWork> built, List<BedWork> works, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
-            BiFunction<Integer, Map<Integer, SeamSplit>, BedWork> work, SearchOptions looking, BiFunction<Integer, BedWork, Map<String, Double>> goods) {
-        Map<Alike, Joining.Ways> known = new HashMap<>();
+    static OwnWays all(List<BedWork> built, List<Joining.Ways> joints, Lining lining, BiFunction<Integer, Map<Integer, SeamSplit>, BedWork> joined,
+            BiFunction<Integer, BedWork, Map<String, Double>> goods) {
         List<List<BedWay>> ways = new ArrayList<>();
         List<Boolean> all = new ArrayList<>();
         for (int i = 0; i < built.size(); i++) {
+            Abandonable.check();
             Bed bed = built.get(i).bed();
             List<List<LinerPiece>> lined = lining.alone(built.get(i));
-            Joining.Ways joints = known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST, looking));
-            boolean few = (long) joints.joined().size() * lined.size() <= MOST;
-            List<BedWay> own = new ArrayList<>(List.of(BedWay.of(works.get(i))));
+            boolean few = (long) joints.get(i).joined().size() * lined.size() <= MOST;
             Map<Piece, Piece> shared = new HashMap<>();
-            for (Map<Integer, SeamSplit> one : joints.joined()) {
-                BedWork other = one.equals(joined.getOrDefault(bed.id(), Map.of())) ? built.get(i) : work.apply(i, one);
-                List<Piece> timbers = other.pieces();
-                Map<String, Double> takes = null;
-                for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) {
-                    BedWay way = new BedWay(bed, timbers, pieces, Map.of());
-                    if (own.stream().anyMatch(way::buysAs)) continue;
-                    if (own.size() == 1) {
-                        own.set(0, own.get(0).with(goods.apply(i, works.get(i))));
-                        own.get(0).pieces().forEach(piece -> shared.put(piece, piece));
-                    }
-                    if (takes == null) takes = goods.apply(i, other); // a liner's cut changes nothing that is sold in packs
-                    own.add(way.with(way.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList()).with(takes));
-                }
+            List<BedWay> own = new ArrayList<>();
+            for (Map<Integer, SeamSplit> one : joints.get(i).joined()) {
+                BedWork work = joined.apply(i, one);
+                List<Piece> timbers = work.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList();
+                // a liner's cut changes nothing that is sold in packs
+                Map<String, Double> takes = goods.apply(i, work);
+                for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) own.add(new BedWay(bed, timbers, pieces, takes));
             }
             ways.add(own);
-            all.add(joints.all() && few);
+            all.add(joints.get(i).all() && few);
         }
         return new OwnWays(ways, all);
+    }
+
+    /**
+     * The same with the way that the garden takes first, and no way twice.
+     *
+     * @param works as the garden builds them
+     * @param goods as above
+     */
+    OwnWays behind(List<BedWork> works, BiFunction<Integer, BedWork, Map<String, Double>> goods) {
+        List<List<BedWay>> sorted = new ArrayList<>();
+        for (int i = 0; i < works.size(); i++) {
+            List<BedWay> own = new ArrayList<>(List.of(BedWay.of(works.get(i))));
+            Map<Piece, Piece> shared = new HashMap<>();
+            for (BedWay way : ways.get(i)) {
+                if (own.stream().anyMatch(way::buysAs)) continue;
+                if (own.size() == 1) {
+                    own.set(0, own.get(0).with(goods.apply(i, works.get(i))));
+                    own.get(0).pieces().forEach(piece -> shared.put(piece, piece));
+                }
+                own.add(way.with(way.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList()));
+            }
+            sorted.add(own);
+        }
+        return new OwnWays(sorted, all);
     }
 }

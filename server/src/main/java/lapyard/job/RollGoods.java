@@ -158,12 +158,16 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
         }
     }
 
-    /** What sets of rectangles take, each looked for once. */
+    /** What sets of rectangles take, each looked for once: by several threads where what is known is for these. */
     record Leasts(Garden garden, SearchOptions looking, Map<String, Least> known) {
         /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
         Least of(String material, List<double[]> sizesMm) {
             String key = material + sizesMm.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
-            return known.computeIfAbsent(key, k -> least(material, sizesMm));
+            Least before = known.get(key);
+            if (before != null) return before;
+            Least least = least(material, sizesMm);
+            known.put(key, least);
+            return least;
         }
 
         private Least least(String material, List<double[]> sizesMm) {

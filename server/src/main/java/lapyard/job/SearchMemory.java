@@ -20,8 +20,25 @@ public final class SearchMemory {
 
     private record Kept(Object result, long bytes) {}
 
-    private final RecentlyUsed<Object, Kept> kept;
-    private final RecentlyUsed<Object, Kept> parts;
+    /** Questions are long: each is hashed once, and before others have to wait for it. */
+    private record Question(Object asked, int hash) {
+        Question(Object asked) {
+            this(asked, asked.hashCode());
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Question that && hash == that.hash && asked.equals(that.asked);
+        }
+    }
+
+    private final RecentlyUsed<Question, Kept> kept;
+    private final RecentlyUsed<Question, Kept> parts;
 
     /** @param limitBytes for all results together */
     public SearchMemory(long limitBytes) {
@@ -37,10 +54,11 @@ public final class SearchMemory {
      * @param pieces as many of a problem's pieces as it takes the room of
      */
     <A, R> R part(A asked, Function<A, R> make, ToLongFunction<R> pieces) {
-        Optional<R> known = known(parts, asked);
+        Question question = new Question(asked);
+        Optional<R> known = known(parts, question);
         if (known.isPresent()) return known.get();
         R part = make.apply(asked);
-        parts.put(asked, new Kept(part, PIECE_BYTES * (pieces.applyAsLong(part) + 1)));
+        parts.put(question, new Kept(part, PIECE_BYTES * (pieces.applyAsLong(part) + 1)));
         return part;
     }
 
@@ -52,15 +70,16 @@ public final class SearchMemory {
      */
     <A, R> R of(A asked, int pieces, Function<A, R> solve, Predicate<R> whole) {
         Abandonable.check();
-        Optional<R> known = known(kept, asked);
+        Question question = new Question(asked);
+        Optional<R> known = known(kept, question);
         if (known.isPresent()) return known.get();
         R result = solve.apply(asked);
-        if (!Thread.currentThread().isInterrupted() && whole.test(result)) kept.put(asked, new Kept(result, PIECE_BYTES * (pieces + 1)));
+        if (!Thread.currentThread().isInterrupted() && whole.test(result)) kept.put(question, new Kept(result, PIECE_BYTES * (pieces + 1)));
         return result;
     }
 
     @SuppressWarnings("unchecked") // equal asks are of one type, and their results too
-    private static <R> Optional<R> known(RecentlyUsed<Object, Kept> kept, Object asked) {
+    private static <R> Optional<R> known(RecentlyUsed<Question, Kept> kept, Question asked) {
         return kept.get(asked).map(known -> (R) known.result());
     }
 }
