@@ -1,7 +1,6 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Function;
 import lapyard.cutting.CuttingProblem;
@@ -24,9 +23,8 @@ import lapyard.working.Progress;
  * @param memory   results of earlier searches
  */
 record SearchOptions(SearchLength search, Function<String, Progress> progress, boolean alone, SearchMemory memory) {
-    private static final Duration LONGEST = Duration.ofSeconds(60);
-    private static final Effort LONG_BOARDS = new Effort(6_000_000, LONGEST, 1_500_000);
-    private static final Effort LONG_ROLLS = new Effort(300_000, LONGEST);
+    private static final Effort LONG_BOARDS = Effort.ofSteps(6_000_000, 1_500_000);
+    private static final Effort LONG_ROLLS = Effort.ofSteps(300_000);
 
     /** Chose as the whole quick search did in all samples and in eight made-up gardens of eight Ls; 300 did not. */
     private static final Effort GLANCE = Effort.ofSteps(800);
@@ -147,13 +145,13 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         Effort quick = CuttingSolver.QUICK;
         if (search == SearchLength.SHORT) return quick;
         long patience = Math.max(quick.patience(), LONG_BOARDS.patience() / of);
-        return new Effort(Math.max(quick.steps(), LONG_BOARDS.steps() / of), LONGEST, patience);
+        return Effort.ofSteps(Math.max(quick.steps(), LONG_BOARDS.steps() / of), patience);
     }
 
     private Effort rolls(int of) {
         Effort quick = RollSolver.QUICK;
         return search == SearchLength.SHORT
                 ? quick
-                : new Effort(Math.max(quick.steps(), LONG_ROLLS.steps() / of), LONGEST);
+                : Effort.ofSteps(Math.max(quick.steps(), LONG_ROLLS.steps() / of));
     }
 }
