@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
+import lapyard.geometry.ScrewLength;
 
 /**
  * What goods are called in a garden in feet and inches: sizes of timber and screws are nominal, contents are turned. A name without
@@ -21,7 +22,7 @@ public final class TradeName {
 
     private static final Pattern SECTION = Pattern.compile("(\\d{2,3})x(\\d{2,3})");
     private static final Pattern SIZES = Pattern.compile("\\d+(?: x \\d+)+");
-    private static final Pattern SCREW = Pattern.compile("(?<=crews )(\\d{2,3})(?: mm)?\\b");
+    private static final Pattern SCREW = Pattern.compile("(?<=crews |crews, course to course )(\\d{2,3}(?:\\.\\d)?)(?: mm)?\\b");
     private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
     private static final Pattern CONTENT = Pattern.compile("(\\d+(?:\\.\\d+)?) (l|m3|kg|t|m)\\b");
 
@@ -34,11 +35,11 @@ public final class TradeName {
         return Math.round(Integer.parseInt(size.group(1)) / NOMINAL_MM) + "x" + Math.round(Integer.parseInt(size.group(2)) / NOMINAL_MM);
     }
 
-    /** Goods by what a list calls them: {@code Angled screws 120}, {@code Angled screws 4 3/4"}. */
+    /** Goods by what a list calls them: {@code Angled screws 120}, {@code Angled screws 4 1/2"}. */
     static String label(String label, boolean imperial) {
         if (!imperial) return label;
         String sized = SIZES.matcher(label).replaceAll(sizes -> Pattern.compile("\\d+").matcher(sizes.group()).replaceAll(TradeName::nominal));
-        sized = SCREW.matcher(sized).replaceAll(TradeName::nominal);
+        sized = SCREW.matcher(sized).replaceAll(screw -> ScrewLength.inches(Double.parseDouble(screw.group(1))));
         return LENGTH.matcher(sized).replaceAll(TradeName::nominal);
     }
 

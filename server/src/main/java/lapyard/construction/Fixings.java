@@ -47,7 +47,7 @@ final class Fixings {
         if (worst.coverMm() < LEAST_COVER_MM - 1e-6) {
             double cover = worst.coverMm();
             findings.add(Finding.of(cover < 0 ? FindingKind.SCREW_THROUGH : FindingKind.SCREW_COVER, Place.bed(bed.id()).then(What.CORNER))
-                    .with("screw", Fact.mm(length)).with("timber", Fact.mm(t)).with("cover", Fact.mm(Math.abs(cover)))
+                    .with("screw", new Fact.Screw(length)).with("timber", Fact.mm(t)).with("cover", Fact.mm(Math.abs(cover)))
                     .with("least", Fact.mm(LEAST_COVER_MM)).by(Fact.mm(LEAST_COVER_MM - cover))
                     .way(shorterScrew(bed)));
             return false;
@@ -138,15 +138,15 @@ final class Fixings {
             double longest = 5 * Math.floor(length / 5);
             while (longest >= SHORTEST_MM && endCoverMm(bed, longest) < LEAST_COVER_MM) longest -= 5;
             Finding near = Finding.of(FindingKind.SCREW_NEAR_END, Place.bed(bed.id()).then(What.CORNER))
-                    .with("screw", Fact.mm(length)).with(left < 0 ? "out" : "left", Fact.mm(Math.abs(left)))
+                    .with("screw", new Fact.Screw(length)).with(left < 0 ? "out" : "left", Fact.mm(Math.abs(left)))
                     .by(Fact.mm(LEAST_COVER_MM - left));
-            findings.add(longest >= SHORTEST_MM ? near.way(WayKind.SCREWS_AT_MOST, Fact.mm(longest)) : near.way(WayKind.SHORTER_SCREWS).way(WayKind.BRACKETS));
+            findings.add(longest >= SHORTEST_MM ? near.way(WayKind.SCREWS_AT_MOST, new Fact.Screw(longest)) : near.way(WayKind.SHORTER_SCREWS).way(WayKind.BRACKETS));
         }
     }
 
     private static WayOut shorterScrew(Bed bed) {
         for (double shorter = 10 * Math.ceil(bed.making().screws().lengthMm() / 10) - 10; shorter >= SHORTEST_MM; shorter -= 10) {
-            if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) return WayOut.of(WayKind.SCREWS_AT_MOST, Fact.mm(shorter));
+            if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) return WayOut.of(WayKind.SCREWS_AT_MOST, new Fact.Screw(shorter));
         }
         return WayOut.of(WayKind.BRACKETS);
     }

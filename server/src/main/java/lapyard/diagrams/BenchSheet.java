@@ -10,6 +10,7 @@ import lapyard.drawing.Shape;
 import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
+import lapyard.geometry.ScrewLength;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
@@ -197,6 +198,11 @@ final class BenchSheet {
     /** In whole millimetres, or in feet, inches and sixteenths. */
     String written(double mm) {
         return Length.whole(mm, imperial);
+    }
+
+    /** The length of a screw, as it is sold in inches. */
+    String screw(double mm) {
+        return imperial ? ScrewLength.inches(mm) : written(mm);
     }
 
     /** To a tenth of a millimetre: a kerf or a gap, which is many times on a sheet. */

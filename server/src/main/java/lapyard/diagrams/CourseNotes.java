@@ -160,7 +160,7 @@ final class CourseNotes {
                         corners.add(corner);
                     }
                 }
-                notes.add(new Note("Corners", bed.making().screws().perJoint() + " screws of " + sheet.written(bed.making().screws().lengthMm()) + " at "
+                notes.add(new Note("Corners", bed.making().screws().perJoint() + " screws of " + sheet.screw(bed.making().screws().lengthMm()) + " at "
                         + heights + " above the bottom of the course; pilot each. " + Math.round(quantity.value()) + " in all."));
                 ways.forEach((words, corners) -> notes.add(new Note(ways.size() == 1 ? "Screws" : "Corner " + String.join(", ", corners), words + ".")));
             }
@@ -198,7 +198,7 @@ final class CourseNotes {
             double height = bed.section().heightMm();
             notes.add(new Note("Course 2 up", (ties.strapped(height)
                     ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingLengthMm())
-                    : "screws of " + sheet.written(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches")
+                    : "screws of " + sheet.screw(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches")
                     + ", at both ends and at most " + sheet.written(ties.courseEveryMm()) + " apart."));
         }
         if (courses.get(0).number() > 1) {

@@ -28,7 +28,8 @@ public final class BedNames {
 
     /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */
     public static String listed(List<String> ids) {
-        return joined(List.of(compact(ids).split(", ")));
+        // names of goods may have commas of their own
+        return joined(ids.stream().anyMatch(id -> id.contains(", ")) ? ids : List.of(compact(ids).split(", ")));
     }
 
     /** Texts as a list in a sentence. */

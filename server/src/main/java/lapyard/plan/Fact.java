@@ -22,6 +22,14 @@ public sealed interface Fact {
         }
     }
 
+    /** The length of a screw, in mm. */
+    record Screw(double mm) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(mm, 1), "mm");
+        }
+    }
+
     /** Two or three lengths, in mm, as in 3960 x 2460. */
     record Size(List<Double> mm) implements Fact {
         public Size {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
+import lapyard.geometry.ScrewLength;
 import lapyard.plan.BedNames;
 import lapyard.plan.Fact;
 
@@ -15,6 +16,8 @@ record FactWords(boolean imperial) {
     String text(Fact fact) {
         if (fact instanceof Fact.Length length) {
             return length(length.mm()) + unit();
+        } else if (fact instanceof Fact.Screw screw) {
+            return ScrewLength.words(screw.mm(), imperial);
         } else if (fact instanceof Fact.Size size) {
             return size.mm().stream().map(this::length).collect(Collectors.joining(" x ")) + unit();
         } else if (fact instanceof Fact.Lengths all) {

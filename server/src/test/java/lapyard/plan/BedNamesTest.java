@@ -13,6 +13,13 @@ class BedNamesTest {
         assertEquals("R1, R2, S3-S5", BedNames.compact(List.of("R1", "R2", "S3", "S4", "S5")));
     }
 
+    /** A name of goods with a comma of its own is one name. */
+    @Test
+    void namesWithCommasStayWhole() {
+        assertEquals("Long screws, course to course and oil", BedNames.listed(List.of("Long screws, course to course", "oil")));
+        assertEquals("01-03 and X", BedNames.listed(List.of("01", "02", "03", "X")));
+    }
+
     @Test
     void aFindingNamesOneBedOrSeveral() {
         assertEquals("bed M", BedNames.where(List.of("M")));
