@@ -31,7 +31,6 @@ public final class Ordering {
     /** Decimals of a need; anything smaller is a rounding error of binary fractions. */
     private static final int NEED_DECIMALS = 6;
 
-    private static final BigDecimal MOST = new BigDecimal("1e12");
 
     private Ordering() {}
 
@@ -43,10 +42,8 @@ public final class Ordering {
      *
      * @param uses  one a bed or path, in the goods' unit, without spare
      * @param reach what all charges that can fall away come to; 0 where none can
-     * @throws IllegalArgumentException for a need, spare, content or price that can never make sense, naming it
      */
     public static Wanted packWays(PackGoods goods, List<Use> uses, BigDecimal reach, CurrencyUnit currency) {
-        check(goods);
         List<Double> needs = uses.stream().map(Use::amount).toList();
         List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
         List<String> sellers = priced.stream().map(Pack::supplier).distinct().toList();
@@ -80,7 +77,7 @@ public final class Ordering {
     public static Optional<BigDecimal> leastCost(PackGoods goods, double need, CurrencyUnit currency) {
         List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
         if (priced.isEmpty()) return Optional.empty();
-        BigDecimal covered = withSpare(goods, checkedNeed(goods.item(), need));
+        BigDecimal covered = withSpare(goods, BigDecimal.valueOf(need));
         Lots lots = new Lots(priced);
         PackMix.Mix mix = lots.covering(covered);
         if (mix.proved()) return Optional.of(rounded(lots.cost(mix), currency));
@@ -98,7 +95,7 @@ public final class Ordering {
         BigDecimal need = withSpare(goods, bare);
         List<SlipLine> ways = new ArrayList<>();
         for (List<BigInteger> mix : DearerMixes.of(packs, need, limit)) {
-            List<PackCount> bought = counts(goods, packs, mix);
+            List<PackCount> bought = counts(packs, mix);
             BigDecimal cost = BigDecimal.ZERO;
             for (PackCount pack : bought) cost = cost.add(pack.cost().orElseThrow());
             BigDecimal rounded = rounded(cost, currency);
@@ -113,7 +110,7 @@ public final class Ordering {
 
     private static SlipLine line(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
         BigDecimal bare = BigDecimal.ZERO;
-        for (double need : needs) bare = bare.add(checkedNeed(goods.item(), need));
+        for (double need : needs) bare = bare.add(BigDecimal.valueOf(need));
         BigDecimal need = withSpare(goods, bare);
         List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
         if (goods.packs().isEmpty()) return unpriced(goods.item(), goods.label(), need.doubleValue(), goods.unit());
@@ -122,12 +119,11 @@ public final class Ordering {
 
     /** A need for which the catalogue has nothing: kept in place, without a price. */
     public static SlipLine unpriced(String item, String label, double need, String unit) {
-        BigDecimal amount = checkedNeed(item, need);
         Working working = Working.of(
                 "no packs of " + item + " in the catalogue, so no price; the total is \"at least\"",
                 Working.COMMON_PRACTICE,
-                Working.Input.of("need", amount.doubleValue(), unit));
-        return new SlipLine(item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working, List.of());
+                Working.Input.of("need", need, unit));
+        return new SlipLine(item, label, need, unit, List.of(), 0, Optional.empty(), Optional.empty(), working, List.of());
     }
 
     /**
@@ -209,7 +205,7 @@ public final class Ordering {
             PackMix.Mix own = known.computeIfAbsent(one, same -> packMix.covering(withSpare(goods, BigDecimal.valueOf(same))));
             alone = alone.add(packMix.cost(own));
         }
-        List<PackCount> bought = counts(goods, priced, mix.counts());
+        List<PackCount> bought = counts(priced, mix.counts());
         BigDecimal cost = rounded(packMix.cost(mix), currency);
         BigDecimal bedByBed = rounded(alone, currency);
         return line(goods, bare, need, bought, held(priced, mix.counts()), Optional.of(cost), Optional.of(bedByBed),
@@ -251,7 +247,7 @@ public final class Ordering {
                 goods,
                 bare,
                 need,
-                counts(goods, only, count),
+                counts(only, count),
                 held(only, count),
                 Optional.empty(),
                 Optional.empty(),
@@ -291,18 +287,13 @@ public final class Ordering {
                 + bought.price().map(price -> " at " + price.toPlainString()).orElse("");
     }
 
-    private static List<PackCount> counts(PackGoods goods, List<Pack> packs, List<BigInteger> counts) {
+    private static List<PackCount> counts(List<Pack> packs, List<BigInteger> counts) {
         List<PackCount> bought = new ArrayList<>();
         for (int i = 0; i < packs.size(); i++) {
             BigInteger count = counts.get(i);
-            if (count.bitLength() > 62) {
-                throw new IllegalArgumentException(goods.item() + ": " + count + " of "
-                        + packs.get(i).name() + " is more than can be counted; check the content of the pack, "
-                        + packs.get(i).content() + " " + goods.unit());
-            }
             if (count.signum() > 0) {
                 Pack pack = packs.get(i);
-                bought.add(new PackCount(pack.name(), count.longValue(), pack.price(), pack.supplier()));
+                bought.add(new PackCount(pack.name(), count.longValueExact(), pack.price(), pack.supplier()));
             }
         }
         return bought;
@@ -322,29 +313,5 @@ public final class Ordering {
 
     private static boolean counted(PackGoods goods) {
         return !MEASURED.contains(goods.unit());
-    }
-
-    private static BigDecimal checkedNeed(String item, double need) {
-        if (!(need >= 0) || need > MOST.doubleValue()) {
-            throw new IllegalArgumentException(
-                    item + ": a need of " + need + " makes no sense; it must be from 0 to " + MOST.toPlainString());
-        }
-        return BigDecimal.valueOf(need);
-    }
-
-    private static void check(PackGoods goods) {
-        if (!(goods.spare() >= 0) || goods.spare() > 10) {
-            throw new IllegalArgumentException(goods.item() + ": spare must be from 0 to 10, was " + goods.spare());
-        }
-        for (Pack pack : goods.packs()) {
-            if (!(pack.content() > 0) || pack.content() > MOST.doubleValue()) {
-                throw new IllegalArgumentException(goods.item() + ", " + pack.name() + ": content must be above 0 "
-                        + goods.unit() + ", was " + pack.content());
-            }
-            pack.price().filter(price -> price.signum() < 0).ifPresent(price -> {
-                throw new IllegalArgumentException(
-                        goods.item() + ", " + pack.name() + ": price must be 0 or more, was " + price.toPlainString());
-            });
-        }
     }
 }

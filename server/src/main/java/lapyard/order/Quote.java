@@ -35,12 +35,8 @@ public record Quote(
      * Price = cost / (1 - margin): the margin is a share of the selling price, not of the cost.
      *
      * @param marginPercent 0 to below 100
-     * @throws IllegalArgumentException for a margin that leaves nothing for the cost
      */
     public static BigDecimal price(BigDecimal cost, BigDecimal marginPercent, int decimals) {
-        if (marginPercent.signum() < 0 || marginPercent.compareTo(HUNDRED) >= 0) {
-            throw new IllegalArgumentException("a margin must be from 0 to under 100 % of the selling price, was " + marginPercent);
-        }
         return cost.multiply(HUNDRED).divide(HUNDRED.subtract(marginPercent), decimals, RoundingMode.HALF_UP);
     }
 

@@ -2,7 +2,6 @@ package lapyard.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -204,22 +203,6 @@ class OrderingTest {
         SlipLine line = line(goods("x", "l", 0, pack("one", 1, "12.3455")), List.of(1.0), currency);
         assertEquals(Optional.of(rounded), line.cost());
         assertTrue(line.working().formula().contains("rounded half up to " + rounded.scale() + " decimals"));
-    }
-
-    @Test
-    void whatCanNeverMakeSenseIsRefusedByName() {
-        PackGoods tins = goods("oil", "l", 0, pack("1 l", 1, "16.00"));
-        for (double need : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY, 1e300}) {
-            var refusal = assertThrows(IllegalArgumentException.class, () -> line(tins, List.of(need), GBP));
-            assertTrue(refusal.getMessage().contains("oil"));
-        }
-        assertThrows(IllegalArgumentException.class, () -> Ordering.unpriced("oil", "oil", -1, "l"));
-        for (PackGoods bad : List.of(
-                goods("oil", "l", 0, pack("1 l", 0, "16.00")),
-                goods("oil", "l", 0, pack("1 l", 1, "-16.00")),
-                goods("oil", "l", -0.5, pack("1 l", 1, "16.00")))) {
-            assertThrows(IllegalArgumentException.class, () -> line(bad, List.of(1.0), GBP));
-        }
     }
 
     @Test

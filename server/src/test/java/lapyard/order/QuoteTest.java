@@ -17,7 +17,6 @@ import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class QuoteTest {
     private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
@@ -27,13 +26,6 @@ class QuoteTest {
     @CsvSource({"1000.00,15,1176.47", "1000.00,0,1000.00", "850.00,15,1000.00", "100.00,50,200.00", "80.00,20,100.00"})
     void aMarginIsAShareOfTheSellingPrice(BigDecimal cost, BigDecimal margin, BigDecimal price) {
         assertEquals(price, Quote.price(cost, margin, 2));
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"100", "250", "-1"})
-    void aMarginThatLeavesNothingForTheCostIsRefused(BigDecimal margin) {
-        var refusal = assertThrows(IllegalArgumentException.class, () -> Quote.price(BigDecimal.TEN, margin, 2));
-        assertTrue(refusal.getMessage().contains(margin.toPlainString()));
     }
 
     /** 24 h at 28.50 are 684.00; 684 / 0.8 = 855.00 and 349 / 0.8 = 436.25. */
