@@ -21,7 +21,7 @@ import org.apache.commons.csv.CSVRecord;
  * or {@code drop}; {@code layer} says what it is of, {@code line} which rows make one line. A row with a height or a drop and without a line is a
  * spot.
  */
-final class CoordinateCsv {
+public final class CoordinateCsv {
     private static final Map<String, List<String>> HEADINGS = Map.of(
             "x", List.of("x", "easting", "east", "e", "along"), "y", List.of("y", "northing", "north", "n", "away"),
             "longitude", List.of("longitude", "lon", "lng", "long"), "latitude", List.of("latitude", "lat"),
@@ -30,7 +30,7 @@ final class CoordinateCsv {
 
     private CoordinateCsv() {}
 
-    static SiteDrawing read(String text) {
+    public static SiteDrawing read(String text) {
         SiteDrawing.Builder drawing = new SiteDrawing.Builder("csv");
         String head = text.lines().findFirst().orElse("");
         char between = head.indexOf(';') >= 0 ? ';' : head.indexOf('\t') >= 0 ? '\t' : ',';

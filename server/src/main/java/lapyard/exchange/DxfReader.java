@@ -15,7 +15,7 @@ import lapyard.geometry.Point;
  *
  * @see "Autodesk, DXF Reference (2012): ENTITIES; LWPOLYLINE group 42 (bulge, tangent of a quarter of the arc); header $INSUNITS"
  */
-final class DxfReader {
+public final class DxfReader {
     private static final Map<Integer, LengthUnit> UNITS = Map.of(1, LengthUnit.IN, 2, LengthUnit.FT, 4, LengthUnit.MM, 5, LengthUnit.CM, 6, LengthUnit.M);
     /** An arc's sides turn by so much at most: of a radius of 2 m they leave it by less than 1 mm. */
     private static final double ARC_STEP = Math.toRadians(3);
@@ -32,7 +32,7 @@ final class DxfReader {
         this.lines = text.split("\r\n|\n|\r", -1);
     }
 
-    static SiteDrawing read(String text) {
+    public static SiteDrawing read(String text) {
         DxfReader reader = new DxfReader(text);
         reader.all();
         return reader.drawing.done();

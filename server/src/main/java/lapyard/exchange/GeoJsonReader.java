@@ -14,7 +14,7 @@ import lapyard.geometry.Point;
  * the earth at the first of them; where they cannot be degrees they are taken as lengths of a unit that is asked for. A feature's
  * {@code layer}, {@code kind} or {@code name} is its layer.
  */
-final class GeoJsonReader {
+public final class GeoJsonReader {
     private static final double MOST_DEGREES_APART = 0.5;
 
     private final SiteDrawing.Builder drawing = new SiteDrawing.Builder("geojson");
@@ -24,7 +24,7 @@ final class GeoJsonReader {
 
     private GeoJsonReader() {}
 
-    static SiteDrawing read(JsonNode root) {
+    public static SiteDrawing read(JsonNode root) {
         GeoJsonReader reader = new GeoJsonReader();
         reader.globe = reader.inDegrees(root);
         if (reader.globe) reader.drawing.unit = Optional.of(LengthUnit.M);

@@ -11,11 +11,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import lapyard.exchange.CoordinateCsv;
+import lapyard.exchange.DxfReader;
+import lapyard.exchange.GeoJsonReader;
 import lapyard.exchange.SiteDrawing;
 import lapyard.exchange.SiteDrawing.Layer;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
-import lapyard.exchange.SiteReader;
 import lapyard.geometry.Point;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
@@ -75,13 +77,13 @@ public final class SiteFileJson {
         if (begins.startsWith("PK")) return refused("csv", "this is a packed file", "unpack it, or save the table as CSV");
         if (begins.startsWith("{")) {
             try {
-                return SiteReader.geoJson(DocumentText.parse(begins));
+                return GeoJsonReader.read(DocumentText.parse(begins));
             } catch (CannotAnswer unreadable) {
                 return refused("geojson", Wording.METRIC.text(unreadable.findings().get(0)).replaceAll("\\.$", ""), "save it again as GeoJSON");
             }
         }
         String first = begins.lines().findFirst().orElse("").strip();
-        return first.equals("0") || first.equals("999") ? SiteReader.dxf(begins) : SiteReader.csv(text);
+        return first.equals("0") || first.equals("999") ? DxfReader.read(begins) : CoordinateCsv.read(text.startsWith("\uFEFF") ? text.substring(1) : text);
     }
 
     private static SiteDrawing refused(String format, String text, String way) {

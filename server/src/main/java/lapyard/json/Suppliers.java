@@ -1,6 +1,7 @@
 package lapyard.json;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,16 +69,7 @@ final class Suppliers {
     }
 
     static String date(Cursor line) {
-        String date = line.text("validUntil");
-        if (!date.isEmpty()) {
-            try {
-                java.time.LocalDate.parse(date);
-            } catch (java.time.format.DateTimeParseException e) {
-                CrewReader.misdated(line, "validUntil", date);
-                return "";
-            }
-        }
-        return date;
+        return CrewReader.date(line, "validUntil").map(LocalDate::toString).orElse("");
     }
 
     List<Supplier> all() {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard.Gardener;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Baseline;
 import lapyard.plan.Fact;
@@ -46,12 +47,17 @@ final class YardWorkReader {
 
     static AccessStandard access(Cursor ground) {
         boolean asked = ground.has("access");
-        AccessStandard read = ground.read("access", access -> {
+        return ground.read("access", access -> {
             AccessStandard base = access.choice("standard").equals("usual") ? AccessStandard.USUAL : AccessStandard.ADA_2010;
             String rim = access.choice("rim");
-            return access.like(rim.equals("any") ? base : base.rims(AccessStandard.Gardener.valueOf(Cursor.constant(rim))));
+            Optional<Gardener> gardener = rim.equals("any") ? Optional.empty() : Optional.of(Gardener.valueOf(Cursor.constant(rim)));
+            return access.like(RecordParts.with(base, (part, usual) -> switch (part) {
+                case "named" -> asked;
+                case "rimLeast" -> gardener.<Object>map(who -> who.rimLeastMm).orElse(usual);
+                case "rimMost" -> gardener.<Object>map(who -> who.rimMostMm).orElse(usual);
+                default -> usual;
+            }));
         });
-        return asked ? read.asked() : read;
     }
 
     static List<Tall> tall(Cursor ground) {

@@ -73,17 +73,4 @@ public record AccessStandard(
     public String called() {
         return id.equals("usual") ? "this garden's standard" : name;
     }
-
-    /** The same for whoever gardens so. */
-    public AccessStandard rims(Gardener gardener) {
-        return new AccessStandard(
-                id, name, named, pathMm, pinchMm, pinchLengthMm, turningMm, passingMm, passingEveryMm, gradient,
-                crossGradient, reachMm, standMm, standAlongMm, gardener.rimLeastMm, gardener.rimMostMm, source);
-    }
-
-    public AccessStandard asked() {
-        return new AccessStandard(
-                id, name, true, pathMm, pinchMm, pinchLengthMm, turningMm, passingMm, passingEveryMm, gradient,
-                crossGradient, reachMm, standMm, standAlongMm, rimLeastMm, rimMostMm, source);
-    }
 }

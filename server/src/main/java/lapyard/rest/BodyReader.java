@@ -1,8 +1,10 @@
 package lapyard.rest;
 
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.UriInfo;
 import jakarta.ws.rs.ext.MessageBodyReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,7 +15,7 @@ import lapyard.json.DocumentText;
 
 /** Reads a body up to the limit as UTF-8; a byte order mark is taken off. */
 @Consumes("*/*")
-final class BodyReader implements MessageBodyReader<Record> {
+final class BodyReader implements MessageBodyReader<Body> {
     /** The longest body that is read, bytes. */
     static final int LIMIT = 5 * 1024 * 1024;
 
@@ -22,14 +24,17 @@ final class BodyReader implements MessageBodyReader<Record> {
 
     static final String LONG_PATH = "/api/gardens/file";
 
+    @Context
+    private UriInfo uri;
+
     @Override
     public boolean isReadable(Class<?> type, Type generic, Annotation[] annotations, MediaType media) {
-        return type == Body.class || type == LongBody.class;
+        return type == Body.class;
     }
 
     @Override
-    public Record readFrom(
-            Class<Record> type,
+    public Body readFrom(
+            Class<Body> type,
             Type generic,
             Annotation[] annotations,
             MediaType media,
@@ -41,12 +46,10 @@ final class BodyReader implements MessageBodyReader<Record> {
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
             throw new ProblemException(415, "the Content-Type says that the body is in " + charset.replaceAll("[^a-z0-9._-]", "?") + ": send UTF-8");
-        boolean isLong = (Class<?>) type == LongBody.class;
-        int limit = isLong ? LONG_LIMIT : LIMIT;
+        int limit = limit("/" + uri.getPath());
         byte[] bytes = read(stream, limit);
         if (bytes.length > limit) throw tooLarge(limit);
-        String text = Documents.readable(() -> DocumentText.utf8(bytes));
-        return isLong ? new LongBody(text) : new Body(text);
+        return new Body(Documents.readable(() -> DocumentText.utf8(bytes)));
     }
 
     /** The longest body that this address takes, bytes. */

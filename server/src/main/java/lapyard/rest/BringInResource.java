@@ -19,7 +19,7 @@ public record BringInResource(Shelf shelf) {
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public Response in(LongBody body) {
+    public Response in(Body body) {
         List<KeptRevision> history = GardenFile.read(body.text());
         GivenDocument newest = GivenDocument.of(history.get(history.size() - 1).document());
         List<Finding> findings = shelf.checked(newest);
