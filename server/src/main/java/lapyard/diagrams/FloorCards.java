@@ -219,8 +219,20 @@ public final class FloorCards {
 
     /** What is left of a bearer or slat inside the walls: it is sawn off along slanted ones. */
     private static List<List<Point>> inside(FloorBay.Laid laid, List<Point> walls, Placement frame, View view) {
+        // most lie whole, and the library takes long to say so
+        if (!saws(walls, Box.round(laid.corners()))) return List.of(view.on(laid.corners().stream().map(frame::toYard).toList()));
         Geometry left = Jts.common(Jts.area(laid.corners()), Jts.area(walls));
         return Jts.areas(left).stream().map(rings -> view.on(rings.get(0).stream().map(frame::toYard).toList())).toList();
+    }
+
+    /** Whether a wall is slanted or runs through a box; along its edge it may. */
+    private static boolean saws(List<Point> walls, Box box) {
+        Box within = box.grown(-1e-6);
+        for (int i = 0; i < walls.size(); i++) {
+            Box wall = Box.round(List.of(walls.get(i), walls.get((i + 1) % walls.size())));
+            if (Math.min(wall.width(), wall.height()) > 1e-6 || wall.touches(within)) return true;
+        }
+        return false;
     }
 
     private static BenchTable bays(BenchSheet sheet, BedWork work) {

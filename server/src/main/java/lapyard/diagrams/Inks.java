@@ -1,6 +1,7 @@
 package lapyard.diagrams;
 
 import java.util.List;
+import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Optional;
 import lapyard.drawing.Hatch;
@@ -211,12 +212,14 @@ record Inks(boolean mono) {
         return new Filling(Optional.of(mono ? WHITE : tinted(colour, tint)), Optional.of(hatch));
     }
 
+    private static final HexFormat BYTES = HexFormat.of().withUpperCase();
+
     /** {@code share} of the colour on white. */
     private static String tinted(String colour, double share) {
         StringBuilder out = new StringBuilder("#");
         for (int i = 1; i < 7; i += 2) {
             int part = Integer.parseInt(colour.substring(i, i + 2), 16);
-            out.append(String.format(Locale.ROOT, "%02X", Math.round(255 - (255 - part) * share)));
+            out.append(BYTES.toHexDigits((byte) Math.round(255 - (255 - part) * share)));
         }
         return out.toString();
     }

@@ -5,11 +5,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.HeaderTable;
 import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
@@ -67,8 +69,8 @@ final class Fonts {
 
         private Signs(String file) {
             this.file = file;
+            this.name = file.replace(".ttf", "");
             try (TrueTypeFont font = open(file)) {
-                name = font.getName();
                 em = font.getUnitsPerEm();
                 lookup = font.getUnicodeCmapLookup();
                 advances = new int[font.getNumberOfGlyphs()];
@@ -111,9 +113,23 @@ final class Fonts {
         }
     }
 
+    /** Reads of a font what {@link Signs} asks of it: half the time of all its tables goes into the others. */
+    private static final class SignsParser extends TTFParser {
+        private static final Set<String> OTHERS = Set.of("GDEF", "GPOS", "GSUB", "kern", "name", "post");
+
+        SignsParser() {
+            super(true); // as fonts within a file, which may be without names
+        }
+
+        @Override
+        protected TTFTable readTable(String tag) {
+            return super.readTable(OTHERS.contains(tag) ? "left" : tag);
+        }
+    }
+
     static TrueTypeFont open(String file) {
         try {
-            return new TTFParser().parse(new RandomAccessReadBuffer(bytes(file)));
+            return new SignsParser().parse(new RandomAccessReadBuffer(bytes(file)));
         } catch (IOException e) {
             throw unreadable(file, e);
         }
