@@ -68,16 +68,35 @@ public final class DaySheets {
             if (topUp) topUps.add(day);
             else byWeekend.computeIfAbsent(day.weekend(), weekend -> new ArrayList<>()).add(day);
         }
+        List<Measured> measured = new ArrayList<>();
         byWeekend.forEach((weekend, days) -> {
-            List<String> there = goods.getOrDefault(weekend, List.of());
-            Consumer<Flow> whole = weekend(flow, weekend, days, warned, there);
+            Consumer<Flow> whole = weekend(flow, weekend, days, warned, goods.getOrDefault(weekend, List.of()));
             Flow alone = new Flow(sheet, "Weekends", "");
             whole.accept(alone);
-            double high = HEADED + alone.y() - sheet.space().low();
-            if (alone.drafts().size() > 1 || !flow.holds(high)) flow.next();
-            whole.accept(flow);
+            double last = alone.y() - sheet.space().low();
+            measured.add(new Measured(whole, alone.drafts().size(), last));
         });
+        for (int i = 0; i < measured.size(); i++) {
+            Measured weekend = measured.get(i);
+            if (weekend.sheets() > 1 || !flow.holds(HEADED + weekend.lastMm())) flow.next();
+            if (i + 1 < measured.size() && restAlone(weekend, measured.get(i + 1))) flow.shared(() -> weekend.whole().accept(flow));
+            else weekend.whole().accept(flow);
+        }
         topUps(flow, topUps);
+    }
+
+    /**
+     * A weekend as laid out from the top of a sheet.
+     *
+     * @param lastMm used of its last sheet
+     */
+    private record Measured(Consumer<Flow> whole, int sheets, double lastMm) {}
+
+    /** Whether so little of a weekend goes on to its last sheet that this would stay nearly empty, as the next one finds no room there. */
+    private boolean restAlone(Measured weekend, Measured next) {
+        double high = sheet.space().height();
+        return weekend.sheets() > 1 && weekend.lastMm() < Flow.LITTLE * high
+                && (next.sheets() > 1 || weekend.lastMm() + HEADED + next.lastMm() > high);
     }
 
     private GardenTask work(Weekends.Part part) {

@@ -22,7 +22,7 @@ final class Flow {
     private static final double LINE = 1.35;
 
     /** What goes on from the sheet before is little where it takes less than this part of one. */
-    private static final double LITTLE = 1.0 / 3;
+    static final double LITTLE = 1.0 / 3;
 
     /** Of a text that goes on over sheets, so many lines stay together at its beginning and at its end. */
     private static final int TOGETHER = 2;
@@ -99,6 +99,9 @@ final class Flow {
     private boolean footGoesOn;
     private double y;
 
+    /** Whether more goes on to a further sheet where little would. */
+    private boolean shares;
+
     /**
      * @param kind  heading of the first section
      * @param about line below it
@@ -107,6 +110,16 @@ final class Flow {
         this.sheet = sheet;
         this.begun = Optional.of(new Section(kind, about, 1));
         this.y = sheet.space().low();
+        this.shares = sheet.shares;
+    }
+
+    /** What is laid out goes on to a further sheet with more than a little of it, if at all. */
+    void shared(Runnable laying) {
+        boolean before = shares;
+        shares = true;
+        laying.run();
+        if (!pending.isEmpty()) place();
+        shares = before;
     }
 
     /** Begins a section, on this sheet where its first blocks find room there. */
@@ -131,7 +144,7 @@ final class Flow {
         double left = rows.stream().mapToDouble(Block::heightMm).sum();
         for (Block row : rows) {
             double goesOn = y + left - bottom();
-            if (sheet.shares && pending.isEmpty() && begun.isEmpty() && goesOn > 1e-9 && nearlyEmpty(goesOn) && isLittle(left - row.heightMm())) turn();
+            if (shares && pending.isEmpty() && begun.isEmpty() && goesOn > 1e-9 && nearlyEmpty(goesOn) && isLittle(left - row.heightMm())) turn();
             left -= row.heightMm();
             block(row);
         }
@@ -217,7 +230,7 @@ final class Flow {
         List<Block> rest = blocks.subList(ends(blocks, count, room)[count - 1], blocks.size());
         double goesOn = rest.stream().mapToDouble(Block::heightMm).sum() / count;
         double little = LITTLE * sheet.space().height();
-        return sheet.shares && nearlyEmpty(goesOn) && room > 2 * little ? little - goesOn : 0;
+        return shares && isLittle(goesOn) && room > little ? little - goesOn : 0;
     }
 
     /** What goes on from another column has its head again. */

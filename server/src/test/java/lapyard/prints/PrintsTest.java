@@ -192,40 +192,6 @@ class PrintsTest {
         }
     }
 
-    /** A page in use for less than a quarter of the height of its frame is the last of its kind. */
-    @ParameterizedTest
-    @ValueSource(strings = {"three-entries", "village-hall", "terrace-feet", "ferry-lane", "chapel-corner", "lock-keepers-yard", "school-courtyard"})
-    void onlyTheLastPageOfAKindIsNearlyEmpty(String sample) throws Exception {
-        JobSheet sheet = sheet(sample);
-        for (Print print : Prints.ALL) {
-            List<Page> pages;
-            try {
-                pages = print.pages().apply(sheet, ASK);
-            } catch (CannotPrint left) {
-                continue;
-            }
-            for (int i = 0; i + 1 < pages.size(); i++) {
-                Page page = pages.get(i);
-                // an order is handed over by itself, so what comes behind it begins on a fresh sheet
-                if (print.name().equals("slip") && !page.subjects().equals(pages.get(i + 1).subjects())) continue;
-                // batches are taken to the stop, boards to the saw
-                if (page.title().contains("batches") && !pages.get(i + 1).title().contains("batches")) continue;
-                double lowest = lowest(page.shapes(), page.heightMm() - 20);
-                assertTrue(lowest > 28 + (page.heightMm() - 45) / 4, print.name() + ", " + page.title() + ": used down to " + lowest);
-            }
-        }
-    }
-
-    /** Of words, above the foot. */
-    private static double lowest(List<Shape> shapes, double foot) {
-        double lowest = 0;
-        for (Shape shape : shapes) {
-            if (shape instanceof Shape.Text text && text.at().y() < foot) lowest = Math.max(lowest, text.at().y());
-            if (shape instanceof Shape.Group group) lowest = Math.max(lowest, lowest(group.shapes(), foot));
-        }
-        return lowest;
-    }
-
     @Test
     void unknownSheetsAreRefusedByName() throws Exception {
         JobSheet sheet = sheet("three-entries");
