@@ -100,10 +100,7 @@ final class SupplierChoice {
 
     private Chosen solve() {
         List<State> states = states();
-        states.sort(Comparator.comparingLong(State::bound)
-                .thenComparingInt(state -> Integer.bitCount(state.used()))
-                .thenComparingInt(State::used)
-                .thenComparingInt(State::free));
+        states.sort(Comparator.comparingLong(State::bound).thenComparingInt(state -> Integer.bitCount(state.used())));
         for (State state : states) tryCheapest(state.used());
         long lower = Long.MAX_VALUE;
         for (State state : states) {
@@ -146,7 +143,7 @@ final class SupplierChoice {
                 for (int s = 0; s < most.length; s++) most[s] += mostHere[s];
             }
             int canBeFree = 0;
-            for (int s = 0; s < most.length; s++) canBeFree |= (used >> s & 1) == 1 && most[s] > freeOver[s] ? 1 << s : 0;
+            for (int s = 0; s < most.length; s++) canBeFree |= most[s] > freeOver[s] ? 1 << s : 0;
             if (goods < Long.MAX_VALUE) {
                 for (int free = canBeFree; ; free = free - 1 & canBeFree) {
                     states.add(new State(used, free, goods + charges(used & ~free)));
@@ -205,10 +202,8 @@ final class SupplierChoice {
 
         void search() {
             raiseShares();
-            long fixed = fixed(share);
-            if (fixed + leastOf(share) >= best * PARTS) return;
             prepare();
-            from(0, fixed, new long[charging.size()]);
+            from(0, fixed(share), new long[charging.size()]);
         }
 
         private long reduced(Way way, long[] shares) {
@@ -220,17 +215,7 @@ final class SupplierChoice {
         /** Charges that are paid, and what the shares ask of those who bring free. */
         private long fixed(long[] shares) {
             long sum = charges(state.used() & ~state.free()) * PARTS;
-            for (int s = 0; s < shares.length; s++) sum += shares[s] == 0 ? 0 : shares[s] * (freeOver[s] + 1);
-            return sum;
-        }
-
-        private long leastOf(long[] shares) {
-            long sum = 0;
-            for (List<Way> ways : own) {
-                long least = Long.MAX_VALUE;
-                for (Way way : ways) least = Math.min(least, reduced(way, shares));
-                sum += least;
-            }
+            for (int s = 0; s < shares.length; s++) sum += shares[s] * (freeOver[s] + 1);
             return sum;
         }
 

@@ -111,16 +111,29 @@ class FixedWeekendsTest {
     }
 
     /** Setting out for as long as a day is one unbroken task, and ends that day; a quarter more is broken off for the night. No time at all is a task of the day on which it can be ticked. */
-    @ParameterizedTest(name = "{0} minutes of 6 hours: unbroken {1}, ends on day {2}")
-    @CsvSource({"360, true, 7", "361, false, 8", "0, true, 7"})
-    void whatFitsADayIsNotBrokenOff(int minutes, boolean unbroken, int lastDay) {
-        String crew = "\"rates\":{\"setOut\":" + minutes + "}";
+    @ParameterizedTest(name = "{0} minutes of a day of 6 hours, by one who has {1}: unbroken {2}, ends on day {3}")
+    @CsvSource({"360, 6, true, 7", "361, 6, false, 8", "0, 6, true, 7", "361, 8, false, 8"})
+    void whatFitsADayIsNotBrokenOff(int minutes, int hours, boolean unbroken, int lastDay) {
+        String crew = "\"people\":[{\"name\":\"Ana\",\"hours\":" + hours + "}],\"rates\":{\"setOut\":" + minutes + "}";
         Map<String, Integer> done = allBut(plan(crew, Map.of(), Map.of(), 0), "M.set-out");
         Weekends weekends = plan(crew, Map.of(), done, 7);
         assertEquals(1, asked.get(1).tasks().size());
         assertEquals(unbroken, asked.get(1).tasks().get(0).unbroken());
         assertEquals(List.of(7, lastDay), List.of(weekends.byId().get("M.set-out").firstDay(), weekends.byId().get("M.set-out").lastDay()));
         assertEquals(minutes == 0 ? 6 : lastDay, weekends.leastDay());
+    }
+
+    /** A coat of more than a day is broken off over a wet Sunday. */
+    @Test
+    void nothingIsToldOfADayOnWhichWorkWaits() {
+        String crew = "\"start\":\"2027-03-06\",\"wet\":[\"2027-03-07\"],\"rates\":{\"coat\":60}";
+        Weekends weekends = plan(crew, Map.of(), allBut(plan(crew, Map.of(), Map.of(), 0), "M.coat-1"), 0);
+        Map<Integer, Integer> told = new HashMap<>();
+        weekends.days().forEach(day -> day.parts().forEach(part -> told.merge(day.number(), part.toMinute() - part.fromMinute(), Integer::sum)));
+        assertEquals(360, told.get(0));
+        assertEquals(null, told.get(1), () -> "nothing on Sunday: " + told);
+        double all = weekends.byId().get("M.coat-1").work().minutes();
+        assertEquals(15 * Math.ceil(all / 15), told.values().stream().mapToInt(each -> each).sum());
     }
 
     /** The upper courses but their last share on Saturday up to 5 hours, the last on Sunday from 5 hours on: two parts, not one over the night. */
