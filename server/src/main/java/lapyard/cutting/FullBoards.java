@@ -44,7 +44,6 @@ final class FullBoards {
 
     // the ways to fill up one piece's board
     private List<int[]> ways;
-    private int lead;
     private int most;
     private int[] copies;
     /** Which lengths all pieces that are left make, and those that one piece's board may hold. */
@@ -152,19 +151,18 @@ final class FullBoards {
 
     /** Lists one more than {@code atMost} where there are more. */
     private void ways(int item, int atMost) {
-        lead = item;
         ways = new ArrayList<>();
         most = atMost;
         copies = new int[types];
-        copies[lead] = 1;
-        left[lead]--;
+        copies[item] = 1;
+        left[item]--;
         budget.spend(16L * types);
-        int room = board - problem.weight[lead];
+        int room = board - problem.weight[item];
         if (!byOne(room)) {
             boolean[] dominated = byTwo(room);
             if (ways.size() <= most) byMore(room, dominated);
         }
-        left[lead]++;
+        left[item]++;
     }
 
     /** One piece that fills the board to the end is as good as any that could lie there. */
@@ -207,7 +205,7 @@ final class FullBoards {
     }
 
     private void extend(Sums sums, int from, int room, boolean[] dominated) {
-        if (room <= waste && closed(room)) ways.add(copies.clone());
+        if (room <= waste) ways.add(copies.clone());
         for (int at = from; at < sums.count && ways.size() <= most && sums.near(at, room); at++) {
             budget.spend(4);
             if (--looks <= 0) return;
@@ -221,13 +219,6 @@ final class FullBoards {
                 copies[item] -= n;
             }
         }
-    }
-
-    /** Whether no piece that is left fits there. */
-    private boolean closed(int room) {
-        budget.spend(2L * types);
-        for (int i = 0; i < types; i++) if (problem.weight[i] <= room && copies[i] < left[i] + (i == lead ? 1 : 0)) return false;
-        return true;
     }
 
     /** Which lengths some pieces make, the longest piece first. */
