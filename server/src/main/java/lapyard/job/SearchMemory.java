@@ -63,7 +63,7 @@ public final class SearchMemory {
     }
 
     /**
-     * @param asked  what is searched for and how long, of a type that no other kind of search has
+     * @param asked  what is searched for and how long, equal to no ask of another kind
      * @param pieces of the problem
      * @param solve  works it out
      * @param whole  whether a result is what the ask gives, and not cut short by the clock

@@ -1,6 +1,7 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import lapyard.cutting.CuttingProblem;
@@ -33,14 +34,6 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     /** A search in parts gives none of them less than this part of its time; where trims are taken up again, who knows. */
     private static final int LEAST_SHARE = 16;
-
-    private record Boards(CuttingProblem problem, Effort effort) {}
-
-    private record Cheapest(CuttingProblem problem, Effort effort) {}
-
-    private record Rolls(RollProblem problem, Effort effort) {}
-
-    private record Compared(CuttingProblem problem, BigDecimal than, int left) {}
 
     /** For the total alone. */
     static SearchOptions pooledOnly(SearchLength search, SearchMemory memory) {
@@ -82,7 +75,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     /** As {@link CuttingSolver#cheaper}, looked for as shortly. */
     Optional<CuttingResult> boardsCheaper(CuttingProblem problem, BigDecimal than, int left) {
         return memory.of(
-                new Compared(problem, than, left),
+                List.of(problem, than, left),
                 pieces(problem),
                 asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than, left),
                 result -> problem.retrimMm() == 0);
@@ -94,7 +87,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     }
 
     private CuttingResult cheapest(CuttingProblem problem, Effort effort) {
-        return memory.of(new Cheapest(problem, effort), pieces(problem), asked -> CuttingSolver.cheapest(problem, effort),
+        return memory.of(List.of("cheapest", problem, effort), pieces(problem), asked -> CuttingSolver.cheapest(problem, effort),
                 result -> whole(problem, effort, result));
     }
 
@@ -117,7 +110,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private CuttingResult boards(CuttingProblem problem, Effort effort, Progress heard) {
         return memory.of(
-                new Boards(problem, effort),
+                List.of(problem, effort),
                 pieces(problem),
                 asked -> CuttingSolver.solve(problem, effort, heard),
                 result -> whole(problem, effort, result));
@@ -135,7 +128,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     private RollResult rolls(RollProblem problem, Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(RollProblem.Piece::count).sum();
         return memory.of(
-                new Rolls(problem, effort),
+                List.of(problem, effort),
                 pieces,
                 asked -> RollSolver.solve(problem, effort, heard),
                 result -> result.seconds() * 1e9 * LEAST_SHARE < effort.limit().toNanos());

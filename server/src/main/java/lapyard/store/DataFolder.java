@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Savepoint;
 import java.sql.Statement;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -71,35 +72,29 @@ final class DataFolder extends Database {
         looking.setDaemon(true);
     }
 
-    /** What came of taking hold of the folder. */
-    sealed interface Held {
-        record Folder(DataFolder folder) implements Held {}
-
-        record InUse(OptionalLong process) implements Held {}
-
-        record Unusable(String why) implements Held {}
-    }
-
     private static String url(Path folder) {
         return "jdbc:sqlite:" + folder.resolve(DATABASE);
     }
 
     /** Takes the lock, opens the database, brings its tables up to date. */
-    static Held hold(Path asked) {
+    static Opening hold(Path asked, Clock clock) {
         Path folder;
         try {
             folder = Files.createDirectories(asked).toRealPath();
         } catch (IOException notUsable) {
-            return new Held.Unusable("it cannot be made or entered (" + notUsable + ")");
+            return unusable(asked, "it cannot be made or entered (" + notUsable + ")");
         }
-        if (!HELD.add(folder))
-            return new Held.InUse(OptionalLong.of(ProcessHandle.current().pid()));
-        Held held = holdFree(folder);
-        if (!(held instanceof Held.Folder)) HELD.remove(folder);
-        return held;
+        if (!HELD.add(folder)) return new Opening.InUse(asked, OptionalLong.of(ProcessHandle.current().pid()));
+        Opening opening = holdFree(asked, folder, clock);
+        if (!(opening instanceof Opening.Open)) HELD.remove(folder);
+        return opening;
     }
 
-    private static Held holdFree(Path folder) {
+    private static Opening unusable(Path asked, String why) {
+        return new Opening.Unusable("data folder " + asked.toAbsolutePath().normalize(), why);
+    }
+
+    private static Opening holdFree(Path asked, Path folder, Clock clock) {
         FileChannel channel = null;
         try {
             channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -107,7 +102,7 @@ final class DataFolder extends Database {
             if (lock == null) {
                 OptionalLong process = processIn(channel);
                 channel.close();
-                return new Held.InUse(process);
+                return new Opening.InUse(asked, process);
             }
             sign(channel);
             if (Files.notExists(folder.resolve(DATABASE))) Files.createFile(folder.resolve(DATABASE));
@@ -120,16 +115,16 @@ final class DataFolder extends Database {
             Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
             DataFolder data = new DataFolder(folder, channel, writer);
             if (cleanEnd) data.looking.start();
-            return new Held.Folder(data);
+            return new Opening.Open(new GardenStore(data, clock));
         } catch (Schema.Unknown unknown) {
             closeQuietly(channel);
-            return new Held.Unusable(unknown.getMessage());
+            return unusable(asked, unknown.getMessage());
         } catch (IOException notUsable) {
             closeQuietly(channel);
-            return new Held.Unusable("it cannot be written (" + notUsable + ")");
+            return unusable(asked, "it cannot be written (" + notUsable + ")");
         } catch (SQLException broken) {
             closeQuietly(channel);
-            return new Held.Unusable(DATABASE + " cannot be read as a store of gardens: " + inOurWords(broken)
+            return unusable(asked, DATABASE + " cannot be read as a store of gardens: " + inOurWords(broken)
                     + "; it was left as it is" + (isDamage(broken) ? ": " + WAY_OUT : ""));
         }
     }

@@ -25,7 +25,7 @@ public final class GardenStore implements AutoCloseable {
 
     private static final int STAMP_CHARACTERS = 100;
 
-    private final Database database;
+    final Database database;
     private final Rows rows;
     private final Shares shares;
     private final ShelfItems shelf;
@@ -46,12 +46,7 @@ public final class GardenStore implements AutoCloseable {
     }
 
     static Opening open(Path folder, Clock clock) {
-        DataFolder.Held held = DataFolder.hold(folder);
-        if (held instanceof DataFolder.Held.Folder free) return new Opening.Open(new GardenStore(free.folder(), clock));
-        if (held instanceof DataFolder.Held.InUse inUse) return new Opening.InUse(folder, inUse.process());
-        if (held instanceof DataFolder.Held.Unusable unusable)
-            return new Opening.Unusable("data folder " + folder.toAbsolutePath().normalize(), unusable.why());
-        throw new AssertionError(held);
+        return DataFolder.hold(folder, clock);
     }
 
     /**
@@ -137,7 +132,7 @@ public final class GardenStore implements AutoCloseable {
     public boolean fillIfNew(List<NewGarden> gardens) {
         return database.write(connection -> {
             database.aloneWith(connection);
-            if (rows.count(connection, false) + rows.count(connection, true) > 0) return false;
+            if (!rows.none(connection)) return false;
             for (NewGarden garden : gardens) rows.insert(connection, garden);
             return true;
         });
@@ -145,7 +140,7 @@ public final class GardenStore implements AutoCloseable {
 
     /** True where the store never held a garden. */
     public boolean isNew() {
-        return database.read(connection -> rows.count(connection, false) + rows.count(connection, true) == 0);
+        return database.read(rows::none);
     }
 
     /**

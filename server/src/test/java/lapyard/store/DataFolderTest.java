@@ -105,8 +105,7 @@ class DataFolderTest {
             assertTrue(store.isNew());
             assertEquals("wal", mode.getString(1));
         }
-        var held = assertInstanceOf(DataFolder.Held.Folder.class, DataFolder.hold(folder));
-        try (DataFolder data = held.folder()) {
+        try (Database data = open().database) {
             int full = 2; // SQLite, "PRAGMA synchronous": 0 OFF, 1 NORMAL, 2 FULL, 3 EXTRA
             assertEquals(full, (int) data.write(connection -> {
                 try (var statement = connection.createStatement();

@@ -14,7 +14,6 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.Clock;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
@@ -33,8 +32,9 @@ class FaultsTest {
     private DataFolder data;
 
     private GardenStore open() {
-        data = assertInstanceOf(DataFolder.Held.Folder.class, DataFolder.hold(folder)).folder();
-        return new GardenStore(data, Clock.systemUTC());
+        GardenStore store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store();
+        data = (DataFolder) store.database;
+        return store;
     }
 
     private void pragma(String text) {
@@ -204,8 +204,7 @@ class FaultsTest {
     @Test
     void aDamagedFileIsFoundBesideTheWorkAlsoAfterACleanEnd() throws Exception {
         damaged();
-        var held = assertInstanceOf(DataFolder.Held.Folder.class, DataFolder.hold(folder));
-        try (DataFolder data = held.folder()) {
+        try (GardenStore store = open()) {
             data.awaitLook();
             StoreFault refused = assertThrows(StoreFault.class, data::probe);
             assertTrue(refused.getMessage().contains("damaged"), refused.getMessage());
