@@ -6,7 +6,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import lapyard.plan.Crew;
-import lapyard.weekends.CareIcs;
 import lapyard.weekends.WeekendsIcs;
 
 /** A job sheet's weekends and order days as a calendar file. */
@@ -29,12 +28,7 @@ public final class BuildingCalendar {
     /** What the beds ask for once they stand; parameters as above. */
     public static String care(JobSheet sheet, String id, Instant made, int revision) {
         LocalDate start = sheet.garden().people().crew().dates().start().orElse(assumed(sheet, made));
-        return CareIcs.write(
-                CarePlan.of(sheet).tasks().stream()
-                        .map(task -> new CareIcs.Care(task.id(), task.what() + ", " + task.where(), "Why: " + task.why() + ". How often: " + task.often() + " (" + task.source() + ").",
-                                CarePlan.due(task, start), task.months()))
-                        .toList(),
-                new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, start));
+        return CareIcs.write(CarePlan.of(sheet).tasks(), new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, start));
     }
 
     private static LocalDate assumed(JobSheet sheet, Instant made) {

@@ -69,7 +69,7 @@ public final class WeekendsIcs {
         return text(calendar);
     }
 
-    static ICalendar calendar(String kind, Stamp stamp) {
+    public static ICalendar calendar(String kind, Stamp stamp) {
         ICalendar calendar = new ICalendar();
         calendar.setVersion(ICalVersion.V2_0);
         calendar.setProductId("-//Lapyard//" + kind + "//EN");
@@ -78,7 +78,7 @@ public final class WeekendsIcs {
         return calendar;
     }
 
-    static String text(ICalendar calendar) {
+    public static String text(ICalendar calendar) {
         StringWriter text = new StringWriter();
         try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
             // the standard counts octets, the writer characters: names with accents take two
@@ -116,11 +116,11 @@ public final class WeekendsIcs {
         return event;
     }
 
-    static DateStart wholeDay(LocalDate date) {
+    public static DateStart wholeDay(LocalDate date) {
         return new DateStart(new ICalDate(new DateTimeComponents(date.getYear(), date.getMonthValue(), date.getDayOfMonth()), false));
     }
 
-    static VEvent stamped(String id, Stamp stamp) {
+    public static VEvent stamped(String id, Stamp stamp) {
         VEvent event = new VEvent();
         event.setUid(id + "." + stamp.gardenId() + "@lapyard");
         event.setDateTimeStamp(Date.from(stamp.made()));

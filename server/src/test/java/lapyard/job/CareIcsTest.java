@@ -1,4 +1,4 @@
-package lapyard.weekends;
+package lapyard.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.TreeMap;
+import lapyard.weekends.WeekendsIcs;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
@@ -24,13 +25,17 @@ class CareIcsTest {
 
     private static String text() {
         return CareIcs.write(
-                List.of(new CareIcs.Care("once", "top up", "soil settles", FIRST, 0),
-                        new CareIcs.Care("monthly", "water", "in dry weeks", FIRST, 1),
-                        new CareIcs.Care("half", "look at the corners", "each screw", FIRST, 6),
-                        new CareIcs.Care("yearly", "mulch", "50 mm", FIRST, 12),
-                        new CareIcs.Care("eighteen", "oil the rim", "one coat", FIRST, 18),
-                        new CareIcs.Care("coat", "coat", "both faces", FIRST, 24)),
+                List.of(task("once", "top up", "soil settles", 0),
+                        task("monthly", "water", "in dry weeks", 1),
+                        task("half", "look at the corners", "each screw", 6),
+                        task("yearly", "mulch", "50 mm", 12),
+                        task("eighteen", "oil the rim", "one coat", 18),
+                        task("coat", "coat", "both faces", 24)),
                 new WeekendsIcs.Stamp("hall", "Hall", Instant.parse("2027-01-02T03:04:05Z"), 3, FIRST));
+    }
+
+    private static CarePlan.Task task(String id, String what, String why, int months) {
+        return new CarePlan.Task(id, what, "bed A", 0, false, months, why, "none");
     }
 
     private static TreeMap<String, VEvent> events(String text) throws Exception {
