@@ -104,7 +104,7 @@ public record Costing(
             rolls.apart(buyers, currency);
             planned.apart(packs, buyers, currency);
         }
-        Slip slip = Ordering.slip(currency, wanted, buyers.buyers(), suppliers, false);
+        Slip slip = Ordering.slip(currency, wanted, buyers.buyers(), suppliers);
         PooledTimber timber = offered.chosen(slip);
         bearers = bearers.chosen(slip);
         rolls = rolls.chosen(slip);

@@ -148,8 +148,9 @@ record BedReader(Catalogue catalogue, Manner usual) {
         });
     }
 
+    /** Slatted until the surface has decided. */
     private static Base kind(Base usual, String kind) {
-        return kind.equals("by-surface") ? usual.bySurface(true) : usual.slatted(kind.equals("slatted"));
+        return RecordParts.with(usual, (field, part) -> field.equals("slatted") ? (Object) !kind.equals("open") : field.equals("bySurface") ? kind.equals("by-surface") : part);
     }
 
     private static Fill fill(Cursor fill, Fill usual) {

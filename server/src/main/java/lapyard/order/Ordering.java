@@ -131,10 +131,8 @@ public final class Ordering {
      *
      * @param buyers    who would buy bed by bed; empty where that is not asked
      * @param suppliers empty where one merchant sells everything
-     * @param leftOut   whether something that cannot be made was left out, which makes the total "at least"
      */
-    public static Slip slip(
-            CurrencyUnit currency, List<Wanted> wanted, List<Apart.Buyer> buyers, List<Supplier> suppliers, boolean leftOut) {
+    public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Apart.Buyer> buyers, List<Supplier> suppliers) {
         Optional<Apart> byBed = buyers.isEmpty() ? Optional.empty() : Optional.of(Apart.of(buyers, suppliers, currency));
         SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces());
         Map<String, BigDecimal> apart = new HashMap<>();
@@ -159,9 +157,8 @@ public final class Ordering {
             goods = goods.add(order.goods());
             total = total.add(order.total());
         }
-        boolean atLeast = leftOut || sorted.stream().anyMatch(line -> line.cost().isEmpty());
         return new Slip(
-                currency, rounded(goods, currency), rounded(total, currency), atLeast, sorted, orders,
+                currency, rounded(goods, currency), rounded(total, currency), sorted.stream().anyMatch(line -> line.cost().isEmpty()), sorted, orders,
                 rounded(chosen.lowerBound(), currency), chosen.proven(), byBed);
     }
 

@@ -43,12 +43,6 @@ public record Base(
                 slatLengthMm, slatMaxGapMm, slatClearanceMm, slatLeastMm, bearerSpanMm, false);
     }
 
-    /** The same floor, slatted until the surface has decided. */
-    public Base bySurface(boolean undecided) {
-        return new Base(true, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm,
-                slatLengthMm, slatMaxGapMm, slatClearanceMm, slatLeastMm, bearerSpanMm, undecided);
-    }
-
     /** Height of the floor over the ground: 0 for an open base. */
     public double heightMm() {
         return slatted ? bearerLiftMm + slatThicknessMm : 0;

@@ -75,7 +75,7 @@ class ApartTest {
         }
         List<Wanted> wanted = new ArrayList<>();
         for (int i = 0; i < goods.size(); i++) wanted.add(Ordering.packWays(goods.get(i), uses.get(i), reach, GBP));
-        Slip slip = Ordering.slip(GBP, wanted, buyers, suppliers, false);
+        Slip slip = Ordering.slip(GBP, wanted, buyers, suppliers);
         Apart apart = slip.apart().orElseThrow();
         assertEquals(0, least.compareTo(apart.total()), "seed " + seed + ": " + apart + ", least " + least);
         assertEquals(apart.total(), apart.lowerBound(), "seed " + seed);
@@ -120,7 +120,7 @@ class ApartTest {
         List<Buyer> buyers = List.of(
                 new Buyer("bed M", List.of(line("390.00", "yard")), BigDecimal.ZERO, false),
                 new Buyer("bed N", List.of(line("360.00", "yard")), BigDecimal.ZERO, false));
-        Slip slip = Ordering.slip(GBP, List.of(line("700.00", "yard")), buyers, List.of(supplier("yard", "35", "400")), false);
+        Slip slip = Ordering.slip(GBP, List.of(line("700.00", "yard")), buyers, List.of(supplier("yard", "35", "400")));
         assertEquals(new BigDecimal("700.00"), slip.total());
         assertEquals(List.of("delivery 70.00", "timber 50.00"), Savings.of(slip).stream().map(one -> one.item() + " " + one.saved()).toList());
         assertEquals(new BigDecimal("120.00"), Savings.total(slip));
@@ -133,7 +133,7 @@ class ApartTest {
         List<Buyer> buyers = List.of(
                 new Buyer("bed M", List.of(line("390.00", "yard")), BigDecimal.TEN, true),
                 new Buyer("bed N", List.of(line("360.00", "yard")), BigDecimal.ZERO, false));
-        Slip slip = Ordering.slip(GBP, List.of(line("700.00", "yard")), buyers, List.of(supplier("yard", "35", "400")), false);
+        Slip slip = Ordering.slip(GBP, List.of(line("700.00", "yard")), buyers, List.of(supplier("yard", "35", "400")));
         Apart apart = slip.apart().orElseThrow();
         assertEquals(new BigDecimal("820.00"), apart.total());
         assertEquals(new BigDecimal("775.00"), apart.lowerBound(), "380 + 360 + 35");

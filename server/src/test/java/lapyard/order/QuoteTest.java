@@ -31,7 +31,7 @@ class QuoteTest {
     /** 24 h at 28.50 are 684.00; 684 / 0.8 = 855.00 and 349 / 0.8 = 436.25. */
     @Test
     void aQuoteIsTheSumOfItsLines() {
-        Slip slip = Ordering.slip(GBP, List.of(OrderingTest.bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
+        Slip slip = Ordering.slip(GBP, List.of(OrderingTest.bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of());
         Quote quote = Quote.of(slip, List.of(new Quote.PaidWork("Building", 24, new BigDecimal("28.50"))), new BigDecimal("20"));
         assertEquals(List.of("soil", "Building, 24 h"), quote.lines().stream().map(Quote.Line::what).toList());
         assertEquals(new BigDecimal("1033.00"), quote.cost());
@@ -43,7 +43,7 @@ class QuoteTest {
         PackGoods tube = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("a", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Wanted first = Ordering.packWays(tins, List.of(new SlipLine.Use("bed A", oil)), BigDecimal.ZERO, GBP);
         Wanted second = Ordering.packWays(tube, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.ZERO, GBP);
-        return Ordering.slip(GBP, glue ? List.of(first, second) : List.of(first), List.of(), List.of(OrderingTest.supplier("a", charge, "40.00")), false);
+        return Ordering.slip(GBP, glue ? List.of(first, second) : List.of(first), List.of(), List.of(OrderingTest.supplier("a", charge, "40.00")));
     }
 
     @Test
@@ -62,7 +62,7 @@ class QuoteTest {
 
     @Test
     void twoCurrenciesHaveNoDifference() {
-        Slip other = Ordering.slip(CurrencyUnit.of("EUR"), List.of(), List.of(), List.of(), false);
+        Slip other = Ordering.slip(CurrencyUnit.of("EUR"), List.of(), List.of(), List.of());
         assertThrows(IllegalArgumentException.class, () -> Variation.between(slip(1, "0", false), other, false));
     }
 

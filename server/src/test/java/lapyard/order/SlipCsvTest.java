@@ -35,7 +35,7 @@ class SlipCsvTest {
         Slip slip = Ordering.slip(GBP, List.of(
                         OrderingTest.line(screws, List.of(36.0, 24.0), GBP),
                         Ordering.unpriced("path.bark", "bark for \"the long path\"", 0.545, "m3"),
-                        bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
+                        bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of());
         assertEquals(
                 """
             supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
@@ -49,7 +49,7 @@ class SlipCsvTest {
 
     @Test
     void aCompleteSlipDoesNotSayAtLeast() {
-        assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false), false)
+        assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")).stream().map(Wanted::only).toList(), List.of(), List.of()), false)
                 .endsWith("total,,,GBP,,,349.00,526.00,177.00\r\n"));
     }
 
@@ -57,7 +57,7 @@ class SlipCsvTest {
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "\uFF1D1+1"})
     void textNeverStartsAFormula(String text) throws IOException {
-        Slip slip = Ordering.slip(GBP, List.of(Ordering.unpriced(text, text, 1, text)).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
+        Slip slip = Ordering.slip(GBP, List.of(Ordering.unpriced(text, text, 1, text)).stream().map(Wanted::only).toList(), List.of(), List.of());
         CSVRecord row = CSVFormat.RFC4180
                 .parse(new StringReader(SlipCsv.write(slip, false)))
                 .getRecords()
@@ -70,7 +70,7 @@ class SlipCsvTest {
 
     @Test
     void amountsBelowZeroStayNumbers() throws IOException {
-        Slip slip = Ordering.slip(GBP, List.of(bought("timber", "36.00", "30.00")).stream().map(Wanted::only).toList(), List.of(), List.of(), false);
+        Slip slip = Ordering.slip(GBP, List.of(bought("timber", "36.00", "30.00")).stream().map(Wanted::only).toList(), List.of(), List.of());
         assertEquals(
                 "-6.00",
                 CSVFormat.RFC4180
@@ -88,7 +88,7 @@ class SlipCsvTest {
         PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
                         Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), BigDecimal.TEN, GBP),
-                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)));
         assertEquals(
                 """
             supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
@@ -117,7 +117,7 @@ class SlipCsvTest {
         PackGoods glue = new PackGoods("glue", "glue", "l", 0, 1, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
                         Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), BigDecimal.TEN, GBP),
-                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)), false);
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.TEN, GBP)), List.of(), List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)));
         assertEquals(
                 "[Share[owner=bed A, cost=62.16, lines={oil=50.67, glue=3.00, delivery=8.49}], "
                         + "Share[owner=bed B, cost=29.35, lines={oil=25.34, delivery=4.01}]]",
@@ -132,7 +132,7 @@ class SlipCsvTest {
         PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(
                 SupplierChoiceTest.sold("", "tin", 3, "16.005", 1, 1), SupplierChoiceTest.sold("", "can", 2, "16.005", 1, 1)), OptionalDouble.empty());
         Slip slip = Ordering.slip(GBP, List.of(
-                Wanted.only(OrderingTest.line(oil, List.of(5.0), GBP)), Wanted.only(Ordering.unpriced("path.bark", "=bark", 0.5, "m3"))), List.of(), List.of(), false);
+                Wanted.only(OrderingTest.line(oil, List.of(5.0), GBP)), Wanted.only(Ordering.unpriced("path.bark", "=bark", 0.5, "m3"))), List.of(), List.of());
         assertEquals(
                 """
             item,label,pack,count,price,cost\r
@@ -150,7 +150,7 @@ class SlipCsvTest {
         PackGoods oil = new PackGoods("oil", "oil", "l", 0, 1, List.of(SupplierChoiceTest.sold("a", "tin", 1, "16.00", 1, 1)), OptionalDouble.empty());
         Wanted two = Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 2)), BigDecimal.ZERO, GBP);
         Slip slip = Ordering.slip(GBP, List.of(two), List.of(new Apart.Buyer("bed A", List.of(two), BigDecimal.ZERO, false)),
-                List.of(OrderingTest.supplier("a", "0", null)), false);
+                List.of(OrderingTest.supplier("a", "0", null)));
         assertEquals(Map.of(), slip.apart().orElseThrow().charges());
         assertEquals(List.of("item", "oil", "total"), CSVFormat.RFC4180.parse(new StringReader(SlipCsv.write(slip, false))).getRecords().stream()
                 .map(row -> row.get(1)).toList());
@@ -164,7 +164,7 @@ class SlipCsvTest {
         Slip goods = Ordering.slip(GBP, List.of(
                 Wanted.only(bought("soil", "10.00", "10.00")),
                 Ordering.packWays(gift, List.of(new SlipLine.Use("bed B", 1)), BigDecimal.ZERO, GBP),
-                Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.ZERO, GBP)), List.of(), List.of(), false);
+                Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), BigDecimal.ZERO, GBP)), List.of(), List.of());
         Slip brought = new Slip(GBP, goods.goods(), goods.goods().add(new BigDecimal("2.00")), false, goods.lines(), goods.orders(),
                 goods.lowerBound(), goods.proven(), goods.apart());
         assertEquals(Map.of("the whole garden", "11.54 soil=10.00 delivery=1.54", "bed A", "3.46 glue=3.00 delivery=0.46"),

@@ -43,7 +43,7 @@ class SupplierChoiceTest {
     }
 
     private static Slip slip(List<PackGoods> goods, List<Double> needs, List<Supplier> suppliers) {
-        return Ordering.slip(GBP, wanted(goods, needs, suppliers), List.of(), suppliers, false);
+        return Ordering.slip(GBP, wanted(goods, needs, suppliers), List.of(), suppliers);
     }
 
     private static List<Wanted> wanted(List<PackGoods> goods, List<Double> needs, List<Supplier> suppliers) {
@@ -71,7 +71,7 @@ class SupplierChoiceTest {
     @Test
     void whoBuysBedByBedBuysWhereThatIsCheapest() {
         PackGoods goods = new PackGoods("g", "g", "l", 0, 1, List.of(sold("A", "big", 10, "20.00", 1, 1), sold("B", "small", 1, "3.00", 1, 1)), OptionalDouble.empty());
-        SlipLine line = Ordering.slip(GBP, List.of(Ordering.packWays(goods, List.of(new Use("bed M", 2), new Use("bed N", 8)), BigDecimal.ZERO, GBP)), List.of(), List.of(supplier("A", "0", null), supplier("B", "30", null)), false).lines().get(0);
+        SlipLine line = Ordering.slip(GBP, List.of(Ordering.packWays(goods, List.of(new Use("bed M", 2), new Use("bed N", 8)), BigDecimal.ZERO, GBP)), List.of(), List.of(supplier("A", "0", null), supplier("B", "30", null))).lines().get(0);
         assertEquals(new BigDecimal("20.00"), line.cost().orElseThrow());
         assertEquals(new BigDecimal("26.00"), line.bedByBed().orElseThrow());
     }
