@@ -63,7 +63,7 @@ export class BedTag extends GardenElement {
     this.#fields = bedFields(this, bed, 'tag');
     this.head = h('h2');
     this.replaceChildren(h('header', {}, this.head, this.#letGo()),
-      h('div.fields', {}, Object.values(this.#fields)),
+      h(`div.fields${unitsOf(this.garden.plan) === 'imperial' ? '.feet' : ''}`, {}, Object.values(this.#fields)),
       this.#verbs(verb('Turn 90°', 'tag turn 90', () => this.#turn())));
   }
 

@@ -11,3 +11,6 @@ const small = text => (/^([A-Z][a-z]|A )/.test(text) ? text.slice(0, 1).toLowerC
 /** What is wrong and the ways out in one paragraph: `It is short. Tape it again, or check the marks.` */
 export const paragraph = ({ text, ways = [] }) =>
   (ways.length ? `${text} ${ways.map((way, i) => (i ? small(way) : way)).join(', or ')}.` : text);
+
+/** One of things that are counted: `staples`, `staple`; units of measure stay. */
+export const oneOf = unit => (/^[a-z ]{2,}s$/.test(unit) ? unit.replace(/ches$/, 'ch').replace(/(?<!t)ies$/, 'y').replace(/s$/, '') : unit);

@@ -1,4 +1,5 @@
 import { measured, unitIn, valueIn } from '../geometry/measure.js';
+import { oneOf } from './words.js';
 
 /** A number's working as a line of arithmetic, from the working that the job sheet carries. */
 
@@ -21,7 +22,8 @@ const withUnit = (value, unit) => `${figure(value)} ${unitIn(unit, 'metric')}`.t
 /** A result in the garden's own measures. @param {'metric'|'imperial'} units */
 export function roundedWithUnit(value, unit, units) {
   if (unit === 'mm' && units === 'imperial') return measured(value, unit, units, 0);
-  return `${rounded(valueIn(value, unit, units))} ${unitIn(unit, units)}`.trim();
+  const own = rounded(valueIn(value, unit, units));
+  return `${own} ${own === '1' ? oneOf(unitIn(unit, units)) : unitIn(unit, units)}`.trim();
 }
 
 /**
