@@ -90,3 +90,10 @@ test('lengths are shown in feet and inches and back, and nothing else changes', 
   equal(showIn('metric')(feet), plan);
   holds(showIn('metric')(plan) === plan, 'another plan');
 });
+
+test('a shape that was dragged in feet is kept to a tenth of a millimetre', () => {
+  const plan = { beds: [{ id: 'A', width: 2743.2, depth: 914.4, at: [0, 0] }, { id: 'L', outline: [[0, 0], [2743.2, 0], [2743.2, 914.4], [0, 914.4]], at: [0, 3000] }] };
+  const drawn = [[0, 0], [177.79999999999998 + 2743.2, 0], [177.79999999999998 + 2743.2, 914.4000000000001], [0, 914.4000000000001]];
+  equal(shapeBed('A', drawn)(plan).beds[0], { id: 'A', width: 2921, depth: 914.4, at: [0, 0] });
+  equal(shapeBed('L', drawn)(plan).beds[1].outline, [[0, 0], [2921, 0], [2921, 914.4], [0, 914.4]]);
+});

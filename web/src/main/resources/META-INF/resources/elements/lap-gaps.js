@@ -12,8 +12,8 @@ const WAY = { left: [1, 0], right: [-1, 0], front: [0, 1], back: [0, -1] };
 
 const SIDES = { left: 'to the left', right: 'to the right', front: 'towards the house', back: 'away from the house' };
 
-/** Room that a distance takes on the screen, pixels. */
-const WIDE = 54;
+/** Room that a distance takes on the screen, pixels: one in feet, inches and sixteenths is read whole too. */
+const WIDTHS = { metric: 54, imperial: 92 };
 const HIGH = 26;
 
 /** Where it is tried along the side that it belongs to, in its own breadths. */
@@ -76,6 +76,8 @@ export class LapGaps extends GardenElement {
     this.classList.toggle('away', Boolean(this.yard.carried));
     if (this.yard.carried) return;
     const { view } = this.yard;
+    const across = WIDTHS[unitsOf(this.garden.plan)];
+    this.style.setProperty('--across', `${across}px`);
     const box = boxOf(this.garden.plan, this.garden.choice.beds) ?? bounds([[0, 0]]);
     const [wide, high] = this.yard.size;
     const drawn = [];
@@ -89,13 +91,13 @@ export class LapGaps extends GardenElement {
       const [toX, toY] = toScreen(view, to);
       drawn.push(s('path', { d: `M${fromX} ${fromY}L${toX} ${toY}${dx ? `M${fromX} ${fromY - 5}v10M${toX} ${toY - 5}v10` : `M${fromX - 5} ${fromY}h10M${toX - 5} ${toY}h10`}` }));
       let [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2];
-      if (dx && Math.abs(toX - fromX) < WIDE + 8) x = fromX - dx * (WIDE / 2 + 4);
+      if (dx && Math.abs(toX - fromX) < across + 8) x = fromX - dx * (across / 2 + 4);
       if (dy && Math.abs(toY - fromY) < HIGH + 8) y = fromY + dy * (HIGH / 2 + 4);
       // along the bed's side until it covers no name
       let spot = null;
       for (const [i, step] of ASIDE.entries()) {
-        const at = [Math.max(WIDE / 2, Math.min(wide - WIDE / 2, x + (dx ? 0 : step * WIDE))), Math.max(HIGH / 2, Math.min(high - HIGH / 2, y + (dx ? step * HIGH : 0)))];
-        const tried = { at, left: at[0] - WIDE / 2, right: at[0] + WIDE / 2, top: at[1] - HIGH / 2, bottom: at[1] + HIGH / 2 };
+        const at = [Math.max(across / 2, Math.min(wide - across / 2, x + (dx ? 0 : step * across))), Math.max(HIGH / 2, Math.min(high - HIGH / 2, y + (dx ? step * HIGH : 0)))];
+        const tried = { at, left: at[0] - across / 2, right: at[0] + across / 2, top: at[1] - HIGH / 2, bottom: at[1] + HIGH / 2 };
         if (i === 0) spot = tried;
         if (taken.some(other => tried.left < other.right && tried.right > other.left && tried.top < other.bottom && tried.bottom > other.top)) continue;
         spot = tried;
@@ -105,7 +107,7 @@ export class LapGaps extends GardenElement {
       drawn.push(s('text', { x, y, text: field.querySelector('input').value }));
       this.boxes.push(spot);
       taken.push(spot);
-      field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
+      field.style.transform = `translate(${Math.round(x - across / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
     }
     this.querySelector('svg.lines').replaceChildren(...drawn);
   }

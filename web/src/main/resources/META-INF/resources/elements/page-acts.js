@@ -1,4 +1,5 @@
 import { rectangle } from '../geometry/outline.js';
+import { onGrid } from '../geometry/snap.js';
 import { toYard } from '../geometry/view.js';
 import { boxOfClip, clipOf, pasteBeds, readClip } from '../state/clip.js';
 import { copyBed, lastBed, removeBed, standBed } from '../state/commands.js';
@@ -46,7 +47,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
     const point = at ?? (yard.pointer.over && toYard(yard.view, yard.pointer.over));
     const ground = yardOf(plans.plan);
     if (point && (!ground || contains(ground, point))) {
-      const rest = value => Math.round(value / yard.grid) * yard.grid;
+      const rest = value => onGrid(value, yard.grid);
       const [w, d] = [Math.max(...own.map(([x]) => x)), Math.max(...own.map(([, y]) => y))];
       plans.run(standBed({ ...made, at: [rest(point[0] - w / 2), rest(point[1] - d / 2)] }));
       return take([lastBed(plans.plan)], `Bed ${lastBed(plans.plan)} is added.`);
@@ -104,7 +105,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
     const box = boxOfClip(read, plan);
     const point = at ?? (yard.pointer.over && toYard(yard.view, yard.pointer.over));
     let by = null;
-    if (point) by = [Math.round((point[0] - (box.left + box.right) / 2) / yard.grid) * yard.grid, Math.round((point[1] - (box.front + box.back) / 2) / yard.grid) * yard.grid];
+    if (point) by = [onGrid(point[0] - (box.left + box.right) / 2, yard.grid), onGrid(point[1] - (box.front + box.back) / 2, yard.grid)];
     else {
       const own = [[box.left, box.front], [box.right, box.front], [box.right, box.back], [box.left, box.back]].map(([x, y]) => [x - box.left, y - box.front]);
       const room = roomFor(own, plan, garden.reckoning.sheet);

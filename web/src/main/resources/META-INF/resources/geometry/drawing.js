@@ -1,4 +1,5 @@
 import { distance } from './outline.js';
+import { onGrid } from './snap.js';
 
 /** Points put one after the other: where the next one comes to rest. */
 
@@ -24,7 +25,7 @@ export function nextPoint(points, wanted, { within, grid, corners, square, free 
   const lined = axis => {
     const line = points.map(point => point[axis]).filter(value => Math.abs(value - wanted[axis]) <= within)
       .sort((a, b) => Math.abs(a - wanted[axis]) - Math.abs(b - wanted[axis]))[0];
-    return line ?? Math.round(wanted[axis] / grid) * grid;
+    return line ?? onGrid(wanted[axis], grid);
   };
   return [lined(0), lined(1)];
 }

@@ -59,8 +59,11 @@ function along(own, moved, lines, low, high, { within, grid }) {
   }
   if (best) return best;
   const lowest = Math.min(...own[low]) + moved;
-  return { move: Math.round(lowest / grid) * grid - lowest, line: null };
+  return { move: onGrid(lowest, grid) - lowest, line: null };
 }
+
+/** The nearest multiple of the grid, to 0.1 mm as documents hold it. */
+export const onGrid = (value, grid) => Math.round(Math.round(value / grid) * grid * 10) / 10;
 
 /**
  * How far out a dragged wall comes to rest; a wall that lies aslant keeps to the grid along its own way.
@@ -71,7 +74,7 @@ function along(own, moved, lines, low, high, { within, grid }) {
  */
 export function restWall(wall, out, by, others, yard, how) {
   const axis = Math.abs(out[0]) > 0.999 ? 0 : Math.abs(out[1]) > 0.999 ? 1 : null;
-  if (axis === null) return Math.round(by / how.grid) * how.grid;
+  if (axis === null) return onGrid(by, how.grid);
   const [low, high] = axis === 0 ? ['left', 'right'] : ['front', 'back'];
   const side = out[axis] > 0 ? high : low;
   const own = { [low]: [], [high]: [], [side]: [wall[0][axis]] };

@@ -2,6 +2,9 @@ import { withFields, word } from './fields.js';
 import { aboutItsMiddle, bounds, placePoint } from '../geometry/outline.js';
 import { bedOf, bedsOf, freeId } from './plan.js';
 
+/** Documents hold tenths of a millimetre. */
+const tenth = value => Math.round(value * 10) / 10;
+
 /** Every change to a garden, each a function plan => newPlan. A bed nobody knows leaves the plan as it is. */
 
 const withBeds = (plan, beds) => ({ ...plan, beds });
@@ -35,7 +38,7 @@ export function standBed(bed) {
 
 /** @param {[number, number]} at yard millimetres, kept to 0.1 */
 export function moveBed(id, at) {
-  const clean = at.map(value => Math.round(value * 10) / 10);
+  const clean = at.map(tenth);
   return changeBed(id, bed => (bed.at?.[0] === clean[0] && bed.at?.[1] === clean[1] ? bed : { ...bed, at: clean }));
 }
 
@@ -78,14 +81,15 @@ export const stageBed = (id, stage) => setBed(id, { stage, weekend: undefined })
  * Gives a bed another outline, in its own frame. One that is given by width and depth stays so: where the outline's front
  * left corner has moved, the bed moves with it.
  */
-export function shapeBed(id, outline) {
+export function shapeBed(id, drawn) {
+  const outline = drawn.map(point => point.map(tenth));
   return plan => {
     const bed = bedOf(plan, id);
     if (!bed) return plan;
     if (!bed.size) return setBed(id, { outline, walls: undefined })(plan);
     const box = bounds(outline);
     const at = placePoint([box.left, box.front], bed.placement);
-    return moveBed(id, at)(setBed(id, { width: box.right - box.left, depth: box.back - box.front })(plan));
+    return moveBed(id, at)(setBed(id, { width: tenth(box.right - box.left), depth: tenth(box.back - box.front) })(plan));
   };
 }
 

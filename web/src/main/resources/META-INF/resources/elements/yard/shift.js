@@ -1,5 +1,6 @@
 import { moveThing, movePoint, calledThing, pointsOf } from '../../state/things.js';
 import { valueAt } from '../../state/ground.js';
+import { onGrid } from '../../geometry/snap.js';
 import { come } from './come.js';
 
 /** Carries a thing of the ground that is in hand: a path, a gate, a tap, a tree. */
@@ -16,7 +17,7 @@ export class Shift {
     const grid = free ? 1 : this.#yard.grid;
     const first = pointsOf(this.#yard.garden.plan, this.#thing).list[0];
     const [dx, dy] = come(this.#yard.view, this.#from, to);
-    const on = (value, by) => Math.round((value + by) / grid) * grid - value;
+    const on = (value, by) => onGrid(value + by, grid) - value;
     this.#by = [on(first[0], dx), on(first[1], dy)];
     const { list, closed } = pointsOf(moveThing(this.#thing, ...this.#by)(this.#yard.garden.plan), this.#thing);
     this.#yard.showLine(list, closed);
