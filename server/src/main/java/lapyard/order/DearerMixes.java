@@ -36,7 +36,7 @@ final class DearerMixes {
         leastUnitPrice[packs.size()] = limit.add(BigDecimal.ONE);
         for (int i = packs.size() - 1; i >= 0; i--) {
             BigDecimal unit = packs.get(i).price().orElseThrow().divide(PackMix.contentOf(packs.get(i)), 12, RoundingMode.FLOOR);
-            leastUnitPrice[i] = i == packs.size() - 1 ? unit : unit.min(leastUnitPrice[i + 1]);
+            leastUnitPrice[i] = unit.min(leastUnitPrice[i + 1]);
         }
     }
 
@@ -64,7 +64,7 @@ final class DearerMixes {
             if (dearer.compareTo(limit) > 0 || steps >= MOST_STEPS || found.size() >= MOST_MIXES) break;
             BigDecimal rest = left.subtract(content.multiply(BigDecimal.valueOf(n)));
             counts[k] = n;
-            from(rest.signum() <= 0 ? packs.size() : k + 1, rest, dearer);
+            from(k + 1, rest, dearer);
             if (rest.signum() <= 0) break;
         }
         counts[k] = 0;

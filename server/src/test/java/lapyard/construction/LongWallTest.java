@@ -49,6 +49,41 @@ class LongWallTest {
         assertTrue(works.size() > 4, works.size() + " works that differ");
     }
 
+    private static List<LongWall> walls(double lengthMm, double longestMm, double boughtMm) {
+        return LongWall.of(Beds.bed("K", Outline.rectangle(lengthMm, 1200), 3, Lap.TURNING), SAW, longestMm, boughtMm, List.of(longestMm, boughtMm));
+    }
+
+    private static SeamSplit usual(double lengthMm, double longestMm) {
+        Bed bed = Beds.bed("K", Outline.rectangle(lengthMm, 1200), 3, Lap.TURNING);
+        return SeamSplit.of(WallRun.of(bed, 0, true), WallRun.of(bed, 0, false), true, lengthMm, longestMm, SAW).orElseThrow();
+    }
+
+    /** Boards on hand give 4780, boards to buy 2980; a wall of 4000 takes pieces of 3900, one of 3080 pieces of 2980. */
+    @Test
+    void aWallThatOnlyBoardsOnHandReachMayBeJoined() {
+        assertEquals(List.of(), walls(4000, 4780, 4780));
+        assertEquals(List.of(), walls(3080, 4780, 2980));
+        for (double length : List.of(4000.0, 4880.0)) {
+            List<LongWall> walls = walls(length, 4780, 2980);
+            assertEquals(List.of(0, 2), walls.stream().map(LongWall::side).toList());
+            assertEquals(List.of(SeamSplit.NONE, usual(length, 2980)), walls.get(0).ways());
+        }
+        assertEquals(List.of(), walls(4000, 4780, 700), "no joints 600 apart, six parts at least");
+    }
+
+    @Test
+    void aWallThatMustBeJoinedIsJoinedForBoardsToBuyBesides() {
+        List<SeamSplit> alone = walls(4500, 2980, 2980).get(0).ways();
+        int more = 0;
+        for (double bought = 1780; bought < 2980; bought += 100) {
+            List<SeamSplit> ways = walls(4500, 2980, bought).get(0).ways();
+            assertEquals(ways.size(), new HashSet<>(ways).size(), "each once");
+            assertTrue(ways.contains(usual(4500, bought)) || usual(4500, bought).staggerMm() < 600, "for " + bought);
+            more += ways.size() > alone.size() ? 1 : 0;
+        }
+        assertTrue(more > 0, "some are ways of their own");
+    }
+
     @Test
     void theWaysToJoinAWallAreThoseThatKeepTheRules() {
         Random random = new Random(41);

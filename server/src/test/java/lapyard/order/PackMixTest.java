@@ -106,6 +106,14 @@ class PackMixTest {
         assertEquals(18, counts(packs, 954 - 7).stream().mapToLong(n -> n).sum());
     }
 
+    /** Four from 3 and 3, or from 3 and 1, cost 6 both ways; the second leaves nothing over, by the table and by the search. */
+    @Test
+    void atOneCostLessIsLeftOver() {
+        List<Pack> packs = List.of(pack("three", 3, "3"), pack("one", 1, "3"));
+        assertEquals(List.of(1L, 1L), counts(packs, 4));
+        assertEquals(List.of(1L, 1L, 0L), counts(List.of(packs.get(0), packs.get(1), pack("crumb", 0.0000001, "1000")), 4));
+    }
+
     /** As above in parts of a measure that no table holds: what is found covers the need and is not called the best. */
     @Test
     void aSearchThatGivesUpSaysSo() {
