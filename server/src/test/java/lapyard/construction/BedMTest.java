@@ -148,6 +148,7 @@ class BedMTest {
     @Test
     void theFloorIsCutWhereItTakesTheFewestStrips() {
         assertEquals(5.08, value(turning.quantities(), "inner.area"), 1e-9);
+        assertEquals(6.12, Beds.input(Beds.quantity(turning.quantities(), "inner.area").working(), "outer area"), 1e-9);
         assertEquals(
                 List.of(new Rectangle(100, 100, 2800, 1300), new Rectangle(100, 1400, 1600, 900)), turning.bottom().floor());
         Quantity bearers = quantity(turning.quantities(), "base.bearers");
