@@ -109,7 +109,7 @@ final class CuttingSearch {
         if (hopeless()) return best;
         if (problem.boardWeight > 1) {
             sets = BoardSets.ofMoney(problem, relaxation, budget, moneyBound);
-            sets.pass(best.money(), new Patience(budget, budget.steps()));
+            sets.pass(Math.min(best.money(), below), new Patience(budget, budget.steps()));
         }
         count();
         if (hopeless()) return best;
@@ -136,7 +136,7 @@ final class CuttingSearch {
                 long steps = budget.steps();
                 boolean open = !moneyProved;
                 Patience share = new Patience(budget, SETS_SHARE * (steps - inSets) - inSets);
-                best = sets.round(best, open ? best.money() : best.cost(), open ? below : NO_RIVAL, effort, share);
+                best = sets.round(best, open ? Math.min(best.money(), below) : best.cost(), open ? below : NO_RIVAL, effort, share);
                 count();
                 steps = budget.steps() - steps;
                 inSets += steps;

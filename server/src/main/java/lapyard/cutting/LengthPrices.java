@@ -35,6 +35,7 @@ public final class LengthPrices {
     private static final int DEAREST = 4;
 
     private static final int ROUNDS = 200;
+    private static final int FACE_BITS = 2;
 
     /**
      * @param cells    what it holds
@@ -43,8 +44,6 @@ public final class LengthPrices {
      * @param level    number of its kind of face
      */
     private record Board(int cells, long cost, int there, int level) {}
-
-    private record Length(long microns, int faces) {}
 
     /** So many pieces of a length at one price. */
     private record Batch(int count, long price) {}
@@ -57,7 +56,8 @@ public final class LengthPrices {
     /** Kinds of faces that boards have, rising. */
     private final int[] levels;
     private final List<Board> boards = new ArrayList<>();
-    private final Map<Length, List<Batch>> prices = new HashMap<>();
+    /** By {@link #length}. */
+    private final Map<Long, List<Batch>> prices = new HashMap<>();
     /** The most that priced pieces in so many cells are worth, by kind of face. */
     private final long[][] worth;
     /** What each board may hold at most. */
@@ -129,9 +129,17 @@ public final class LengthPrices {
         return 64 - Long.numberOfLeadingZeros(value);
     }
 
-    /** @param microns with its kerf */
-    private Length length(long microns, int faces) {
-        return new Length(microns, faces <= levels[0] ? 0 : faces);
+    /** A length with its kerf and the good faces that its board must have, as one number. */
+    private long length(long microns, int faces) {
+        return microns << FACE_BITS | (faces <= levels[0] ? 0 : faces);
+    }
+
+    private static int faces(long length) {
+        return (int) length & (1 << FACE_BITS) - 1;
+    }
+
+    private int cells(long length) {
+        return (int) ((length >> FACE_BITS) / cellMicrons);
     }
 
     /** Finds what to bring the prices down by, so that no board that can be bought is worth more than it costs. */
@@ -169,7 +177,7 @@ public final class LengthPrices {
     }
 
     /** What so many pieces fetch. */
-    private long fetches(Length length, int count) {
+    private long fetches(long length, int count) {
         List<Batch> batches = prices.computeIfAbsent(length, none -> new ArrayList<>());
         long sum = 0;
         int left = count;
@@ -185,25 +193,25 @@ public final class LengthPrices {
     }
 
     /** The highest price of so many more pieces with which no board holds more than it may. */
-    private long highest(Length length, int count) {
-        int cells = (int) (length.microns() / cellMicrons);
+    private long highest(long length, int count) {
+        int cells = cells(length);
         if (cells == 0) return 0;
         long highest = Long.MAX_VALUE;
         for (int k = 0; k < allowed.length; k++) {
             Board board = boards.get(k);
-            if (levels[board.level()] < length.faces()) continue;
+            if (levels[board.level()] < faces(length)) continue;
             int most = Math.min(count, board.cells() / cells);
             for (int n = 1; n <= most; n++) highest = Math.min(highest, (allowed[k] - worth[board.level()][board.cells() - n * cells]) / n);
         }
         return highest == Long.MAX_VALUE ? 0 : highest;
     }
 
-    private void add(Length length, Batch batch) {
+    private void add(long length, Batch batch) {
         prices.computeIfAbsent(length, none -> new ArrayList<>()).add(batch);
         if (batch.price() == 0) return;
-        int cells = (int) (length.microns() / cellMicrons);
+        int cells = cells(length);
         for (int level = 0; level < levels.length; level++) {
-            if (levels[level] < length.faces()) continue;
+            if (levels[level] < faces(length)) continue;
             long[] here = worth[level];
             int left = Math.min(batch.count(), (here.length - 1) / cells);
             for (int part = 1; left > 0; part *= 2) {
