@@ -83,7 +83,7 @@ public final class GardenReader {
         Garden garden = new Garden(
                 name,
                 imperial,
-                cursor.read("ground", GroundReader::read),
+                cursor.read("ground", ground -> GroundReader.read(ground, imperial)),
                 beds,
                 cursor.coded("paths", "path", "P", "path", GardenReader::path),
                 new Garden.Goods(

@@ -14,7 +14,7 @@ import lapyard.plan.SurfaceKind;
 final class GroundReader {
     private GroundReader() {}
 
-    static Ground read(Cursor ground) {
+    static Ground read(Cursor ground, boolean imperial) {
         SurveyReader.Surveyed surveyed = SurveyReader.read(ground);
         List<Outline> outline = GardenReader.outline(ground, "outline").map(List::of).orElse(surveyed.outline());
         List<Ground.Surface> surfaces = ground.each("surfaces", "surface", GroundReader::surface).stream().flatMap(Optional::stream).toList();
@@ -35,7 +35,7 @@ final class GroundReader {
                 ground.readIfAny("baseline", YardWorkReader::baseline),
                 ground.like("preparation", Preparation.USUAL),
                 YardWorkReader.rims(ground),
-                YardWorkReader.access(ground),
+                YardWorkReader.access(ground, imperial),
                 YardWorkReader.tall(ground),
                 ground.readIfAny("sun", YardWorkReader::sun).flatMap(sun -> sun));
     }

@@ -45,10 +45,10 @@ final class YardWorkReader {
         });
     }
 
-    static AccessStandard access(Cursor ground) {
+    static AccessStandard access(Cursor ground, boolean imperial) {
         boolean asked = ground.has("access");
         return ground.read("access", access -> {
-            AccessStandard base = access.choice("standard").equals("usual") ? AccessStandard.USUAL : AccessStandard.ADA_2010;
+            AccessStandard base = access.choice("standard").equals("usual") ? AccessStandard.USUAL : imperial ? AccessStandard.ADA_2010_IN_FEET : AccessStandard.ADA_2010;
             String rim = access.choice("rim");
             Optional<Gardener> gardener = rim.equals("any") ? Optional.empty() : Optional.of(Gardener.valueOf(Cursor.constant(rim)));
             return access.like(RecordParts.with(base, (part, usual) -> switch (part) {

@@ -48,11 +48,15 @@ public record AccessStandard(
     /**
      * 2010 ADA Standards: 403.5.1 width 36 in, 32 in for at most 24 in; 403.3 slopes 1:20 and 1:48; 305.3 clear space
      * 30 x 48 in; 308.3.2 reach 24 in over an obstruction (these seen); 304.3 turning 60 in; 403.5.3 passing 60 in
-     * every 200 ft (from memory). An inch is 25.4 mm; the standard's own rounded millimetres are used.
+     * every 200 ft (from memory). The standard's own rounded millimetres; a garden in feet takes its inches.
      */
     public static final AccessStandard ADA_2010 = new AccessStandard(
             "ada-2010", "ADA 2010", true, 915, 815, 610, 1525, 1525, 61_000, 20, 48, 610, 760, 1220, 0, 0,
             "2010 ADA Standards 304.3, 305.3, 308.3.2, 403.3, 403.5");
+
+    /** The same in the standard's inches, of 25.4 mm each: 36 in are enough where it asks for 36 in. */
+    public static final AccessStandard ADA_2010_IN_FEET = new AccessStandard(
+            ADA_2010.id, ADA_2010.name, true, 914.4, 812.8, 609.6, 1524, 1524, 60_960, 20, 48, 609.6, 762, 1219.2, 0, 0, ADA_2010.source);
 
     /** Common practice, no source, save where a publication gives the same range. */
     public enum Gardener {

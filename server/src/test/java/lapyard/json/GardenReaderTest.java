@@ -129,6 +129,13 @@ class GardenReaderTest {
         assertFalse(read("{\"beds\":[],\"catalogue\":{\"examples\":false}}").goods().catalogue().section("50x75").isPresent());
     }
 
+    /** 2010 ADA Standards 403.5.1: 36 in (915 mm). A garden in feet is held against the inches. */
+    @ParameterizedTest
+    @CsvSource({"imperial, 914.4", "metric, 915"})
+    void aStandardInInchesIsKeptInInchesWhereTheGardenIs(String units, double pathMm) {
+        assertEquals(pathMm, read("{\"units\":\"" + units + "\",\"ground\":{\"access\":{\"standard\":\"ada-2010\"}},\"beds\":[]}").ground().access().pathMm());
+    }
+
     /** Corners told to a hundredth are no reason to call two corners the same, and the step is in millimetres in feet too. */
     @Test
     void whatIsTooFineIsToldByItself() {
