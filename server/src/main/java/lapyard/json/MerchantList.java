@@ -190,40 +190,16 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
 
     private static void line(CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, Map<String, Known> known, List<Line> lines, List<Bad> bad) {
         Map<String, String> fields = new LinkedHashMap<>();
-        for (Map.Entry<Integer, String> column : fieldAt.entrySet()) {
-            if (column.getKey() < row.size() && !row.get(column.getKey()).isBlank()) {
-                fields.put(column.getValue(), row.get(column.getKey()).strip());
-            }
-        }
+        fieldAt.forEach((column, field) -> {
+            if (column < row.size() && !row.get(column).isBlank()) fields.put(field, row.get(column).strip());
+        });
         if (fields.isEmpty()) return;
-        if (!fields.containsKey("item")) {
-            bad.add(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
-            return;
-        }
-        Optional<Bad> fault = numbers(fields, number);
+        if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
+        Optional<Bad> fault = fields.containsKey("item") ? numbers(fields, number).or(() -> size(fields, number, known))
+                : Optional.of(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
         if (fault.isPresent()) {
             bad.add(fault.get());
-            return;
-        }
-        if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
-        Matcher size = SIZE.matcher(fields.get("item"));
-        boolean sized = size.matches();
-        if (sized) fields.put("item", size.group(1) + "x" + size.group(2));
-        if (fields.containsKey("length")) {
-            boolean told = fields.containsKey("thickness") && fields.containsKey("height");
-            boolean inches = sized && new BigDecimal(size.group(1)).min(new BigDecimal(size.group(2))).compareTo(LEAST_SIZE_MM) < 0;
-            Known section = known.get(fields.get("item"));
-            if (section != null) {
-                fields.put("item", section.id());
-                for (int i = 0; i < section.sizeMm().size(); i++) fields.putIfAbsent(i == 0 ? "thickness" : "height", Lengths.text(section.sizeMm().get(i)));
-            } else if (!told && (inches || !sized)) {
-                bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height" + (inches ? " as measured" : ""),
-                        inches ? "fill the two columns" : "name the section by its size, as in 100x200, or fill the two columns"));
-                return;
-            } else if (sized) {
-                fields.putIfAbsent("thickness", size.group(1));
-                fields.putIfAbsent("height", size.group(2));
-            }
+        } else if (fields.containsKey("length")) {
             lines.add(new Line(number, "section", fields));
         } else if (fields.containsKey("width")) {
             lines.add(new Line(number, "roll", fields));
@@ -233,6 +209,28 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has no length, width or content",
                     "give a stock length, the width of a roll, or what a pack holds"));
         }
+    }
+
+    /** Writes the code of a section plainly, and where it has a length its size as far as the code or what is known says it. */
+    private static Optional<Bad> size(Map<String, String> fields, long number, Map<String, Known> known) {
+        Matcher size = SIZE.matcher(fields.get("item"));
+        boolean sized = size.matches();
+        if (sized) fields.put("item", size.group(1) + "x" + size.group(2));
+        if (!fields.containsKey("length")) return Optional.empty();
+        boolean told = fields.containsKey("thickness") && fields.containsKey("height");
+        boolean inches = sized && new BigDecimal(size.group(1)).min(new BigDecimal(size.group(2))).compareTo(LEAST_SIZE_MM) < 0;
+        Known section = known.get(fields.get("item"));
+        if (section != null) {
+            fields.put("item", section.id());
+            for (int i = 0; i < section.sizeMm().size(); i++) fields.putIfAbsent(i == 0 ? "thickness" : "height", Lengths.text(section.sizeMm().get(i)));
+        } else if (!told && (inches || !sized)) {
+            return Optional.of(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height" + (inches ? " as measured" : ""),
+                    inches ? "fill the two columns" : "name the section by its size, as in 100x200, or fill the two columns"));
+        } else if (sized) {
+            fields.putIfAbsent("thickness", size.group(1));
+            fields.putIfAbsent("height", size.group(2));
+        }
+        return Optional.empty();
     }
 
     /** What is wrong with the first number that cannot be taken; all are written plainly where nothing is. */
@@ -282,11 +280,8 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     /**
      * A garden with these lines in its catalogue: a line of the same section and length, roll, or item and pack from the
      * same supplier is replaced, all others stay. The document given is not changed.
-     *
-     * @throws IllegalStateException while a line is bad
      */
-    public ObjectNode over(ObjectNode garden) {
-        if (!whole()) throw new IllegalStateException(bad.size() + " bad lines");
+    ObjectNode over(ObjectNode garden) {
         ObjectNode changed = garden.deepCopy();
         ObjectNode catalogue = changed.withObject("/catalogue");
         for (Line line : lines) {
