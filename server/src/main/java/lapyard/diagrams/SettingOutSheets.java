@@ -23,9 +23,10 @@ public final class SettingOutSheets {
      * @return one page for the yard, then the beds, as many to a page as fit
      */
     public static List<Page> pages(Garden garden, SettingOut out, BenchOptions options) {
+        // the same on sheets with smaller type; places for the names of many beds take long to find
+        BenchSheet.Draft plan = new SettingOutPlan(garden, out, new BenchSheet(CAUTION, options)).draft();
         return BenchSheet.pages(CAUTION, options, sheet -> {
-            List<BenchSheet.Draft> drafts = new ArrayList<>();
-            drafts.add(new SettingOutPlan(garden, out, sheet).draft());
+            List<BenchSheet.Draft> drafts = new ArrayList<>(List.of(plan));
             Flow flow = new Flow(
                     sheet,
                     "Setting-out, bed by bed",
