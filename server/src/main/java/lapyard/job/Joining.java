@@ -41,8 +41,17 @@ final class Joining {
     private static final int LEAST_TRIES = 48;
     private static final int MOST_TRIES = 200;
 
-    /** Walls that can be joined the same ways. */
-    private record Kind(List<SeamSplit> ways, int courses) {}
+    /** Walls that can be joined the same ways; hashed once, as there are many ways. */
+    private record Kind(List<SeamSplit> ways, int courses, int hash) {
+        Kind(List<SeamSplit> ways, int courses) {
+            this(ways, courses, 31 * ways.hashCode() + courses);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+    }
 
     /** Those of the most timbers first. */
     private static final Comparator<Map.Entry<Kind, List<At>>> IN_TURN = Comparator

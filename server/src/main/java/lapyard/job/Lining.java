@@ -1,6 +1,7 @@
 package lapyard.job;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,8 +31,9 @@ import lapyard.plan.WayKind;
 
 /** How the liner of each bed is cut: pieces too wide for every roll in parts, and along another split where that is cheaper. */
 final class Lining {
-    /** Layouts of the whole garden that are looked at for a material. */
+    /** Layouts of the whole garden that are looked at for a material, and pieces in all of them: of very many beds all change at once. */
     private static final int MOST_LAYOUTS = 8;
+    private static final int MOST_LAID = 2_400;
     /** Roll widths and longest runs at which a piece may be divided. */
     private static final int MOST_LIMITS = 6;
 
@@ -128,8 +130,26 @@ final class Lining {
         });
     }
 
-    /** Beds of one shape change together, and keep the change where the whole garden then takes less. */
+    /**
+     * Beds of one shape change together, and keep the change where the whole garden then takes less; where there are very many, all
+     * that take less by themselves.
+     */
     private void tryOthers(
+            String material,
+            Map<Integer, Way> chosen,
+            Collection<List<Integer>> groups,
+            Map<Integer, Way> others,
+            List<double[]> strips) {
+        int pieces = strips.size() + chosen.values().stream().mapToInt(way -> way.pieces().size()).sum();
+        if (groups.size() > 1 && Math.min(MOST_LAYOUTS, groups.size() + 1) * pieces > MOST_LAID) {
+            List<Integer> less = others.keySet().stream().filter(bed -> Way.ORDER.compare(others.get(bed), chosen.get(bed)) < 0).sorted().toList();
+            if (!less.isEmpty()) tryEach(material, chosen, List.of(less), others, strips);
+        } else {
+            tryEach(material, chosen, groups, others, strips);
+        }
+    }
+
+    private void tryEach(
             String material,
             Map<Integer, Way> chosen,
             Iterable<List<Integer>> groups,
@@ -142,13 +162,13 @@ final class Lining {
             Map<Integer, Way> changed = new LinkedHashMap<>(chosen);
             group.forEach(bed -> changed.put(bed, others.get(bed)));
             Least then = all(material, changed, strips);
-            boolean fewerParts = others.get(group.get(0)).pieces().size() < chosen.get(group.get(0)).pieces().size();
+            boolean fewerParts = group.stream().anyMatch(bed -> others.get(bed).pieces().size() < chosen.get(bed).pieces().size());
             int fewer = Integer.compare(then.unplaced(), now.unplaced());
             if (fewer < 0 || fewer == 0 && (fewerParts || then.compareTo(now) < 0)) {
                 for (int bed : group) {
                     Way other = others.get(bed);
                     List<Finding> told = new ArrayList<>(other.findings());
-                    told.add(otherSplit(works.get(bed).bed(), material, other, now, then, fewerParts));
+                    told.add(otherSplit(works.get(bed).bed(), material, other, then, (now.metres() - then.metres()) / group.size()));
                     changed.put(bed, new Way(other.pieces(), other.alone(), told));
                 }
                 chosen.putAll(changed);
@@ -157,10 +177,11 @@ final class Lining {
         }
     }
 
-    private static Finding otherSplit(Bed bed, String material, Way other, Least before, Least after, boolean fewerParts) {
+    /** @param savedM the bed's part of what all that change together save */
+    private static Finding otherSplit(Bed bed, String material, Way other, Least after, double savedM) {
         return Finding.of(FindingKind.LINER_SPLIT, Place.bed(bed.id()).then(What.LINER))
                 .with("material", Fact.name(material)).with("pieces", Fact.count(other.pieces().size(), "pieces")).with("after", Fact.mm(after.metres() * 1000))
-                .by(new Fact.Plain(Math.round((before.metres() - after.metres()) * 1000) / 1000.0, "m"));
+                .by(new Fact.Plain(Math.round(savedM * 1000) / 1000.0, "m"));
     }
 
     private Least all(String material, Map<Integer, Way> chosen, List<double[]> strips) {

@@ -81,9 +81,9 @@ final class CutTable {
     /** By selection: the least that any of its rectangles leaves uncovered; {@code NONE} where it has none. */
     private final long[] leastWaste;
 
-    private long[] widths = new long[1024];
-    private long[] heights = new long[1024];
-    private int[] origins = new int[1024];
+    private long[] widths = new long[256];
+    private long[] heights = new long[256];
+    private int[] origins = new int[256];
     private int used;
 
     // the staircase being gathered
@@ -95,8 +95,8 @@ final class CutTable {
     private long allowed;
 
     // where limits have sums: selections with rectangles, rising, and of each the counts in bits with one above each for borrowing
-    private int[] some = new int[1024];
-    private long[] someCounts = new long[1024];
+    private int[] some = new int[64];
+    private long[] someCounts = new long[64];
     private int many;
     private final int[] shift;
     private final long borrows;

@@ -5,10 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.construction.BedWork;
+import lapyard.construction.Construction;
 import lapyard.construction.LinerPiece;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.Garden;
+import lapyard.plan.SearchLength;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
@@ -108,6 +115,31 @@ class LiningTest {
         assertEquals(Finding.Weight.NOTE, told.weight());
         assertEquals(1, told.amount().orElseThrow().value(), 1e-9);
         assertTrue(Told.text(told).endsWith("which saves 1 m of liner."), Told.text(told));
+    }
+
+    private static double metres(Garden garden, List<BedWork> works, SearchOptions looking) {
+        List<double[]> sizes = works.stream().flatMap(work -> work.liner().stream()).map(piece -> new double[] {piece.widthMm(), piece.heightMm()}).toList();
+        return new RollGoods.Leasts(garden, looking, new HashMap<>()).of(works.get(0).bed().inside().liner().material(), sizes).metres();
+    }
+
+    /** As above, each L of a size of its own: more than are looked at one by one. What they are told to save adds up. */
+    @Test
+    void veryManyLinersTakeTheOtherSplitAtOnce() {
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < 160; i++) {
+            beds.append(i == 0 ? "" : ",").append("{\"id\":\"L%d\",\"courses\":3,\"at\":[%d,%d],\"outline\":[[0,0],[2400,0],[2400,%d],[1500,%d],[1500,%d],[0,%d]]}"
+                    .formatted(i, i % 20 * 4000, i / 20 * 6000, 2500 + i, 2500 + i, 3400 + i, 3400 + i));
+        }
+        Garden garden = Gardens.garden("{\"beds\":[" + beds + "]}");
+        List<BedWork> built = garden.beds().stream().map(bed -> Construction.of(bed, garden.goods().saw(), 2980, Map.of(), Optional.empty(), 2400, 25)).toList();
+        SearchOptions looking = SearchOptions.pooledOnly(SearchLength.SHORT, new SearchMemory(4 << 20));
+        Lining lining = new Lining(garden, built, bed -> Optional.empty(), looking);
+        lining.choose(List.of());
+        long others = lining.works().stream().filter(work -> work.liner().get(0).id().equals(work.bed().id() + "-L1")).count();
+        assertTrue(others > 20, others + " take the other split");
+        double saved = lining.findings().stream().mapToDouble(one -> one.amount().orElseThrow().value()).sum();
+        assertEquals(metres(garden, built, looking) - metres(garden, lining.works(), looking), saved, 0.0005 * others, "what is told adds up to what all save");
+        assertTrue(saved > 1, saved + " m");
     }
 
     @Test
