@@ -2,6 +2,7 @@ package lapyard.bench;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -18,11 +19,13 @@ import lapyard.working.Progress;
 
 /**
  * What a job sheet takes: the seven beds of a sample after one size has changed, what was searched for before at hand as in the
- * server, and gardens of beds that all differ, with nothing at hand. A main class; processor time of its thread, medians.
+ * server, and gardens of beds that all differ, with nothing at hand. A main class; processor time of its thread and of the process, a second thread and the
+ * collector among it, medians.
  * Arguments: the seed, then the numbers of beds.
  */
 public final class JobSheetSpeed {
     private static final long BYTES = 40_000_000;
+    private static final OperatingSystemMXBean PROCESS = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
     private JobSheetSpeed() {}
 
@@ -53,21 +56,25 @@ public final class JobSheetSpeed {
     /** @param memory none: each has its own */
     private static void told(String what, int times, IntFunction<Garden> gardens, SearchMemory memory) {
         double[] ms = new double[times];
+        double[] process = new double[times];
         double[] wall = new double[times];
         String total = "";
         for (int i = 0; i < times; i++) {
             Garden garden = gardens.apply(i);
             long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            long all = PROCESS.getProcessCpuTime();
             long from = System.nanoTime();
             JobSheet sheet = memory == null ? Job.prepare(garden) : Job.prepare(garden, w -> Progress.UNHEARD, memory);
             ms[i] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e6;
+            process[i] = (PROCESS.getProcessCpuTime() - all) / 1e6;
             wall[i] = (System.nanoTime() - from) / 1e6;
             total = String.valueOf(sheet.slip().total());
         }
         Arrays.sort(ms);
+        Arrays.sort(process);
         Arrays.sort(wall);
-        System.out.printf("%-45s %4d times: %8.1f ms of its thread, most %8.1f; %8.1f ms wall; last total %s%n", what, times, ms[times / 2], ms[times - 1],
-                wall[times / 2], total);
+        System.out.printf("%-45s %4d times: %8.1f ms of its thread, most %8.1f; %8.1f of the process; %8.1f ms wall; last total %s%n", what, times, ms[times / 2], ms[times - 1],
+                process[times / 2], wall[times / 2], total);
     }
 
     /** The type of two beds or the joined border, one size less by up to 200 mm in steps of 1. */
