@@ -81,9 +81,10 @@ final class PathAccess {
         PathRoom room = PathRoom.of(paths.get(path), site.standingNear(strip));
         if (room.narrowMm() == 0 && room.widthMm() >= paths.get(path).widthMm()) return;
         boolean pinch = room.narrowMm() <= standard.pinchLengthMm();
-        double limit = pinch ? standard.pinchMm() : Math.min(standard.pathMm(), paths.get(path).widthMm());
+        double limit = pinch ? standard.pinchMm() : standard.pathMm();
         double shortBy = limit - room.widthMm();
-        boolean fails = shortBy > Shapes.TOUCH_MM;
+        // a path that is narrow all along is told of as that
+        boolean fails = Math.min(limit, paths.get(path).widthMm()) - room.widthMm() > Shapes.TOUCH_MM;
         rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.NARROWEST, room.widthMm(), limit, "mm", fails ? shortBy : 0, Optional.of(room.at())));
         if (fails) {
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_PINCHED, place(path), limit, shortBy)

@@ -71,6 +71,16 @@ class PathAccessTest {
                 sheet.findings().stream().anyMatch(f -> f.weight() == Finding.Weight.SNAG && f.kind() == FindingKind.PATH_PINCHED));
     }
 
+    /** A path of 900 that a bed narrows to 850 is held against the 915 of the standard, not against itself; without the bed it is narrow, not pinched. */
+    @Test
+    void aPinchOfANarrowPathIsToldByTheStandard() {
+        GardenPath path = Beds.path("P", 900, 0, 5000, 10000, 5000);
+        AccessSheet.Row row = row(sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(Beds.box("A", 3000, 5400, 2000, 2000)), path), "path P", "narrowest");
+        assertEquals(915, row.limit());
+        assertEquals(65, row.missing(), 0.1);
+        assertTrue(Beds.about(sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), path).findings(), "path P", FindingKind.PATH_PINCHED).isEmpty());
+    }
+
     /** 150 m with no gap over 61 m needs 2 passing spaces: 2010 ADA Standards 403.5.3 (200 ft, from memory). */
     @Test
     void aLongNarrowPathNeedsPlacesToPass() {
