@@ -1,4 +1,4 @@
-import { calledThing, middleOf, movePoint, moveThing, placeOfThing, pointsOf, removeThing } from '../../main/resources/META-INF/resources/state/things.js';
+import { calledThing, movePoint, moveThing, placeOfThing, pointsOf, removeThing } from '../../main/resources/META-INF/resources/state/things.js';
 import { equal, holds, test } from '../trial.js';
 
 const plan = {
@@ -22,5 +22,4 @@ test('things are called by their kind or name, and deleted', () => {
   equal(removeThing(['ground', 'keepClear', 0])(plan).ground.keepClear.length, 1);
   equal([placeOfThing(['paths', 0]), placeOfThing(['ground', 'keepClear', 0])], ['paths', 'ground']);
   equal([pointsOf(plan, ['ground', 'keepClear', 0]).single, pointsOf(plan, ['paths', 0]).at.join()], [true, 'paths,0,line']);
-  equal(middleOf(plan, ['paths', 0]), [0, 2500]);
 });

@@ -17,7 +17,6 @@ import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Joint;
@@ -123,24 +122,10 @@ final class CourseNotes {
     /** The longest diagonals that run from corner to corner, from 0, by their words. */
     Map<String, int[]> diagonals() {
         Outline outline = work.bed().outline();
-        List<int[]> pairs = new ArrayList<>();
-        for (int i = 0; i < outline.sides(); i++) {
-            for (int j = i + 2; j < outline.sides(); j++) {
-                if (!(i == 0 && j == outline.sides() - 1)) {
-                    pairs.add(new int[] {i, j});
-                }
-            }
-        }
-        pairs.sort((a, b) -> Double.compare(length(outline, b), length(outline, a)));
         Map<String, int[]> longest = new LinkedHashMap<>();
-        pairs.stream().limit(MOST_DIAGONALS).forEach(pair ->
-                longest.put((pair[0] + 1) + " to " + (pair[1] + 1) + " is " + sheet.written(length(outline, pair)), pair));
+        outline.diagonals().stream().limit(MOST_DIAGONALS).forEach(pair -> longest.put((pair[0] + 1) + " to " + (pair[1] + 1) + " is "
+                + sheet.written(Lengths.steady(outline.corner(pair[0]).distanceMm(outline.corner(pair[1])))), pair));
         return longest;
-    }
-
-    private static double length(Outline outline, int[] pair) {
-        Point a = outline.corner(pair[0]);
-        return Math.round(a.distanceMm(outline.corner(pair[1])) * 1e6) / 1e6;
     }
 
     private void screws(List<Note> notes) {

@@ -17,7 +17,6 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     private static final double ABOVE = 10;
     private static final double BELOW = 3;
     private static final double FOOT = 12;
-    private static final double RUNNING = 3.2;
     /** Part of a sheet that a roll takes where it can; its cuts and pieces stand below. */
     private static final double MOST_HIGH = 0.6;
     private static final int LINES = 2;
@@ -242,9 +241,9 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         places.add(layout.boughtMm());
         List<Double> here = places.stream().filter(place -> (place > fromMm + 1e-6 || place <= 0) && place <= toMm + 1e-6).toList();
         // what stands on no line stands in the table of the pieces all the same
-        return Running.of(sheet, here, place -> left + scale.paperMm(place - fromMm), RUNNING, Double.NEGATIVE_INFINITY).stream()
+        return Running.of(sheet, here, place -> left + scale.paperMm(place - fromMm), Running.SIZE, Double.NEGATIVE_INFINITY).stream()
                 .filter(place -> place.level() < LINES)
-                .flatMap(place -> place.above(sheet, top, top, Inks.THIN, RUNNING).stream()).toList();
+                .flatMap(place -> place.above(sheet, top, top, Inks.THIN).stream()).toList();
     }
 
     private void foot(Flow flow, Scale scale) {

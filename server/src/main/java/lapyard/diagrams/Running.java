@@ -16,6 +16,9 @@ import lapyard.drawing.TextMeasure;
 record Running(String words, double x, double from, int level) {
     static final int LEVELS = 3;
 
+    /** Of the words, as bars and rolls have them. */
+    static final double SIZE = 3.2;
+
     /** From one line of words to the next. */
     static final double LEVEL = 3.6;
 
@@ -43,8 +46,8 @@ record Running(String words, double x, double from, int level) {
     }
 
     /** Above a board's upper edge, with a line from the words down to a place. */
-    List<Shape> above(BenchSheet sheet, double top, double to, double pen, double size) {
+    List<Shape> above(BenchSheet sheet, double top, double to, double pen) {
         double y = top - 1.8 - level * LEVEL;
-        return List.of(sheet.line(x, y + 0.5, x, to, pen), sheet.text(from, y, words, size, true));
+        return List.of(sheet.line(x, y + 0.5, x, to, pen), sheet.text(from, y, words, SIZE, true));
     }
 }

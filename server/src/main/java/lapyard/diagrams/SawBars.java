@@ -28,7 +28,6 @@ final class SawBars {
     private static final double ROW = TypeSize.TICK + 1;
     private static final double BELOW = 2.2;
     private static final double LENGTH = TypeSize.ARMS_LENGTH;
-    private static final double RUNNING = 3.2;
     private static final double FOOT = 11;
     private static final double HEAD = 7;
 
@@ -225,7 +224,7 @@ final class SawBars {
         label(shapes, laid, x, top);
         pieces(shapes, laid, scale, left, top);
         rest(shapes, laid, scale, left, top);
-        running(laid, scale, left).forEach(place -> shapes.addAll(place.above(sheet, top, top + bar(), Inks.MEDIUM, RUNNING)));
+        running(laid, scale, left).forEach(place -> shapes.addAll(place.above(sheet, top, top + bar(), Inks.MEDIUM)));
     }
 
     private void label(List<Shape> shapes, Laid laid, double x, double top) {
@@ -333,7 +332,7 @@ final class SawBars {
             places.add(laid.board().trimMm());
         }
         laid.cuts().forEach(cut -> places.add(laid.onIt(cut.toMm())));
-        return Running.of(sheet, places, place -> left + scale.paperMm(place), RUNNING, left - 4);
+        return Running.of(sheet, places, place -> left + scale.paperMm(place), Running.SIZE, left - 4);
     }
 
     private double above(Laid laid, Scale scale) {

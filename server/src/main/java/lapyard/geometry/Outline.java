@@ -2,6 +2,7 @@ package lapyard.geometry;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -161,5 +162,15 @@ public record Outline(List<Point> corners) {
 
     public Outline placed(Placement placement) {
         return new Outline(corners.stream().map(placement::toYard).toList());
+    }
+
+    /** Corners that no side joins, two by two from 0, those furthest apart first. */
+    public List<int[]> diagonals() {
+        List<int[]> pairs = new ArrayList<>();
+        for (int i = 0; i < sides(); i++) {
+            for (int j = i + 2; j < sides() - (i == 0 ? 1 : 0); j++) pairs.add(new int[] {i, j});
+        }
+        pairs.sort(Comparator.comparingDouble(pair -> -Lengths.steady(corner(pair[0]).distanceMm(corner(pair[1])))));
+        return pairs;
     }
 }

@@ -1,7 +1,6 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -116,15 +115,8 @@ public record Pegs(
 
     /** Between corners that no wall joins: a tape across shows a skewed outline. */
     private static List<Diagonal> diagonals(Outline outline) {
-        int n = outline.sides();
-        List<Diagonal> diagonals = new ArrayList<>();
-        for (int i = 0; i < (n > ALL_PAIRS_UP_TO ? 2 : n); i++) {
-            for (int j = i + 2; j < n; j++) {
-                if (!(i == 0 && j == n - 1)) diagonals.add(new Diagonal(i + 1, j + 1, outline.corner(i).distanceMm(outline.corner(j))));
-            }
-        }
-        diagonals.sort(Comparator.comparingDouble(Diagonal::lengthMm).reversed());
-        return diagonals;
+        return outline.diagonals().stream().filter(pair -> outline.sides() <= ALL_PAIRS_UP_TO || pair[0] < 2)
+                .map(pair -> new Diagonal(pair[0] + 1, pair[1] + 1, outline.corner(pair[0]).distanceMm(outline.corner(pair[1])))).toList();
     }
 
     private static List<Double> marks(List<Peg> pegs, ToDoubleFunction<Peg> place) {

@@ -13,19 +13,17 @@ export const toScreen = ({ k, x, y }, [yardX, yardY]) => [x + yardX * k, y - yar
 export const toYard = ({ k, x, y }, [screenX, screenY]) => [(screenX - x) / k, (y - screenY) / k];
 
 /**
- * The view that shows all of `box` in a frame on the screen: across its middle, and down at its foot or half way up.
+ * The view that shows all of `box` in the middle of a frame on the screen.
  *
  * @param {import('./outline.js').Bounds} box yard millimetres
  * @param {{left: number, top: number, width: number, height: number}} frame pixels
- * @param {'foot'|'middle'} [stands]
  * @returns {View}
  */
-export function fitted(box, frame, stands = 'middle') {
+export function fitted(box, frame) {
   const width = Math.max(box.right - box.left, 1);
   const depth = Math.max(box.back - box.front, 1);
   const k = clamp(Math.min(frame.width / width, frame.height / depth));
-  const foot = stands === 'foot' ? frame.top + frame.height : frame.top + (frame.height + depth * k) / 2;
-  return { k, x: frame.left + frame.width / 2 - (box.left + width / 2) * k, y: foot + box.front * k };
+  return { k, x: frame.left + frame.width / 2 - (box.left + width / 2) * k, y: frame.top + (frame.height + depth * k) / 2 + box.front * k };
 }
 
 /** Nearer or further by `factor`, the yard under `point` staying put. */

@@ -1,4 +1,3 @@
-import { bounds, middle } from '../geometry/outline.js';
 import { valueAt } from './ground.js';
 
 /** What lies in the ground and can be taken hold of: paths, and what is to be kept clear. A thing is its path in the document. */
@@ -49,12 +48,6 @@ export function pointsOf(plan, path) {
   if (!key) return null;
   const single = typeof thing[key][0] === 'number';
   return { list: single ? [thing[key]] : thing[key], at: single ? [...path] : [...path, key], closed: key === 'outline', single };
-}
-
-/** Its middle, for what is written beside it. */
-export function middleOf(plan, path) {
-  const points = pointsOf(plan, path);
-  return points ? middle(bounds(points.list)) : null;
 }
 
 /** The place of the page in which a thing is described. */
