@@ -107,7 +107,7 @@ final class Fixings {
 
     /** Corners of one kind read alike on paper; a corner given to 0.1 mm is a little off its neighbour's. */
     private static String kind(ScrewWay way) {
-        return way.mitre() + " " + degrees(way) + " " + way.entryMm();
+        return way.mitre() + " " + Lengths.text(Lengths.toTenth(way.angleDeg())) + " " + way.entryMm();
     }
 
     private static ScrewWay worst(Bed bed, double lengthMm) {
@@ -118,10 +118,6 @@ final class Fixings {
         return corners.mapToObj(corner -> ScrewWay.of(bed, corner, lengthMm))
                 .min(Comparator.comparingDouble(ScrewWay::coverMm))
                 .orElseThrow();
-    }
-
-    private static String degrees(ScrewWay way) {
-        return Lengths.text(Lengths.toTenth(way.angleDeg()));
     }
 
     private static double endCoverMm(Bed bed, double lengthMm) {

@@ -93,7 +93,8 @@ final class CourseCard {
             // one ring has the whole sheet, its table beside it
             boolean together = groups.size() > 1 && above(groups).isPresent();
             List<List<List<Course>>> sheets = together ? List.of(groups) : groups.stream().map(List::of).toList();
-            for (List<List<Course>> some : sheets) drafts.add(new BenchSheet.Draft(title(), about(), sheet(some, together)));
+            String title = "Course card, " + BenchSheet.named(beds, 4, sheet.space().width() * 0.5).replaceFirst("^Bed", "bed");
+            for (List<List<Course>> some : sheets) drafts.add(new BenchSheet.Draft(title, about(), sheet(some, together)));
         }
         return drafts;
     }
@@ -105,10 +106,6 @@ final class CourseCard {
                         .map(piece -> List.of(piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen()))
                         .toList(),
                 LinkedHashMap::new, Collectors.toList())).values());
-    }
-
-    private String title() {
-        return "Course card, " + BenchSheet.named(beds, 4, sheet.space().width() * 0.5).replaceFirst("^Bed", "bed");
     }
 
     private String about() {

@@ -13,6 +13,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
 import lapyard.construction.LinerPiece;
 import lapyard.construction.Strip;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
@@ -237,8 +238,8 @@ public final class FloorCards {
 
     private static BenchTable bays(BenchSheet sheet, BedWork work) {
         BenchTable table = new BenchTable(
-                sheet, "Floor, part by part", column("Part", 0.12, true), column("Bearers", 0.26, false),
-                column("At most apart", 0.14, false), column("Slat rows, gap between", 0.22, false), column("A row, end to end", 0.26, false));
+                sheet, "Floor, part by part", new Column("Part", 0.12, true), new Column("Bearers", 0.26, false),
+                new Column("At most apart", 0.14, false), new Column("Slat rows, gap between", 0.22, false), new Column("A row, end to end", 0.26, false));
         for (int i = 0; i < work.bottom().bays().size(); i++) {
             FloorBay bay = work.bottom().bays().get(i);
             String rows = bay.slats().rows() + " rows, gap " + sheet.fine(Lengths.toTenth(bay.slats().gapMm()))
@@ -273,8 +274,8 @@ public final class FloorCards {
     private static BenchTable liner(BenchSheet sheet, BedWork work) {
         if (onWalls(work)) {
             BenchTable table = new BenchTable(
-                    sheet, "Liner, one piece a wall", column("Count", 0.14, true), column("Pieces", 0.36, true), column("Cut, width × height", 0.32, false),
-                    column("Walls", 0.18, false));
+                    sheet, "Liner, one piece a wall", new Column("Count", 0.14, true), new Column("Pieces", 0.36, true), new Column("Cut, width × height", 0.32, false),
+                    new Column("Walls", 0.18, false));
             Map<String, List<LinerPiece>> cuts = new LinkedHashMap<>();
             work.liner().forEach(piece -> cuts.computeIfAbsent(size(sheet, piece.widthMm(), piece.heightMm()), cut -> new ArrayList<>()).add(piece));
             cuts.forEach((cut, alike) -> table.row(
@@ -283,8 +284,8 @@ public final class FloorCards {
             return table;
         }
         BenchTable table = new BenchTable(
-                sheet, "Liner, the downhill piece first", column("Lay", 0.1, true), column("Piece", 0.2, true),
-                column("Cut, width × height", 0.35, false), column("Covers of the floor", 0.35, false));
+                sheet, "Liner, the downhill piece first", new Column("Lay", 0.1, true), new Column("Piece", 0.2, true),
+                new Column("Cut, width × height", 0.35, false), new Column("Covers of the floor", 0.35, false));
         work.liner().stream().sorted((a, b) -> Integer.compare(a.layingOrder(), b.layingOrder())).forEach(piece -> table.row(
                 Integer.toString(piece.layingOrder()), piece.id(), size(sheet, piece.widthMm(), piece.heightMm()),
                 size(sheet, piece.floor().widthMm(), piece.floor().depthMm())));
@@ -327,9 +328,5 @@ public final class FloorCards {
                 .mapToObj(value -> Math.round(value) + " " + words + ", ")
                 .findFirst()
                 .orElse("");
-    }
-
-    private static BenchTable.Column column(String head, double share, boolean bold) {
-        return new BenchTable.Column(head, share, bold);
     }
 }

@@ -104,15 +104,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
     }
 
     /** Things with the ground to keep clear round them; labels of other things keep off. */
-    Shape.Group things() {
-        return keepClear("things", false);
-    }
-
-    Shape.Group gates() {
-        return keepClear("gates", true);
-    }
-
-    private Shape.Group keepClear(String id, boolean gates) {
+    Shape.Group keepClear(boolean gates) {
         List<Shape> shapes = new ArrayList<>();
         int number = 0;
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
@@ -126,7 +118,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
                 shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
             }
         }
-        return new Shape.Group(id, "", "keep-clear", shapes);
+        return new Shape.Group(gates ? "gates" : "things", "", "keep-clear", shapes);
     }
 
     /** What is to be kept clear, on the paper. */

@@ -79,7 +79,7 @@ final class Labels {
             Optional<Plate> best = places(box).stream()
                     .map(centre -> new Plate(centre, widthMm, heightMm, angle))
                     .filter(plate -> Rings.within(plate.corners(), ring) && free(plate))
-                    .min(Comparator.comparingDouble(plate -> -Math.round(10 * Rings.distanceToEdge(ring, plate.centre()))));
+                    .min(Comparator.comparingDouble(plate -> -Math.round(10 * plate.centre().distanceMm(Rings.nearestOnEdge(ring, plate.centre())))));
             if (best.isPresent()) return best;
         }
         return Optional.empty();

@@ -23,7 +23,8 @@ record PathShapes(Garden garden, List<PathCover> covers, Sketch sketch) {
             Inks.Filling filling = sketch.inks().path(cover.material(), materials.indexOf(cover.material()));
             List<Shape> areas = new ArrayList<>();
             cover.cover().forEach(ring -> areas.add(filling.area(sketch.on(ring), sketch.pen(Inks.SECONDARY))));
-            shapes.add(new Shape.Group(Shape.id("path", cover.id()), title(cover), "path", areas));
+            String name = cover.name().isBlank() || cover.name().equals(cover.id()) ? "" : ", " + cover.name();
+            shapes.add(new Shape.Group(Shape.id("path", cover.id()), "Path " + cover.id() + name, "path", areas));
         }
         for (GardenPath path : garden.paths()) {
             if (path.line().size() > 1 && (middles || covers.isEmpty())) {
@@ -31,10 +32,6 @@ record PathShapes(Garden garden, List<PathCover> covers, Sketch sketch) {
             }
         }
         return new Shape.Group("paths", "", "paths", shapes);
-    }
-
-    private static String title(PathCover cover) {
-        return "Path " + cover.id() + (cover.name().isBlank() || cover.name().equals(cover.id()) ? "" : ", " + cover.name());
     }
 
     Shape.Group names() {

@@ -275,10 +275,10 @@ public final class PlanDrawing {
                     "sun", "Direct sun on " + sun.day().day(), "sun", LightShapes.cells(garden, sun, view, inks))));
         }
         if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes(options.working()));
-        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.things());
+        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.keepClear(false));
         else if (options.shows(PlanLayer.GROUND)) shapes.add(ground.trees());
         shapes.add(ground.edge());
-        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.gates());
+        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.keepClear(true));
     }
 
     private static Shape stages(List<BedShapes> beds) {

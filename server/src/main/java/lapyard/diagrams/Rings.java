@@ -36,10 +36,6 @@ final class Rings {
         return false;
     }
 
-    static double distanceToEdge(List<Point> ring, Point p) {
-        return p.distanceMm(nearestOnEdge(ring, p));
-    }
-
     /** The place on the ring's edge nearest to p. */
     static Point nearestOnEdge(List<Point> ring, Point p) {
         Point best = ring.get(0);

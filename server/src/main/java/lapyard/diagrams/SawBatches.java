@@ -67,24 +67,20 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
     private List<String> totals(Batches.Stage stage) {
         Batches.Rates rates = work.batches().rates();
         int settings = stage.settings().size();
-        String sum = stage.cuts() + " cuts" + (stage.trims() == 0 ? "" : ", " + stage.trims() + " of them to trim") + " × " + number(rates.minutesACut()) + " min + " + settings + " settings × "
-                + number(rates.minutesASetting()) + " min = " + number(stage.minutes(rates)) + " min";
+        String sum = stage.cuts() + " cuts" + (stage.trims() == 0 ? "" : ", " + stage.trims() + " of them to trim") + " × " + Lengths.text(rates.minutesACut()) + " min + " + settings + " settings × "
+                + Lengths.text(rates.minutesASetting()) + " min = " + Lengths.text(stage.minutes(rates)) + " min";
         List<String> words = new ArrayList<>();
         words.add(Measure.counted(settings, "setting") + ", " + Measure.counted(stage.pieces(), "piece") + ", " + times(stage.handlings())
                 + " a board goes on the saw: " + sum + ".");
         if (stage.settingsBoardByBoard() > settings || stage.handlings() > stage.boards()) {
             words.add("Board by board instead: " + times(stage.boards()) + " on the saw, " + stage.settingsBoardByBoard()
-                    + " settings, " + number(stage.minutesBoardByBoard(rates)) + " min. Choose what suits backs and bench.");
+                    + " settings, " + Lengths.text(stage.minutesBoardByBoard(rates)) + " min. Choose what suits backs and bench.");
         }
         return words;
     }
 
     private static String times(int count) {
         return count == 1 ? "once" : count + " times";
-    }
-
-    static String number(double value) {
-        return Lengths.text(value);
     }
 
     private static String legend() {

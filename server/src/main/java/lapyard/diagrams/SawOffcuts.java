@@ -9,6 +9,7 @@ import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.geometry.Measure;
+import lapyard.plan.BedNames;
 
 /** First cuts at the merchant and the ledger of offcuts, as tables. */
 final class SawOffcuts {
@@ -98,20 +99,7 @@ final class SawOffcuts {
                         + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
     }
 
-    /** 1, 2, 3, 7 as {@code 1–3, 7}. */
     private static String runs(List<Integer> numbers, SawDay.Work work) {
-        StringBuilder words = new StringBuilder();
-        for (int i = 0; i < numbers.size(); ) {
-            int end = i;
-            while (end + 1 < numbers.size() && numbers.get(end + 1) == numbers.get(end) + 1) {
-                end++;
-            }
-            words.append(words.length() == 0 ? "" : ", ").append(work.board(numbers.get(i)));
-            if (end > i) {
-                words.append(end > i + 1 ? "–" : ", ").append(work.board(numbers.get(end)));
-            }
-            i = end + 1;
-        }
-        return words.toString();
+        return BedNames.compact(numbers.stream().map(work::board).toList());
     }
 }

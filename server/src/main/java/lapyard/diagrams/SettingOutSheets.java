@@ -34,7 +34,7 @@ public final class SettingOutSheets {
             if (garden.ground().baseline().isEmpty()) {
                 flow.words(List.of("No baseline was chosen: all is measured from the front of the yard, or from its longest side where the front is a corner."), TEXT, false);
             }
-            flow.words(List.of("Tape laid once along the baseline: " + marks(out, sheet)), TEXT, true);
+            flow.words(List.of("Tape laid once along the baseline: " + String.join(", ", running(out).stream().map(sheet::written).toList()) + "."), TEXT, true);
             out.square()
                     .ifPresent(square -> flow.words(
                             List.of("Square to the baseline at its start: " + sheet.written(square.alongMm()) + " along, "
@@ -68,9 +68,5 @@ public final class SettingOutSheets {
             }
         }
         return marks;
-    }
-
-    private static String marks(SettingOut out, BenchSheet sheet) {
-        return String.join(", ", running(out).stream().map(sheet::written).toList()) + ".";
     }
 }

@@ -51,7 +51,7 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
             findings.addAll(walk.findings());
             adjustment(walk, sides, quantities);
         }
-        List<Point> corners = own.stream().map(point -> inYard(point, survey)).toList();
+        List<Point> corners = own.stream().map(point -> survey.from().moved(survey.from().way(survey.to()), point.x(), point.y())).toList();
         if (corners.size() >= 3 && findings.stream().noneMatch(f -> f.weight() == Finding.Weight.STOP)) {
             measures(new Outline(corners), quantities);
             checks(survey.checks(), corners, findings);
@@ -72,10 +72,6 @@ public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quan
         findings.addAll(met.findings());
         met.quantities().forEach(q -> quantities.add(new Quantity(q.key().kind().of(number), q.value(), q.unit(), q.working())));
         return List.of(met.at());
-    }
-
-    private static Point inYard(Point own, YardSurvey survey) {
-        return survey.from().moved(survey.from().way(survey.to()), own.x(), own.y());
     }
 
     private static void adjustment(Survey.Walk walk, List<Survey.Side> sides, List<Quantity> quantities) {

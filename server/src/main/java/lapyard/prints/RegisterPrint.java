@@ -32,7 +32,7 @@ final class RegisterPrint {
                 .collect(Collectors.groupingBy(bed -> bed.work().bed().type(), LinkedHashMap::new, Collectors.toList()));
         List<List<String>> sums = new ArrayList<>();
         types.forEach((type, some) -> sums.add(row(
-                some, imperial, type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + names(some), size(some.get(0).work().bed(), imperial))));
+                some, imperial, type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + some.stream().map(bed -> bed.work().bed().id()).collect(Collectors.joining(", ")), size(some.get(0).work().bed(), imperial))));
         return ask.list(sheet, CAUTION, "Bed register", Measure.counted(sheet.beds().size(), "bed") + ", each to be ticked when it is filled")
                 .warned(Warned.all(sheet))
                 .table("Beds", List.of(new Column("Bed", 0.07, true), new Column("Name, type", 0.18, false), new Column("Width, depth, height", 0.18, false),
@@ -63,10 +63,6 @@ final class RegisterPrint {
         List<String> row = new ArrayList<>(List.of(called));
         for (QuantityKind kind : List.of(QuantityKind.TIMBER_LENGTH, QuantityKind.TIMBER_MASS, QuantityKind.SOIL_LOOSE)) row.add(amount(beds, kind, imperial));
         return row;
-    }
-
-    private static String names(List<BedSheet> beds) {
-        return beds.stream().map(bed -> bed.work().bed().id()).collect(Collectors.joining(", "));
     }
 
     static String size(Bed bed, boolean imperial) {
