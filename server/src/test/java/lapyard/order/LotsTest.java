@@ -71,6 +71,14 @@ class LotsTest {
         }
     }
 
+    /** Six for 6.00 in every way: one pack of 6 before three of 2, and of two packs of 3 those named first. */
+    @Test
+    void atOneCostFewerPacksAndThenTheFirstNamedAreBought() {
+        BigDecimal six = BigDecimal.valueOf(6);
+        assertEquals("[0, 1]", new Lots(List.of(sold("", "two", 2, "2.00", 1, 3), sold("", "six", 6, "6.00", 1, 1))).covering(six).counts().toString());
+        assertEquals("[2, 0]", new Lots(List.of(sold("", "least", 3, "3.00", 1, 2), sold("", "three", 3, "3.00", 1, 1))).covering(six).counts().toString());
+    }
+
     /**
      * Eight packs with a least count of 2 are all tried. A ninth is not, so nothing is proved: content 1 to 9 for 10.00 less 0.01 a
      * unit. For a need of 18 two of the ninth would cost 19.82; of the eight, two of 8 and two of 1 cost 39.82 and leave nothing over.
