@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.LongStream;
 import lapyard.working.Effort;
@@ -166,10 +167,11 @@ public final class LengthPrices {
      * @return 0 where no board holds one of them
      */
     public BigDecimal atLeast(List<CuttingProblem.Demand> pieces) {
+        // a length fetches its prices once, however many stages want it
+        Map<Long, Integer> longestFirst = new TreeMap<>(Comparator.reverseOrder());
+        for (CuttingProblem.Demand piece : pieces) longestFirst.merge(length(Intake.roundUp(piece.lengthMm()) + kerf, piece.goodFaces()), piece.count(), Integer::sum);
         long sum = 0;
-        List<CuttingProblem.Demand> longestFirst = new ArrayList<>(pieces);
-        longestFirst.sort(Comparator.comparingDouble(CuttingProblem.Demand::lengthMm).reversed());
-        for (CuttingProblem.Demand piece : longestFirst) sum += fetches(length(Intake.roundUp(piece.lengthMm()) + kerf, piece.goodFaces()), piece.count());
+        for (Map.Entry<Long, Integer> length : longestFirst.entrySet()) sum += fetches(length.getKey(), length.getValue());
         BigInteger scaled = BigInteger.valueOf(sum).multiply(above).subtract(beyond);
         if (scaled.signum() <= 0) return BigDecimal.ZERO;
         BigInteger whole = coin.multiply(below).shiftLeft(shift);
