@@ -316,7 +316,7 @@ public final class AnswerService {
             } else {
                 task = new Task<>(kind, () -> forget(key));
                 task.join();
-                begin(key, task, kind, document, work);
+                begin(key, task, document, work);
             }
         }
         return task.await(turns);
@@ -330,7 +330,7 @@ public final class AnswerService {
         }
     }
 
-    private <T> void begin(String key, Task<T> task, WorkKind kind, GivenDocument document, Callable<T> work) {
+    private <T> void begin(String key, Task<T> task, GivenDocument document, Callable<T> work) {
         tasks.put(key, task);
         Optional<String> first = isPrepared(document) ? Optional.empty() : Optional.of(document.hash());
         try {

@@ -57,14 +57,14 @@ final class Lifts {
         Finding found = Finding.of(beyond ? FindingKind.LIFTS_BEYOND : FindingKind.LIFTS, where(lifts))
                 .with("lifts", Fact.count(lifts.size(), "timbers")).with("people", Fact.count(beyond ? lifting.crew() : people, "people"))
                 .with("limit", Fact.kg((beyond ? lifting.crew() : people - 1) * lifting.limitKg())).by(Fact.kg(heaviest));
-        if (beyond) return beyond(garden, found, lifting);
+        if (beyond) return beyond(garden, found);
         long over = lifts.stream().filter(lift -> lifting.overGuide(lift.kg())).count();
         return (over == 0 ? found : found.with("over", Fact.count(over, "lifts")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people)))))
                 .way(over == 0 ? WayKind.HELPER : WayKind.WHEELS);
     }
 
     /** A crew that nobody described is our guess: what it cannot lift is no fault of the garden. */
-    private static Finding beyond(Garden garden, Finding found, Lifting lifting) {
+    private static Finding beyond(Garden garden, Finding found) {
         Finding told = found.way(WayKind.WHEELS);
         return garden.people().crew().described() ? told.weighing(Weight.SNAG).way(WayKind.MORE_LIFTERS) : told;
     }
@@ -92,7 +92,7 @@ final class Lifts {
         if (beyond == 0 && over > 0) {
             found = found.with("over", Fact.count(over, "boards")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people))));
         }
-        found = beyond > 0 ? beyond(garden, found, lifting) : found.way(WayKind.WHEELS);
+        found = beyond > 0 ? beyond(garden, found) : found.way(WayKind.WHEELS);
         return Optional.of(helped == 0 ? found : found.way(WayKind.MERCHANT_CUTS, Fact.count(helped, "boards")));
     }
 

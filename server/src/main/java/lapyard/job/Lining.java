@@ -207,7 +207,7 @@ final class Lining {
                 continue;
             }
             Way best = ways.get(0);
-            told.add(divided(work.bed(), wide, material, best, ways));
+            told.add(divided(work.bed(), wide, best));
             pieces = best.pieces();
         }
         return new Way(pieces, leasts.of(material, sizes(pieces)), told);
@@ -220,7 +220,7 @@ final class Lining {
                 .by(Fact.mm(lap - widest(material))).way(WayKind.LAP_BY, Fact.mm(300)).way(WayKind.LARGER_ROLL);
     }
 
-    private Finding divided(Bed bed, LinerPiece wide, String material, Way best, List<Way> ways) {
+    private Finding divided(Bed bed, LinerPiece wide, Way best) {
         List<LinerPiece> parts = best.pieces().stream()
                 .filter(piece -> piece.id().startsWith(wide.id()))
                 .sorted(Comparator.comparingInt(LinerPiece::layingOrder))

@@ -31,7 +31,6 @@ public final class Ordering {
     /** Decimals of a need; anything smaller is a rounding error of binary fractions. */
     private static final int NEED_DECIMALS = 6;
 
-
     private Ordering() {}
 
     /**
