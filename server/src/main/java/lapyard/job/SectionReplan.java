@@ -3,14 +3,15 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.PackCode;
+import lapyard.catalogue.Supplier;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
 import lapyard.job.JobSheet.SectionCutting;
-import lapyard.order.SlipLine;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -109,23 +110,47 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         return findings;
     }
 
-    /** Finds goods that are paid for but no longer in the order. */
+    private record Ordered(String item, String pack, String supplier) {
+        boolean is(Tally.Bought bought, boolean theirs) {
+            return item.equals(bought.item()) && pack.equals(bought.pack()) && (!theirs || bought.supplier().isEmpty() || bought.supplier().equals(supplier));
+        }
+    }
+
+    /** Finds goods that are paid for but no longer in the order, or there to be bought from somebody else. */
     private static void bought(JobSheet sheet, List<Finding> findings) {
-        for (Tally.Bought bought : sheet.garden().people().tally().bought()) {
-            long planned = sheet.slip().lines().stream()
-                    .filter(line -> line.item().equals(bought.item()))
-                    .flatMap(line -> line.packs().stream())
-                    .filter(pack -> pack.pack().equals(bought.pack()) && (bought.supplier().isEmpty() || bought.supplier().equals(pack.supplier())))
-                    .mapToLong(SlipLine.PackCount::count)
-                    .sum();
-            if (planned < bought.count()) {
-                long over = bought.count() - planned;
-                findings.add(Finding.of(FindingKind.TALLY_BOUGHT_MORE, Place.of(What.TALLY).then(What.FIELD, bought.item()))
-                        .with("pack", Fact.name(PackCode.words(bought.pack(), sheet.garden().imperial()))).with("item", Fact.name(bought.item()))
-                        .with("bought", Fact.count(bought.count(), "packs")).with("planned", Fact.count(planned, "packs"))
+        List<Tally.Bought> bought = sheet.garden().people().tally().bought();
+        Map<Ordered, Long> open = new LinkedHashMap<>();
+        sheet.slip().lines().forEach(line -> line.packs().forEach(pack -> open.merge(new Ordered(line.item(), pack.pack(), pack.supplier()), pack.count(), Long::sum)));
+        List<Long> theirs = bought.stream().map(one -> taken(one, one.count(), true, open)).toList();
+        for (int i = 0; i < theirs.size(); i++) {
+            Tally.Bought one = bought.get(i);
+            long others = taken(one, one.count() - theirs.get(i), false, open);
+            long over = one.count() - theirs.get(i) - others;
+            Place place = Place.of(What.TALLY).then(What.FIELD, one.item());
+            Fact pack = Fact.name(PackCode.words(one.pack(), sheet.garden().imperial()));
+            if (others > 0) {
+                String seller = sheet.garden().goods().catalogue().suppliers().stream().filter(known -> known.id().equals(one.supplier())).findFirst().map(Supplier::name).orElse(one.supplier());
+                findings.add(Finding.of(FindingKind.TALLY_BOUGHT_ELSEWHERE, place).with("pack", pack).with("item", Fact.name(one.item()))
+                        .with("bought", Fact.count(others, "packs")).with("seller", Fact.name(seller))
+                        .by(Fact.count(others, "packs")).way(WayKind.OFF_THE_ORDER, Fact.count(others, "packs")));
+            }
+            if (over > 0) {
+                findings.add(Finding.of(FindingKind.TALLY_BOUGHT_MORE, place).with("pack", pack).with("item", Fact.name(one.item()))
+                        .with("bought", Fact.count(one.count(), "packs")).with("planned", Fact.count(one.count() - over, "packs"))
                         .by(Fact.count(over, "packs"))
                         .way(WayKind.KEEP_ITS_BED).way(WayKind.TAKE_BACK));
             }
         }
+    }
+
+    /** How many of these packs the order asks for, of who sold them or of anybody; they are no longer open then. */
+    private static long taken(Tally.Bought bought, long most, boolean theirs, Map<Ordered, Long> open) {
+        long left = most;
+        for (Map.Entry<Ordered, Long> one : open.entrySet()) {
+            long here = one.getKey().is(bought, theirs) ? Math.min(left, one.getValue()) : 0;
+            one.setValue(one.getValue() - here);
+            left -= here;
+        }
+        return most - left;
     }
 }

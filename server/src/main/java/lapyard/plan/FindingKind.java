@@ -60,6 +60,7 @@ public enum FindingKind {
     BED_NARROW("bed.narrow", Weight.STOP, WORK, MAKE_AT_LEAST, THINNER_TIMBER),
     PATH_BARE("path.bare", Weight.NOTE, MONEY, true, GIVE_LAYERS),
 
+    TALLY_BOUGHT_ELSEWHERE("tally.bought-elsewhere", Weight.SNAG, MONEY, OFF_THE_ORDER),
     TALLY_BOUGHT_MORE("tally.bought-more", Weight.SNAG, MONEY, KEEP_ITS_BED, TAKE_BACK),
     TRY_CUT_UNWANTED("try.cut-unwanted", Weight.SNAG, MONEY, true, LEAVE_BED, RACK_AS_OFFCUT),
     TRY_CUT_OTHER("try.cut-other", Weight.SNAG, MONEY, true, LEAVE_BED, RACK_AS_OFFCUT),

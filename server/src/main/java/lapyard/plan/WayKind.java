@@ -71,6 +71,7 @@ public enum WayKind {
     TAKE_OUT_PIN,
     NAME_SUPPLIER_OF,
     BED_BACK,
+    OFF_THE_ORDER,
     KEEP_ITS_BED,
     TAKE_BACK,
     LEAVE_BED,

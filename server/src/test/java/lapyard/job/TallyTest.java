@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.cutting.SawBoard;
 import lapyard.json.TryOutJson;
 import lapyard.order.SlipLine.PackCount;
@@ -80,7 +82,31 @@ class TallyTest {
         Map<String, Set<String>> from = new HashMap<>();
         sheet.slip().lines().forEach(line -> from.put(line.item(), line.packs().stream().map(PackCount::supplier).collect(Collectors.toSet())));
         assertEquals(List.of(Set.of(timber), Set.of(oil), Set.of(liner)), List.of(from.get("timber 100x200"), from.get("finish"), from.get("liner")));
-        assertEquals(told, sheet.snags().stream().anyMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE), sheet.snags().toString());
+        assertEquals(told, sheet.snags().stream().anyMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_ELSEWHERE), sheet.snags().toString());
+        assertTrue(sheet.snags().stream().noneMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE), sheet.snags().toString());
+    }
+
+    /**
+     * Four tins are needed, and "a" alone sells them: what was bought from others counts and is told of them, what is bought beyond four is told once.
+     * By hand, no source.
+     *
+     * @param bought    seller and tins, "-" for nobody known
+     * @param elsewhere tins that others sold and "a" is asked for
+     */
+    @ParameterizedTest
+    @CsvSource({"x1, 1 Mill, 0", "x1 y1, 1 Mill + 1 y, 0", "x9, 4 Mill, 5", "a4 x1, '', 1", "x1 a4, '', 1", "x1 a3, 1 Mill, 0", "a3 a3, '', 2", "-9, '', 5", "-3 x3, 1 Mill, 2", "a4, '', 0"})
+    void whatOthersSoldCountsAndIsTold(String bought, String elsewhere, int over) {
+        String tally = Stream.of(bought.split(" "))
+                .map(one -> "{\"item\":\"finish\",\"pack\":\"tin\",\"count\":%s%s}".formatted(one.substring(1), one.startsWith("-") ? "" : ",\"supplier\":\"" + one.charAt(0) + "\""))
+                .collect(Collectors.joining(","));
+        String garden = """
+                {"beds":[%s,%s],"tally":{"bought":[%s]},"catalogue":{"suppliers":[{"id":"a","name":"A"},{"id":"x","name":"Mill"}],
+                 "packs":[{"item":"finish","unit":"l","packs":[{"name":"tin","content":%s,"price":60,"supplier":"a"}]}]}}""";
+        double needL = Gardens.sheet(garden.formatted(M, N, "", "100")).slip().lines().stream().filter(line -> line.item().equals("finish")).findFirst().orElseThrow().need();
+        List<Finding> told = Gardens.sheet(garden.formatted(M, N, tally, BigDecimal.valueOf(needL / 3.5).setScale(2, RoundingMode.HALF_UP))).snags();
+        assertEquals(elsewhere, told.stream().filter(one -> one.kind() == FindingKind.TALLY_BOUGHT_ELSEWHERE)
+                .map(one -> Told.text(one).replaceFirst("(\\d) .* from (\\w+); the order now asks somebody else for (it|them)\\.", "$1 $2")).collect(Collectors.joining(" + ")));
+        assertEquals(over == 0 ? List.of() : List.of((double) over), told.stream().filter(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE).map(one -> one.amount().orElseThrow().value()).toList());
     }
 
     /** By hand: both beds fit ten boards of 4800, though shorter ones beside two of them cost less. What is bought is used, and nothing is bought again. */
