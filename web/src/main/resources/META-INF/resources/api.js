@@ -4,7 +4,7 @@ import { paragraph } from './state/words.js';
 const worst = ([snag]) => snag && paragraph(snag);
 
 /** The server answered, and said no: `snags` name place, amount and way out; the message tells the first of them. */
-export class Refusal extends Error {
+class Refusal extends Error {
   /** @param {number} status @param {object} body problem+json, or {} */
   constructor(status, body) {
     super(worst(body.snags ?? []) || body.detail || body.title || `The server answered ${status}.`);

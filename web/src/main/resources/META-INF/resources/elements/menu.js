@@ -5,7 +5,7 @@ import { h } from './make.js';
 let open = null;
 
 /** Closes the menu that is open. @param {boolean} back whether the focus goes back to where it was */
-export function closeMenu(back = false) {
+function closeMenu(back = false) {
   const was = open;
   open = null;
   if (!was) return;

@@ -35,7 +35,7 @@ export const pin = (id, pinned) => plan => {
 export const layOutWith = (field, mm) => plan =>
   saying(plan, 'layOut', { ...without(plan.layOut ?? {}, [field]), ...(mm > 0 ? { [field]: mm } : {}) });
 
-export const USUAL_RANK = ['beds', 'area', 'sun', 'cost'];
+const USUAL_RANK = ['beds', 'area', 'sun', 'cost'];
 
 /** What counts most; the others follow as they did. */
 export const rankFirst = what => plan => {

@@ -179,7 +179,7 @@ export function kindOfKeepClear(thing, kind, plan) {
   return thing.outline ? { kind, outline: thing.outline } : { kind, at };
 }
 
-export function kindOfTall(thing, kind, plan) {
+function kindOfTall(thing, kind, plan) {
   const box = inside(plan);
   if (kind === 'tree') return thing.at ? { ...thing, kind } : { kind, at: thing.line?.[0] ?? [box.x, box.back], height: Math.max(thing.height, 4000), spread: 3000, stem: 1500 };
   if (thing.line) return { ...thing, kind };
