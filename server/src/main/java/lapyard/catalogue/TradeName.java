@@ -22,7 +22,7 @@ public final class TradeName {
 
     private static final Pattern SECTION = Pattern.compile("(\\d{2,3})x(\\d{2,3})");
     private static final Pattern SIZES = Pattern.compile("\\d+(?: x \\d+)+");
-    private static final Pattern SCREW = Pattern.compile("(?<=crews |crews, course to course )(\\d{2,3}(?:\\.\\d)?)(?: mm)?\\b");
+    private static final Pattern SCREW = Pattern.compile("(?<=crews |crews, course to course |crews for brackets and straps )(\\d{2,3}(?:\\.\\d)?)(?: mm)?\\b");
     private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
     private static final Pattern CONTENT = Pattern.compile("(\\d+(?:\\.\\d+)?) (l|m3|kg|t|m)\\b");
 

@@ -182,7 +182,7 @@ final class CourseNotes {
         if (ties.courseTies() && courses.get(courses.size() - 1).number() > 1) {
             double height = bed.section().heightMm();
             notes.add(new Note("Course 2 up", (ties.strapped(height)
-                    ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingLengthMm())
+                    ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.screw(ties.fixingLengthMm())
                     : "screws of " + sheet.screw(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches")
                     + ", at both ends and at most " + sheet.written(ties.courseEveryMm()) + " apart."));
         }

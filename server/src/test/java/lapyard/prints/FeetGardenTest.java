@@ -75,6 +75,15 @@ class FeetGardenTest {
         assertEquals(List.of(), List.copyOf(metric(SheetTruthTest.sample("terrace-feet"))));
     }
 
+    /** 40 mm is 1 9/16", and screws are sold by quarters of an inch (ASME B18.6.1, from memory): the slip and the course card name one length. */
+    @Test
+    void screwsForStrapsAreNamedAsTheyAreSoldOnSlipAndCard() throws Exception {
+        JobSheet sheet = garden("{\"units\":\"imperial\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":2,\"ties\":{\"courseTie\":\"straps\",\"fixingLength\":40}}]}");
+        assertTrue(sheet.slip().lines().stream().anyMatch(line -> line.label().equals("Screws for brackets and straps 1 1/2\"")), sheet.slip().lines()::toString);
+        String card = SheetTruthTest.text("course-cards", sheet).replaceAll("\\s+", " ");
+        assertTrue(card.matches("(?s).*straps inside with 4 screws of 1 1/2[\"”″].*"), card);
+    }
+
     /** Poured strips, deep fill, ties, posts, a rack, old boards and a long wall: whatever the program can say. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
