@@ -72,15 +72,15 @@ public final class DaySheets {
         byWeekend.forEach((weekend, days) -> {
             Consumer<Flow> whole = weekend(flow, weekend, days, warned, goods.getOrDefault(weekend, List.of()));
             Flow alone = new Flow(sheet, "Weekends", "");
-            whole.accept(alone);
+            alone.shared(false, () -> whole.accept(alone));
             double last = alone.y() - sheet.space().low();
             measured.add(new Measured(whole, alone.drafts().size(), last));
         });
         for (int i = 0; i < measured.size(); i++) {
             Measured weekend = measured.get(i);
             if (weekend.sheets() > 1 || !flow.holds(HEADED + weekend.lastMm())) flow.next();
-            if (i + 1 < measured.size() && restAlone(weekend, measured.get(i + 1))) flow.shared(() -> weekend.whole().accept(flow));
-            else weekend.whole().accept(flow);
+            boolean shared = sheet.shares && i + 1 < measured.size() && restAlone(weekend, measured.get(i + 1));
+            flow.shared(shared, () -> weekend.whole().accept(flow));
         }
         topUps(flow, topUps);
     }

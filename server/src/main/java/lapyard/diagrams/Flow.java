@@ -113,10 +113,10 @@ final class Flow {
         this.shares = sheet.shares;
     }
 
-    /** What is laid out goes on to a further sheet with more than a little of it, if at all. */
-    void shared(Runnable laying) {
+    /** @param so whether what is laid out goes on to a further sheet with more than a little of it, if at all */
+    void shared(boolean so, Runnable laying) {
         boolean before = shares;
-        shares = true;
+        shares = so;
         laying.run();
         if (!pending.isEmpty()) place();
         shares = before;

@@ -15,6 +15,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,6 +34,15 @@ class PageUseTest {
     @CsvSource({"30, 1", "30, 2", "60, 4", "60, 5"})
     void gardensOfManyBedsFillTheirPages(int beds, long seed) {
         assertEquals(List.of(), nearlyEmpty(Gardens.sheet(made(beds, seed))));
+    }
+
+    /** With type of the usual size two of its weekends go on to a second sheet; smaller type saves both, so nothing is shared between sheets. */
+    @Test
+    void eachWeekendHasOneSheetWhereSmallerTypeSavesTheSecond() throws IOException {
+        JobSheet sheet = Gardens.sheet(Files.readString(Path.of("../samples/chapel-corner.json")));
+        Print weekends = Prints.ALL.stream().filter(print -> print.name().equals("weekends")).findFirst().orElseThrow();
+        List<String> kinds = weekends.pages().apply(sheet, PrintAsk.usual("", "2026-03-01")).stream().map(page -> page.title().split(",")[0]).toList();
+        assertEquals(List.of("Weekend 1", "Weekend 2", "Weekend 3", "Weekend 4", "Weekend 5"), kinds);
     }
 
     /** Beds of a dozen types in rows, in stages of some six, a few of slanted outline, on grass and slab. */
