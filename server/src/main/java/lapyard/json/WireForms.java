@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Vehicle;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTie;
@@ -57,6 +58,7 @@ import lapyard.order.Variation;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.RackBoard;
+import lapyard.plan.Tally;
 import lapyard.sheets.RollResult;
 import lapyard.stages.StagingResult;
 import lapyard.standing.Standing;
@@ -128,6 +130,7 @@ final class WireForms<T> {
         of(SlipLine.class).without("uses").also("saved")
                 .first("item", "label", "need", "unit", "packs", "leftOver", "cost", "bedByBed", "saved");
         of(SlipLine.PackCount.class).said("called", (pack, words) -> pack.words(words.imperial())).first("pack", "called");
+        of(Tally.Bought.class).said("called", (one, words) -> PackCode.words(one.pack(), words.imperial()));
         of(Slip.Order.class).also("name", order -> order.supplier().name()).also("leadDays", order -> order.supplier().leadDays())
                 .also("validUntil", order -> order.supplier().validUntil()).called("charge", "delivery").also("total")
                 .also("taxRate", order -> order.supplier().taxPercent()).also("freeOver", order -> order.supplier().freeOver())

@@ -3,8 +3,10 @@ package lapyard.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.cutting.SawBoard;
+import lapyard.json.JobSheetJson;
 import lapyard.json.TryOutJson;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
@@ -107,6 +110,14 @@ class TallyTest {
         assertEquals(elsewhere, told.stream().filter(one -> one.kind() == FindingKind.TALLY_BOUGHT_ELSEWHERE)
                 .map(one -> Told.text(one).replaceFirst("(\\d) .* from (\\w+); the order now asks somebody else for (it|them)\\.", "$1 $2")).collect(Collectors.joining(" + ")));
         assertEquals(over == 0 ? List.of() : List.of((double) over), told.stream().filter(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE).map(one -> one.amount().orElseThrow().value()).toList());
+    }
+
+    /** 2438.4 mm are 8 ft of 304.8 mm each. */
+    @Test
+    void whatIsBoughtIsCalledInTheGardensMeasures() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        JobSheetJson.write("tally", Gardens.sheet("{\"units\":\"imperial\",\"beds\":[" + N + "],\"tally\":{\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 2438.4\"}]}}"), out);
+        assertTrue(out.toString(StandardCharsets.UTF_8).contains("\"called\":\"board of 8'\""), out.toString(StandardCharsets.UTF_8));
     }
 
     /** By hand: both beds fit ten boards of 4800, though shorter ones beside two of them cost less. What is bought is used, and nothing is bought again. */

@@ -125,10 +125,12 @@ export class LapTally extends GardenElement {
 
   #bought() {
     const { plan } = this.garden;
-    const lines = this.garden.reckoning.sheet.slip?.lines ?? [];
+    const { slip, tally } = this.garden.reckoning.sheet;
+    const lines = slip?.lines ?? [];
+    const is = one => other => other.item === one.item && other.pack === one.pack;
     const asked = lines.flatMap(line => line.packs.map(pack => ({ ...pack, item: line.item, label: line.label })));
-    const over = (plan.tally?.bought ?? []).filter(one => !asked.some(pack => pack.item === one.item && pack.pack === one.pack))
-      .map(one => ({ ...one, label: lines.find(line => line.item === one.item)?.label ?? one.item, called: one.pack, over: true }));
+    const over = (plan.tally?.bought ?? []).filter(one => !asked.some(is(one)))
+      .map(one => ({ ...one, label: lines.find(line => line.item === one.item)?.label ?? one.item, called: tally?.bought.find(is(one))?.called ?? one.pack, over: true }));
     return h('ul.ticks', {}, [...asked, ...over].map(pack => {
       const has = bought(plan, pack.item, pack.pack);
       const part = has.count > 0 && has.count < pack.count;
