@@ -102,6 +102,26 @@ class WeekendsIT {
         return pieces;
     }
 
+    /** In feet, of 2438.4 mm = 8': one bought board of ten or so is told, what the order no longer has is taken back by a press, and boards that are short are called in feet. */
+    @Test
+    void whatIsBoughtIsToldInTheGardensMeasuresAndTakenBack(Page page) throws IOException, InterruptedException {
+        String id = page.open("""
+                {"name":"Feet","units":"imperial","ground":{"outline":[[0,0],[9000,0],[9000,6000],[0,6000]]},"beds":[{"id":"A","width":2400,"depth":1200,"courses":2,"at":[1000,1000]}],
+                 "tally":{"boards":[{"board":"#1","stock":"2438.4"}],"bought":[{"item":"timber 100x200","pack":"board of 2438.4","count":1},{"item":"timber 100x200","pack":"board of 9144","count":2}]},
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":2438.4,"price":17}]}]}}""");
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "tally");
+        assertTrue(browser.text("[data-key=\"short 100x200\"]").matches("Buy \\d+ boards of 8' .*"), browser.text("[data-key=\"short 100x200\"]"));
+        browser.click("[data-key=\"tally bought\"]");
+        String part = browser.text("[data-key=\"bought timber 100x200 board of 2438.4\"]");
+        assertTrue(part.endsWith("board of 8' 1 of them bought"), part);
+        String over = browser.text("[data-key=\"bought timber 100x200 board of 9144\"]");
+        assertTrue(over.endsWith("2 × board of 30' bought, no longer in the order"), over);
+        browser.click("[data-key=\"bought timber 100x200 board of 9144\"]");
+        assertEquals(1, page.stored(id).at("/tally/bought").size());
+        page.hasNoComplaints();
+    }
+
     @Test
     void whoComesIsSaidByTheKeyboardOnAPhone(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);

@@ -38,7 +38,7 @@ export class LapTally extends GardenElement {
   #short() {
     const rest = (this.garden.reckoning.sheet.tally?.sections ?? []).filter(part => Object.keys(part.buy).length);
     return rest.map(part => h('p.short', { 'data-key': `short ${part.section}` },
-      h('strong', {}, `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} board${count > 1 ? 's' : ''} of ${stock}`).join(', ')}`),
+      h('strong', {}, `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} board${count > 1 ? 's' : ''} of ${this.#stock({ stock, length: Number(stock) })}`).join(', ')}`),
       ` of ${part.section}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. They are on the slip.`));
   }
 
