@@ -11,6 +11,7 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
@@ -80,18 +81,19 @@ public final class LabelSheets {
         return new Label(work.tag(offcut.tag()), Length.whole(offcut.lengthMm(), imperial), List.of(work.name(), then));
     }
 
-    /** Mark and length beside each other, as large as fits; the lines below. */
+    /** Mark and length beside each other, as large as fits; the lines below. One is read after another. */
     private static void draw(Label label, Box box, Inks inks, List<Shape> shapes) {
         double size = BenchSheet.fitting(label.mark() + "   " + label.length(), Math.min(9, box.height() * 0.45), TypeSize.LEAST, true, box.width());
         String mark = TextMeasure.cut(label.mark(), size, true, box.width() - TextMeasure.widthMm("  " + label.length(), size, true));
         double base = box.low() + size;
-        shapes.add(inks.text(box.left(), base, mark, size, true));
-        shapes.add(inks.end(box.right(), base, label.length(), size, true));
+        Tag whole = Tag.paragraph();
+        shapes.add(inks.text(box.left(), base, mark, size, true).as(whole));
+        shapes.add(inks.end(box.right(), base, label.length(), size, true).as(whole));
         double room = (box.high() - base - 1) / label.lines().size();
         for (String line : label.lines()) {
             double small = BenchSheet.fitting(line, Math.min(4, room * 0.75), TypeSize.LEAST, false, box.width());
             base += room;
-            shapes.add(inks.text(box.left(), base - room * 0.1, TextMeasure.cut(line, small, false, box.width()), small, false));
+            shapes.add(inks.text(box.left(), base - room * 0.1, TextMeasure.cut(line, small, false, box.width()), small, false).as(whole));
         }
     }
 }

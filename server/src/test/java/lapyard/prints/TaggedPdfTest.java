@@ -173,6 +173,20 @@ class TaggedPdfTest {
         });
     }
 
+    @Test
+    void eachLabelIsReadByItself() throws IOException {
+        JobSheet sheet = sheet("three-entries");
+        check(sheet, "labels", (pdf, tags, whole) -> {
+            List<String> read = whole.all("P").stream().map(label -> unspaced(label.words())).toList();
+            for (BedWork work : sheet.beds().stream().map(JobSheet.BedSheet::work).toList()) {
+                for (Piece piece : work.pieces()) {
+                    String label = unspaced(piece.mark() + Math.round(piece.lengthMm()) + "bed" + work.bed().id() + ",course" + piece.course() + ",wall" + piece.wall() + piece.part() + "board");
+                    assertEquals(1, read.stream().filter(words -> words.startsWith(label) && words.lastIndexOf("board") == label.length() - 5).count(), () -> label + " in " + read);
+                }
+            }
+        });
+    }
+
     private static String unspaced(String words) {
         return words.replace(" ", "");
     }
