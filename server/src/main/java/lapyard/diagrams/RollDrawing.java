@@ -17,7 +17,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     private static final double ABOVE = 10;
     private static final double BELOW = 3;
     private static final double FOOT = 12;
-    /** Part of a sheet that a roll takes where it can; its cuts and pieces stand below. */
+    /** Part of a sheet that a roll takes where it can, with type of the usual size; its cuts and pieces stand below. */
     private static final double MOST_HIGH = 0.6;
     private static final int LINES = 2;
     private static final double RING = 2.6;
@@ -51,7 +51,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     }
 
     private Scale scale(Flow flow) {
-        return scale(wide(), Math.min(sheet.space().high() - flow.y(), sheet.space().height() * MOST_HIGH) - FOOT);
+        return scale(wide(), Math.min(sheet.space().high() - flow.y(), sheet.space().height() * MOST_HIGH * sheet.close) - FOOT);
     }
 
     /** The largest at which the whole roll stands on this sheet, unless it would be too small to read. */

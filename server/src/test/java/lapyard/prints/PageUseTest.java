@@ -36,13 +36,28 @@ class PageUseTest {
         assertEquals(List.of(), nearlyEmpty(Gardens.sheet(made(beds, seed))));
     }
 
+    /** The drawing of a roll gives way as type and gaps do, where that saves a sheet for a few lines of its tables. */
+    @Test
+    void aRollStandsOnOneSheetWithItsTables() {
+        JobSheet sheet = Gardens.sheet("""
+                {"catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":4800,"price":39}]},
+                                          {"id":"75x200","thickness":75,"height":200,"stock":[{"length":3600,"price":21}]}]},
+                 "beds":[{"width":3000,"depth":1150,"courses":2},{"width":6100,"depth":1000,"courses":2,"at":[9000,0],"section":"75x200","base":"slatted"},
+                         {"width":7200,"depth":950,"courses":2,"at":[18000,0],"base":"slatted"},{"width":2400,"depth":1200,"courses":3,"at":[27000,0]}]}""");
+        assertEquals(List.of("Liner"), kinds(sheet, "rolls"));
+    }
+
+    /** What each sheet of a print is headed. */
+    private static List<String> kinds(JobSheet sheet, String name) {
+        Print print = Prints.ALL.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+        return print.pages().apply(sheet, PrintAsk.usual("", "2026-03-01")).stream().map(page -> page.title().split(",")[0]).toList();
+    }
+
     /** With type of the usual size two of its weekends go on to a second sheet; smaller type saves both, so nothing is shared between sheets. */
     @Test
     void eachWeekendHasOneSheetWhereSmallerTypeSavesTheSecond() throws IOException {
         JobSheet sheet = Gardens.sheet(Files.readString(Path.of("../samples/chapel-corner.json")));
-        Print weekends = Prints.ALL.stream().filter(print -> print.name().equals("weekends")).findFirst().orElseThrow();
-        List<String> kinds = weekends.pages().apply(sheet, PrintAsk.usual("", "2026-03-01")).stream().map(page -> page.title().split(",")[0]).toList();
-        assertEquals(List.of("Weekend 1", "Weekend 2", "Weekend 3", "Weekend 4", "Weekend 5"), kinds);
+        assertEquals(List.of("Weekend 1", "Weekend 2", "Weekend 3", "Weekend 4", "Weekend 5"), kinds(sheet, "weekends"));
     }
 
     /** Beds of a dozen types in rows, in stages of some six, a few of slanted outline, on grass and slab. */
