@@ -147,7 +147,9 @@ class WaysOutWorkTest {
     }
 
     private static double mm(List<Fact> values, int at) {
-        return Math.ceil(((Fact.Length) values.get(at)).mm() * 10 - 1e-6) / 10;
+        Fact value = values.get(at);
+        double mm = value instanceof Fact.Screw screw ? screw.mm() : ((Fact.Length) value).mm();
+        return Math.ceil(mm * 10 - 1e-6) / 10;
     }
 
     private static double down(double mm) {

@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 
 /** The same garden has the same plan on a busy machine: no clock ends a search that nobody bounded by seconds. */
 class EffortTest {
-    /** Where an effort may hold a clock: a search that is asked for with seconds, the long look, and parts of such a one. */
-    private static final Set<String> ASKED_WITH_SECONDS = Set.of("json/SolveLine", "job/SearchOptions", "stages/StagingSolver",
+    /** Where an effort may hold a clock: a search that is asked for with seconds, and parts of such a one. */
+    private static final Set<String> ASKED_WITH_SECONDS = Set.of("json/SolveLine", "stages/StagingSolver",
             "cutting/BoardSets", "cutting/CuttingSolver", "cutting/Lacking", "sheets/RollSolver", "cutting/Retrim", "working/Effort");
 
     private static final Duration YEAR = Duration.ofDays(365);
