@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -21,7 +20,6 @@ import lapyard.catalogue.Section;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
-import lapyard.construction.LongWall;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
@@ -91,7 +89,7 @@ public final class SizeCosts {
     private final Map<List<Object>, BedNeeds> sure = new HashMap<>();
     private final Map<Range, Boolean> offPaths = new IdentityHashMap<>();
     private final Map<Cut, Price> cut = new HashMap<>();
-    private final Map<Section, Longest> longests = new HashMap<>();
+    private final Map<Section, LongBoards> longests = new HashMap<>();
     private final RollGoods.Leasts rolled;
     private final BigDecimal charges;
     private final BigDecimal leastCharges;
@@ -155,8 +153,9 @@ public final class SizeCosts {
         Map<Section, Integer> left = new HashMap<>();
         for (int i = 0; i < outlines.size(); i++) {
             BedNeeds own = needs(i, outlines.get(i));
-            int taken = onHand(own);
-            boolean enough = taken <= left.computeIfAbsent(own.bed().section(), section -> longest(section).onHand());
+            LongBoards longest = longest(own.bed().section());
+            int taken = longest.taken(own.runs());
+            boolean enough = taken <= left.computeIfAbsent(own.bed().section(), section -> longest.onHand());
             if (enough) left.merge(own.bed().section(), -taken, Integer::sum);
             all.add(enough ? own : needs(i, outlines.get(i), true));
         }
@@ -166,15 +165,9 @@ public final class SizeCosts {
     /** Whether the bed's walls can be cut from what is sold and what is on hand, long ones joined. */
     public boolean makeable(int bed, Outline outline) {
         BedNeeds own = needs(bed, outline);
-        Longest longest = longest(own.bed().section());
+        LongBoards longest = longest(own.bed().section());
         return own.boardsMm().values().stream().allMatch(lengths -> lengths[0] <= longest.mm() + 1e-6)
-                && onHand(own) <= longest.onHand();
-    }
-
-    /** Walls of the bed, each course counted, that take a board on hand longer than those on sale. */
-    private int onHand(BedNeeds own) {
-        double boughtMm = longest(own.bed().section()).boughtMm();
-        return (int) own.runs().stream().filter(run -> run.longerThan(boughtMm)).count();
+                && longest.taken(own.runs()) <= longest.onHand();
     }
 
     /** Whether a wall of the bed is joined. */
@@ -184,7 +177,7 @@ public final class SizeCosts {
 
     /** Whether more walls than there are long boards on hand need one at both of these outlines and, as walls grow from one to the other, at all between. */
     public boolean neverMakeable(int bed, Outline least, Outline most) {
-        Longest longest = longest(needs(bed, least).bed().section());
+        LongBoards longest = longest(needs(bed, least).bed().section());
         List<BedNeeds.Run> from = needs(bed, least).runs();
         List<BedNeeds.Run> to = needs(bed, most).runs();
         int needed = 0;
@@ -194,20 +187,8 @@ public final class SizeCosts {
         return needed > longest.onHand();
     }
 
-    /**
-     * @param mm       longest piece that any board gives
-     * @param boughtMm longest piece that a board gives of which more can be bought
-     * @param onHand   boards that give a longer one
-     */
-    private record Longest(double mm, double boughtMm, int onHand) {}
-
-    private Longest longest(Section section) {
-        return longests.computeIfAbsent(section, same -> {
-            double trimsMm = 2 * garden.goods().saw().endTrimMm();
-            double boughtMm = PooledTimber.boughtPieceMm(garden, section);
-            int onHand = RackRuns.of(garden, section).stream().filter(run -> run.lengthMm() - trimsMm > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
-            return new Longest(PooledTimber.longestPieceMm(garden, section), boughtMm, onHand);
-        });
+    private LongBoards longest(Section section) {
+        return longests.computeIfAbsent(section, same -> LongBoards.of(garden, same));
     }
 
     /**
@@ -300,29 +281,15 @@ public final class SizeCosts {
             Bed drawn = garden.beds().get(index);
             Bed bed = slats.laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
             Optional<Point> downhill = Costing.downhill(fall, bed);
-            BedWork work = Costing.work(garden, bed, spared ? forSale(bed) : joined(bed), downhill, looking.memory());
+            LongBoards longest = longest(bed.section());
+            BedWork work = Costing.work(garden, bed, spared ? longest.forSale(bed) : longest.joined(bed), downhill, looking.memory());
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(BedFill.of(work, garden.terms().wayIn().barrowLitres()).quantities());
             slats.toBuy(bed).ifPresent(quantities::add);
             BedGround ground = now.ground().beds().get(index);
             quantities.addAll(GroundNeeds.of(ground, garden.goods().catalogue()));
-            return BedNeeds.of(work, quantities, downhill, longest(bed.section()).boughtMm());
+            return BedNeeds.of(work, quantities, downhill, longest.boughtMm());
         });
-    }
-
-    /** No wall in another way than the usual one while the long boards on hand are enough for that; else all joined for boards to buy. */
-    private Map<Integer, SeamSplit> joined(Bed bed) {
-        Longest longest = longest(bed.section());
-        if (longest.mm() <= longest.boughtMm()) return Map.of();
-        Collection<BedNeeds.Run> runs = BedNeeds.runs(Construction.pieces(bed, garden.goods().saw(), longest.mm(), Map.of()));
-        if (runs.stream().filter(run -> run.longerThan(longest.boughtMm())).count() <= longest.onHand()) return Map.of();
-        return forSale(bed);
-    }
-
-    private Map<Integer, SeamSplit> forSale(Bed bed) {
-        Longest longest = longest(bed.section());
-        return LongWall.of(bed, garden.goods().saw(), longest.boughtMm(), longest.boughtMm(), List.of()).stream()
-                .collect(Collectors.toMap(LongWall::side, wall -> wall.ways().get(0)));
     }
 
     /** What the bed needs however its walls are joined: the least over all ways where they are asked for and few, else what walls of whole boards would take. */
@@ -333,8 +300,9 @@ public final class SizeCosts {
 
     private BedNeeds surely(BedNeeds own, boolean eachWay) {
         Bed bed = own.bed();
-        double longestMm = longest(bed.section()).mm();
-        Map<Integer, SeamSplit> joined = joined(bed);
+        LongBoards longest = longest(bed.section());
+        double longestMm = longest.mm();
+        Map<Integer, SeamSplit> joined = longest.joined(bed);
         Map<String, Double> usual = held(bed, longestMm, joined);
         Joining.Ways ways = eachWay ? Joining.alone(garden, bed, MOST_WAYS, looking) : new Joining.Ways(List.of(), false);
         List<Map<String, Double>> others = ways.all() ? ways.joined().stream().map(way -> held(bed, longestMm, way)).toList()
