@@ -43,7 +43,7 @@ final class Building {
         Map<String, List<Double>> slants = slants(beds, timber);
         return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(), garden.imperial(),
                 loads, pathLoads, saw(garden, timber, slants), fixed(garden),
-                garden.people().tally().doneOn(), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved, result -> true));
+                garden.people().tally().doneOn(), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved));
     }
 
     /** Beds whose weekend the document names; one that it leaves at the default is free. */

@@ -2,7 +2,6 @@ package lapyard.job;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
 import lapyard.working.Abandonable;
 import lapyard.working.RecentlyUsed;
@@ -66,15 +65,14 @@ public final class SearchMemory {
      * @param asked  what is searched for and how long, equal to no ask of another kind
      * @param pieces of the problem
      * @param solve  works it out
-     * @param whole  whether a result is what the ask gives, and not cut short by the clock
      */
-    <A, R> R of(A asked, int pieces, Function<A, R> solve, Predicate<R> whole) {
+    <A, R> R of(A asked, int pieces, Function<A, R> solve) {
         Abandonable.check();
         Question question = new Question(asked);
         Optional<R> known = known(kept, question);
         if (known.isPresent()) return known.get();
         R result = solve.apply(asked);
-        if (!Thread.currentThread().isInterrupted() && whole.test(result)) kept.put(question, new Kept(result, PIECE_BYTES * (pieces + 1)));
+        if (!Thread.currentThread().isInterrupted()) kept.put(question, new Kept(result, PIECE_BYTES * (pieces + 1)));
         return result;
     }
 

@@ -32,9 +32,6 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private static final Effort BOARDS_GLANCE = Effort.ofSteps(4_000, 800);
 
-    /** A search in parts gives none of them less than this part of its time; where trims are taken up again, who knows. */
-    private static final int LEAST_SHARE = 16;
-
     /** For the total alone. */
     static SearchOptions pooledOnly(SearchLength search, SearchMemory memory) {
         return new SearchOptions(search, what -> Progress.UNHEARD, false, memory);
@@ -77,8 +74,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return memory.of(
                 List.of(problem, than, left),
                 pieces(problem),
-                asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than, left),
-                result -> problem.retrimMm() == 0);
+                asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than, left));
     }
 
     /** Prices that bound what is compared. */
@@ -87,8 +83,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     }
 
     private CuttingResult cheapest(CuttingProblem problem, Effort effort) {
-        return memory.of(List.of("cheapest", problem, effort), pieces(problem), asked -> CuttingSolver.cheapest(problem, effort),
-                result -> whole(problem, effort, result));
+        return memory.of(List.of("cheapest", problem, effort), pieces(problem), asked -> CuttingSolver.cheapest(problem, effort));
     }
 
     RollResult rolls(String name, RollProblem problem) {
@@ -112,17 +107,11 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return memory.of(
                 List.of(problem, effort),
                 pieces(problem),
-                asked -> CuttingSolver.solve(problem, effort, heard),
-                result -> whole(problem, effort, result));
+                asked -> CuttingSolver.solve(problem, effort, heard));
     }
 
     private static int pieces(CuttingProblem problem) {
         return problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
-    }
-
-    /** Not cut short by the clock. */
-    private static boolean whole(CuttingProblem problem, Effort effort, CuttingResult result) {
-        return problem.retrimMm() == 0 && result.seconds() * 1e9 < effort.limit().toNanos();
     }
 
     private RollResult rolls(RollProblem problem, Effort effort, Progress heard) {
@@ -130,8 +119,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return memory.of(
                 List.of(problem, effort),
                 pieces,
-                asked -> RollSolver.solve(problem, effort, heard),
-                result -> result.seconds() * 1e9 * LEAST_SHARE < effort.limit().toNanos());
+                asked -> RollSolver.solve(problem, effort, heard));
     }
 
     private Effort boards(int of) {
