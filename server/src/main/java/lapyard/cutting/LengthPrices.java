@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.LongStream;
+import lapyard.working.CommonMeasure;
 import lapyard.working.Effort;
 
 /**
@@ -94,7 +95,7 @@ public final class LengthPrices {
         scale = scale(intake);
         long[] costs = costs(intake);
         long dearest = LongStream.of(costs).max().orElseThrow();
-        coin = LongStream.of(costs).mapToObj(BigInteger::valueOf).reduce(BigInteger.ZERO, BigInteger::gcd);
+        coin = BigInteger.valueOf(CommonMeasure.of(LongStream.of(costs)));
         shift = Math.max(0, BITS - bits(dearest));
         levels = new TreeSet<>(intake.boards().stream().map(CuttingProblem.Stock::goodFaces).toList()).stream().mapToInt(Integer::intValue).toArray();
         Map<Board, Integer> kinds = new LinkedHashMap<>();

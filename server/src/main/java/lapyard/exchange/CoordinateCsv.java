@@ -104,7 +104,7 @@ public final class CoordinateCsv {
         private boolean headings(CSVRecord row, long line) {
             headed = true;
             for (int i = 0; i < row.size(); i++) {
-                String heading = row.get(i).replace("\uFEFF", "").toLowerCase(Locale.ROOT);
+                String heading = row.get(i).toLowerCase(Locale.ROOT);
                 String plain = heading.replaceAll("[(\\[]?\\b(mm|cm|m|in|ft|deg)\\b[)\\]]?", "").replaceAll("[^a-z]", "");
                 int column = i;
                 HEADINGS.forEach((field, names) -> {

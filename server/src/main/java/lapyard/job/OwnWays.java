@@ -67,14 +67,12 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
             Bed bed = built.get(i).bed();
             List<List<LinerPiece>> lined = lining.alone(built.get(i));
             boolean few = (long) joints.get(i).joined().size() * lined.size() <= MOST;
-            Map<Piece, Piece> shared = new HashMap<>();
             List<BedWay> own = new ArrayList<>();
             for (Map<Integer, SeamSplit> one : joints.get(i).joined()) {
                 BedWork work = joined.apply(i, one);
-                List<Piece> timbers = work.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList();
                 // a liner's cut changes nothing that is sold in packs
                 Map<String, Double> takes = goods.apply(i, work);
-                for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) own.add(new BedWay(bed, timbers, pieces, takes));
+                for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) own.add(new BedWay(bed, work.pieces(), pieces, takes));
             }
             ways.add(own);
             all.add(joints.get(i).all() && few);

@@ -14,8 +14,6 @@ import lapyard.plan.SurfaceKind;
  * @param unknownTimber  ids of boards of unknown treatment that went into it, in words; empty for none
  */
 public record Footing(Set<SurfaceKind> surfaces, double bearerMm, StrengthClass bearers, boolean fromRack, String unknownTimber) {
-    public static final Footing BARE = new Footing(Set.of(), 0, StrengthClass.LOWEST, false, "");
-
     public Footing {
         surfaces = Set.copyOf(surfaces);
     }

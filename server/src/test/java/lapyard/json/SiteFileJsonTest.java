@@ -138,6 +138,8 @@ class SiteFileJsonTest {
         JsonNode unknown = read("x,y\n0,0\n5,0\n5,4\n", "\"take\":{\"\":\"outline\"}");
         assertTrue(unknown.path("unit").isNull() && unknown.path("garden").isNull());
         assertEquals("[[0,0],[1524,0],[1524,1219.2]]", read("x,y\n0,0\n5,0\n5,4\n", "\"unit\":\"ft\",\"take\":{\"\":\"outline\"}").at("/garden/ground/outline").toString());
+        // as table programs save it: with a byte order mark, names of columns in quotes
+        assertEquals("[[0,0],[5000,0],[5000,4000]]", read("\uFEFF\"x (m)\",\"y (m)\"\n0,0\n5,0\n5,4\n", "\"take\":{\"\":\"outline\"}").at("/garden/ground/outline").toString());
     }
 
     /** Place, what is wrong, and nothing taken. */

@@ -3,6 +3,7 @@ package lapyard.standing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
+import java.util.Set;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
 import lapyard.construction.Construction;
@@ -314,7 +315,7 @@ class PublishedStandingChecksTest {
     void theGuideFigureOfBedMIsAboutOne() {
         Standing m = Standing.of(
                 Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Beds.TO_REAR, 2400, 25),
-                StandingRules.USUAL, Footing.BARE);
+                StandingRules.USUAL, new Footing(Set.of(), 0, StrengthClass.LOWEST, false, ""));
         assertEquals(0.25 * 16 * 0.505 * 0.505, Beds.value(m.quantities(), "wall.push.guide"), 1e-9);
         assertEquals(1.21, 0.25 * 16 * 0.55 * 0.55, 1e-9);
         assertEquals(505, Standing.soilDepthMm(Beds.m(Lap.TURNING)));
