@@ -32,16 +32,16 @@ public final class Lapyard {
         COMMANDS.put("take-off", TakeOffCommand::new);
         COMMANDS.put("snags", SnagsCommand::new);
         COMMANDS.put("solve", SolveCommand::new);
-        COMMANDS.put("merchant-list", MerchantListCommand::new);
-        COMMANDS.put("site-file", SiteFileCommand::new);
+        COMMANDS.put("merchant-list", IntoGardenCommand.MerchantListCommand::new);
+        COMMANDS.put("site-file", IntoGardenCommand.SiteFileCommand::new);
         COMMANDS.put("variation", VariationCommand::new);
-        COMMANDS.put("sizes", SizesCommand::new);
-        COMMANDS.put("lay-out", LayOutCommand::new);
-        COMMANDS.put("gardens", GardensCommand::new);
-        COMMANDS.put("shelf", ShelfCommand::new);
-        COMMANDS.put("rescue", RescueCommand::new);
-        COMMANDS.put("backup", BackupCommand::new);
-        COMMANDS.put("restore", RestoreCommand::new);
+        COMMANDS.put("sizes", AskedGardenCommand.SizesCommand::new);
+        COMMANDS.put("lay-out", AskedGardenCommand.LayOutCommand::new);
+        COMMANDS.put("gardens", StoreReadCommand.GardensCommand::new);
+        COMMANDS.put("shelf", StoreReadCommand.ShelfCommand::new);
+        COMMANDS.put("rescue", DataFolderCommand.RescueCommand::new);
+        COMMANDS.put("backup", DataFolderCommand.BackupCommand::new);
+        COMMANDS.put("restore", DataFolderCommand.RestoreCommand::new);
         COMMANDS.put("serve", () -> new ServeCommand(new GardenDesk()));
     }
 

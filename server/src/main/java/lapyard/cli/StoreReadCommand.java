@@ -4,9 +4,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.plan.GardenState;
+import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
+import lapyard.store.ShelfItem;
 import lapyard.store.StoreCopy;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** A command that reads gardens, also while a server is running on them; a folder is read from a copy of this moment. */
@@ -46,6 +54,71 @@ abstract class StoreReadCommand extends PrintedCommand {
             return read(store);
         } finally {
             out().flush();
+        }
+    }
+
+    /** {@code lapyard gardens}: which gardens there are. */
+    @Command(
+            name = "gardens",
+            description = "Lists the gardens of a data folder or database: code, state, revision, last change, client and name, with tabs between. Exit code 0: there are some, 1: none.",
+            mixinStandardHelpOptions = true)
+    static final class GardensCommand extends StoreReadCommand {
+        private static final int PAGE = 200;
+
+        @Option(names = "--find", paramLabel = "WORD", split = ",", description = "words in the name or the client, with commas between")
+        private List<String> words = List.of();
+
+        @Option(names = "--state", paramLabel = "pencilled|quoted|ordered|building|done", description = "only gardens of this state")
+        private GardenState state;
+
+        @Option(names = "--order", defaultValue = "name", paramLabel = "name|changed|client|state", description = "how they are ordered (default: ${DEFAULT-VALUE})")
+        private GardenList.Order order;
+
+        @Option(names = "--place", defaultValue = "standing", paramLabel = "standing|archived|deleted", description = "which to list (default: ${DEFAULT-VALUE})")
+        private GardenList.Place place;
+
+        @Override
+        int read(GardenStore store) {
+            Optional<String> after = Optional.empty();
+            long listed = 0;
+            do {
+                GardenList page = store.list(new GardenList.Ask(PAGE, after, place, Optional.ofNullable(state), new ArrayList<>(words), order));
+                for (GardenList.Row row : page.rows()) {
+                    out().println(String.join("\t", row.id(), row.state().name().toLowerCase(Locale.ROOT), "" + row.revision(), row.changed().toString(), line(row.client()), line(row.name())));
+                }
+                listed += page.rows().size();
+                after = page.next();
+            } while (after.isPresent());
+            if (listed == 0) err().println("No garden matches. Leave out --find, --state or --place to list more.");
+            return listed == 0 ? 1 : 0;
+        }
+    }
+
+    /** {@code lapyard shelf}: what is kept once for all gardens. */
+    @Command(
+            name = "shelf",
+            description = {
+                "Lists what is kept once for all gardens: code, kind, revision, how many gardens have it, and name, with tabs between.",
+                "With --show, prints the content of one as a garden has it."
+            },
+            mixinStandardHelpOptions = true)
+    static final class ShelfCommand extends StoreReadCommand {
+        @Option(names = "--show", paramLabel = "CODE", description = "the piece whose content is wanted")
+        private String show;
+
+        @Option(names = "--out", paramLabel = "FILE", description = "where the content is written (default: standard output)")
+        private Path out;
+
+        @Override
+        int read(GardenStore store) throws UnusableInput {
+            if (show == null) {
+                for (ShelfItem item : store.shelf().list()) out().println(String.join("\t", item.id(), item.kind(), "" + item.revision(), "" + item.gardens(), line(item.name())));
+                return 0;
+            }
+            ShelfItem item = store.shelf().find(show).orElseThrow(() -> new UnusableInput("the shelf has no piece " + line(show) + ": list it without --show"));
+            if (out == null) out().println(item.content());
+            else OutFolder.replace(out.toString(), item.content());
+            return 0;
         }
     }
 }

@@ -3,6 +3,9 @@ package lapyard.rest;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.glassfish.grizzly.http.server.HttpHandler;
@@ -22,7 +25,6 @@ final class FrontHandler extends HttpHandler {
     private final Live live;
     private final LongAnswers longAnswers;
     private final StandingAnswers standing;
-    private final FirstAnswers first;
     private final Metrics metrics;
     private final Binding binding;
     private final AccessLog log;
@@ -45,7 +47,6 @@ final class FrontHandler extends HttpHandler {
         this.live = live;
         this.longAnswers = new LongAnswers(hangUps);
         this.standing = standing;
-        this.first = new FirstAnswers(standing.store());
         this.metrics = metrics;
     }
 
@@ -106,7 +107,7 @@ final class FrontHandler extends HttpHandler {
         } else if (Live.has(path)) {
             live.serve(path, guard.verdict(request.getRequest()).share(), request, response);
         } else {
-            return standing.serve(path, request, response) || first.serve(path, request, response);
+            return standing.serve(path, request, response) || standing.serveFirst(path, request, response);
         }
         return true;
     }
@@ -122,7 +123,7 @@ final class FrontHandler extends HttpHandler {
 
     private void everyHeader(String path, Response response) {
         if (binding.tls().isPresent()) response.setHeader("Strict-Transport-Security", "max-age=31536000");
-        response.setHeader("Date", HttpDate.now());
+        response.setHeader("Date", date(OffsetDateTime.now(ZoneOffset.UTC)));
         response.setHeader("X-Content-Type-Options", "nosniff");
         response.setHeader("Referrer-Policy", "same-origin");
         response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
@@ -130,6 +131,12 @@ final class FrontHandler extends HttpHandler {
         response.setHeader("Content-Security-Policy", POLICY);
         response.setHeader("Cache-Control", path.startsWith("/api") ? "private, no-cache" : "no-cache");
         response.setHeader("Vary", "Accept-Encoding");
+    }
+
+    /** The Date header of RFC 9110, section 5.6.7: its day has two digits, which the one of RFC 1123 may leave out. @param time in UTC */
+    static String date(OffsetDateTime time) {
+        String text = DateTimeFormatter.RFC_1123_DATE_TIME.format(time);
+        return text.charAt(6) == ' ' ? text.substring(0, 5) + "0" + text.substring(5) : text;
     }
 
     /** Methods that anybody could make up share one name in the counters. */

@@ -11,10 +11,15 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import lapyard.answers.GivenDocument;
+import lapyard.plan.Finding;
 import lapyard.plan.GardenState;
 import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.rest.QueryParameters.With;
+import lapyard.store.KeptRevision;
+import lapyard.store.Photos;
+import lapyard.store.Stored;
 
 /** The list of gardens, and a new one. */
 @Path("api/gardens")
@@ -68,5 +73,22 @@ public record GardensResource(Shelf shelf) {
         With also = QueryParameters.with(with);
         ObjectNode tree = Documents.object(body.text());
         return shelf.create(body.text(), tree, also, made -> {});
+    }
+
+    /** A garden's file comes in, under a new id; what it may weigh is more than other bodies. */
+    @Path("api/gardens/file")
+    public record OfFile(Shelf shelf) {
+        @POST
+        @Consumes(MediaType.APPLICATION_JSON)
+        @Produces(MediaType.APPLICATION_JSON)
+        public Response in(Body body) {
+            List<KeptRevision> history = GardenFile.read(body.text());
+            GivenDocument newest = GivenDocument.of(history.get(history.size() - 1).document());
+            List<Finding> findings = shelf.checked(newest);
+            List<Photos.Kept> photos = GardenFile.photos(body.text());
+            Stored made = shelf.store().bringIn(Ids.next(), shelf.marked(history));
+            shelf.store().photos().add(made.id(), photos);
+            return shelf.created(made, new Shelf.Receipt(findings, newest));
+        }
     }
 }

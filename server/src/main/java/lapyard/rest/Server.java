@@ -202,8 +202,8 @@ public final class Server implements AutoCloseable {
                 new SharesResource(shelf, live),
                 new PhotosResource(shelf),
                 new ShelfResource(shelf, answers),
-                new GardenShelfResource(shelf),
-                new BringInResource(shelf),
+                new ShelfResource.OfGarden(shelf),
+                new GardensResource.OfFile(shelf),
                 new SheetsResource(shelf, answers, standing),
                 new ApiResource(samples, store, answers, metrics, live),
                 new DeskResource(answers, new Solves(answers)))) resources.register(resource);

@@ -17,6 +17,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import lapyard.answers.AnswerService;
 import lapyard.answers.GivenDocument;
 import lapyard.json.ShelfPiece;
 import lapyard.plan.GardenState;
+import lapyard.rest.QueryParameters.With;
 import lapyard.store.ShelfItem;
 import lapyard.store.ShelfItems;
 import lapyard.store.Stored;
@@ -121,23 +123,23 @@ public record ShelfResource(Shelf shelf, AnswerService answers) {
     }
 
     /** A quote that was given, and all that follows it, keeps its prices. */
-    static boolean keeps(ShelfPiece.Kind kind, GardenState state) {
+    private static boolean keeps(ShelfPiece.Kind kind, GardenState state) {
         return state != GardenState.PENCILLED && (kind == ShelfPiece.Kind.CATALOGUE || kind == ShelfPiece.Kind.CREW || kind == ShelfPiece.Kind.QUOTE);
     }
 
-    static ObjectNode taken(ObjectNode garden, ShelfItem item, boolean mark) {
+    private static ObjectNode taken(ObjectNode garden, ShelfItem item, boolean mark) {
         return ShelfPiece.into(garden, kind(item.kind()), item.id(), item.revision(), item.name(), Documents.object(item.content()), mark);
     }
 
     /** @param revision null for the newest */
-    static ShelfItem found(ShelfItems items, String id, String revision) {
+    private static ShelfItem found(ShelfItems items, String id, String revision) {
         Optional<ShelfItem> item = revision == null
                 ? items.find(id)
                 : items.revision(id, QueryParameters.number("revision", revision, 1, Integer.MAX_VALUE).getAsInt());
         return item.orElseThrow(() -> new ProblemException(404, "the shelf has no such piece"));
     }
 
-    static ShelfPiece.Kind kind(String code) {
+    private static ShelfPiece.Kind kind(String code) {
         return ShelfPiece.Kind.of(code).orElseThrow(() -> new ProblemException(400, "kind should be catalogue, type, crew, quote or access"));
     }
 
@@ -165,5 +167,48 @@ public record ShelfResource(Shelf shelf, AnswerService answers) {
         Map<String, Object> told = head(item);
         told.put("content", new Json.Raw(item.content()));
         return response.header(HttpHeaders.ETAG, Tags.quoted(Long.toString(item.revision()))).type(MediaType.APPLICATION_JSON).entity(Json.text(told)).build();
+    }
+
+    /** What one garden has of the shelf, and how it takes more. */
+    @Path("api/gardens/{id}/shelf")
+    @Produces(MediaType.APPLICATION_JSON)
+    public record OfGarden(Shelf shelf) {
+        private ShelfItems items() {
+            return shelf.store().shelf();
+        }
+
+        /** Takes a piece into a garden: {@code {"piece", "revision", "copy", "anyway"}}, all but the first may be left out. */
+        @POST
+        @Consumes(MediaType.APPLICATION_JSON)
+        public Response take(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
+            ObjectNode asked = Documents.object(body.text());
+            Stored current = shelf.standing(id);
+            long expected = Tags.expected(ifMatch, current);
+            if (current.revision() != expected) throw shelf.stale(current, expected);
+            ShelfItem item = found(items(), asked.path("piece").asText(), asked.has("revision") ? asked.get("revision").asText() : null);
+            ObjectNode before = Documents.object(current.document());
+            GardenState state = GardenState.of(before.path("state").asText()).orElse(GardenState.PENCILLED);
+            if (keeps(kind(item.kind()), state) && !asked.path("anyway").asBoolean())
+                throw new ProblemException(409, "the garden is " + state.code() + " and keeps its prices: send \"anyway\": true, or set it back to pencilled");
+            ObjectNode after = taken(before, item, !asked.path("copy").asBoolean());
+            return shelf.save(id, expected, Documents.text(after), after, With.NOTHING);
+        }
+
+        /** What a garden has of the shelf: whether it is as it was taken, and which revision is the newest. */
+        @GET
+        public Response uses(@PathParam("id") String id) {
+            ObjectNode garden = Documents.object(shelf.standing(id).document());
+            List<Map<String, Object>> pieces = new ArrayList<>();
+            for (JsonNode mark : garden.path("shelf")) {
+                String piece = mark.path("id").asText();
+                long revision = mark.path("revision").asLong();
+                Optional<ShelfItem> newest = items().find(piece).filter(item -> !item.deleted());
+                Optional<Boolean> changed = items().revision(piece, revision)
+                        .map(item -> !ShelfPiece.stands(garden, kind(item.kind()), Documents.object(item.content())));
+                pieces.add(Json.object("kind", mark.path("kind").asText(), "id", piece, "name", newest.map(ShelfItem::name).orElse(mark.path("name").asText()),
+                        "revision", revision, "newest", newest.map(ShelfItem::revision), "changed", changed));
+            }
+            return Response.ok(Json.text(Json.object("pieces", pieces))).build();
+        }
     }
 }

@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import java.io.IOException;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -71,7 +72,7 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
         if (standing.isEmpty()) return false;
         Optional<Answer> answer = answers.answer(standing.get());
         Head known = (Head) standing.get().more();
-        if (answer.isEmpty() || !FirstAnswers.takes(request.getHeader("Accept"), known.type()) || !stands(path, standing.get(), known)) return false;
+        if (answer.isEmpty() || !takes(request.getHeader("Accept"), known.type()) || !stands(path, standing.get(), known)) return false;
         if (!path.endsWith("/" + standing.get().garden())) answers.hit();
         response.setHeader("ETag", known.tag());
         known.disposition().ifPresent(how -> response.setHeader("Content-Disposition", how));
@@ -100,5 +101,34 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
         } catch (StoreFault away) {
             return false; // the resource says so in its own way
         }
+    }
+
+    /**
+     * The list as the page first asks for it, and whether the store is well, answered as soon as the store is open: the resource
+     * library is made ready only then, which takes longer than all else of the start. Whatever else is asked waits for it.
+     *
+     * @return whether it answered; where not, nothing was touched
+     */
+    boolean serveFirst(String path, Request request, Response response) throws IOException {
+        boolean list = path.equals("/api/gardens");
+        if (!list && !path.equals("/health") || !request.getMethod().equals(Method.GET) || request.getQueryString() != null) return false;
+        if (list && Requester.onlyGarden().isPresent() || !takes(request.getHeader("Accept"), "application/json")) return false;
+        Listing answer;
+        try {
+            answer = list ? Listing.of(store.get(), Listing.FIRST) : new Listing(ApiResource.health(store.get()), Optional.empty());
+        } catch (StoreFault fault) {
+            return false; // the resource says so in its own way
+        }
+        byte[] body = answer.json().getBytes(StandardCharsets.UTF_8);
+        answer.link().ifPresent(link -> response.setHeader("Link", link));
+        response.setContentType("application/json");
+        response.setContentLength(body.length);
+        response.getOutputStream().write(body);
+        return true;
+    }
+
+    /** Whatever is asked for with more thought than this is left to the resources. */
+    private static boolean takes(String accept, String type) {
+        return accept == null || accept.equals("*/*") || accept.equals(type);
     }
 }

@@ -1,8 +1,5 @@
 package lapyard.cli;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -28,6 +25,9 @@ import lapyard.rest.SizesDesk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class ServeCommandTest {
     private static final String BED = "{\"name\":\"Yard\",\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}";
@@ -89,7 +89,7 @@ class ServeCommandTest {
         context.init(null, trust.getTrustManagers(), null);
 
         lapyard.rest.Binding binding = new lapyard.rest.Binding(
-                "127.0.0.1", 0, lapyard.rest.Keys.NONE, java.util.Optional.of(KeyStoreFile.read(file, "changeit")), java.util.Set.of());
+                "127.0.0.1", 0, lapyard.rest.Keys.NONE, java.util.Optional.of(ServeCommand.KeyStoreFile.read(file, "changeit")), java.util.Set.of());
         try (var store = ((lapyard.store.Opening.Open) lapyard.store.GardenStore.open(folder.resolve("data"))).store();
                 var server = lapyard.rest.Server.start(binding, () -> store, new SizesDesk(), ServeCommandTest.class.getClassLoader(), lapyard.rest.AccessLog.NONE)) {
             assertEquals("https", server.address().getScheme());
