@@ -13,6 +13,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
 import lapyard.construction.PieceEnd;
+import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Tag;
@@ -26,13 +27,20 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingList;
 import lapyard.plan.Lap;
 import lapyard.plan.Lifting;
+import lapyard.plan.Place;
 import lapyard.words.Wording;
+import lapyard.working.Abandonable;
+import lapyard.working.Quantity;
 
 /**
- * The card of a bed, or of beds that are alike: courses that are laid alike share a ring seen from above and a table of their
- * timbers, with a box to tick for each course.
+ * The card of a bed, or of beds that are alike, for whoever stacks it, up to four courses on a sheet. Courses that are laid alike
+ * share a ring seen from above and a table of their timbers, with a box to tick for each course.
  */
-final class CourseCard {
+public final class CourseCard {
+    private static final String CAUTION =
+            "Two people or more lift what has a dot. Screws: eyes covered, the other hand out of their line. Treated timber: gloves and mask,"
+                    + " seal every cut end, burn no offcuts.";
+
     /** Courses on a sheet. */
     private static final int COURSES = 4;
 
@@ -71,9 +79,60 @@ final class CourseCard {
     private final Map<String, String> boards;
     private final WarningFrame warning;
 
+    /**
+     * One bed to stack.
+     *
+     * @param quantities those of the bed, also what is scribed off its underside where the fall of the ground is known
+     * @param boards     number of the board that each timber is cut from, by its mark; may be empty
+     * @param warnings   what may hurt somebody at this bed
+     */
+    public record Stack(BedWork work, List<Quantity> quantities, Map<String, String> boards, List<Finding> warnings) {
+        public Stack {
+            quantities = List.copyOf(quantities);
+            boards = Map.copyOf(boards);
+            warnings = List.copyOf(warnings);
+        }
+    }
+
+    /** All that a card shows but the bed's code and its boards: beds for which this is equal share a card. */
+    private static List<Object> shown(Stack stack, BenchSheet sheet) {
+        BedWork work = stack.work();
+        Bed bed = work.bed();
+        CourseNotes notes = new CourseNotes(stack, sheet, true);
+        List<Object> pieces = new ArrayList<>();
+        work.pieces().forEach(piece ->
+                pieces.add(List.of(piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen())));
+        return List.of(
+                bed.outline(), bed.placement().mirror(), bed.section(), bed.walls().lap(), bed.courses(), pieces, work.frame().notches(),
+                work.frame().seams(), FindingList.singles(stack.warnings()).stream().map(CourseCard::told).toList(), notes.atWalls(), notes.notes(work.frame().courses(), Set.of()));
+    }
+
+    /** A warning but for its bed, where one sentence can tell it of several. */
+    private static List<Object> told(Finding one) {
+        if (!one.kind().merges) return List.of(one);
+        List<Place.Part> within = one.place().parts().stream().filter(part -> part.what() != Place.What.BED).toList();
+        return List.of(one.kind(), one.weight(), one.accepted(), one.facts(), within);
+    }
+
+    /**
+     * @param lifting     what one person lifts; heavier pieces get a dot
+     * @param stacks      beds in the order of the cards
+     */
+    public static List<Page> pages(Lifting lifting, List<Stack> stacks, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(CAUTION, options);
+        Map<List<Object>, List<Stack>> alike =
+                stacks.stream().collect(Collectors.groupingBy(stack -> shown(stack, sheet), LinkedHashMap::new, Collectors.toList()));
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        for (List<Stack> beds : alike.values()) {
+            Abandonable.check();
+            drafts.addAll(new CourseCard(sheet, beds, lifting).drafts());
+        }
+        return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Course cards", "No beds stand in this garden yet.")) : drafts);
+    }
+
     /** @param alike beds that differ in code and place alone; the first is drawn */
-    CourseCard(BenchSheet sheet, List<CourseCards.Stack> alike, Lifting lifting) {
-        CourseCards.Stack first = alike.get(0);
+    private CourseCard(BenchSheet sheet, List<Stack> alike, Lifting lifting) {
+        Stack first = alike.get(0);
         this.sheet = sheet;
         this.timber = sheet.imperial ? TIMBER_IN_FEET : TIMBER;
         this.work = first.work();

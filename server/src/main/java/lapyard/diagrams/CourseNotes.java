@@ -36,7 +36,7 @@ final class CourseNotes {
     private final boolean severalBeds;
 
     /** @param severalBeds whether the card is for more beds than one */
-    CourseNotes(CourseCards.Stack stack, BenchSheet sheet, boolean severalBeds) {
+    CourseNotes(CourseCard.Stack stack, BenchSheet sheet, boolean severalBeds) {
         this.severalBeds = severalBeds;
         this.work = stack.work();
         this.quantities = stack.quantities();

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lapyard.geometry.Point;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
  * Finds room for labels, one after the other: a label goes to the first of its places, best first, where it lies
@@ -56,7 +59,7 @@ final class Labels {
 
     boolean free(Plate plate) {
         List<Point> corners = plate.corners();
-        return (bounds.holds(Box.round(corners)) || Rings.within(corners, field))
+        return (bounds.holds(Box.round(corners)) || within(corners, field))
                 && taken.none(corners, other -> Plate.overlap(corners, other))
                 && leaders.none(corners, other -> Plate.overlap(corners, other));
     }
@@ -64,7 +67,7 @@ final class Labels {
     /** Whether a plate lies on none of the rings that only their own labels may lie on. */
     boolean clearOfSolids(Plate plate) {
         List<Point> corners = plate.corners();
-        return solids.none(corners, solid -> Rings.meet(corners, solid));
+        return solids.none(corners, solid -> meet(corners, solid));
     }
 
     /** The middle-most free place for a plate wholly within a ring, at the first of the angles that has any. */
@@ -72,14 +75,14 @@ final class Labels {
         Box box = Box.round(ring);
         for (double angle : angles) {
             Plate middle = new Plate(box.centre(), widthMm, heightMm, angle);
-            if (ring.size() == 4 && Rings.within(middle.corners(), ring) && free(middle)) {
+            if (ring.size() == 4 && within(middle.corners(), ring) && free(middle)) {
                 return Optional.of(middle);
             }
             if (wider(middle, box)) continue;
             Optional<Plate> best = places(box).stream()
                     .map(centre -> new Plate(centre, widthMm, heightMm, angle))
-                    .filter(plate -> Rings.within(plate.corners(), ring) && free(plate))
-                    .min(Comparator.comparingDouble(plate -> -Math.round(10 * plate.centre().distanceMm(Rings.nearestOnEdge(ring, plate.centre())))));
+                    .filter(plate -> within(plate.corners(), ring) && free(plate))
+                    .min(Comparator.comparingDouble(plate -> -Math.round(10 * plate.centre().distanceMm(nearestOnEdge(ring, plate.centre())))));
             if (best.isPresent()) return best;
         }
         return Optional.empty();
@@ -127,13 +130,13 @@ final class Labels {
         if (!free(plate) || !clearOfSolids(plate)) {
             return Optional.empty();
         }
-        Point to = Rings.nearestOnEdge(ring, plate.centre());
-        Point from = Rings.nearestOnEdge(corners, to);
+        Point to = nearestOnEdge(ring, plate.centre());
+        Point from = nearestOnEdge(corners, to);
         Point just = to.towards(from, 1e-3);
         List<Point> line = line(from, to);
         boolean clear = taken.none(line, other -> Plate.overlap(line, other))
                 && leaders.none(line, other -> Plate.overlap(line, other))
-                && solids.none(line, solid -> Rings.meets(from, just, solid));
+                && solids.none(line, solid -> meets(from, just, solid));
         return clear ? Optional.of(new Led(plate, from, to)) : Optional.empty();
     }
 
@@ -143,7 +146,7 @@ final class Labels {
             for (Point middle : places(Box.round(ring))) {
                 Plate plate = words.at(middle, turn);
                 List<Point> corners = plate.corners();
-                if (free(plate) && solids.none(corners, solid -> solid != ring && Rings.meet(corners, solid))) return taken(Optional.of(plate));
+                if (free(plate) && solids.none(corners, solid -> solid != ring && meet(corners, solid))) return taken(Optional.of(plate));
             }
         }
         return Optional.empty();
@@ -164,7 +167,7 @@ final class Labels {
                 double angle = 2 * Math.PI * i / places;
                 Plate plate = words.at(new Point(to.x() + Math.cos(angle) * (away + words.widthMm() / 2), to.y() - Math.sin(angle) * away), 0);
                 if (!free(plate) || !clearOfSolids(plate)) continue;
-                Point from = Rings.nearestOnEdge(plate.corners(), to);
+                Point from = nearestOnEdge(plate.corners(), to);
                 List<Point> line = line(from, to);
                 if (!taken.none(line, other -> Plate.overlap(line, other))) continue;
                 Optional<Led> led = Optional.of(new Led(plate, from, to));
@@ -198,5 +201,74 @@ final class Labels {
     /** The middle-most free place for words wholly within a ring, level or else upright; it is taken. */
     Optional<Plate> within(List<Point> ring, Words words) {
         return taken(within(ring, words.widthMm(), words.heightMm(), LEVEL_OR_UPRIGHT));
+    }
+
+    /** Rings on the paper, found again by where they lie. */
+    static final class RingIndex {
+        private record Held(List<Point> ring, Box box) {}
+
+        private final Quadtree tree = new Quadtree();
+
+        void put(List<Point> ring) {
+            Box box = Box.round(ring);
+            tree.insert(envelope(box), new Held(ring, box));
+        }
+
+        /** Whether the test holds for none of the rings whose boxes touch that of {@code ring}. */
+        boolean none(List<Point> ring, Predicate<List<Point>> test) {
+            Box box = Box.round(ring);
+            for (Object one : tree.query(envelope(box))) {
+                Held held = (Held) one;
+                if (held.box.touches(box) && test.test(held.ring)) return false;
+            }
+            return true;
+        }
+
+        private static Envelope envelope(Box box) {
+            return new Envelope(box.left(), box.right(), box.low(), box.high());
+        }
+    }
+
+    /** Whether a ring lies wholly in another. */
+    private static boolean within(List<Point> inner, List<Point> ring) {
+        return inner.stream().allMatch(p -> p.within(ring)) && !cross(inner, ring);
+    }
+
+    /** Whether two rings share ground. */
+    private static boolean meet(List<Point> one, List<Point> other) {
+        return cross(one, other) || one.get(0).within(other) || other.get(0).within(one);
+    }
+
+    /** Whether a line from a to b meets the inside or the edge of a ring. */
+    private static boolean meets(Point a, Point b, List<Point> ring) {
+        return a.within(ring) || b.within(ring) || cross(a, b, ring);
+    }
+
+    private static boolean cross(Point a, Point b, List<Point> ring) {
+        for (int i = 0; i < ring.size(); i++) {
+            if (Point.crossing(a, b, ring.get(i), ring.get((i + 1) % ring.size()))) return true;
+        }
+        return false;
+    }
+
+    private static boolean cross(List<Point> one, List<Point> other) {
+        for (int i = 0; i < one.size(); i++) {
+            if (cross(one.get(i), one.get((i + 1) % one.size()), other)) return true;
+        }
+        return false;
+    }
+
+    /** The place on the ring's edge nearest to p. */
+    private static Point nearestOnEdge(List<Point> ring, Point p) {
+        Point best = ring.get(0);
+        double least = best.distanceMm(p);
+        for (int i = 0; i < ring.size(); i++) {
+            Point near = p.nearestOn(ring.get(i), ring.get((i + 1) % ring.size()));
+            if (near.distanceMm(p) < least) {
+                best = near;
+                least = near.distanceMm(p);
+            }
+        }
+        return best;
     }
 }

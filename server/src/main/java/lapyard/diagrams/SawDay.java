@@ -2,10 +2,12 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
@@ -14,10 +16,15 @@ import lapyard.construction.Nest;
 import lapyard.construction.Notch;
 import lapyard.construction.Piece;
 import lapyard.cutting.Batches;
+import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
+import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
+import lapyard.geometry.Point;
 import lapyard.plan.BedNames;
 import lapyard.plan.Lifting;
 
@@ -85,7 +92,7 @@ public final class SawDay {
             List<BenchSheet.Draft> drafts = new ArrayList<>();
             Flow first = new Flow(sheet, "First cuts at the merchant", "");
             for (Work work : works) {
-                if (!work.firstCuts().isEmpty() && longestMm.isPresent()) SawOffcuts.firstCuts(work, longestMm.getAsDouble(), sheet, first);
+                if (!work.firstCuts().isEmpty() && longestMm.isPresent()) firstCuts(work, longestMm.getAsDouble(), sheet, first);
             }
             drafts.addAll(first.drafts());
             Flow batches = new Flow(sheet, "Saw Day: batches", "");
@@ -95,11 +102,11 @@ public final class SawDay {
             drafts.addAll(batches.drafts());
             Flow boards = new Flow(sheet, "Saw Day: boards", "");
             SawBars.on(boards, works, signs, sheet);
-            SawOffcuts.on(boards, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
+            offcuts(boards, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
             drafts.addAll(boards.drafts());
             Flow slanted = new Flow(sheet, "Slanted cuts", "");
             works.forEach(work -> new SawNests(signs, sheet).on(slanted, work));
-            SawAngles.on(slanted, beds, works, sheet);
+            angles(slanted, beds, works, sheet);
             drafts.addAll(slanted.drafts());
             if (drafts.isEmpty()) {
                 drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
@@ -156,6 +163,280 @@ public final class SawDay {
         String marked(String mark) {
             String signs = byMark.getOrDefault(mark, "");
             return signs.isEmpty() ? mark : mark + " " + signs;
+        }
+    }
+
+    private record Ends(double lengthMm, double outerMm, double innerMm, double startDeg, double endDeg) {}
+
+    /** Nothing where all ends are square or sawn in a nest. */
+    private static void angles(Flow flow, List<BedWork> beds, List<Work> works, BenchSheet sheet) {
+        Set<Piece> nested = works.stream()
+                .flatMap(work -> work.nests().stream())
+                .flatMap(nest -> nest.pieces().stream())
+                .collect(Collectors.toSet());
+        Map<Ends, List<String>> alike = new LinkedHashMap<>();
+        List<Double> sets = new ArrayList<>();
+        for (BedWork work : beds) {
+            for (Piece piece : work.pieces()) {
+                if (!piece.squareEnds() && !nested.contains(piece)) {
+                    alike.computeIfAbsent(ends(piece), s -> new ArrayList<>()).add(piece.mark());
+                    sets.addAll(piece.setsDeg());
+                }
+            }
+        }
+        if (alike.isEmpty()) {
+            return;
+        }
+        flow.section("Angled ends", "cut square to length first, then saw each end off square by its degrees");
+        BenchTable table = new BenchTable(sheet, "Angled ends",
+                new Column("Cut to", 0.11, true), new Column("Outer face", 0.11, false),
+                        new Column("Inner face", 0.11, false),
+                new Column("Start", 0.09, true), new Column("End", 0.09, true), new Column("Pieces", 0.49, false));
+        alike.forEach((ends, marks) -> table.row(
+                sheet.written(ends.lengthMm()), sheet.written(ends.outerMm()), sheet.written(ends.innerMm()),
+                degrees(ends.startDeg()), degrees(ends.endDeg()), String.join(", ", marks)));
+        table.on(flow);
+        flow.words(
+                List.of(minutes(sets, works.isEmpty() ? Batches.Rates.USUAL : works.get(0).batches().rates())), 4.4, false);
+        flow.words(
+                List.of("The longer face keeps its whole length: the blade leaves its corner and takes the other. Start is where"
+                        + " the wall starts, going round from A to B, as on the course card. Try each set on two scraps and put them"
+                        + " together before a board is cut. Clamp the piece: an angled cut pushes it along the fence."),
+                3.2,
+                false);
+    }
+
+    /** What slanted cuts take beside the square ones of the batches. */
+    private static String minutes(List<Double> sets, Batches.Rates rates) {
+        int settings = (int) sets.stream().distinct().count();
+        return sets.size() + " slanted cuts × " + Lengths.text(rates.minutesACut()) + " min + " + settings
+                + (settings == 1 ? " setting × " : " settings × ") + Lengths.text(rates.minutesASetting()) + " min = "
+                + Lengths.text(Lengths.toTenth(rates.minutes(sets.size(), settings))) + " min, beside the square cuts of the batches.";
+    }
+
+    private static Ends ends(Piece piece) {
+        return new Ends(
+                piece.lengthMm(), piece.outerFaceMm(), piece.innerFaceMm(), piece.start().setDeg(), piece.end().setDeg());
+    }
+
+    private static String degrees(double degrees) {
+        return degrees == 0 ? "square" : Lengths.text(degrees) + "°";
+    }
+
+    private static void firstCuts(Work work, double longestMm, BenchSheet sheet, Flow flow) {
+        flow.section(
+                "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
+        BenchTable table = new BenchTable(sheet, "Ask for these cuts, measured from one end",
+                new Column("boards", 0.18, true), new Column("length", 0.12, true), new Column("cut at", 0.2, true),
+                new Column("parts then", 0.25, false), new Column("", 0.25, false));
+        Map<List<String>, List<Integer>> alike = new LinkedHashMap<>();
+        for (SawBoard.FirstCut cut : work.firstCuts()) {
+            SawBoard board = work.boards().get(cut.board() - 1);
+            List<String> at = new ArrayList<>();
+            List<String> parts = new ArrayList<>();
+            double from = 0;
+            for (double place : cut.atMm()) {
+                at.add(sheet.written(place));
+                parts.add(sheet.written(place - from));
+                from = place + work.kerfMm();
+            }
+            parts.add(sheet.written(board.lengthMm() - from));
+            String caution = cut.tooLongPiece().isEmpty()
+                    ? ""
+                    : "a piece of " + sheet.written(board.cuts().get(cut.tooLongPiece().getAsInt() - 1).lengthMm()) + " stays too long";
+            alike.computeIfAbsent(
+                            List.of(sheet.written(board.lengthMm()), at.isEmpty() ? "nowhere" : String.join(", ", at),
+                                    String.join(" + ", parts), caution),
+                            row -> new ArrayList<>())
+                    .add(cut.board());
+        }
+        alike.forEach((row, boards) -> table.row(runs(boards, work), row.get(0), row.get(1), row.get(2), row.get(3)));
+        table.on(flow);
+        flow.words(List.of(
+                "Each cut lies where a piece ends, so the plan stays as it is: the merchant's saw takes the kerf of "
+                        + sheet.fine(work.kerfMm()) + " that ours would have taken. Write the board's number on every part, "
+                        + "and an arrow to the first end. A rough cut is mended from the scrap of that board, if it has any."),
+                3.4, false);
+    }
+
+    /** Of a garden that is sawn at once nothing is carried, and the boards' bars tell all that is kept. */
+    private static void offcuts(Flow flow, List<Work> works, BenchSheet sheet) {
+        if (works.stream().allMatch(work -> work.ledger().stages().size() < 2)) return;
+        flow.section("Saw Day: offcuts", "A tag is the number of the board, then the stage that made the offcut.");
+        for (Work work : works) {
+            stages(work, sheet, flow);
+            ledger(work, sheet, flow);
+        }
+    }
+
+    private static void stages(Work work, BenchSheet sheet, Flow flow) {
+        if (work.ledger().stages().size() < 2) {
+            return;
+        }
+        BenchTable table = new BenchTable(sheet, work.name() + ": boards by stage",
+                new Column("stage", 0.1, true), new Column("boards opened", 0.3, false), new Column("offcuts taken up", 0.35, false),
+                new Column("waiting afterwards", 0.25, false));
+        for (Ledger.Stage stage : work.ledger().stages()) {
+            table.row(String.valueOf(stage.stage()), stage.opened().isEmpty() ? "none" : runs(stage.opened(), work),
+                    stage.taken().isEmpty() ? "none" : ListSheets.some(stage.taken().stream().map(work::tag).toList()),
+                    stage.open() == 0 ? "none" : stage.open() + ", longest " + sheet.written(stage.longestMm()));
+        }
+        table.on(flow);
+    }
+
+    private static void ledger(Work work, BenchSheet sheet, Flow flow) {
+        BenchTable table = new BenchTable(sheet, work.name() + ": offcuts",
+                new Column("tag", 0.16, true), new Column("length", 0.16, true), new Column("of stage", 0.12, false),
+                new Column("what becomes of it", 0.56, false));
+        int scrap = 0;
+        for (Ledger.Offcut offcut : work.ledger().offcuts()) {
+            if (offcut.fate() == Fate.SCRAP) {
+                scrap++;
+                continue;
+            }
+            String then = offcut.fate() == Fate.KEPT
+                    ? "to the rack"
+                    : "stage " + offcut.usedIn().getAsInt() + " cuts " + ListSheets.some(offcut.marks()) + " from it";
+            table.row(work.tag(offcut.tag()), sheet.written(offcut.lengthMm()), String.valueOf(offcut.madeIn()), then);
+        }
+        table.on(flow, 2);
+        String shorter = "shorter than " + sheet.written(work.keepOffcutMm());
+        flow.words(List.of(work.name() + ": " + (scrap == 0
+                ? "no scrap."
+                : Measure.counted(scrap, "piece") + " of scrap, each " + shorter + ", together "
+                        + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
+    }
+
+    private static String runs(List<Integer> numbers, Work work) {
+        return BedNames.compact(numbers.stream().map(work::board).toList());
+    }
+
+    /** Lengths that are parted by slanted cuts, seen from above: alike ones share a drawing, with a row of marks for each. */
+    private record SawNests(Signs signs, BenchSheet sheet) {
+        private static final double LEFT = 34;
+        private static final double BAR = 16;
+        private static final double ROW = TypeSize.TICK + 0.8;
+        private static final double PLACE = 3;
+        private static final double LEVEL = 3.8;
+        private static final double ABOVE = 3;
+        private static final double BELOW = 2;
+
+        /** Nothing where nothing is nested. */
+        void on(Flow flow, Work work) {
+            if (work.nests().isEmpty()) return;
+            flow.section("Nested pieces", work.name() + ": cut square to length first, then parted by slanted cuts");
+            flow.words(
+                    List.of("The lower edge is the face of the board, the upper edge its back; places run from the square end on the"
+                            + " left. Mark each cut on both edges and join the marks; the kerf lies to the right of them, but to the left"
+                            + " where the first cut takes scrap off."
+                            + " The thick edge of a piece is its outer face. A cut between two pieces is one pass and makes both ends."
+                            + " Try its set on two scraps first; clamp the length, as an angled cut pushes it along the fence."),
+                    3.2,
+                    false);
+            List<Double> sets = work.nests().stream().flatMap(nest -> nest.cuts().stream()).map(Nest.Cut::setDeg).toList();
+            flow.words(List.of(minutes(sets, work.batches().rates())), 4.4, false);
+            Map<String, String> boards = new HashMap<>();
+            for (SawBoard board : work.boards()) {
+                board.cuts().forEach(cut -> boards.put(cut.mark(), work.board(board.number())));
+            }
+            List<List<Nest>> groups = new ArrayList<>();
+            for (Nest nest : work.nests()) {
+                groups.stream().filter(group -> group.get(0).alike(nest)).findFirst().orElseGet(() -> {
+                    List<Nest> group = new ArrayList<>();
+                    groups.add(group);
+                    return group;
+                }).add(nest);
+            }
+            groups.forEach(nests -> group(flow, nests, boards));
+        }
+
+        private void group(Flow flow, List<Nest> nests, Map<String, String> boards) {
+            Nest first = nests.get(0);
+            List<Running> face = running(first, first.cuts().stream().map(Nest.Cut::faceMm).toList());
+            List<Running> back = running(first, first.cuts().stream().map(Nest.Cut::backMm).toList());
+            double above = ABOVE + deep(back);
+            double below = BELOW + deep(face);
+            double head = above + BAR + below;
+            for (int from = 0; from < nests.size(); ) {
+                if (!flow.holds(head + ROW)) {
+                    flow.next();
+                }
+                int rows = Math.min(nests.size() - from, Math.max(1, (int) ((sheet.space().high() - flow.y() - head) / ROW + 1e-9)));
+                flow.down(above);
+                places(flow, back, flow.y(), -1);
+                places(flow, face, flow.y() + BAR, 1);
+                drawing(flow, first, nests.size());
+                flow.down(BAR + below);
+                for (Nest nest : nests.subList(from, from + rows)) {
+                    row(flow, nest, boards.getOrDefault(nest.mark(), ""));
+                    flow.down(ROW);
+                }
+                flow.down(3);
+                from += rows;
+            }
+        }
+
+        private double scaled(Nest nest, double mm) {
+            return sheet.space().left() + LEFT + mm * (sheet.space().width() - LEFT - 4) / nest.lengthMm();
+        }
+
+        private void drawing(Flow flow, Nest nest, int count) {
+            Inks inks = sheet.inks;
+            double top = flow.y();
+            double low = top + BAR;
+            double left = sheet.space().left();
+            String length = sheet.written(nest.lengthMm());
+            flow.add(sheet.text(left, top + 6, length, BenchSheet.fitting(length, 5.4, 3, true, LEFT - 3), true));
+            flow.add(sheet.text(left, top + 11.5, "× " + count, 4.2, true));
+            String sets = nest.cuts().stream().map(Nest.Cut::setDeg).distinct().sorted().map(set -> Lengths.text(set) + "°")
+                    .collect(Collectors.joining(", "));
+            flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, TypeSize.LEAST, false, LEFT - 3), false));
+            flow.add(inks.scrap().area(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners(),
+                    inks.pen(Inks.THIN)));
+            for (Nest.Part part : nest.parts()) {
+                Point faceFrom = new Point(scaled(nest, part.faceFromMm()), low);
+                Point faceTo = new Point(scaled(nest, part.faceToMm()), low);
+                Point backTo = new Point(scaled(nest, part.backToMm()), top);
+                Point backFrom = new Point(scaled(nest, part.backFromMm()), top);
+                flow.add(inks.timber().area(List.of(faceFrom, faceTo, backTo, backFrom), inks.pen(Inks.MEDIUM)));
+                flow.add(part.outerOnFace()
+                        ? Shape.Lines.of(inks.pen(Inks.BROAD), faceFrom, faceTo)
+                        : Shape.Lines.of(inks.pen(Inks.BROAD), backFrom, backTo));
+                double middle = (faceFrom.x() + faceTo.x() + backFrom.x() + backTo.x()) / 4;
+                double room = Math.min(faceTo.x() - faceFrom.x(), backTo.x() - backFrom.x()) - 2;
+                String own = sheet.written(part.piece().lengthMm());
+                flow.add(sheet.middle(middle, top + BAR / 2, own, 4.4, room));
+            }
+        }
+
+        private static double deep(List<Running> places) {
+            return LEVEL * (1 + places.stream().mapToInt(Running::level).max().orElse(0));
+        }
+
+        private List<Running> running(Nest nest, List<Double> places) {
+            return Running.of(
+                    sheet, places.stream().map(Lengths::toTenth).toList(), place -> scaled(nest, place), PLACE, sheet.space().left() + LEFT - 4);
+        }
+
+        /** @param sense -1 above the edge, 1 below it */
+        private void places(Flow flow, List<Running> places, double edge, int sense) {
+            for (Running place : places) {
+                double base = sense < 0 ? edge - 1.4 - place.level() * LEVEL : edge + 3.8 + place.level() * LEVEL;
+                flow.add(sheet.line(place.x(), edge, place.x(), sense < 0 ? base + 0.4 : base - 2.4, Inks.THIN));
+                flow.add(sheet.text(place.from(), base, place.words(), PLACE, true));
+            }
+        }
+
+        /** The board that gives it, then under each piece a box to tick and its mark. */
+        private void row(Flow flow, Nest nest, String board) {
+            double base = flow.y() + ROW - 3;
+            flow.addAll(sheet.boardNumber(sheet.space().left(), base, board));
+            for (Nest.Part part : nest.parts()) {
+                double from = scaled(nest, Math.min(part.faceFromMm(), part.backFromMm()));
+                double room = scaled(nest, Math.min(part.faceToMm(), part.backToMm())) - from - TypeSize.TICK - 1.4;
+                flow.add(sheet.tick(from, base + 2.4, TypeSize.TICK));
+                flow.addAll(sheet.mark(from + TypeSize.TICK + 1, base, signs.marked(part.piece().mark()), room));
+            }
         }
     }
 }

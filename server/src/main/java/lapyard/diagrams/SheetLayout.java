@@ -6,6 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
+import lapyard.plan.CannotAnswer;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /**
  * How a sheet is divided into the field of the drawing and the columns beside or below it.
@@ -48,7 +54,7 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
      *
      * @param extent of the drawing in the yard
      * @param flow   height that the columns must hold, their pieces one below the other
-     * @throws DoesNotFit where a scale is asked for at which no layout fits
+     * @throws CannotAnswer where a scale is asked for at which no layout fits
      */
     static Chosen choose(Paper paper, Optional<Scale> asked, boolean imperial, Box extent, double flow) {
         List<Fit> fits = new ArrayList<>();
@@ -74,7 +80,9 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
             double missing = Math.max(
                     asked.get().paperMm(roomiest.turned ? extent.height() : extent.width()) - (field.width() - 2 * RIM),
                     asked.get().paperMm(roomiest.turned ? extent.width() : extent.height()) - (field.height() - 2 * RIM));
-            throw new DoesNotFit(paper, asked.get(), missing, usual);
+            throw new CannotAnswer(Finding.of(FindingKind.PLAN_NOT_ON_SHEET, Place.field("plan")).with("scale", Fact.name(asked.get().toString()))
+                    .with("paper", Fact.name(paper.label())).by(Fact.mm(Math.ceil(missing)))
+                    .way(WayKind.SCALE_OF, Fact.name(usual.toString())).way(WayKind.LARGER_PAPER));
         }
         return new Chosen(roomiest.layout, asked.get(), roomiest.turned);
     }
@@ -93,7 +101,7 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
             Paper paper, Optional<Scale> asked, boolean imperial, Box extent, double flow, double more) {
         try {
             return choose(paper, asked, imperial, extent, flow);
-        } catch (DoesNotFit split) {
+        } catch (CannotAnswer split) {
             SheetLayout largest = all(paper, flow + more).stream()
                     .max(Comparator.comparingDouble(layout -> layout.field.width() * layout.field.height()))
                     .orElseThrow();

@@ -16,7 +16,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
-import lapyard.diagrams.CourseCards;
+import lapyard.diagrams.CourseCard;
 import lapyard.diagrams.FloorCards;
 import lapyard.diagrams.LabelGrid;
 import lapyard.diagrams.LabelSheets;
@@ -60,11 +60,11 @@ final class BenchPrint {
         }
         Map<String, String> numbers = Map.copyOf(boards);
         Map<String, List<Finding>> warned = sheet.warnings();
-        List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
-                .map(bed -> new CourseCards.Stack(
+        List<CourseCard.Stack> stacks = inBuildingOrder(sheet)
+                .map(bed -> new CourseCard.Stack(
                         bed.work(), bed.quantities(), numbers, warned.getOrDefault(bed.work().bed().id(), List.of())))
                 .toList();
-        return CourseCards.pages(sheet.lifting(), stacks, ask.bench(sheet));
+        return CourseCard.pages(sheet.lifting(), stacks, ask.bench(sheet));
     }
 
     private static String ripped(String section, JobSheet.Ripping ripping, boolean imperial) {

@@ -5,10 +5,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Properties;
+import lapyard.plan.GardenState;
 import lapyard.store.Change.Deleted;
 import lapyard.store.Change.Made;
 import lapyard.store.Change.NoSuchGarden;
@@ -25,16 +27,22 @@ public final class GardenStore implements AutoCloseable {
 
     private static final int STAMP_CHARACTERS = 100;
 
+    private static final String CURRENT = "select g.id, g.name, g.revision, g.changed, g.deleted, r.document"
+            + " from garden g join revision r on r.garden = g.id and r.number = g.revision where g.id = :id";
+
+    private static final String LISTED = "name = :name, sort_key = :sortKey, client = :client, client_key = :clientKey, state = :state";
+
+    private static final String ROW = "select id, name, client, state, revision, changed";
+
     final Database database;
-    private final Rows rows;
+    private final Clock clock;
     private final Shares shares;
     private final ShelfItems shelf;
     private final Photos photos;
 
     GardenStore(Database database, Clock exact) {
-        Clock clock = Clock.tick(exact, Duration.ofMillis(1)); // finer times are lost on their way out and back
+        this.clock = Clock.tick(exact, Duration.ofMillis(1)); // finer times are lost on their way out and back
         this.database = database;
-        this.rows = new Rows(database, clock);
         this.shares = new Shares(database, clock);
         this.shelf = new ShelfItems(database, clock);
         this.photos = new Photos(database, clock);
@@ -69,12 +77,28 @@ public final class GardenStore implements AutoCloseable {
     }
 
     public GardenList list(GardenList.Ask ask) {
-        return database.read(connection -> rows.list(connection, ask));
+        return database.read(connection -> {
+            boolean latestFirst = ask.order() == GardenList.Order.CHANGED;
+            StringBuilder where = new StringBuilder(" from garden where deleted = :deleted and archived = :archived");
+            if (ask.state().isPresent()) where.append(" and state = :state");
+            for (int i = 0; i < ask.words().size(); i++)
+                where.append(" and (sort_key like :%1$s escape '!' or client_key like :%1$s escape '!')".formatted(word(i)));
+            long total = asked(connection, "select count(*) as gardens" + where, ask).first(row -> row.number("gardens")).orElseThrow();
+            String columns = ask.order().columns;
+            String behind = latestFirst ? "(:time, :after)" : "(select " + columns + " from garden where id = :after)";
+            String from = ask.after().isEmpty() ? "" : " and (" + columns + ") " + (latestFirst ? "<" : ">") + " " + behind;
+            List<GardenList.Row> rows = asked(connection, ROW + where + from
+                            + " order by " + (latestFirst ? "changed desc, id desc" : columns) + " limit :limit", ask)
+                    .all(GardenStore::listed);
+            boolean more = rows.size() > ask.limit();
+            List<GardenList.Row> page = more ? rows.subList(0, ask.limit()) : rows;
+            return new GardenList(page, total, more ? Optional.of(end(page.get(ask.limit() - 1), latestFirst)) : Optional.empty());
+        });
     }
 
     /** What a list shows of one garden; empty where none such stands. */
     public Optional<GardenList.Row> row(String id) {
-        return database.read(connection -> rows.row(connection, id));
+        return database.read(connection -> new Sql(connection, ROW + " from garden where id = :id and deleted = 0").with("id", id).first(GardenStore::listed));
     }
 
     /**
@@ -97,7 +121,7 @@ public final class GardenStore implements AutoCloseable {
 
     /** The garden as it now stands, also where it is deleted; empty where there never was one. */
     public Optional<Stored> find(String id) {
-        return database.read(connection -> rows.current(connection, id));
+        return database.read(connection -> current(connection, id));
     }
 
     /**
@@ -107,12 +131,12 @@ public final class GardenStore implements AutoCloseable {
      * @param before only revisions with a lower number than this
      */
     public List<Revision> history(String id, int limit, long before) {
-        return database.read(connection -> rows.history(connection, id, limit, before));
+        return database.read(connection -> history(connection, id, limit, before));
     }
 
     /** One revision as it was saved. */
     public Optional<Stored> revision(String id, long number) {
-        return database.read(connection -> rows.revision(connection, id, number));
+        return database.read(connection -> revision(connection, id, number));
     }
 
     /**
@@ -122,9 +146,9 @@ public final class GardenStore implements AutoCloseable {
      */
     public Stored create(NewGarden garden) {
         return database.write(connection -> {
-            if (rows.current(connection, garden.id()).isPresent())
+            if (current(connection, garden.id()).isPresent())
                 throw new IllegalArgumentException("there is a garden " + garden.id() + " already");
-            return rows.insert(connection, garden);
+            return insert(connection, garden);
         });
     }
 
@@ -132,15 +156,15 @@ public final class GardenStore implements AutoCloseable {
     public boolean fillIfNew(List<NewGarden> gardens) {
         return database.write(connection -> {
             database.aloneWith(connection);
-            if (!rows.none(connection)) return false;
-            for (NewGarden garden : gardens) rows.insert(connection, garden);
+            if (!none(connection)) return false;
+            for (NewGarden garden : gardens) insert(connection, garden);
             return true;
         });
     }
 
     /** True where the store never held a garden. */
     public boolean isNew() {
-        return database.read(rows::none);
+        return database.read(this::none);
     }
 
     /**
@@ -154,7 +178,7 @@ public final class GardenStore implements AutoCloseable {
             if (current.deleted()) return new Deleted(current);
             if (current.document().equals(document)) return new Made(current);
             if (current.revision() != expected) return new Stale(current);
-            return rows.add(connection, current, Revision.Kind.SAVED, OptionalLong.empty(), name, document);
+            return add(connection, current, Revision.Kind.SAVED, OptionalLong.empty(), name, document);
         });
     }
 
@@ -163,7 +187,7 @@ public final class GardenStore implements AutoCloseable {
         return change(id, (connection, current) -> {
             if (current.deleted()) return new Deleted(current);
             if (current.revision() != expected) return new Stale(current);
-            return rows.add(
+            return add(
                     connection,
                     current,
                     Revision.Kind.DELETED,
@@ -177,9 +201,9 @@ public final class GardenStore implements AutoCloseable {
     public Change restore(String id, long expected, long number) {
         return change(id, (connection, current) -> {
             if (current.revision() != expected) return new Stale(current);
-            Optional<Stored> old = rows.revision(connection, id, number);
+            Optional<Stored> old = revision(connection, id, number);
             if (old.isEmpty()) return new NoSuchRevision(id, number, current.revision());
-            return rows.add(
+            return add(
                     connection,
                     current,
                     Revision.Kind.RESTORED,
@@ -195,13 +219,13 @@ public final class GardenStore implements AutoCloseable {
      * @return false where there is no such revision
      */
     public boolean stamp(String id, long number, String stamp) {
-        Optional<String> kept = Optional.of(Rows.shortened(stamp.strip(), STAMP_CHARACTERS)).filter(text -> !text.isEmpty());
-        return database.write(connection -> rows.mark(connection, id, number, "stamp", kept.orElse(null)));
+        Optional<String> kept = Optional.of(Sql.shortened(stamp.strip(), STAMP_CHARACTERS)).filter(text -> !text.isEmpty());
+        return database.write(connection -> mark(connection, id, number, "stamp", kept.orElse(null)));
     }
 
     /** Remembers that sheets of this revision were made for printing. */
     public void printed(String id, long number) {
-        database.write(connection -> rows.mark(connection, id, number, "printed", 1));
+        database.write(connection -> mark(connection, id, number, "printed", 1));
     }
 
     /** Drops what the rule drops, garden by garden; returns how many revisions went. */
@@ -209,7 +233,7 @@ public final class GardenStore implements AutoCloseable {
         int went = 0;
         for (String id : database.read(connection -> new Sql(connection, "select id from garden order by id").all(row -> row.text("id")))) {
             went += database.write(connection -> {
-                List<Long> drop = rule.dropped(rows.history(connection, id, Integer.MAX_VALUE, Long.MAX_VALUE));
+                List<Long> drop = rule.dropped(history(connection, id, Integer.MAX_VALUE, Long.MAX_VALUE));
                 for (long number : drop) {
                     new Sql(connection, "delete from revision where garden = :garden and number = :number and stamp is null and printed = 0")
                             .with("garden", id).with("number", number).update();
@@ -235,7 +259,25 @@ public final class GardenStore implements AutoCloseable {
      */
     public Stored bringIn(String id, List<KeptRevision> history) {
         if (history.isEmpty()) throw new IllegalArgumentException("a garden has 1 revision or more");
-        return database.write(connection -> rows.bringIn(connection, id, history));
+        return database.write(connection -> {
+            KeptRevision first = history.get(0);
+            insert(connection, new NewGarden(id, first.name(), first.document()));
+            KeptRevision last = history.get(history.size() - 1);
+            new Sql(connection, "delete from revision where garden = :garden").with("garden", id).update();
+            Instant saved = Instant.MIN;
+            for (KeptRevision kept : history) {
+                saved = latest(kept.saved(), saved);
+                Stored stored = new Stored(id, Sql.shortened(kept.name(), NAME_CHARACTERS), kept.number(), saved, false, kept.document());
+                insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
+                if (kept.refused()) mark(connection, id, kept.number(), "refused", 1);
+            }
+            Listed listed = Listed.of(last.name(), last.document());
+            listed.keepUses(connection, id);
+            listed.bind(new Sql(connection, "update garden set " + LISTED + ", revision = :revision, changed = :changed where id = :id"))
+                    .with("revision", last.number()).with("changed", saved).with("id", id)
+                    .update();
+            return current(connection, id).orElseThrow();
+        });
     }
 
     public Shares shares() {
@@ -281,9 +323,120 @@ public final class GardenStore implements AutoCloseable {
 
     private Change change(String id, Changing changing) {
         return database.write(connection -> {
-            Optional<Stored> current = rows.current(connection, id);
+            Optional<Stored> current = current(connection, id);
             if (current.isEmpty()) return new NoSuchGarden(id);
             return changing.from(connection, current.get());
         });
+    }
+
+    private Stored insert(Connection connection, NewGarden garden) throws SQLException {
+        Listed listed = Listed.of(garden.name(), garden.document());
+        Instant now = clock.instant();
+        listed.bind(new Sql(connection, "insert into garden (id, name, sort_key, client, client_key, state, revision, changed, deleted)"
+                        + " values (:id, :name, :sortKey, :client, :clientKey, :state, 1, :changed, 0)"))
+                .with("id", garden.id()).with("changed", now)
+                .update();
+        Stored stored = new Stored(garden.id(), listed.name(), 1, now, false, garden.document());
+        insertRevision(connection, stored, Revision.Kind.CREATED, OptionalLong.empty(), Optional.empty());
+        listed.keepUses(connection, garden.id());
+        database.announce(connection, stored.id(), 1);
+        return stored;
+    }
+
+    private Change add(
+            Connection connection,
+            Stored current,
+            Revision.Kind kind,
+            OptionalLong restored,
+            String givenName,
+            String document)
+            throws SQLException {
+        Listed listed = Listed.of(givenName, document);
+        boolean deleted = kind == Revision.Kind.DELETED;
+        Instant saved = latest(clock.instant(), current.saved());
+        Stored next = new Stored(current.id(), listed.name(), current.revision() + 1, saved, deleted, document);
+        // the revision in the condition keeps this right where several servers share one database
+        int changed = listed.bind(new Sql(connection, "update garden set " + LISTED + ", revision = :next, changed = :changed, deleted = :deleted"
+                        + (deleted ? ", archived = 0" : "") + " where id = :id and revision = :current"))
+                .with("next", next.revision()).with("changed", next.saved())
+                .with("deleted", deleted).with("id", next.id()).with("current", current.revision())
+                .update();
+        if (changed == 0) return new Stale(current(connection, current.id()).orElseThrow());
+        insertRevision(connection, next, kind, restored, Optional.empty());
+        listed.keepUses(connection, next.id());
+        database.announce(connection, next.id(), next.revision());
+        return new Made(next);
+    }
+
+    private void insertRevision(
+            Connection connection,
+            Stored stored,
+            Revision.Kind kind,
+            OptionalLong restored,
+            Optional<String> stamp)
+            throws SQLException {
+        Sql.insert(connection, "revision", "garden", stored.id(), "number", stored.revision(), "kind", kind.name(), "restored", restored,
+                "name", stored.name(), "saved", stored.saved(), "document", stored.document(), "stamp", stamp);
+    }
+
+    private Optional<Stored> current(Connection connection, String id) throws SQLException {
+        return new Sql(connection, CURRENT).with("id", id).first(row -> new Stored(
+                row.text("id"), row.text("name"), row.number("revision"), row.time("changed"), row.flag("deleted"), row.text("document")));
+    }
+
+    private Optional<Stored> revision(Connection connection, String id, long number) throws SQLException {
+        return new Sql(connection, "select name, saved, kind, document from revision where garden = :garden and number = :number")
+                .with("garden", id).with("number", number)
+                .first(row -> new Stored(id, row.text("name"), number, row.time("saved"), row.kind() == Revision.Kind.DELETED, row.text("document")));
+    }
+
+    private boolean none(Connection connection) throws SQLException {
+        return new Sql(connection, "select id from garden limit 1").first(row -> row.text("id")).isEmpty();
+    }
+
+    /** A clock that was put back does not bring the history out of order. */
+    private static Instant latest(Instant now, Instant before) {
+        return now.isBefore(before) ? before : now;
+    }
+
+    private static GardenList.Row listed(Sql.Columns row) throws SQLException {
+        return new GardenList.Row(row.text("id"), row.text("name"), row.text("client"), GardenState.values()[(int) row.number("state")],
+                row.number("revision"), row.time("changed"));
+    }
+
+    /** A garden that is saved between two pages goes to the top of the latest, so that an end there is a time, not a garden. */
+    private static String end(GardenList.Row last, boolean latestFirst) {
+        return latestFirst ? last.changed().toEpochMilli() + "-" + last.id() : last.id();
+    }
+
+    private static String word(int number) {
+        return "word" + (char) ('a' + number);
+    }
+
+    private static Sql asked(Connection connection, String text, GardenList.Ask ask) {
+        Sql sql = new Sql(connection, text)
+                .with("deleted", ask.place() == GardenList.Place.DELETED).with("archived", ask.place() == GardenList.Place.ARCHIVED)
+                .with("state", ask.state().map(GardenState::ordinal)).with("limit", ask.limit() + 1);
+        for (int i = 0; i < ask.words().size(); i++)
+            sql.with(word(i), "%" + Listed.key(ask.words().get(i)).replaceAll("[!%_]", "!$0") + "%");
+        String after = ask.after().orElse("");
+        int dash = ask.order() == GardenList.Order.CHANGED ? after.indexOf('-') : -1;
+        if (dash > 0) sql.with("time", Instant.ofEpochMilli(Long.parseLong(after.substring(0, dash))));
+        return sql.with("after", after.substring(dash + 1));
+    }
+
+    private List<Revision> history(Connection connection, String id, int limit, long before) throws SQLException {
+        return new Sql(connection, "select number, kind, restored, name, saved, stamp, printed, refused from revision"
+                        + " where garden = :garden and number < :before order by number desc limit :limit")
+                .with("garden", id).with("before", before).with("limit", limit)
+                .all(row -> new Revision(row.number("number"), row.kind(), row.numberIfAny("restored"), row.text("name"), row.time("saved"),
+                        row.textIfAny("stamp"), row.flag("printed"), row.flag("refused")));
+    }
+
+    /** False where there is no such revision. */
+    private boolean mark(Connection connection, String id, long number, String column, Object value) throws SQLException {
+        return new Sql(connection, "update revision set " + column + " = :value where garden = :garden and number = :number")
+                        .with("value", value).with("garden", id).with("number", number)
+                        .update() > 0;
     }
 }

@@ -77,7 +77,7 @@ record Listed(String name, String client, GardenState state, Map<String, Long> u
     }
 
     private static String shortened(String text) {
-        return Rows.shortened(text, GardenStore.NAME_CHARACTERS);
+        return Sql.shortened(text, GardenStore.NAME_CHARACTERS);
     }
 
     /** Binds {@code :name :sortKey :client :clientKey :state}. */

@@ -23,7 +23,7 @@ public record Shares(Database database, Clock clock) {
      * @param ends empty for a share that lasts until it is taken back
      */
     public Share add(String id, String garden, String hash, String label, Optional<Instant> ends) {
-        Share share = new Share(id, garden, Rows.shortened(label, LABEL_CHARACTERS), now(), ends.map(time -> time.truncatedTo(ChronoUnit.MILLIS)));
+        Share share = new Share(id, garden, Sql.shortened(label, LABEL_CHARACTERS), now(), ends.map(time -> time.truncatedTo(ChronoUnit.MILLIS)));
         return database.write(connection -> {
             for (Share other : kept(connection, garden)) if (!other.standsAt(share.made())) remove(connection, garden, other.id());
             Sql.insert(connection, "share", "id", id, "garden", garden, "hash", hash, "label", share.label(), "made", share.made(), "ends", share.ends());

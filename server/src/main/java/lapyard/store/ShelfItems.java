@@ -104,6 +104,6 @@ public record ShelfItems(Database database, Clock clock) {
     }
 
     private static String shortened(String name) {
-        return Rows.shortened(name, GardenStore.NAME_CHARACTERS);
+        return Sql.shortened(name, GardenStore.NAME_CHARACTERS);
     }
 }

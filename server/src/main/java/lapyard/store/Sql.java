@@ -46,6 +46,16 @@ final class Sql {
         return value instanceof Instant time ? MILLISECONDS.format(time) : value;
     }
 
+    /** Signs that no database keeps as text, such as half a pair, become question marks of their own. */
+    static String shortened(String text, int characters) {
+        StringBuilder kept = new StringBuilder();
+        text.codePoints()
+                .limit(characters)
+                .map(sign -> sign == 0 || sign >= Character.MIN_SURROGATE && sign <= Character.MAX_SURROGATE ? 0xfffd : sign)
+                .forEach(kept::appendCodePoint);
+        return kept.toString();
+    }
+
     /** Puts a row with these values in, columns and values by turns, the values as {@link #with} takes them. */
     static void insert(Connection connection, String table, Object... row) throws SQLException {
         List<String> columns = IntStream.range(0, row.length / 2).mapToObj(i -> (String) row[2 * i]).toList();

@@ -27,12 +27,12 @@ class CourseCardTest {
     }
 
     private static List<Page> cards(BedWork... works) {
-        return CourseCards.pages(new Lifting(25, 2), stacks(works), A4);
+        return CourseCard.pages(new Lifting(25, 2), stacks(works), A4);
     }
 
-    private static List<CourseCards.Stack> stacks(BedWork... works) {
+    private static List<CourseCard.Stack> stacks(BedWork... works) {
         return Stream.of(works)
-                .map(work -> new CourseCards.Stack(work, work.quantities(), Map.of(), List.of()))
+                .map(work -> new CourseCard.Stack(work, work.quantities(), Map.of(), List.of()))
                 .toList();
     }
 
@@ -134,7 +134,7 @@ class CourseCardTest {
     @Test
     void moreThanFourCoursesGoOnMoreSheetsInTheOrderOfBuilding() throws Exception {
         BedWork deep = TestGardens.work(TestGardens.bed("D", "", Outline.rectangle(1200, 600), 0, 0, 0, 7));
-        List<Page> pages = CourseCards.pages(new Lifting(25, 2), stacks(deep, bedM()), BenchOptions.usual("Yard", true));
+        List<Page> pages = CourseCard.pages(new Lifting(25, 2), stacks(deep, bedM()), BenchOptions.usual("Yard", true));
         assertEquals(3, pages.size());
         assertTrue(Drawn.of(pages.get(1)).says("D-7A") && Drawn.of(pages.get(1)).says("sheet 2 of 3"));
         assertTrue(Drawn.of(pages.get(0)).texts().stream().anyMatch(words -> words.startsWith("A · 3' 7 5/16\" (")), Drawn.of(pages.get(0)).texts()::toString);
@@ -159,7 +159,7 @@ class CourseCardTest {
                 3000, 1200, 2000, 1200, 2000, 2400, 1000, 2400, 1000, 1200, 0, 1200);
         BedWork work = TestGardens.work(TestGardens.bed("W".repeat(40), "n".repeat(500), comb, 0, 0, 0, 3));
         for (Paper paper : Paper.values()) {
-            for (Page page : CourseCards.pages(new Lifting(25, 2), stacks(work), BenchOptions.usual("g".repeat(500), true).on(paper))) {
+            for (Page page : CourseCard.pages(new Lifting(25, 2), stacks(work), BenchOptions.usual("g".repeat(500), true).on(paper))) {
                 assertEquals(List.of(), Drawn.of(page).collisions(), paper.label());
             }
         }

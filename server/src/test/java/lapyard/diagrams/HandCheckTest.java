@@ -34,9 +34,9 @@ class HandCheckTest {
     static void print() throws Exception {
         sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
         for (JobSheet.BedSheet bed : sheet.beds()) {
-            List<Page> pages = CourseCards.pages(
+            List<Page> pages = CourseCard.pages(
                     new Lifting(25, 2),
-                    List.of(new CourseCards.Stack(bed.work(), bed.quantities(), Map.of(), List.of())),
+                    List.of(new CourseCard.Stack(bed.work(), bed.quantities(), Map.of(), List.of())),
                     BenchOptions.usual("Ferry lane nursery", false));
             assertEquals(1, pages.size(), "one page a bed");
             CARDS.put(bed.work().bed().id(), Drawn.of(pages.get(0)));

@@ -1,11 +1,6 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
+import lapyard.plan.CannotAnswer;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -41,6 +36,12 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class PlanDrawingTest {
     private static final PlanOptions A3 = PlanOptions.usual(false);
@@ -132,7 +133,7 @@ class PlanDrawingTest {
         for (Paper paper : Paper.values()) {
             for (int n : new int[] {1, 5, 10}) {
                 PlanOptions asked = A3.on(paper).at(new Scale(n));
-                DoesNotFit e = assertThrows(DoesNotFit.class, () -> TestGardens.draw(garden, List.of(), List.of(), List.of(), asked));
+                CannotAnswer e = assertThrows(CannotAnswer.class, () -> TestGardens.draw(garden, List.of(), List.of(), List.of(), asked));
                 Scale nearest = new Scale(Integer.parseInt(Told.refusal(e).replaceFirst(".*Use 1:(\\d+), or use larger paper\\..*", "$1")));
                 assertTrue(Scale.usual(nearest.n(), false).equals(nearest) && nearest.n() > n, e.getMessage());
                 assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), asked.at(nearest))).says(nearest.toString()));

@@ -1,10 +1,6 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
+import lapyard.plan.CannotAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +22,11 @@ import lapyard.plan.Ground;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** How a plan fills its sheet, and what a draughtsman looks for on it. */
 class PlanFrameTest {
@@ -64,7 +65,7 @@ class PlanFrameTest {
             int larger = chosen.scale().n() - 1;
             while (!Scale.usual(larger, false).equals(new Scale(larger))) larger--;
             Optional<Scale> next = Optional.of(new Scale(larger));
-            assertThrows(DoesNotFit.class, () -> SheetLayout.choose(options.sheet().paper(), next, false, extent, 60), "seed " + seed);
+            assertThrows(CannotAnswer.class, () -> SheetLayout.choose(options.sheet().paper(), next, false, extent, 60), "seed " + seed);
             Box field = chosen.layout().field();
             double wide = chosen.scale().paperMm(chosen.turned() ? extent.height() : extent.width());
             double high = chosen.scale().paperMm(chosen.turned() ? extent.width() : extent.height());

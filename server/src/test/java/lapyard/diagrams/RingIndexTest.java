@@ -1,8 +1,5 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -10,13 +7,16 @@ import lapyard.geometry.Point;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /** What is found by cells is what is found by looking at every ring. */
 class RingIndexTest {
     @ParameterizedTest
     @ValueSource(longs = {3, 14, 159, 2653})
     void plateAndLeaderAreMetAsByLookingAtAll(long seed) {
         Random random = new Random(seed);
-        RingIndex index = new RingIndex();
+        Labels.RingIndex index = new Labels.RingIndex();
         List<List<Point>> all = new ArrayList<>();
         int met = 0;
         for (int i = 0; i < 400; i++) {
