@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import lapyard.answers.TurnQueue.Turn;
 import lapyard.drawing.PdfPage;
 import lapyard.plan.Finding;
@@ -19,12 +20,14 @@ import lapyard.prints.PrintAsk;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
 import lapyard.working.BrokenRule;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 import lapyard.working.RecentlyUsed;
 
 /**
  * The only way to job sheets, parts, prints, checks and solves. It keeps what was made, makes what several ask for once,
- * in its turn, and stops what nobody waits for any more. Safe for many threads.
+ * in its turn, and stops what nobody waits for any more. Behind a first look it begins the whole, until the next look at
+ * that garden. Everything but a job sheet and its parts is made of the whole. Safe for many threads.
  */
 public final class AnswerService {
     private static final int MOST_WAITING = 96;
@@ -35,6 +38,8 @@ public final class AnswerService {
     private final TurnQueue turns;
     private final RecentlyUsed<String, Object> kept;
     private final Map<String, Task<?>> tasks = new HashMap<>();
+    /** The whole that was begun behind the last first look, by the kept garden, or by the caller for one that is not kept. */
+    private final Map<String, Behind> behind = new HashMap<>();
     /** The last job sheet that is too large for the kept answers, for as long as the heap has room for it. */
     private volatile SoftReference<Large> large = new SoftReference<>(null);
     private final LongAdder hits = new LongAdder();
@@ -50,6 +55,8 @@ public final class AnswerService {
         this.turns = new TurnQueue(cores, mostWaiting);
         this.kept = new RecentlyUsed<>(keptBytes, AnswerService::sizeBytes);
     }
+
+    private record Behind(String key, Task<Answer> whole) {}
 
     private record Large(String key, PreparedGarden sheet) {}
 
@@ -83,9 +90,60 @@ public final class AnswerService {
         return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));
     }
 
+    /** As above; a first look is the whole where that is known, and else the whole is begun behind it. */
+    public Answer jobSheet(GivenDocument document, Look look) {
+        boolean whole = look == Look.WHOLE || isPrepared(document) || kept.get(jobSheetKey(document)).isPresent();
+        return whole ? jobSheet(document) : first("job sheet", document, PreparedGarden::jobSheet);
+    }
+
+    /** The part {@code order}; otherwise as {@link #jobSheet(GivenDocument, Look)}. */
+    public Answer order(GivenDocument document, Look look) {
+        boolean whole = look == Look.WHOLE || isPrepared(document);
+        return whole ? part(document, "order").orElseThrow() : first("order", document, (sheet, out) -> sheet.part("order", out));
+    }
+
     /** Prepares a job sheet, unless it is large, before anybody asks for it. */
     public void makeAhead(GivenDocument document) {
-        if (kind(document) == WorkKind.SHEET) jobSheet(document);
+        if (kind(document) == WorkKind.SHEET) jobSheet(document, Look.FIRST);
+    }
+
+    /** How an answer is written. */
+    private interface Written {
+        void to(PreparedGarden sheet, OutputStream out) throws IOException;
+    }
+
+    private Answer first(String what, GivenDocument document, Written written) {
+        String whose = document.isKept() ? document.garden() : "caller " + Caller.now().name();
+        dropBehind(whose, one -> !one.key().equals(jobSheetKey(document)));
+        Answer first = made("first look " + what + " " + document.hash(), desk.isLarge(document, Look.FIRST) ? WorkKind.SEARCH : WorkKind.SHEET, document, Look.FIRST,
+                () -> spooled(out -> written.to(sheet(document, unheard -> Progress.UNHEARD, Look.FIRST), out)));
+        if (!isPrepared(document)) beginBehind(whose, document);
+        return first;
+    }
+
+    private void beginBehind(String whose, GivenDocument document) {
+        try {
+            String key = jobSheetKey(document);
+            Behind begun = new Behind(key, joined(key, kind(document), document, Look.WHOLE, () -> kept(key, () -> spooled(out -> sheet(document).jobSheet(out)))));
+            Behind before;
+            synchronized (behind) {
+                before = behind.put(whose, begun);
+            }
+            if (before != null) before.whole().leave();
+            begun.whole().whenDone(() -> dropBehind(whose, begun::equals));
+        } catch (Busy full) {
+            // whoever asks for the whole begins it
+        }
+    }
+
+    /** Nobody waits any more for what was begun there. */
+    private void dropBehind(String whose, Predicate<Behind> which) {
+        Optional<Behind> dropped;
+        synchronized (behind) {
+            dropped = Optional.ofNullable(behind.get(whose)).filter(which);
+            if (dropped.isPresent()) behind.remove(whose);
+        }
+        dropped.ifPresent(one -> one.whole().leave());
     }
 
     /** The key under which {@link #jobSheet} is kept. */
@@ -241,17 +299,23 @@ public final class AnswerService {
     }
 
     private Answer made(String key, WorkKind kind, GivenDocument document, Callable<Answer> maker) {
+        return made(key, kind, document, Look.WHOLE, maker);
+    }
+
+    private Answer made(String key, WorkKind kind, GivenDocument document, Look look, Callable<Answer> maker) {
         Optional<Answer> known = keptAnswer(key);
-        if (known.isPresent()) return known.get();
-        return shared(key, kind, document, () -> {
-            // another may have made it between the look above and this turn
-            Optional<Answer> meanwhile = keptAnswer(key);
-            if (meanwhile.isPresent()) return meanwhile.get();
-            misses.increment();
-            Answer made = maker.call();
-            if (made.isInMemory()) kept.put(key, made);
-            return made;
-        });
+        return known.isPresent() ? known.get() : joined(key, kind, document, look, () -> kept(key, maker)).await(turns);
+    }
+
+    /** Runs within a turn. */
+    private Answer kept(String key, Callable<Answer> maker) throws Exception {
+        // another may have made it before this turn
+        Optional<Answer> meanwhile = keptAnswer(key);
+        if (meanwhile.isPresent()) return meanwhile.get();
+        misses.increment();
+        Answer made = maker.call();
+        if (made.isInMemory()) kept.put(key, made);
+        return made;
     }
 
     private Optional<Answer> keptAnswer(String key) {
@@ -261,7 +325,7 @@ public final class AnswerService {
     }
 
     private WorkKind kind(GivenDocument document) {
-        return !isPrepared(document) && desk.isLarge(document) ? WorkKind.SEARCH : WorkKind.SHEET;
+        return !isPrepared(document) && desk.isLarge(document, Look.WHOLE) ? WorkKind.SEARCH : WorkKind.SHEET;
     }
 
     private static String sheetKey(GivenDocument document) {
@@ -285,14 +349,19 @@ public final class AnswerService {
         return sheet(document, what -> Progress.UNHEARD);
     }
 
-    /** Runs within a turn. A search that was told to stop returns what it has found, which is not kept. */
     private PreparedGarden sheet(GivenDocument document, Function<String, Progress> progress) {
+        return sheet(document, progress, Look.WHOLE);
+    }
+
+    /** Runs within a turn. The whole where that is known. A search that was told to stop returns what it has found, which is not kept; nor is a first look. */
+    private PreparedGarden sheet(GivenDocument document, Function<String, Progress> progress, Look look) {
         String key = sheetKey(document);
         Optional<PreparedGarden> known = keptSheet(key);
         if (known.isPresent()) return known.get();
-        if (desk.isLarge(document)) large = new SoftReference<>(null); // two have no room
-        PreparedGarden sheet = desk.prepare(document, progress);
+        if (desk.isLarge(document, Look.WHOLE)) large = new SoftReference<>(null); // two have no room
+        PreparedGarden sheet = desk.prepare(document, progress, look);
         Abandonable.check();
+        if (sheet.look() == Look.FIRST) return sheet;
         if (!Thread.currentThread().isInterrupted() && !kept.put(key, sheet)) large = new SoftReference<>(new Large(key, sheet));
         TurnQueue.documentIsPrepared();
         return sheet;
@@ -305,21 +374,21 @@ public final class AnswerService {
         return task.await(turns);
     }
 
-    /** Requests for one key at the same time share one computation. */
     private <T> T shared(String key, WorkKind kind, GivenDocument document, Callable<T> work) {
-        Task<T> task;
+        return joined(key, kind, document, Look.WHOLE, work).await(turns);
+    }
+
+    /** Requests for one key at the same time share one computation, which is joined. */
+    private <T> Task<T> joined(String key, WorkKind kind, GivenDocument document, Look look, Callable<T> work) {
         synchronized (tasks) {
             @SuppressWarnings("unchecked") // a key names what is made
             Task<T> found = (Task<T>) tasks.get(key);
-            if (found != null && found.join()) {
-                task = found;
-            } else {
-                task = new Task<>(kind, () -> forget(key));
-                task.join();
-                begin(key, task, document, work);
-            }
+            if (found != null && found.join()) return found;
+            Task<T> task = new Task<>(kind, () -> forget(key));
+            task.join();
+            begin(key, task, document, look, work);
+            return task;
         }
-        return task.await(turns);
     }
 
     /** A computation that another request has begun under that key meanwhile goes on. */
@@ -330,9 +399,9 @@ public final class AnswerService {
         }
     }
 
-    private <T> void begin(String key, Task<T> task, GivenDocument document, Callable<T> work) {
+    private <T> void begin(String key, Task<T> task, GivenDocument document, Look look, Callable<T> work) {
         tasks.put(key, task);
-        Optional<String> first = isPrepared(document) ? Optional.empty() : Optional.of(document.hash());
+        Optional<String> first = isPrepared(document) ? Optional.empty() : Optional.of(look + " " + document.hash());
         try {
             task.begin(turns, document.garden(), first, () -> {
                 try {

@@ -39,6 +39,7 @@ import lapyard.prints.PrintAsk;
 import lapyard.sizes.SizeLook;
 import lapyard.sizes.SizesThatGive;
 import lapyard.words.Wording;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 
 /**
@@ -86,11 +87,11 @@ public class GardenDesk {
         return new Checked(reading.findings(), reading instanceof Reading.Read read && !read.garden().people().tally().boards().isEmpty());
     }
 
-    /** Whether its job sheet may take long, seen without working it out. */
-    public boolean isLarge(GivenDocument document) {
+    /** Whether its job sheet, or a first look, may take long, seen without working it out. */
+    public boolean isLarge(GivenDocument document, Look look) {
         try {
             JsonNode tree = document.tree();
-            return tree.path("beds").size() > MANY_BEDS || tree.path("search").asText().equals("long");
+            return tree.path("beds").size() > MANY_BEDS || look == Look.WHOLE && tree.path("search").asText().equals("long");
         } catch (CannotAnswer refusedLater) {
             return false;
         }
@@ -100,19 +101,20 @@ public class GardenDesk {
      * The job sheet, once for all its forms. An interrupt ends its searches early, with the best found by then.
      *
      * @param progress listener that hears how far a search is, by the name of the search
+     * @param look     how much is looked for; a first look may come out whole, see {@link Job#prepare}
      * @throws Refused if the document holds a STOP
      */
-    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
         Reading reading = reading(document);
         if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings(), document.words());
-        JobSheet sheet = Job.prepare(read.garden(), progress, memory);
+        JobSheet sheet = Job.prepare(read.garden(), progress, look, memory);
         if (!sheet.stops().isEmpty()) throw new Refused(Stream.concat(read.findings().stream(), sheet.stops().stream()).toList(), document.words());
         return new PreparedGarden(sheet);
     }
 
-    /** As {@link #prepare(GivenDocument, Function)}, unheard. */
+    /** The whole, unheard. */
     public PreparedGarden prepare(GivenDocument document) {
-        return prepare(document, what -> Progress.UNHEARD);
+        return prepare(document, what -> Progress.UNHEARD, Look.WHOLE);
     }
 
     /** The document read, and refused too for what only shows once beds, paths and levels stand together. */

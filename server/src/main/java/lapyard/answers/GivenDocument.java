@@ -65,6 +65,11 @@ public final class GivenDocument {
         return hash;
     }
 
+    /** Whether a kept garden stands so. */
+    boolean isKept() {
+        return !garden.isEmpty();
+    }
+
     /** The kept garden's code, or the hash of a text that is not kept. */
     String garden() {
         return garden.isEmpty() ? hash() : garden;

@@ -33,6 +33,7 @@ import lapyard.prints.GardenTables;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.words.Wording;
+import lapyard.working.Look;
 
 /** The job sheet of a garden and its forms, each made anew with every call. */
 public class PreparedGarden {
@@ -47,6 +48,11 @@ public class PreparedGarden {
 
     public JobSheet sheet() {
         return sheet;
+    }
+
+    /** How much was looked for. */
+    public Look look() {
+        return sheet.look();
     }
 
     /** What it takes in memory, roughly. */

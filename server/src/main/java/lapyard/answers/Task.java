@@ -36,6 +36,11 @@ final class Task<T> {
         }
     }
 
+    /** Runs this once there is a result, at once where there is one. */
+    void whenDone(Runnable then) {
+        result.whenComplete((made, failed) -> then.run());
+    }
+
     synchronized Optional<Turn> turn() {
         return turn;
     }
@@ -55,7 +60,8 @@ final class Task<T> {
         return abandoned;
     }
 
-    private void leave() {
+    /** For who joined and does not {@link #await}: no longer waits. */
+    void leave() {
         synchronized (this) {
             if (--waiters > 0 || result.isDone()) return;
             abandoned = true;

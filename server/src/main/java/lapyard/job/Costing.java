@@ -32,6 +32,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Saw;
 import lapyard.working.Abandonable;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 import lapyard.working.Quantity;
 import lapyard.working.SecondThread;
@@ -46,6 +47,7 @@ import org.joda.money.CurrencyUnit;
  * @param offered  cutting of the timber before the suppliers were chosen
  * @param leftOut  whether something cannot be made and is missing in the order
  * @param findings of beds, liner, membrane and ground, in the order of a job sheet
+ * @param look     how much was looked for
  */
 public record Costing(
         Garden garden,
@@ -60,7 +62,8 @@ public record Costing(
         RollGoods rolls,
         Slip slip,
         boolean leftOut,
-        List<Finding> findings) {
+        List<Finding> findings,
+        Look look) {
 
     /**
      * Without what each bed would take alone, where that changes no plan.
@@ -69,7 +72,7 @@ public record Costing(
      */
     public static Costing of(Garden garden, SearchMemory memory) {
         boolean alone = garden.beds().stream().anyMatch(PooledTimber::angled);
-        return of(garden, new SearchOptions(garden.goods().search(), what -> Progress.UNHEARD, alone, memory));
+        return of(garden, new SearchOptions(garden.goods().search(), what -> Progress.UNHEARD, alone, Look.WHOLE, memory));
     }
 
     /** The cost of the order, as {@link Job#prepare} finds it. */
@@ -104,13 +107,14 @@ public record Costing(
             rolls.apart(buyers, currency);
             planned.apart(packs, buyers, currency);
         }
+        if (looking.isFirst()) wanted.replaceAll(Wanted::withoutApart);
         Slip slip = Ordering.slip(currency, wanted, buyers.buyers(), suppliers);
         PooledTimber timber = offered.chosen(slip);
         bearers = bearers.chosen(slip);
         rolls = rolls.chosen(slip);
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut() || planned.works().stream().anyMatch(BedWork::leftOut);
         return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), offered.cuttings(), timber,
-                bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, planned.findings());
+                bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, planned.findings(), looking.look());
     }
 
     /**

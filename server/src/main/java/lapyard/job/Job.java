@@ -23,9 +23,10 @@ import lapyard.plan.WayKind;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
 import lapyard.working.Abandonable;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 
-/** A garden in, its job sheet out: a pure function, the same garden always gives the same sheet. */
+/** A garden in, its job sheet out: a pure function, the same garden always gives the same whole sheet. */
 public final class Job {
     private Job() {}
 
@@ -42,14 +43,20 @@ public final class Job {
         return prepare(given, what -> Progress.UNHEARD, new SearchMemory(ONE_GARDEN_BYTES));
     }
 
+    /** As below, the whole. */
+    public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
+        return prepare(given, progress, Look.WHOLE, memory);
+    }
+
     /**
      * What the tally says that cannot be true only shows here: see {@link JobSheet#stops}.
      *
      * @param progress for what is looked for by its name on the slip, who hears how far it is
-     * @param memory   what was searched for before, for this garden or another
+     * @param look     how much is looked for; a garden of which something is bought or built always has the whole
+     * @param memory   what was searched for before, for this garden or another; the whole does not depend on it
      */
-    public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
-        return sheet(Costing.of(given, new SearchOptions(given.goods().search(), progress, true, memory)), memory);
+    public static JobSheet prepare(Garden given, Function<String, Progress> progress, Look look, SearchMemory memory) {
+        return sheet(Costing.of(given, SearchOptions.of(given, progress, look, memory)), memory);
     }
 
     static JobSheet sheet(Costing costing, SearchMemory memory) {
@@ -58,7 +65,7 @@ public final class Job {
         Abandonable.check();
         JobSheet sheet = new JobSheet(
                 costing.garden(), costing.ground(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(),
-                costing.rolls().materials(costing.slip()), costing.slip(), timed(costing, beds, memory), List.of(), costing.leftOut());
+                costing.rolls().materials(costing.slip()), costing.slip(), timed(costing, beds, memory), List.of(), costing.leftOut(), costing.look());
         return sheet.with(FindingList.settled(findings(costing, sheet), costing.garden().accepted()));
     }
 

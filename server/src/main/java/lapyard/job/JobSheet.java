@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,6 +35,7 @@ import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
 import lapyard.weekends.WeekendPlanner;
 import lapyard.weekends.Weekends;
+import lapyard.working.Look;
 import lapyard.working.Quantity;
 
 /**
@@ -41,6 +43,7 @@ import lapyard.working.Quantity;
  *
  * @param strips  how the bearer strips are cut to length, by bearer section
  * @param leftOut whether something could not be made and was left out of the order
+ * @param look    how much was looked for; what a first look leaves out is empty
  */
 public record JobSheet(
         Garden garden,
@@ -53,7 +56,8 @@ public record JobSheet(
         Slip slip,
         Weekends weekends,
         List<Finding> snags,
-        boolean leftOut) {
+        boolean leftOut,
+        Look look) {
     public JobSheet {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
@@ -69,7 +73,7 @@ public record JobSheet(
     }
 
     JobSheet with(List<Finding> found) {
-        return new JobSheet(garden, ground, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
+        return new JobSheet(garden, ground, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut, look);
     }
 
     /**
@@ -246,8 +250,9 @@ public record JobSheet(
 
     /**
      * Pooled layout of one roll material; {@code metresBedByBed} is the length in the orders of each bed alone, as
-     * {@link lapyard.order.Apart} has them, and {@code costBedByBed} its price, empty where no roll has one.
+     * {@link lapyard.order.Apart} has them, and {@code costBedByBed} its price, empty where no roll has one; both empty at a
+     * first look.
      */
     public record MaterialRolls(
-            String material, RollResult result, double metresBedByBed, Optional<BigDecimal> costBedByBed) {}
+            String material, RollResult result, OptionalDouble metresBedByBed, Optional<BigDecimal> costBedByBed) {}
 }

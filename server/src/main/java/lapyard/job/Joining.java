@@ -137,7 +137,9 @@ final class Joining {
         bySection.forEach((section, beds) -> {
             Joining joining = new Joining(garden, section, beds, looking.memory());
             if (joining.chosen.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
-                joining.settle(looking);
+                if (looking.isFirst()) joining.recall(section);
+                else joining.settle(looking);
+                if (looking.alone()) joining.remember(section);
                 joined.putAll(joining.choice());
             }
         });
@@ -167,6 +169,25 @@ final class Joining {
             joined.add(joining.choice().getOrDefault(bed.id(), Map.of()));
         }
         return new Ways(joined, true);
+    }
+
+    /** Walls of a section that can be joined alike, whatever else the garden holds. */
+    private record Alike(Section section, Kind kind) {}
+
+    private void remember(Section section) {
+        chosen.forEach((kind, way) -> memory.choose(new Alike(section, kind), way));
+    }
+
+    /** What was chosen last for walls alike, the usual way for others and where more joints would have nothing behind them. */
+    private void recall(Section section) {
+        int usual = hinges();
+        chosen.replaceAll((kind, way) -> memory.<Alike, Integer>chosen(new Alike(section, kind)).orElse(0));
+        if (hinges() > usual) chosen.replaceAll((kind, way) -> 0);
+    }
+
+    private int hinges() {
+        Map<String, Map<Integer, SeamSplit>> now = choice();
+        return beds.stream().mapToInt(bed -> built(bed, now.getOrDefault(bed.id(), Map.of())).work().hinges()).sum();
     }
 
     private void settle(SearchOptions looking) {

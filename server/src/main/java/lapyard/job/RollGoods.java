@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.catalogue.PackCode;
@@ -296,9 +297,9 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
         return taken().stream().map(one -> {
             Optional<BigDecimal> cost = slip.apart().map(apart -> apart.goods().get(one.material()));
             // where nothing is priced a metre costs 1
-            double metres = cost.isPresent()
-                    ? slip.apart().orElseThrow().amounts().get(one.material())
-                    : one.singles().values().stream().mapToDouble(ways -> metres(ways.get(0))).sum();
+            OptionalDouble metres = cost.isPresent()
+                    ? OptionalDouble.of(slip.apart().orElseThrow().amounts().get(one.material()))
+                    : one.singles().values().stream().mapToDouble(ways -> metres(ways.get(0))).reduce(Double::sum);
             return new MaterialRolls(one.material(), one.pooled(), metres, cost);
         }).toList();
     }

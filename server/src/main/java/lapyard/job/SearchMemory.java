@@ -76,6 +76,24 @@ public final class SearchMemory {
         return result;
     }
 
+    /** What was found for this ask, where it is remembered. */
+    <A, R> Optional<R> known(A asked) {
+        return known(kept, new Question(asked));
+    }
+
+    /**
+     * Remembers what a whole search chose, in place of what the one before it chose: only a first look asks for it, as
+     * {@link #chosen}.
+     */
+    <A, R> void choose(A among, R choice) {
+        parts.put(new Question(among), new Kept(choice, PIECE_BYTES));
+    }
+
+    /** @param among of a type that no part has */
+    <A, R> Optional<R> chosen(A among) {
+        return known(parts, new Question(among));
+    }
+
     @SuppressWarnings("unchecked") // equal asks are of one type, and their results too
     private static <R> Optional<R> known(RecentlyUsed<Question, Kept> kept, Question asked) {
         return kept.get(asked).map(known -> (R) known.result());

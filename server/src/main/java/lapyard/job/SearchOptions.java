@@ -8,22 +8,25 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.LengthPrices;
+import lapyard.plan.Garden;
 import lapyard.plan.SearchLength;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
 import lapyard.working.Effort;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 
 /**
  * How long the searches of one job sheet may take, and who hears of their progress. The plans of single beds share as
- * much search as the plan of the whole garden gets, so that a saving never comes from searching longer.
+ * much search as the plan of the whole garden gets, so that a saving never comes from searching longer. At a first look a
+ * plan is what the whole search has found, where it is remembered, and else what a short one finds.
  *
  * @param progress gives the listener for a search by the name of its line on the slip
  * @param alone    whether to work out what each bed would take alone; this changes no plan of beds with square corners
  * @param memory   results of earlier searches
  */
-record SearchOptions(SearchLength search, Function<String, Progress> progress, boolean alone, SearchMemory memory) {
+record SearchOptions(SearchLength search, Function<String, Progress> progress, boolean alone, Look look, SearchMemory memory) {
     private static final Effort LONG_BOARDS = Effort.ofSteps(6_000_000, 1_500_000);
     private static final Effort LONG_ROLLS = Effort.ofSteps(300_000);
 
@@ -32,9 +35,19 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private static final Effort BOARDS_GLANCE = Effort.ofSteps(4_000, 800);
 
+    /** For a job sheet. What is told in a tally has to be true of the whole plan, so a garden that is being built has no first look. */
+    static SearchOptions of(Garden garden, Function<String, Progress> progress, Look look, SearchMemory memory) {
+        boolean first = look == Look.FIRST && garden.people().tally().isEmpty();
+        return new SearchOptions(garden.goods().search(), progress, !first, first ? look : Look.WHOLE, memory);
+    }
+
     /** For the total alone. */
     static SearchOptions pooledOnly(SearchLength search, SearchMemory memory) {
-        return new SearchOptions(search, what -> Progress.UNHEARD, false, memory);
+        return new SearchOptions(search, what -> Progress.UNHEARD, false, Look.WHOLE, memory);
+    }
+
+    boolean isFirst() {
+        return look == Look.FIRST;
     }
 
     CuttingResult boards(String name, CuttingProblem problem) {
@@ -104,10 +117,15 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     }
 
     private CuttingResult boards(CuttingProblem problem, Effort effort, Progress heard) {
-        return memory.of(
-                List.of(problem, effort),
-                pieces(problem),
-                asked -> CuttingSolver.solve(problem, effort, heard));
+        return found(problem, pieces(problem), effort, BOARDS_GLANCE, most -> CuttingSolver.solve(problem, most, heard));
+    }
+
+    /** @param glance effort at a first look, where nobody has searched with the whole effort */
+    private <R> R found(Object problem, int pieces, Effort effort, Effort glance, Function<Effort, R> solve) {
+        Optional<R> whole = isFirst() ? memory.known(List.of(problem, effort)) : Optional.empty();
+        if (whole.isPresent()) return whole.get();
+        Effort most = isFirst() ? glance : effort;
+        return memory.of(List.of(problem, most), pieces, asked -> solve.apply(most));
     }
 
     private static int pieces(CuttingProblem problem) {
@@ -116,10 +134,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private RollResult rolls(RollProblem problem, Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(RollProblem.Piece::count).sum();
-        return memory.of(
-                List.of(problem, effort),
-                pieces,
-                asked -> RollSolver.solve(problem, effort, heard));
+        return found(problem, pieces, effort, GLANCE, most -> RollSolver.solve(problem, most, heard));
     }
 
     private Effort boards(int of) {

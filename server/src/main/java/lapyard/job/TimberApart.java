@@ -39,7 +39,7 @@ record TimberApart(
         List<Stock> rack = PooledTimber.rack(garden, sold.get(0), beds);
         TimberApart nothing = new TimberApart(garden, sold, own, rack, List.of(), Optional.empty());
         // nests of one bed alone are offered to all together
-        boolean each = looking.alone() || beds.stream().anyMatch(way -> PooledTimber.angled(way.bed()));
+        boolean each = looking.alone() || !looking.isFirst() && beds.stream().anyMatch(way -> PooledTimber.angled(way.bed()));
         return each ? new TimberApart(garden, sold, own, rack, nothing.shared(looking), Optional.empty()) : nothing;
     }
 

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
@@ -41,6 +42,7 @@ import lapyard.plan.RackBoard;
 import lapyard.standing.Standing;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
+import lapyard.working.Look;
 import lapyard.working.Quantity;
 
 /** The wire form of a job sheet: its parts in the order in which they stand, each as {@link Wire} writes it. */
@@ -50,15 +52,16 @@ public final class JobSheetJson {
 
     private JobSheetJson() {}
 
-    private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
+    /** {@code look} is {@code first} where the sheet may still improve, else it is left out. */
+    private record Whole(String garden, Optional<Long> revision, @IfGiven Optional<Look> look, Later ground, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
             List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later slip, Later weekends, Later tally, List<Finding> snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
             List<Provenance> provenance, List<Caution> cautions, List<String> defaults) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<JobSheet.PathSheet> paths) {}
 
-    private record Order(Later slip, List<Finding> snags, @IfGiven Optional<String> caution) {}
+    private record Order(@IfGiven Optional<Look> look, Later slip, List<Finding> snags, @IfGiven Optional<String> caution) {}
 
-    private record Cutting(String section, int boardsBedByBed, Later result, @Unwrapped SawWork saw) {}
+    private record Cutting(String section, OptionalInt boardsBedByBed, Later result, @Unwrapped SawWork saw) {}
 
     private record BedShape(String id, String name, String type, int stage, String section, int courses, double heightMm,
             Outline outline, Outline inner, List<Wall> walls, List<Rectangle> floor, List<Piece> pieces, List<Seam> seams,
@@ -91,7 +94,7 @@ public final class JobSheetJson {
             case "rolls" -> whole.rolls();
             case "slip" -> whole.slip();
             case "snags" -> whole.snags();
-            case "order" -> new Order(whole.slip(), whole.snags(), whole.caution());
+            case "order" -> new Order(whole.look(), whole.slip(), whole.snags(), whole.caution());
             case "tally" -> whole.tally();
             default -> throw new IllegalArgumentException("a job sheet has no part " + part);
         }, words(sheet), out);
@@ -103,9 +106,9 @@ public final class JobSheetJson {
 
     private static Whole whole(JobSheet sheet, Optional<Long> revision) {
         return new Whole(
-                sheet.garden().name(), revision, new Later(() -> GroundJson.of(sheet)), beds(sheet),
+                sheet.garden().name(), revision, Optional.of(sheet.look()).filter(Look.FIRST::equals), new Later(() -> GroundJson.of(sheet)), beds(sheet),
                 sheet.paths(),
-                cuttings(sheet.cutting()), cuttings(sheet.strips()),
+                cuttings(sheet, sheet.cutting()), cuttings(sheet, sheet.strips()),
                 sheet.rolls(),
                 new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
                 sheet.snags(), Wording.caution(sheet.snags()),
@@ -142,9 +145,9 @@ public final class JobSheetJson {
                 work.bottom().bays(), sheet.standing());
     }
 
-    private static List<Cutting> cuttings(List<JobSheet.SectionCutting> cuttings) {
+    private static List<Cutting> cuttings(JobSheet sheet, List<JobSheet.SectionCutting> cuttings) {
         return cuttings.stream()
-                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), new Later(one::result), one.saw()))
+                .map(one -> new Cutting(one.section(), sheet.look() == Look.FIRST ? OptionalInt.empty() : OptionalInt.of(one.boardsBedByBed()), new Later(one::result), one.saw()))
                 .toList();
     }
 

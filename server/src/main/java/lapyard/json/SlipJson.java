@@ -14,13 +14,14 @@ import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
+import lapyard.working.Look;
 
 /** The wire form of a slip: its lines, one order a supplier, what pooling saves, what each bed costs. */
 final class SlipJson {
     private SlipJson() {}
 
     private record Whole(String currency, BigDecimal goods, BigDecimal total, boolean atLeast, BigDecimal lowerBound,
-            boolean proven, List<SlipLine> lines, List<Slip.Order> orders, List<Savings.Saving> savings, BigDecimal saved,
+            boolean proven, List<SlipLine> lines, List<Slip.Order> orders, @IfGiven Optional<List<Savings.Saving>> savings, Optional<BigDecimal> saved,
             @IfGiven Optional<BedByBed> bedByBed, List<Share> shares, boolean examplePrices) {}
 
     /** {@code goods}, {@code delivery} and {@code total} as it could be bought; no way to buy bed by bed costs under {@code lowerBound}. */
@@ -35,10 +36,11 @@ final class SlipJson {
 
     static Record of(JobSheet sheet) {
         Slip slip = sheet.slip();
+        Optional<Look> whole = Optional.of(sheet.look()).filter(Look.WHOLE::equals);
         Map<String, Double> areasM2 = sheet.areasM2();
         return new Whole(
                 slip.currency().getCode(), slip.goods(), slip.total(), slip.atLeast(), slip.lowerBound(), slip.proven(), slip.lines(), slip.orders(),
-                Savings.of(slip), Savings.total(slip),
+                whole.map(look -> Savings.of(slip)), whole.map(look -> Savings.total(slip)),
                 slip.apart().map(apart -> new BedByBed(apart.total().subtract(apart.delivery()), apart.delivery(), apart.total(),
                         apart.lowerBound(), apart.unproved().signum() == 0)),
                 Savings.shares(slip).stream()

@@ -49,6 +49,10 @@ public record SlipLine(
         return new SlipLine(item, label, need, unit, packs, leftOver, this.cost, Optional.of(cost), working, uses);
     }
 
+    SlipLine withoutApart() {
+        return new SlipLine(item, label, need, unit, packs, leftOver, cost, Optional.empty(), working, uses);
+    }
+
     public SlipLine usedBy(List<Use> who) {
         return new SlipLine(item, label, need, unit, packs, leftOver, cost, bedByBed, working, who);
     }

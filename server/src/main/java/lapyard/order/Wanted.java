@@ -13,6 +13,11 @@ public record Wanted(List<SlipLine> ways) {
         if (ways.isEmpty()) throw new IllegalArgumentException("a line of an order needs one way to buy it");
     }
 
+    /** The same where nobody asks what it costs bed by bed. */
+    public Wanted withoutApart() {
+        return new Wanted(ways.stream().map(SlipLine::withoutApart).toList());
+    }
+
     /** Nothing to choose. */
     public static Wanted only(SlipLine line) {
         return new Wanted(List.of(line));

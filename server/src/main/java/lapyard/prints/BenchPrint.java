@@ -126,7 +126,7 @@ final class BenchPrint {
                     material.material(),
                     garden.goods().catalogue().rolls(material.material()),
                     material.result(),
-                    material.metresBedByBed(),
+                    material.metresBedByBed().orElseThrow(),
                     apart.isPresent() ? money(Optional.of(material.result().cost()), currency) : "",
                     saved.isPresent() ? money(saved, currency) : ""));
         }

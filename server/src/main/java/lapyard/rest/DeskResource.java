@@ -32,8 +32,8 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @POST
     @Path("api/job-sheet")
     @Consumes(MediaType.APPLICATION_JSON)
-    public Response jobSheet(Body body) {
-        return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text())))).build();
+    public Response jobSheet(@QueryParam("look") String look, Body body) {
+        return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text()), QueryParameters.look(look)))).build();
     }
 
     /** A part of a garden's job sheet that is worked out only when asked for; nothing is kept. */

@@ -57,7 +57,10 @@ public final class GardenResource {
         return Shelf.document(stored, have);
     }
 
-    /** @param with {@code job-sheet} or {@code order} where the receipt shall hold that too, so that nobody asks again for it */
+    /**
+     * @param with {@code job-sheet} or {@code order} where the receipt shall hold that too, so that nobody asks again for it
+     * @param look {@code first} where a first look at that is enough
+     */
     @PUT
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
@@ -65,9 +68,10 @@ public final class GardenResource {
             @PathParam("id") String id,
             @QueryParam("merge") String merge,
             @QueryParam("with") String with,
+            @QueryParam("look") String look,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        return change(id, merge, with, ifMatch, body.text(), true);
+        return change(id, merge, QueryParameters.with(with, look), ifMatch, body.text(), true);
     }
 
     @PATCH
@@ -77,9 +81,10 @@ public final class GardenResource {
             @PathParam("id") String id,
             @QueryParam("merge") String merge,
             @QueryParam("with") String with,
+            @QueryParam("look") String look,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        return change(id, merge, with, ifMatch, body.text(), false);
+        return change(id, merge, QueryParameters.with(with, look), ifMatch, body.text(), false);
     }
 
     /**
@@ -87,9 +92,8 @@ public final class GardenResource {
      *
      * @param whole whether the text is the whole document, and no patch
      */
-    private Response change(String id, String merge, String with, String ifMatch, String text, boolean whole) {
+    private Response change(String id, String merge, With also, String ifMatch, String text, boolean whole) {
         boolean merging = QueryParameters.flag("merge", merge);
-        With also = QueryParameters.with(with);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
         boolean again = whole && current.document().equals(text);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.working.Look;
 
 /** Reads the query parameters of a request; an unusable one is refused by name with status 400. */
 final class QueryParameters {
@@ -49,18 +50,23 @@ final class QueryParameters {
         throw new ProblemException(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
     }
 
+    /** How much is to be looked for before a job sheet is answered; the whole where it was not given. */
+    static Look look(String text) {
+        return choice("look", text, Look.values()).orElse(Look.WHOLE);
+    }
+
     /** What a receipt shall hold besides: nothing, the job sheet or its order. */
-    static With with(String text) {
+    static With with(String text, String look) {
+        Look looked = look(look);
         if (text == null) return With.NOTHING;
-        if (text.equals("job-sheet")) return With.JOB_SHEET;
-        if (text.equals("order")) return With.ORDER;
+        if (text.equals("job-sheet")) return new With("jobSheet", looked);
+        if (text.equals("order")) return new With("order", looked);
         throw new ProblemException(400, "with should be job-sheet or order, or left out");
     }
 
-    enum With {
-        NOTHING,
-        JOB_SHEET,
-        ORDER
+    /** @param called in the receipt; empty for nothing */
+    record With(String called, Look look) {
+        static final With NOTHING = new With("", Look.WHOLE);
     }
 
     /** True or false; false where it was not given. */

@@ -32,6 +32,7 @@ import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.store.Photos;
 import lapyard.store.Stored;
+import lapyard.working.Look;
 
 /** What is made from one garden's current revision. */
 @Path("api/gardens/{id}")
@@ -49,9 +50,10 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
     @Path("job-sheet")
     @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(
-            @PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have, @Context UriInfo uri) {
+            @PathParam("id") String id, @QueryParam("look") String look, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have, @Context UriInfo uri) {
         OptionalLong moment = shelf.store().moment();
         Stored stored = shelf.standing(id);
+        if (QueryParameters.look(look) == Look.FIRST) return answer(answers.jobSheet(given(stored), Look.FIRST), MediaType.APPLICATION_JSON, have).build();
         Answer output = answers.jobSheet(given(stored));
         standing.keep(uri.getRequestUri(), moment, stored, answers.jobSheetKey(given(stored)), output, MediaType.APPLICATION_JSON,
                 Tags.quoted(output.tag()), Optional.empty());
@@ -64,11 +66,12 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
     public Response part(
             @PathParam("id") String id,
             @PathParam("part") String part,
+            @QueryParam("look") String look,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
         String name = QueryParameters.word("the part", part).orElseThrow();
-        Answer output = answers.part(given(stored), name)
-                .orElseThrow(() -> noPart(name));
+        Look looked = QueryParameters.look(look);
+        Answer output = name.equals("order") ? answers.order(given(stored), looked) : answers.part(given(stored), name).orElseThrow(() -> noPart(name));
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
@@ -214,7 +217,7 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
     @Path("weekends")
     @Produces(MediaType.APPLICATION_JSON)
     public Response weekends(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return part(id, "weekends", have);
+        return part(id, "weekends", null, have);
     }
 
     /** Words with commas between. */

@@ -167,17 +167,17 @@ final class Shelf {
         Optional<String> sheet = also(receipt);
         Map<String, Object> told = Json.object("id", stored.id(), "name", stored.name(), "revision", stored.revision(), "saved", stored.saved(), "merged", receipt.merged() ? true : null);
         Problem.addSnags(told, receipt.findings(), receipt.kept().words());
-        sheet.ifPresent(text -> told.put(receipt.also() == With.ORDER ? "order" : "jobSheet", new Json.Raw(text)));
-        if (receipt.merged() && receipt.also() != With.NOTHING) told.put("document", new Json.Raw(stored.document()));
+        sheet.ifPresent(text -> told.put(receipt.also().called(), new Json.Raw(text)));
+        if (receipt.merged() && !receipt.also().equals(With.NOTHING)) told.put("document", new Json.Raw(stored.document()));
         return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(Json.text(told)).build();
     }
 
     /** Empty where it cannot be had now, or is too long to stand within a receipt: the change is kept all the same. */
     private Optional<String> also(Receipt receipt) {
-        if (receipt.also() == With.NOTHING) return Optional.empty();
+        if (receipt.also().equals(With.NOTHING)) return Optional.empty();
         try {
-            Optional<Answer> made = receipt.also() == With.ORDER ? answers.part(receipt.kept(), "order") : Optional.of(answers.jobSheet(receipt.kept()));
-            return made.filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
+            Answer made = receipt.also().called().equals("order") ? answers.order(receipt.kept(), receipt.also().look()) : answers.jobSheet(receipt.kept(), receipt.also().look());
+            return Optional.of(made).filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
         } catch (Busy | Refused later) {
             return Optional.empty();
         }

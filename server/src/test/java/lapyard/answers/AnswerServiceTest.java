@@ -1,10 +1,12 @@
 package lapyard.answers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +21,7 @@ import java.util.function.Function;
 import lapyard.prints.PrintAsk;
 import lapyard.rest.HeldDesk;
 import lapyard.rest.SizesDesk;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 
@@ -98,14 +101,70 @@ class AnswerServiceTest {
         }
     }
 
+    private static GivenDocument kept(int number) {
+        return GivenDocument.of(garden(number).text(), "kept");
+    }
+
+    private static boolean isFirst(Answer answer) {
+        return new String(answer.bytes(), StandardCharsets.UTF_8).contains("\"look\":\"first\"");
+    }
+
+    @Test
+    void behindAFirstLookTheWholeIsWorkedOutOnceAndThenHandedOut() throws Exception {
+        SizesDesk desk = new SizesDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        assertTrue(isFirst(answers.jobSheet(kept(1), Look.FIRST)));
+        while (answers.waitersOf(answers.jobSheetKey(kept(1))) > 0 || desk.made.get() < 2) Thread.onSpinWait();
+        Answer whole = answers.jobSheet(kept(1));
+        assertFalse(isFirst(whole));
+        assertEquals(whole.tag(), answers.jobSheet(kept(1), Look.FIRST).tag());
+        assertEquals(2, desk.made.get());
+    }
+
+    @Test
+    void theNextLookAtAGardenDropsWhatWasBegunBehindTheLastOne() throws Exception {
+        HeldDesk desk = new HeldDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        answers.jobSheet(kept(1), Look.FIRST);
+        desk.begun.await();
+        assertTrue(isFirst(answers.jobSheet(kept(1), Look.FIRST)), "the same again");
+        assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1))));
+        assertTrue(isFirst(answers.jobSheet(GivenDocument.of(garden(3).text(), "another"), Look.FIRST)));
+        assertEquals(1, desk.stopped.getCount(), "another garden has its own");
+        assertTrue(isFirst(answers.jobSheet(kept(2), Look.FIRST)));
+        desk.stopped.await();
+        assertEquals(0, answers.waitersOf(answers.jobSheetKey(kept(1))));
+        desk.goOn.countDown();
+        assertFalse(isFirst(answers.jobSheet(kept(2))));
+    }
+
+    @Test
+    void whatIsWaitedForIsNotDroppedByTheNextLook() throws Exception {
+        HeldDesk desk = new HeldDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        ExecutorService threads = Executors.newCachedThreadPool();
+        try {
+            answers.jobSheet(kept(1), Look.FIRST);
+            Future<Answer> waiting = threads.submit(() -> answers.jobSheet(kept(1)));
+            while (answers.waitersOf(answers.jobSheetKey(kept(1))) < 2) Thread.onSpinWait();
+            answers.jobSheet(kept(2), Look.FIRST);
+            assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1))));
+            desk.goOn.countDown();
+            assertFalse(isFirst(waiting.get()));
+            assertEquals(1, desk.stopped.getCount());
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
     @Test
     void theJobSheetIsPreparedOnceForAllItsForms() throws Exception {
         AtomicInteger prepared = new AtomicInteger();
         SizesDesk desk = new SizesDesk() {
             @Override
-            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
                 prepared.incrementAndGet();
-                return super.prepare(document, progress);
+                return super.prepare(document, progress, look);
             }
 
             @Override
@@ -132,9 +191,9 @@ class AnswerServiceTest {
         AtomicInteger prepared = new AtomicInteger();
         AnswerService answers = new AnswerService(new SizesDesk() {
             @Override
-            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
                 prepared.incrementAndGet();
-                return super.prepare(document, progress);
+                return super.prepare(document, progress, look);
             }
         }, 2, 50, 0);
         answers.jobSheet(garden(1));
@@ -152,12 +211,12 @@ class AnswerServiceTest {
         CountDownLatch ended = new CountDownLatch(1);
         SizesDesk desk = new SizesDesk() {
             @Override
-            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
                 if (prepared.incrementAndGet() == 1) {
                     begun.countDown();
                     while (!Thread.currentThread().isInterrupted()) Thread.onSpinWait(); // as a search that ends with the best it has
                 }
-                return super.prepare(document, progress);
+                return super.prepare(document, progress, look);
             }
         };
         AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);

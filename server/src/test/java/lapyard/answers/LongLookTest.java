@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
+import lapyard.working.Look;
 import org.junit.jupiter.api.Test;
 
 /** A garden whose cheapest plans are looked for longer: told how far it is, stopped, and the same again. */
@@ -35,7 +36,7 @@ class LongLookTest {
         Map<String, List<Reached>> heard = new LinkedHashMap<>();
         JobSheet quick = sheet("short", 1300);
         String told = new GardenDesk().prepare(GivenDocument.of(garden("long", 1300)), what -> (best, bound) ->
-                heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound))).slipJson();
+                heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound)), Look.WHOLE).slipJson();
         JsonNode slip = new JsonMapper().readTree(told);
         BigDecimal total = new BigDecimal(slip.path("total").asText());
         assertTrue(total.compareTo(quick.slip().total()) < 0, total + " after " + quick.slip().total());
@@ -62,7 +63,7 @@ class LongLookTest {
         GardenDesk desk = new GardenDesk();
         AtomicReference<String> stopped = new AtomicReference<>();
         Thread looking = new Thread(() -> stopped.set(
-                desk.prepare(GivenDocument.of(garden("long", 1250)), what -> (best, bound) -> Thread.currentThread().interrupt()).slipJson()));
+                desk.prepare(GivenDocument.of(garden("long", 1250)), what -> (best, bound) -> Thread.currentThread().interrupt(), Look.WHOLE).slipJson()));
         looking.start();
         looking.join(60_000);
         JsonMapper mapper = new JsonMapper();

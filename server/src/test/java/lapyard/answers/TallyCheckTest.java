@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import lapyard.plan.Finding;
 import lapyard.plan.Told;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 
@@ -54,9 +55,9 @@ class TallyCheckTest {
         }
 
         @Override
-        public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+        public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
             prepared.incrementAndGet();
-            return super.prepare(document, progress);
+            return super.prepare(document, progress, look);
         }
     }
 }

@@ -15,11 +15,12 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.plan.Garden;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 
 /**
  * What a job sheet takes: the seven beds of a sample after one size has changed, what was searched for before at hand as in the
- * server, and gardens of beds that all differ, with nothing at hand. A main class; processor time of its thread and of the process, a second thread and the
+ * server, and gardens of beds that all differ, with nothing at hand; the whole, then a first look. A main class; processor time of its thread and of the process, a second thread and the
  * collector among it, medians.
  * Arguments: the seed, then the numbers of beds.
  */
@@ -43,6 +44,10 @@ public final class JobSheetSpeed {
         told("village hall, the first one changed", 1, i -> changed[59], memory);
         told("village hall, one size changed, warming up", 20, i -> changed[i], memory);
         told("village hall, one size changed", 39, i -> changed[20 + i], memory);
+        SearchMemory looked = new SearchMemory(BYTES);
+        Job.prepare(hall, w -> Progress.UNHEARD, looked);
+        told("a first look, village hall, one size changed, warming up", 20, i -> changed[i], looked, Look.FIRST);
+        told("a first look, village hall, one size changed", 39, i -> changed[20 + i], looked, Look.FIRST);
         int[] beds = args.length > 1 ? Arrays.stream(args).skip(1).mapToInt(Integer::parseInt).toArray() : new int[] {7, 60, 200, 1000};
         for (int many : beds) {
             int times = Math.max(3, Math.min(20, 400 / many));
@@ -50,11 +55,17 @@ public final class JobSheetSpeed {
             for (int i = 0; i < gardens.length; i++) gardens[i] = Gardens.garden(differing(many, new Random(seed * 100 + i)));
             told(many + " beds that all differ, warming up", times, i -> gardens[i], null);
             told(many + " beds that all differ", times, i -> gardens[times + i], null);
+            told("a first look, " + many + " beds that all differ, warming up", times, i -> gardens[i], null, Look.FIRST);
+            told("a first look, " + many + " beds that all differ", times, i -> gardens[times + i], null, Look.FIRST);
         }
     }
 
     /** @param memory none: each has its own */
     private static void told(String what, int times, IntFunction<Garden> gardens, SearchMemory memory) {
+        told(what, times, gardens, memory, Look.WHOLE);
+    }
+
+    private static void told(String what, int times, IntFunction<Garden> gardens, SearchMemory memory, Look look) {
         double[] ms = new double[times];
         double[] process = new double[times];
         double[] wall = new double[times];
@@ -64,7 +75,7 @@ public final class JobSheetSpeed {
             long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             long all = PROCESS.getProcessCpuTime();
             long from = System.nanoTime();
-            JobSheet sheet = memory == null ? Job.prepare(garden) : Job.prepare(garden, w -> Progress.UNHEARD, memory);
+            JobSheet sheet = Job.prepare(garden, w -> Progress.UNHEARD, look, memory == null ? new SearchMemory(12L << 20) : memory);
             ms[i] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e6;
             process[i] = (PROCESS.getProcessCpuTime() - all) / 1e6;
             wall[i] = (System.nanoTime() - from) / 1e6;
@@ -73,7 +84,7 @@ public final class JobSheetSpeed {
         Arrays.sort(ms);
         Arrays.sort(process);
         Arrays.sort(wall);
-        System.out.printf("%-45s %4d times: %8.1f ms of its thread, most %8.1f; %8.1f of the process; %8.1f ms wall; last total %s%n", what, times, ms[times / 2], ms[times - 1],
+        System.out.printf("%-60s %4d times: %8.1f ms of its thread, most %8.1f; %8.1f of the process; %8.1f ms wall; last total %s%n", what, times, ms[times / 2], ms[times - 1],
                 process[times / 2], wall[times / 2], total);
     }
 

@@ -16,7 +16,10 @@ import lapyard.geometry.Outline;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.working.Look;
+import lapyard.working.Progress;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every garden under samples/ goes through the whole job, and what comes out adds up. */
@@ -25,12 +28,16 @@ class SamplesTest {
         return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
     }
 
+    static Stream<Arguments> looks() throws IOException {
+        return samples().flatMap(sample -> Stream.of(Look.values()).map(look -> Arguments.of(sample, look)));
+    }
+
     @ParameterizedTest
-    @MethodSource("samples")
-    void theWholeJobAddsUp(Path sample) throws IOException {
+    @MethodSource("looks")
+    void theJobAddsUp(Path sample, Look look) throws IOException {
         Garden garden = Gardens.garden(Files.readString(sample));
         assertEquals(List.of(), Job.stops(garden));
-        JobSheet sheet = Job.prepare(garden);
+        JobSheet sheet = Job.prepare(garden, what -> Progress.UNHEARD, look, new SearchMemory(Job.ONE_GARDEN_BYTES));
 
         for (JobSheet.BedSheet bed : sheet.beds()) {
             Outline outline = bed.work().bed().outline();

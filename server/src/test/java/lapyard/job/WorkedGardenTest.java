@@ -96,7 +96,7 @@ class WorkedGardenTest {
         assertEquals(5500, liner.result().rolls().stream().mapToDouble(roll -> roll.boughtMm()).sum());
         assertEquals(5220, liner.result().rolls().get(0).usedMm());
         assertTrue(liner.result().proven());
-        assertEquals(6.5, liner.metresBedByBed());
+        assertEquals(6.5, liner.metresBedByBed().orElseThrow());
     }
 
     /** Each 4.5 pieces of 2300 + 1100 a course: two pairs a board course, 60 x 3 x 2 of each; 720 pieces fill 270 boards. */

@@ -91,6 +91,6 @@ class BedByBedTest {
         }
         assertEquals(boards, together.cutting().get(0).boardsBedByBed());
         assertEquals(strips, together.strips().get(0).boardsBedByBed());
-        assertEquals(metres, together.rolls().get(0).metresBedByBed(), 1e-9);
+        assertEquals(metres, together.rolls().get(0).metresBedByBed().orElseThrow(), 1e-9);
     }
 }

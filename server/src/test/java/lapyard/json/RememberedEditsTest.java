@@ -14,11 +14,12 @@ import java.util.Random;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.SearchMemory;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Whatever was worked out for a garden before an edit or an undo, its job sheet is that of one that was never seen before. */
+/** Whatever was worked out for a garden before an edit or an undo, a first look at it among that, its job sheet is that of one that was never seen before. */
 class RememberedEditsTest {
     private static final JsonMapper MAPPER = new JsonMapper();
 
@@ -32,6 +33,7 @@ class RememberedEditsTest {
             ObjectNode now = versions.get(random.nextInt(4) == 0 ? random.nextInt(versions.size()) : versions.size() - 1).deepCopy();
             String what = edited(now, random);
             versions.add(now);
+            if (random.nextBoolean()) first(now, memory);
             assertEquals(sheet(now, new SearchMemory(40_000_000)), sheet(now, memory), "seed " + seed + ", edit " + edit + ": " + what + " of " + now);
         }
     }
@@ -58,6 +60,10 @@ class RememberedEditsTest {
         SearchMemory memory = new SearchMemory(40_000_000);
         sheet(before, memory);
         assertEquals(sheet(after, new SearchMemory(40_000_000)), sheet(after, memory));
+    }
+
+    private static void first(ObjectNode garden, SearchMemory memory) {
+        assertEquals(Look.FIRST, Job.prepare(Gardens.garden(garden.toString()), what -> Progress.UNHEARD, Look.FIRST, memory).look());
     }
 
     private static String sheet(ObjectNode garden, SearchMemory memory) throws IOException {

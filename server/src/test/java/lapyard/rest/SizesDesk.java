@@ -25,6 +25,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Told;
 import lapyard.plan.WayKind;
 import lapyard.prints.PrintAsk;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 
 
@@ -41,7 +42,7 @@ public class SizesDesk extends GardenDesk {
     }
 
     @Override
-    public boolean isLarge(GivenDocument document) {
+    public boolean isLarge(GivenDocument document, Look look) {
         return false;
     }
 
@@ -63,20 +64,27 @@ public class SizesDesk extends GardenDesk {
     }
 
     @Override
-    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
         List<Finding> findings = findings(document.text());
         if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refused(findings);
-        return new Sizes(document.text(), findings.size());
+        return new Sizes(document.text(), findings.size(), look);
     }
 
     private final class Sizes extends PreparedGarden {
         private final String document;
         private final int findings;
+        private final Look look;
 
-        Sizes(String document, int findings) {
+        Sizes(String document, int findings, Look look) {
             super(null);
             this.document = document;
             this.findings = findings;
+            this.look = look;
+        }
+
+        @Override
+        public Look look() {
+            return look;
         }
 
         @Override
@@ -93,6 +101,7 @@ public class SizesDesk extends GardenDesk {
             made.incrementAndGet();
             ObjectNode sheet = Late.MAPPER.createObjectNode();
             sheet.put("garden", read(document).path("name").asText()).putNull("revision");
+            if (look == Look.FIRST) sheet.put("look", "first");
             ArrayNode beds = sheet.putArray("beds");
             for (JsonNode bed : read(document).path("beds"))
                 beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);

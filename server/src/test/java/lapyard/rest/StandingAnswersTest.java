@@ -63,18 +63,45 @@ class StandingAnswersTest {
             String first = served.created(BED);
             String last = served.created(BED.replace("2400", "3000"));
             served.workAhead();
-            assertEquals(List.of("1", "0"), made(served));
             served.get(last + "/job-sheet");
-            assertEquals(List.of("1", "1"), made(served));
+            assertEquals("2", made(served), "a first look, and the whole behind it");
             served.get(first + "/job-sheet");
-            assertEquals(List.of("2", "1"), made(served));
+            assertEquals("3", made(served));
         }
     }
 
-    /** How many answers were made, and how many were found ready. */
-    private static List<String> made(Served served) throws Exception {
-        String metrics = served.get("/metrics").body();
-        return List.of(metrics.replaceAll("(?s).*\nlapyard_output_misses_total ([0-9]+).*", "$1"), metrics.replaceAll("(?s).*\nlapyard_output_hits_total ([0-9]+).*", "$1"));
+    /** How many answers were made. */
+    private static String made(Served served) throws Exception {
+        return served.get("/metrics").body().replaceAll("(?s).*\nlapyard_output_misses_total ([0-9]+).*", "$1");
+    }
+
+    @Test
+    void aFirstLookIsNeverHandedOutAsTheWhole() throws Exception {
+        try (Served served = new Served(folder)) {
+            String address = served.created(BED) + "/job-sheet";
+            HttpResponse<String> first = served.get(address + "?look=first");
+            assertEquals("first", Served.json(first).path("look").asText());
+            HttpResponse<String> whole = served.get(address);
+            assertTrue(Served.json(whole).path("look").isMissingNode(), whole.body());
+            assertTrue(!Served.etag(first).equals(Served.etag(whole)));
+            assertEquals(whole.body(), served.get(address, "If-None-Match", Served.etag(first)).body());
+            assertEquals(304, served.get(address + "?look=first", "If-None-Match", Served.etag(whole)).statusCode(), "what is known is handed out whole");
+            assertEquals(whole.body(), served.get(address + "?look=whole").body());
+            problem(400, served.get(address + "?look=second"));
+        }
+    }
+
+    @Test
+    void aSaveAnswersWithAFirstLookWhereThatIsEnough() throws Exception {
+        try (Served served = new Served(folder)) {
+            String address = served.created(BED);
+            HttpResponse<String> saved = served.put(address + "?with=job-sheet&look=first", BED.replace("2400", "3000"), "If-Match", "\"1\"");
+            assertEquals("first", Served.json(saved).path("jobSheet").path("look").asText());
+            saved = served.put(address + "?with=job-sheet", BED.replace("2400", "3100"), "If-Match", "\"2\"");
+            assertTrue(Served.json(saved).path("jobSheet").path("look").isMissingNode());
+            problem(400, served.put(address + "?with=job-sheet&look=short", BED, "If-Match", "\"3\""));
+            assertEquals("first", Served.json(served.post("/api/job-sheet?look=first", BED.replace("2400", "3200"))).path("look").asText());
+        }
     }
 
     @Test

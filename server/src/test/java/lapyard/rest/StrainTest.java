@@ -24,6 +24,7 @@ import java.util.stream.IntStream;
 import lapyard.answers.GardenDesk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.PreparedGarden;
+import lapyard.working.Look;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -218,7 +219,7 @@ class StrainTest {
         IntConsumer before = OutOfMemory.endBy(ended::complete);
         SizesDesk desk = new SizesDesk() {
             @Override
-            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
                 throw new OutOfMemoryError("made up");
             }
         };
