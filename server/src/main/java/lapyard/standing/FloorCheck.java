@@ -30,12 +30,13 @@ final class FloorCheck {
     static void into(BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
         double depth = Standing.soilDepthMm(bed);
-        if (work.bottom().bays().isEmpty() || depth <= 0) return;
+        if (work.bottom().bays().isEmpty()) return;
         double pressure = pressureKpa(loads.soilKnM3(), depth / 1000) / 1000;
         slats(work, loads, depth, pressure, verdicts, quantities);
-        if (bed.inside().base().bearerSpanMm() > 0 && footing.bearerMm() > 0) {
+        if (footing.bearerMm() <= 0) return;
+        if (bed.inside().base().bearerSpanMm() > 0) {
             bearers(work, loads, footing, pressure, verdicts, quantities);
-        } else if (footing.bearerMm() > 0) {
+        } else {
             ground(work, footing, pressure, verdicts, quantities);
         }
     }

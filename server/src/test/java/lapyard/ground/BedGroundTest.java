@@ -12,6 +12,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
@@ -135,6 +136,18 @@ class BedGroundTest {
         var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow();
         assertEquals("The rim of bed B is 180 mm below that of its group; 100 mm is the most.", Told.text(snag));
         assertEquals("Add 1 course and let it in by 20 mm", Told.ways(snag).get(0));
+        // A is 230 too high, B 180: a course of 200 off leaves A 30 too high still and B 20 too low
+        RimGroup low = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA + 230));
+        List<Finding> found = GroundSheet.of(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(low)), a, b)).findings();
+        var over = Beds.about(found, "bed A", FindingKind.RIM_OFF_GROUP).orElseThrow();
+        assertEquals("The rim of bed A is 230 mm above that of its group; 100 mm is the most.", Told.text(over));
+        assertEquals("Take off 1 course and let it in by 30 mm", Told.ways(over).get(0));
+        assertEquals("Take off 1 course and pack it up by 20 mm", Told.ways(Beds.about(found, "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow()).get(0));
+        RimGroup even = new RimGroup(List.of("A"), java.util.OptionalDouble.of(rimOfA - 200));
+        RimGroup strange = new RimGroup(List.of("A", "Z"), java.util.OptionalDouble.of(rimOfA));
+        List<Finding> two = GroundSheet.of(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(even, strange)), a, b)).findings();
+        assertEquals("Add 1 course", Told.ways(Beds.about(two, "bed A", FindingKind.RIM_OFF_GROUP).orElseThrow()).get(0));
+        assertEquals("rim group 2", Beds.about(two, "", FindingKind.RIM_UNKNOWN_BED).orElseThrow().where());
     }
 
     /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 40.001 of grass leave 17.999. */

@@ -2,11 +2,14 @@ package lapyard.ground;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapyard.geometry.Outline;
@@ -17,6 +20,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.KeepClearKind;
@@ -111,6 +115,30 @@ class ClashesTest {
                 Beds.bed("N", Beds.outline(0, 0, 2400, 0, 2400, 1200, 1200, 1200, 1200, 600, 0, 600), 5280, 3000))));
         assertTrue(Told.ways(snag).stream().noneMatch(way -> way.contains("right")), Spoken.of(snag));
         assertEquals("Move it 600 mm towards the house", Told.ways(snag).get(0));
+        // a post in the way of the short move: N would have to go all the way round M
+        KeepClear post = new KeepClear(KeepClearKind.COVER, Beds.points(7790, 3300), 100, 0, false, 0);
+        Finding kept = only(snags(Beds.garden(with(post), Beds.box("M", 3000, 3000, 2400, 1200), Beds.box("N", 5280, 3000, 2400, 1200))));
+        assertTrue(Told.ways(kept).stream().noneMatch(way -> way.contains("right")), Spoken.of(kept));
+    }
+
+    /** Turned by 30 degrees the bed reaches 10000 + 2400 cos 30 = 12078.5: 78.5 / cos 30 = 90.6 off its width take that back. A skewed bed has no width to cut. */
+    @Test
+    void aBedAtAnAngleIsCutInItsOwnWidth() {
+        Bed turned = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(10000, 2000), 30, false));
+        assertEquals("Bed N is 78.5 mm over the edge of the yard at corner 2. Move it 79 mm left, or make it 2309 mm wide.",
+                Spoken.of(only(snags(Beds.garden(Beds.yard(YARD), turned)))));
+        Bed skewed = Beds.bed("S", Beds.outline(0, 0, 2400, 0, 2700, 1200, 300, 1200), 9740, 100);
+        assertTrue(Told.ways(only(snags(Beds.garden(Beds.yard(YARD), skewed)))).stream().allMatch(way -> way.startsWith("Move")));
+    }
+
+    /** What lies near is told in the order of the document, however many beds there are. */
+    @Test
+    void nearBedsStandInTheOrderOfTheDocument() {
+        Random random = new Random(1);
+        Bed[] beds = new Bed[40];
+        for (int i = 0; i < beds.length; i++) beds[i] = Beds.box("B" + i, random.nextInt(11000), random.nextInt(8000), 800, 800);
+        Site site = new Site(Beds.garden(Beds.yard(YARD), beds));
+        assertEquals(site.lots(), site.near(site.yard().orElseThrow(), 0));
     }
 
     @Test
@@ -133,6 +161,7 @@ class ClashesTest {
         beds[5] = Beds.box("W", 1000, 1500, 5000, 900);
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), beds)));
         assertEquals("Bed W overlaps beds B0-B4 by 1.8 m². Move it to a free place.", Spoken.of(snag));
+        assertEquals(3, snags(Beds.garden(Beds.yard(YARD), beds[0], beds[1], beds[2], beds[5])).size(), "three are told one by one");
     }
 
     @Test
@@ -206,6 +235,7 @@ class ClashesTest {
                         + "Move it 400 mm left, make it 2000 mm wide, or give it one kind of ground.",
                 Spoken.of(snag));
         assertEquals(0.48, snag.amount().orElseThrow().value());
+        assertEquals(Map.of("M", Set.of(SurfaceKind.SLAB, SurfaceKind.GRASS)), Underfoot.of(Beds.garden(ground, Beds.box("M", 4000, 3000, 2400, 1200))));
     }
 
     /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 50.0 of grass leaves 8.0. */
@@ -258,6 +288,10 @@ class ClashesTest {
         Finding side =
                 only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 500, 0, 500, 9000)))));
         assertTrue(Told.ways(side).contains("Make it 1000 mm wide"), Spoken.of(side));
+        Finding start = only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 3000, -140, 3000, 9000)))));
+        assertEquals("Begin it 140 mm later", Told.ways(start).get(0));
+        Finding bend = only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 1000, 1000, 6000, 9500, 11000, 1000)))));
+        assertEquals(List.of("Move point 2 of its line inwards"), Told.ways(bend), "no end is out, and no width brings a bend in that is out itself");
         assertEquals(
                 List.of(),
                 snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 600, 0, 600, 9000)))));
@@ -293,6 +327,10 @@ class ClashesTest {
         Finding note = Beds.about(Clashes.of(garden), "bed M, path P", FindingKind.PATH_UNDER_BED).orElseThrow();
         assertEquals("Bed M takes 0.12 m² of path P. Move it 100 mm right.", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
+        // 600 of path under the L from 1500 to 2100: 300 to the left frees its rear part alone, 1500 all of it
+        Garden under = Beds.garden(Beds.yard(YARD), List.of(Beds.bed("M", Beds.L, 3000, 1000)), List.of(Beds.path("P", 600, 4800, 0, 4800, 9000)));
+        Finding both = Beds.about(Clashes.of(under), "bed M, path P", FindingKind.PATH_UNDER_BED).orElseThrow();
+        assertEquals("Move it 1500 mm left", Told.ways(both).get(0));
     }
 
     @Test
@@ -301,6 +339,11 @@ class ClashesTest {
                 .get(0);
         assertEquals(Weight.STOP, stop.weight());
         assertTrue(Spoken.of(stop).startsWith("Sides of yard cross or touch at (5000, 4000) mm"), Spoken.of(stop));
+        Outline crossed = Beds.outline(0, 0, 10000, 8000, 10000, 0, 0, 8000);
+        List<GardenPath> outside = List.of(Beds.path("P", 1200, 3000, 0, 3000, 9140));
+        assertEquals(List.of(FindingKind.OUTLINE_CROSSES), Clashes.stops(Beds.garden(Beds.yard(crossed), List.of(), outside)).stream().map(Finding::kind).toList());
+        assertEquals(List.of(FindingKind.PATH_OUTSIDE), Clashes.stops(Beds.garden(Beds.yard(YARD), List.of(), outside)).stream().map(Finding::kind).toList());
+        assertThrows(IllegalArgumentException.class, () -> GroundSheet.of(Beds.garden(Beds.yard(crossed))));
     }
 
     @Test
@@ -320,6 +363,9 @@ class ClashesTest {
         Ground few =
                 new Ground(List.of(YARD), List.of(), List.of(), steep.levels().subList(0, 2), 0);
         assertEquals(Weight.STOP, Clashes.of(Beds.garden(few)).get(0).weight());
+        List<Ground.Level> level = steep.levels().stream().map(one -> new Ground.Level(one.at(), 412)).toList();
+        assertEquals(List.of(), GroundSheet.of(Beds.garden(new Ground(List.of(YARD), List.of(), List.of(), level, 0))).quantities(), "level ground falls nowhere");
+        assertEquals(List.of("fall.one-in"), GroundSheet.of(Beds.garden(steep)).quantities().stream().map(one -> one.key().toString()).toList());
     }
 
     @Test

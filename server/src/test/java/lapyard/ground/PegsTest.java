@@ -25,6 +25,8 @@ class PegsTest {
         assertEquals(6, M.pegs().size());
         assertEquals(2600, M.pegs().get(3).alongMm());
         assertEquals(3000, M.pegs().get(3).offMm());
+        assertEquals(2600, lapyard.construction.Beds.value(M.quantities(), "peg.4.along"));
+        assertEquals(3000, lapyard.construction.Beds.value(M.quantities(), "peg.4.off"));
     }
 
     /** Worked by hand for the L bed. */

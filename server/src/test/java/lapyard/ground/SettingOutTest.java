@@ -35,6 +35,7 @@ class SettingOutTest {
         SettingOut.BedPegs m = out.beds().get(0);
         assertEquals(List.of(800.0, 2600.0, 3800.0), m.pegs().runningMm());
         assertEquals(List.of(1500.0, 3000.0, 3900.0), m.pegs().offsetsMm());
+        assertEquals(List.of(1, 2, 3, 4, 5, 6), m.tapes().stream().map(SettingOut.Tapes::peg).toList());
         assertEquals(Math.hypot(800, 1500), m.tapes().get(0).firstMm(), 1e-9);
         assertEquals(Math.hypot(12000 - 800, 1500), m.tapes().get(0).secondMm(), 1e-9);
         // 3 parts on F (2400), 4 on A (3000): 750 a part; the other way round only 600
@@ -62,6 +63,16 @@ class SettingOutTest {
         assertTrue(low.tapes().get(0).flat(), "500 off a baseline of 12000");
         SettingOut.BedPegs high = SettingOut.of(garden(Optional.of(HOUSE), Beds.box("N", 5000, 6000, 1800, 900)), Optional.empty()).beds().get(0);
         assertFalse(high.tapes().get(0).flat());
+    }
+
+    /** 1 in 1200 off square is square enough for a triangle of tapes, 2 in 1200 is not. */
+    @Test
+    void aCornerOneInAThousandOffIsSquare() {
+        for (int off = 1; off <= 2; off++) {
+            Bed skewed = Beds.bed("S", Beds.outline(0, 0, 2400, 0, 2400 + off, 1200, off, 1200), 1000, 1000);
+            SettingOut.BedPegs pegs = SettingOut.of(garden(Optional.of(HOUSE), skewed), Optional.empty()).beds().get(0);
+            assertEquals(off == 1, pegs.square().isPresent(), off + " in 1200");
+        }
     }
 
     /** d1^2 - d2^2 = 4 L s (arithmetic): 10 between diagonals of 2683.3 on a side of 2400. */
