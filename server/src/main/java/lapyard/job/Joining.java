@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
 import lapyard.construction.LongWall;
-import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
@@ -30,13 +29,17 @@ import lapyard.plan.SearchLength;
 /**
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
  * with which all beds' timber of a section, their ties, plates, screws and seal cost least together, with no more joints that
- * nothing stands behind than the usual ways have, unless fewer pieces are left uncut so; the usual way where that is no dearer. Walls alike are joined alike. Each kind of
+ * nothing stands behind than the usual ways have, unless fewer pieces are left uncut so; the usual way where that is no dearer, and of
+ * others that cost the same the one whose longest part is shorter, thus lighter to lift. Walls alike are joined alike. Each kind of
  * wall in turn is tried every way until a round changes nothing, in a long search two kinds together after that; the number of
  * tries is bounded, and the order in which the garden names its beds changes nothing.
  */
 final class Joining {
     /** Timbers in all cuttings tried for one section; one cutting whose bound rules it out takes well under a millisecond. */
     private static final int MOST_TIMBERS = 40_000;
+
+    /** Costs that differ by less are the same. */
+    private static final BigDecimal LEAST_MONEY = new BigDecimal("0.001");
 
     private static final int LEAST_TRIES = 48;
     private static final int MOST_TRIES = 200;
@@ -58,7 +61,7 @@ final class Joining {
             .<Map.Entry<Kind, List<At>>>comparingInt(kind -> -kind.getValue().size() * kind.getKey().courses())
             .thenComparing(kind -> kind.getKey().toString());
 
-    private record At(Bed bed, int side) {}
+    private record At(Bed bed, LongWall wall) {}
 
     /** All that the timbers of a bed depend on. */
     private record TimbersAsked(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
@@ -103,7 +106,7 @@ final class Joining {
         for (Bed bed : beds) {
             for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boughtMm, boards)) {
                 Kind kind = new Kind(liftable(bed, wall), bed.courses());
-                walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall.side()));
+                walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall));
             }
         }
         walls.entrySet().stream().sorted(IN_TURN).forEach(kind -> chosen.put(kind.getKey(), 0));
@@ -114,19 +117,8 @@ final class Joining {
         double limitMm = 2 * garden.people().liftLimitKg() / bed.section().massKg(1);
         // no part is longer than what a board gives
         if (wall.ways().size() == 1 || limitMm >= longestMm) return wall.ways();
-        double usual = longestPartMm(bed, wall, wall.ways().get(0));
-        return wall.ways().stream()
-                .filter(way -> longestPartMm(bed, wall, way) <= Math.max(usual, limitMm) + 1e-6)
-                .toList();
-    }
-
-    private double longestPartMm(Bed bed, LongWall wall, SeamSplit way) {
-        String letter = Bed.wallLetter(wall.side());
-        return joined(bed, Map.of(wall.side(), way)).pieces().stream()
-                .filter(piece -> piece.wall().equals(letter))
-                .mapToDouble(Piece::lengthMm)
-                .max()
-                .orElseThrow();
+        double usual = wall.longestPartMm(bed, wall.ways().get(0));
+        return wall.ways().stream().filter(way -> wall.longestPartMm(bed, way) <= Math.max(usual, limitMm) + 1e-6).toList();
     }
 
     /** For each bed's id the walls that are joined in another way than the usual one. */
@@ -245,8 +237,11 @@ final class Joining {
             open.sort(Comparator.comparing(Try::atLeast));
             boolean changed = false;
             for (Try one : open) {
-                if (!isBest(one.trial())) continue;
+                chosen.putAll(kept);
+                double longest = longestPartMm(kinds);
+                boolean usual = isUsual(kinds);
                 choose(kinds, one.way());
+                if (!isBest(one.trial(), !usual && longestPartMm(kinds) < longest - 1e-6)) continue;
                 kept.putAll(chosen);
                 changed = true;
             }
@@ -254,10 +249,12 @@ final class Joining {
             return changed;
         }
 
-        private boolean isBest(Trial trial) {
+        /** @param lighter whether it is better at the same cost too */
+        private boolean isBest(Trial trial, boolean lighter) {
             boolean looser = trial.hinges() > mostHinges;
-            if (unplaced == 0 && (looser || atLeast(trial).compareTo(best) >= 0)) return false;
-            Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), best.subtract(trial.held()), unplaced)
+            BigDecimal below = lighter ? best.add(LEAST_MONEY) : best;
+            if (unplaced == 0 && (looser || atLeast(trial).compareTo(below) >= 0)) return false;
+            Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), below.subtract(trial.held()), unplaced)
                     .filter(cut -> !looser || cut.unplaced().size() < unplaced);
             better.ifPresent(cut -> {
                 mostHinges = Math.max(mostHinges, trial.hinges());
@@ -272,6 +269,18 @@ final class Joining {
         private BigDecimal atLeast(Trial trial) {
             return prices.stream().map(one -> one.atLeast(trial.boards().pieces())).reduce(BigDecimal.ZERO, BigDecimal::max).add(trial.held());
         }
+    }
+
+    /** Longest part of the walls of these kinds as they are joined now. */
+    private double longestPartMm(Collection<Kind> kinds) {
+        return kinds.stream()
+                .flatMapToDouble(kind -> walls.get(kind).stream().mapToDouble(at -> at.wall().longestPartMm(at.bed(), kind.ways().get(chosen.get(kind)))))
+                .max()
+                .orElseThrow();
+    }
+
+    private boolean isUsual(Collection<Kind> kinds) {
+        return kinds.stream().allMatch(kind -> chosen.get(kind) == 0);
     }
 
     /** @param way number of one of all combinations of some kinds' ways */
@@ -322,7 +331,7 @@ final class Joining {
         walls.forEach((kind, places) -> {
             if (chosen.get(kind) > 0) {
                 places.forEach(at -> joined.computeIfAbsent(at.bed().id(), id -> new HashMap<>())
-                        .put(at.side(), kind.ways().get(chosen.get(kind))));
+                        .put(at.wall().side(), kind.ways().get(chosen.get(kind))));
             }
         });
         return joined;
