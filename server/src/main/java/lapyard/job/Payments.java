@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Supplier;
 import lapyard.order.Ordering;
@@ -20,8 +21,8 @@ import lapyard.plan.Tally;
 import org.joda.money.CurrencyUnit;
 
 /**
- * Money over time: what must be paid when, and what was bought against what was planned. Together the payments are the slip's
- * total, to the last decimal.
+ * Money over time: what must be paid when, and what was bought against what was planned. Together the payments are what was paid
+ * for goods, what those still to buy cost and the delivery, to the last decimal: the slip's total, where what is bought was paid as now listed.
  *
  * @param dues    by day, those without one first
  * @param bought  one a line of the slip, then what was bought without standing on it
@@ -29,9 +30,10 @@ import org.joda.money.CurrencyUnit;
  * @param atLeast whether something has no price, so that more is to be paid
  * @param paid    for what was bought
  * @param open    what the packs that are not bought yet cost, delivery left out
+ * @param delivery of all orders
  */
 public record Payments(
-        CurrencyUnit currency, List<Due> dues, List<BoughtLine> bought, BigDecimal total, boolean atLeast, BigDecimal paid, BigDecimal open) {
+        CurrencyUnit currency, List<Due> dues, List<BoughtLine> bought, BigDecimal total, boolean atLeast, BigDecimal paid, BigDecimal open, BigDecimal delivery) {
     private static final BigDecimal HUNDRED = new BigDecimal(100);
 
     public Payments {
@@ -82,32 +84,61 @@ public record Payments(
     /** The payments of a plan, and what this tally has as bought against it. */
     static Payments of(JobSheet sheet, Tally tally) {
         Slip slip = sheet.slip();
-        List<Due> dues = dues(sheet);
         List<BoughtLine> bought = bought(sheet, tally);
+        List<Due> dues = dues(sheet, beyondList(sheet, tally, bought));
         return new Payments(slip.currency(), dues, bought, dues.isEmpty() ? BigDecimal.ZERO : dues.get(dues.size() - 1).sum(), slip.atLeast(),
-                sum(bought.stream().map(BoughtLine::paid).toList()), sum(bought.stream().map(BoughtLine::open).toList()));
+                sum(bought.stream().map(BoughtLine::paid).toList()), sum(bought.stream().map(BoughtLine::open).toList()), slip.total().subtract(slip.goods()));
     }
 
     private static BigDecimal sum(List<Optional<BigDecimal>> amounts) {
         return amounts.stream().flatMap(Optional::stream).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** An order is paid where its first goods are needed: what is brought later comes on the same bill. */
-    private static List<Due> dues(JobSheet sheet) {
+    /** What goods cost beyond the slip, as they were bought at other prices or without being on it, by the supplier's id; below 0 for less. */
+    private static Map<String, BigDecimal> beyondList(JobSheet sheet, Tally tally, List<BoughtLine> lines) {
+        Map<String, BigDecimal> beyond = new LinkedHashMap<>();
+        for (BoughtLine line : lines) {
+            BigDecimal more = sum(List.of(line.paid(), line.open())).subtract(line.planned().orElse(BigDecimal.ZERO));
+            if (more.signum() != 0) beyond.merge(seller(sheet, tally, line.item()), more, BigDecimal::add);
+        }
+        return beyond;
+    }
+
+    /** Of those from whom the slip buys an item the one who sold it, else the first; who sold it where it is not on the slip; empty for the one merchant. */
+    private static String seller(JobSheet sheet, Tally tally, String item) {
+        List<String> sold = tally.bought().stream().filter(one -> one.item().equals(item)).map(Tally.Bought::supplier).toList();
+        List<String> sells = sheet.slip().lines().stream().filter(line -> line.item().equals(item)).flatMap(line -> line.packs().stream()).map(SlipLine.PackCount::supplier).toList();
+        return Stream.of(sells.stream().filter(sold::contains), sells.stream(), sold.stream()).flatMap(ids -> ids).findFirst().orElse("");
+    }
+
+    private static Supplier supplier(JobSheet sheet, String id) {
+        return sheet.garden().goods().catalogue().suppliers().stream().filter(one -> one.id().equals(id)).findFirst().orElse(Supplier.ONLY);
+    }
+
+    /**
+     * An order is paid where its first goods are needed: what is brought later comes on the same bill.
+     *
+     * @param beyond added to what the supplier of this id is paid
+     */
+    private static List<Due> dues(JobSheet sheet, Map<String, BigDecimal> beyond) {
+        Map<String, BigDecimal> without = new LinkedHashMap<>(beyond);
         Map<String, Buying.Row> first = Buying.first(Buying.of(sheet).rows(), Buying.Row::orderDay);
         List<Due> dues = new ArrayList<>();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
         for (Slip.Order order : sheet.slip().orders()) {
-            if (order.total().signum() == 0) continue;
+            BigDecimal more = without.remove(order.supplier().id());
+            BigDecimal total = more == null ? order.total() : order.total().add(more);
+            if (total.signum() == 0) continue;
             List<Buying.Row> rows = order.lines().stream().map(part -> first.get(part.line().item())).filter(row -> row != null).toList();
             OptionalInt ordered = rows.stream().mapToInt(Buying.Row::orderDay).min();
             OptionalInt there = rows.stream().mapToInt(Buying.Row::needDay).min();
             OptionalInt due = there.isPresent() ? OptionalInt.of(there.getAsInt() + order.supplier().payDays()) : there;
-            BigDecimal deposit = Ordering.rounded(order.total().multiply(order.supplier().depositPercent()).divide(HUNDRED, 6, RoundingMode.HALF_UP), sheet.slip().currency());
-            BigDecimal rest = order.total().subtract(deposit);
+            BigDecimal deposit = Ordering.rounded(total.multiply(order.supplier().depositPercent()).divide(HUNDRED, 6, RoundingMode.HALF_UP), sheet.slip().currency());
+            BigDecimal rest = total.subtract(deposit);
             if (deposit.signum() > 0) dues.add(due(order.supplier(), What.DEPOSIT, deposit, ordered, start));
             if (rest.signum() > 0) dues.add(due(order.supplier(), deposit.signum() > 0 ? What.REST : What.ALL, rest, due, start));
         }
+        without.forEach((id, paid) -> dues.add(due(supplier(sheet, id), What.ALL, paid, OptionalInt.empty(), start)));
         dues.sort(Comparator.comparingInt(one -> one.day().orElse(Integer.MIN_VALUE)));
         List<Due> summed = new ArrayList<>();
         BigDecimal sum = BigDecimal.ZERO;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lapyard.job.JobSheet;
+import lapyard.job.Payments;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Unwrapped;
 import lapyard.order.Savings;
@@ -20,7 +21,8 @@ import lapyard.working.Look;
 final class SlipJson {
     private SlipJson() {}
 
-    private record Whole(String currency, BigDecimal goods, BigDecimal total, boolean atLeast, BigDecimal lowerBound,
+    /** {@code toPay} is given where it is not the total, as goods were bought at other prices. */
+    private record Whole(String currency, BigDecimal goods, BigDecimal total, @IfGiven Optional<BigDecimal> toPay, boolean atLeast, BigDecimal lowerBound,
             boolean proven, List<SlipLine> lines, List<Slip.Order> orders, @IfGiven Optional<List<Savings.Saving>> savings, Optional<BigDecimal> saved,
             @IfGiven Optional<BedByBed> bedByBed, List<Share> shares, boolean examplePrices) {}
 
@@ -39,7 +41,7 @@ final class SlipJson {
         Optional<Look> whole = Optional.of(sheet.look()).filter(Look.WHOLE::equals);
         Map<String, Double> areasM2 = sheet.areasM2();
         return new Whole(
-                slip.currency().getCode(), slip.goods(), slip.total(), slip.atLeast(), slip.lowerBound(), slip.proven(), slip.lines(), slip.orders(),
+                slip.currency().getCode(), slip.goods(), slip.total(), whole.flatMap(look -> toPay(sheet)), slip.atLeast(), slip.lowerBound(), slip.proven(), slip.lines(), slip.orders(),
                 whole.map(look -> Savings.of(slip)), whole.map(look -> Savings.total(slip)),
                 slip.apart().map(apart -> new BedByBed(apart.total().subtract(apart.delivery()), apart.delivery(), apart.total(),
                         apart.lowerBound(), apart.unproved().signum() == 0)),
@@ -47,6 +49,11 @@ final class SlipJson {
                         .map(share -> share(share, areasM2.getOrDefault(share.owner(), 0.0), slip.currency().getDecimalPlaces()))
                         .toList(),
                 sheet.garden().goods().catalogue().examplePrices());
+    }
+
+    private static Optional<BigDecimal> toPay(JobSheet sheet) {
+        if (sheet.garden().people().tally().bought().isEmpty()) return Optional.empty();
+        return Optional.of(Payments.of(sheet).total()).filter(total -> total.compareTo(sheet.slip().total()) != 0);
     }
 
     private static Share share(Savings.Share share, double areaM2, int decimals) {

@@ -189,7 +189,7 @@ final class WireForms<T> {
                     .map(of -> new Count(of.getKey().item(), of.getKey().name(), of.getValue())).toList()).without("counts");
             of(LoadIn.Barrows.class).to(2, "hours");
             of(Payments.class).without("currency").also("currency", all -> all.currency().getCode())
-                    .first("currency", "total", "atLeast", "paid", "open", "dues");
+                    .first("currency", "total", "atLeast", "paid", "open", "delivery", "dues");
             of(Payments.Due.class).without("supplier").also("supplier", due -> due.supplier().id()).also("name", due -> due.supplier().name()).without("what")
                     .also("what", due -> due.what().words).first("day", "date", "supplier", "name", "what");
             of(Payments.BoughtLine.class).also("over");

@@ -28,8 +28,8 @@ final class MoneyPrint {
     }
 
     static String total(Payments payments) {
-        return "To pay " + (payments.atLeast() ? "at least " : "") + payments.total().toPlainString() + ", bought for " + payments.paid().toPlainString()
-                + ", goods for " + payments.open().toPlainString() + " still to buy.";
+        return "To pay " + (payments.atLeast() ? "at least " : "") + payments.total().toPlainString() + ": bought for " + payments.paid().toPlainString()
+                + ", goods still to buy for " + payments.open().toPlainString() + ", delivery " + payments.delivery().toPlainString() + ".";
     }
 
     /** A date, or a day counted from the first day of work. */

@@ -99,5 +99,11 @@ class PaymentsTest {
         assertTrue(!staples.told() && timber.told());
         assertEquals(Optional.of(new BigDecimal("24.50")), payments.bought().get(payments.bought().size() - 1).paid(), "what was not planned counts too");
         assertEquals(1, MoneyPrint.pages(sheet, PrintAsk.usual("", "")).size());
+        // 7.90 more for the boards and a spade for 24.50 come to what the slip lists; the dues add up to the same
+        assertEquals(sheet.slip().total().add(new BigDecimal("32.40")), payments.total());
+        assertEquals(payments.total(), payments.paid().add(payments.open()).add(payments.delivery()));
+        assertEquals(payments.total(), payments.dues().stream().map(Payments.Due::amount).reduce(BigDecimal.ZERO, BigDecimal::add));
+        // the mill: five boards at 36.05, 35.00 to bring and 7.90 more for the two bought
+        assertEquals(new BigDecimal("223.15"), payments.dues().stream().filter(due -> due.supplier().id().equals("mill")).map(Payments.Due::amount).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 }

@@ -154,6 +154,7 @@ export class LapSlip extends GardenElement {
         h('span', {},
           changed ? h('s', {}, h('span.unseen', {}, 'was '), money(before.total, slip.currency)) : null,
           h('strong.sum', {}, money(slip.total, slip.currency)))),
+      slip.toPay ? h('p.why', {}, h('strong', {}, money(slip.toPay, slip.currency)), ' is to pay, as goods were bought at other prices: ', h('em', {}, 'What to pay when'), ' adds it up.') : null,
       slip.atLeast ? h('p.why', {}, 'A line has no price, or something cannot be made: the true sum is higher.') : null,
       Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved. ', savedBeside(slip, sum => money(sum, slip.currency))) : null);
   }
