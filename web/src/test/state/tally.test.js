@@ -49,6 +49,16 @@ test('packs are bought, then here, then neither', () => {
   equal(setBought('screws', 'box of 50', 2, 'no')(paid), {});
 });
 
+test('two sellers of one pack are two entries, and one of them changes alone', () => {
+  const rows = [{ item: 'oil', pack: 'tin', count: 2, supplier: 'mill', paid: 30 }, { item: 'oil', pack: 'tin', count: 1, supplier: 'depot' }];
+  const plan = { tally: { bought: rows } };
+  equal([bought(plan, 'oil', 'tin', 'mill'), bought(plan, 'oil', 'tin', 'depot')], rows);
+  equal(setBought('oil', 'tin', 2, 'no', { supplier: 'mill' })(plan).tally.bought, [rows[1]]);
+  equal(setBought('oil', 'tin', 1, 'arrived', { supplier: 'depot' })(plan).tally.bought, [rows[0], { ...rows[1], arrived: 1 }]);
+  equal(bought({ tally: { bought: [rows[0]] } }, 'oil', 'tin', 'depot'), rows[0], 'the one row there is');
+  equal(bought({ tally: { bought: [rows[0], { item: 'oil', pack: 'tin', count: 1, paid: 12.5 }] } }, 'oil', 'tin', 'mill'), { item: 'oil', pack: 'tin', count: 3, arrived: 0, supplier: 'mill', paid: 42.5 });
+});
+
 test('what was bought stays with who sold it at what they asked, and more of it costs what is asked then', () => {
   const had = setBought('timber own', 'board of 4200', 37, 'bought', { price: '31.40', supplier: 'mill' })({});
   equal(had.tally.bought, [{ item: 'timber own', pack: 'board of 4200', count: 37, supplier: 'mill', paid: 1161.8 }]);

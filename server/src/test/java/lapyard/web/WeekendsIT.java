@@ -58,6 +58,27 @@ class WeekendsIT {
         browser.size(1440, 900, false);
     }
 
+    /** All tasks of the first day are ticked one by one; the list stays as it is until the next day is asked for. */
+    @Test
+    void theListOfTheDayStaysStillUntilThePersonGoesOn(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "tally");
+        String list = "return [document.querySelector('lap-tally h3').textContent, ...[...document.querySelectorAll('lap-tally .tick')].map(one => one.dataset.key)].join()";
+        Object before = browser.js(list);
+        int ticks = browser.all("lap-tally .tick").size();
+        assertTrue(ticks > 1, ticks + " tasks on the first day");
+        for (int i = 0; i < ticks; i++) {
+            browser.all("lap-tally .tick").get(i).click();
+            assertEquals(i + 1, page.stored(id).at("/tally/done").size());
+            browser.until("the plan is not made anew", "return document.querySelector('lap-yard').garden.reckoning.standing === 'fresh'");
+            assertEquals(before, browser.js(list), "after tick " + (i + 1));
+        }
+        browser.click("[data-key=\"day after\"]");
+        assertTrue(!before.equals(browser.js(list)));
+        page.hasNoComplaints();
+    }
+
     /** The first piece of the day is cut, the second is spoiled by a long press: the rest has a new plan everywhere. */
     @Test
     void aDayIsWorkedThroughFromOneScreenAndASpoiledPieceIsPlannedAnew(Page page) throws IOException, InterruptedException {

@@ -1,6 +1,6 @@
 import { shown } from '../geometry/length.js';
 import { lengthCheck } from '../state/checks.js';
-import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
+import { bought, boughtRows, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
 import { dayName } from '../state/weekends.js';
 import { lengthField } from './length-field.js';
@@ -12,15 +12,23 @@ import { place } from './places.js';
 export class LapTally extends GardenElement {
   #open = 'day';
   #day = null;
+  /** The day that something was marked on: it stays as it was until the person goes on, whatever the plan of the rest says by now. */
+  #held = null;
+  #seen = null;
 
   follows = ['reckoning', 'plans'];
+
+  attached() {
+    this.#held = null;
+    super.attached();
+  }
 
   get parts() { return (this.garden.reckoning.sheet?.cutting ?? []).filter(part => part.boards?.length); }
 
   render() {
     const { weekends } = this.garden.reckoning.sheet ?? {};
     if (!weekends?.tasks.length) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: add a bed.'));
-    const tab = (key, text) => h('button', { type: 'button', 'data-key': `tally ${key}`, 'aria-pressed': String(this.#open === key), onclick: () => { this.#open = key; this.render(); } }, text);
+    const tab = (key, text) => h('button', { type: 'button', 'data-key': `tally ${key}`, 'aria-pressed': String(this.#open === key), onclick: () => { this.#open = key; this.#held = null; this.render(); } }, text);
     const views = { day: () => this.#today(weekends), beds: () => this.#beds(weekends), boards: () => this.#boards(), bought: () => this.#bought() };
     return this.rebuild(
       this.garden.trying ? h('p.hint', {}, 'This is the work as you try it. Keep it or let it go before you mark what is done.') : null,
@@ -30,6 +38,7 @@ export class LapTally extends GardenElement {
 
   #change(command, said) {
     if (this.garden.trying) return this.say('Nothing is marked while you try something. Keep it or let it go first.');
+    if (this.#open === 'day') this.#held ??= this.#seen;
     this.run(command);
     return this.say(`${said} Undo takes it back.`);
   }
@@ -47,14 +56,16 @@ export class LapTally extends GardenElement {
     const days = weekends.days.filter(day => day.parts.length);
     if (!days.some(day => day.number === this.#day)) this.#day = null;
     const number = this.#day ?? dayToDo(plan, { days });
-    const at = days.findIndex(day => day.number === number);
-    const day = days[at];
+    const day = this.#seen = this.#held ?? days.find(one => one.number === number);
     const tasks = new Map(weekends.tasks.map(task => [task.id, task]));
-    const step = (by, text, key) => h('button', { type: 'button', 'data-key': key, 'aria-label': text, 'aria-disabled': days[at + by] ? null : 'true',
-      onclick: () => { if (days[at + by]) { this.#day = days[at + by].number; this.render(); } } }, by < 0 ? '‹' : '›');
+    const step = (by, text, key) => {
+      const next = by < 0 ? days.findLast(one => one.number < day.number) : days.find(one => one.number > day.number);
+      return h('button', { type: 'button', 'data-key': key, 'aria-label': text, 'aria-disabled': next ? null : 'true',
+        onclick: () => { if (next) { this.#day = next.number; this.#held = null; this.render(); } } }, by < 0 ? '‹' : '›');
+    };
     return h('div.day', {},
       h('div.day-head', {}, step(-1, 'The day before', 'day before'), h('h3', {}, `${dayName(day)}, weekend ${day.weekend}`), step(1, 'The next day', 'day after')),
-      h('ul.ticks', {}, day.parts.map(part => this.#task(tasks.get(part.task)))));
+      h('ul.ticks', {}, [...new Set(day.parts.map(part => part.task))].filter(id => tasks.has(id)).map(id => this.#task(tasks.get(id)))));
   }
 
   #task(task) {
@@ -129,17 +140,19 @@ export class LapTally extends GardenElement {
     const lines = slip?.lines ?? [];
     const is = one => other => other.item === one.item && other.pack === one.pack;
     const asked = lines.flatMap(line => line.packs.map(pack => ({ ...pack, item: line.item, label: line.label })));
-    const over = (plan.tally?.bought ?? []).filter(one => !asked.some(is(one)))
+    const ordered = asked.flatMap(pack => boughtRows(plan, pack.item, pack.pack, pack.supplier));
+    const over = (plan.tally?.bought ?? []).filter(one => !ordered.includes(one))
       .map(one => ({ ...one, label: lines.find(line => line.item === one.item)?.label ?? one.item, called: tally?.bought.find(is(one))?.called ?? one.pack, over: true }));
+    const seller = id => (plan.catalogue?.suppliers ?? []).find(one => one.id === id)?.name ?? id;
     return h('ul.ticks', {}, [...asked, ...over].map(pack => {
-      const has = bought(plan, pack.item, pack.pack);
+      const has = bought(plan, pack.item, pack.pack, pack.supplier);
       const part = has.count > 0 && has.count < pack.count;
       const state = part || !has.count ? 'no' : has.arrived ? 'arrived' : 'bought';
       const next = pack.over ? 'no' : { no: 'bought', bought: 'arrived', arrived: 'no' }[state];
       const count = Math.max(pack.count, has.count);
-      const words = pack.over ? `${has.arrived ? 'here' : 'bought'}, no longer in the order` : part ? `${has.count} of them bought` : has.count > pack.count ? `${has.count} ${has.arrived ? 'here' : 'bought'}` : { no: '', bought: 'bought', arrived: 'here' }[state];
+      const words = pack.over ? `${has.arrived ? 'here' : 'bought'}${pack.supplier ? ` from ${seller(pack.supplier)}` : ''}, no longer in the order` : part ? `${has.count} of them bought` : has.count > pack.count ? `${has.count} ${has.arrived ? 'here' : 'bought'}` : { no: '', bought: 'bought', arrived: 'here' }[state];
       return h('li', {}, h(`button.tick.${state}`, {
-        type: 'button', 'data-key': `bought ${pack.item} ${pack.pack}`, 'aria-pressed': String(state !== 'no'),
+        type: 'button', 'data-key': `bought ${pack.item} ${pack.pack}${pack.over && ordered.some(is(pack)) ? ` ${pack.supplier}` : ''}`, 'aria-pressed': String(state !== 'no'),
         onclick: () => this.#change(setBought(pack.item, pack.pack, count, next, pack), `${pack.label}: ${{ no: 'not bought', bought: 'bought', arrived: 'here' }[next]}.`),
       }, `${pack.label}: ${pack.count} × ${pack.called}`, h('span.state', {}, words ? ` ${words}` : '')));
     }));

@@ -80,7 +80,19 @@ export function loseOf(parts, number, mm) {
   }));
 }
 
-export const bought = (plan, item, pack) => (plan.tally?.bought ?? []).find(one => one.item === item && one.pack === pack) ?? { count: 0, arrived: 0 };
+/** What was bought of a pack: of this seller or of one not told, else of others. @param {string} [supplier] */
+export function boughtRows(plan, item, pack, supplier) {
+  const rows = (plan.tally?.bought ?? []).filter(one => one.item === item && one.pack === pack);
+  const own = rows.filter(one => !supplier || !one.supplier || one.supplier === supplier);
+  return own.length ? own : rows;
+}
+
+/** The same as one. */
+export function bought(plan, item, pack, supplier) {
+  const [first, ...more] = boughtRows(plan, item, pack, supplier);
+  return more.reduce((sum, one) => given({ ...sum, count: sum.count + one.count, arrived: (sum.arrived ?? 0) + (one.arrived ?? 0), supplier: sum.supplier ?? one.supplier,
+    paid: sum.paid === undefined || one.paid === undefined ? undefined : cents(sum.paid + one.paid) }), first ?? { count: 0, arrived: 0 });
+}
 
 /**
  * What was bought stays with who sold it, at what they asked then: a newer list changes only what is still to buy.
@@ -90,14 +102,15 @@ export const bought = (plan, item, pack) => (plan.tally?.bought ?? []).find(one 
  */
 export function setBought(item, pack, count, state, { price, supplier } = {}) {
   return plan => withTally(plan, tally => {
-    const has = bought(plan, item, pack);
+    const rows = boughtRows(plan, item, pack, supplier);
+    const has = bought(plan, item, pack, supplier);
     const more = count - has.count;
     const known = has.count === 0 ? 0 : has.paid;
     const paid = more > 0 && known !== undefined && price ? cents(known + more * Number(price)) : has.paid;
     const from = has.count ? has.supplier : supplier;
     return {
       ...tally,
-      bought: [...(tally.bought ?? []).filter(one => !(one.item === item && one.pack === pack)),
+      bought: [...(tally.bought ?? []).filter(one => !rows.includes(one)),
         ...(state === 'no' ? [] : [{ item, pack, count, ...(state === 'arrived' ? { arrived: count } : {}), ...(from ? { supplier: from } : {}), ...(paid === undefined ? {} : { paid }) }])],
     };
   });
