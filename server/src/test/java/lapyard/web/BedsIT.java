@@ -352,4 +352,27 @@ class BedsIT {
         String id = (String) browser.js("return document.getElementById('page').dataset.garden");
         assertEquals("[[0,0],[7315.2,0],[7315.2,6000],[0,6000]]", page.stored(id).at("/ground/outline").toString());
     }
+
+    /** The garden at hand is in feet, so the new one is: 40' by 30', timber and saw as in feet, and a path of 4'. */
+    @Test
+    void aGardenInFeetBeginsWithRoundFigures(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS.replace("\"name\"", "\"units\":\"imperial\",\"name\""));
+        Browser browser = page.browser();
+        browser.click("[data-key=gardens]");
+        browser.click("[data-key=start]");
+        browser.type("[data-key=\"ask name\"]", "Back lot");
+        assertEquals("40'", browser.find("[data-key=\"ask width\"]").getAttribute("value"));
+        browser.type("[data-key=\"ask bed\"]", "8' x 4'");
+        browser.click("[data-key=\"ask yes\"]");
+        browser.until("the new garden does not open", "return document.querySelector('h1')?.textContent === 'Back lot'");
+        String id = (String) browser.js("return document.getElementById('page').dataset.garden");
+        JsonNode sheet = page.server().get("api/gardens/" + id + "/job-sheet");
+        assertEquals(false, sheet.at("/slip/atLeast").asBoolean(), "something has no price");
+        assertEquals("6x6", sheet.at("/cutting/0/section").asText());
+        // turning lap: 8' less 5 1/2"
+        assertEquals(2298.7, sheet.at("/beds/0/pieces/0/length").asDouble());
+        PlacesIT.opens(browser, "paths");
+        assertEquals("4'", browser.find("[data-key=\"path width\"]").getAttribute("value"));
+        page.hasNoComplaints();
+    }
 }

@@ -1,7 +1,8 @@
 import { MOST_BEDS, blockCheck, readBlock, readCourses, readStage } from '../state/checks.js';
 import { setBed, stageBed } from '../state/commands.js';
 import { alignBeds, arrayBeds, blockOf, boxOf, lastBeds, moveBeds, setBeds, spreadBeds, turnBeds } from '../state/group.js';
-import { USUAL, bedsOf, unitsOf } from '../state/plan.js';
+import { beginWith } from '../state/new-garden.js';
+import { bedsOf, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { form, GardenElement, h, verb } from './make.js';
@@ -99,7 +100,7 @@ export class BedsCard extends GardenElement {
   #blockForm() {
     const units = unitsOf(this.garden.plan);
     const count = (label, key, value) => countField({ label, key: `block ${key}`, value, read: readBlock, oninput: () => tell() });
-    const room = (label, key) => lengthField({ label, units, key: `block ${key}`, mm: USUAL.pathWidth, oninput: () => tell(),
+    const room = (label, key) => lengthField({ label, units, key: `block ${key}`, mm: beginWith(units).path, oninput: () => tell(),
       check: mm => (mm < 0 ? `A path cannot be ${mm} mm wide. Write 0 or more.` : mm > 20000 ? `${mm - 20000} mm over the widest path, 20000 mm. Write less.` : null) });
     const fields = { columns: count('Columns', 'columns', 2), rows: count('Rows', 'rows', 1), across: room('Path between columns', 'across'), away: room('Path between rows', 'away') };
     const paths = h('input', { type: 'checkbox', 'data-key': 'block paths' });

@@ -5,12 +5,10 @@ import { rectangle } from '../geometry/outline.js';
 import { roomFor } from '../state/room.js';
 import { readName } from '../state/checks.js';
 import { nameGarden, showIn } from '../state/commands.js';
+import { beginWith, newGarden } from '../state/new-garden.js';
 import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
 import { form, GardenElement, h, options, verb } from './make.js';
-
-/** A yard a new garden begins with until it is measured, millimetres. */
-const NEW_YARD = { width: 12000, depth: 9000 };
 
 /** What a yard can be made of, before it is drawn more closely. */
 const SURFACES = [['', 'not said yet'], ['grass', 'grass'], ['soil', 'soil'], ['slab', 'slabs'], ['concrete', 'concrete'], ['gravel', 'gravel'], ['deck', 'a deck']];
@@ -135,8 +133,8 @@ export class GardenTitle extends GardenElement {
     const units = unitsOf(this.garden.plan);
     const positive = mm => (mm > 0 ? null : `${mm} is no yard. Write what the tape says.`);
     const name = countField({ label: 'Name', mode: 'text', read: named, key: 'ask name', value: starting ? undefined : this.garden.plan.name ?? '' });
-    const width = starting && lengthField({ label: 'Yard, along the house', units, mm: NEW_YARD.width, check: positive, many: true, key: 'ask width' });
-    const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: NEW_YARD.depth, check: positive, key: 'ask depth' });
+    const width = starting && lengthField({ label: 'Yard, along the house', units, mm: beginWith(units).yard.width, check: positive, many: true, key: 'ask width' });
+    const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: beginWith(units).yard.depth, check: positive, key: 'ask depth' });
     const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, options(SURFACES, ''));
     const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: '2400 x 1200; empty: none yet', mayBeEmpty: true });
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });
@@ -156,11 +154,9 @@ export class GardenTitle extends GardenElement {
   }
 
   /** The yard, what it is made of, and the first bed, as far as they were said. */
-  #start(name, [width, depth], kind, [bedWidth, bedDepth = bedWidth]) {
-    const { units, currency } = this.garden.plan;
-    const outline = [[0, 0], [width, 0], [width, depth], [0, depth]];
-    const plan = { format: 1, name, ...(currency ? { currency } : {}), ...(units ? { units } : {}),
-      ground: { outline, ...(kind ? { surfaces: [{ kind, outline }] } : {}) }, beds: [] };
+  #start(name, yard, surface, [bedWidth, bedDepth = bedWidth]) {
+    const { currency } = this.garden.plan;
+    const plan = newGarden(unitsOf(this.garden.plan), { name, currency, yard, surface });
     if (bedWidth) plan.beds.push({ id: 'A', width: bedWidth, depth: bedDepth, at: roomFor(rectangle(bedWidth, bedDepth), plan, null).at });
     this.#send(plan);
   }

@@ -1,6 +1,7 @@
 import { lengthCheck, readName } from '../state/checks.js';
 import { addPath, readPaths, removePath, setPath } from '../state/paths.js';
-import { USUAL, unitsOf } from '../state/plan.js';
+import { beginWith } from '../state/new-garden.js';
+import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
@@ -14,7 +15,7 @@ const widthCheck = units => lengthCheck(LEAST, MOST, units, ['too narrow', 'too 
 
 /** lap-paths: the paths, drawn by their middle line, with width and what each takes. */
 export class LapPaths extends GardenElement {
-  #width = USUAL.pathWidth;
+  #width = null;
 
   follows = ['plans', 'reckoning'];
 
@@ -24,7 +25,7 @@ export class LapPaths extends GardenElement {
     const paths = readPaths(plan);
     this.rebuild(
       h('div.new', {},
-        lengthField({ label: 'Width of the next path', units, mm: this.#width, check: widthCheck(units), key: 'path width', onlength: ({ detail }) => { this.#width = detail.mm; } }),
+        lengthField({ label: 'Width of the next path', units, mm: this.#width ??= beginWith(units).path, check: widthCheck(units), key: 'path width', onlength: ({ detail }) => { this.#width = detail.mm; } }),
         h('button.main', { type: 'button', 'data-key': 'path draw', onclick: () => this.#draw() }, 'Draw a path')),
       paths.length ? null : h('p.hint', {}, 'No paths yet. Draw one by its middle line, press by press, or type its places.'),
       h('ul.paths', {}, paths.map(path => this.#path(path, units))));

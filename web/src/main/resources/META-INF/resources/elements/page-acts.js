@@ -6,13 +6,14 @@ import { copyBed, lastBed, removeBed, standBed } from '../state/commands.js';
 import { addTo } from '../state/ground.js';
 import { arrayBeds, lastBeds, removeBeds } from '../state/group.js';
 import { addPath } from '../state/paths.js';
-import { USUAL, bedsOf, calledOf, yardOf } from '../state/plan.js';
+import { beginWith } from '../state/new-garden.js';
+import { USUAL, bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
 import { roomFor, saidOfRoom } from '../state/room.js';
 import { calledThing, removeThing } from '../state/things.js';
 import { contains } from '../geometry/distance.js';
 
 /** A bed that is added by one key, until another size was used, millimetres. */
-const FIRST_BED = { width: 2400, depth: 1200, courses: USUAL.courses };
+const firstBed = plan => ({ ...beginWith(unitsOf(plan)).bed, courses: plan.defaults?.courses ?? USUAL.courses });
 
 /** A gate's leaf until it is measured, millimetres. */
 const LEAF = 900;
@@ -38,7 +39,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
     const { bed, plan } = garden;
     const last = bed ?? bedsOf(plan).findLast(one => one.size);
     if (last?.type) return { type: last.type };
-    return last?.size ? { ...last.size, courses: last.courses } : FIRST_BED;
+    return last?.size ? { ...last.size, courses: last.courses } : firstBed(plan);
   };
 
   function addBed({ at = null } = {}) {
@@ -68,7 +69,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
       return take([lastBed(plans.plan)], `Bed ${lastBed(plans.plan)} is a copy of ${calledOf(bed)}.${saidOfRoom(room)}`);
     }
     const count = beds.length;
-    plans.run(arrayBeds(choice.beds, { columns: 2, rows: 1, across: USUAL.pathWidth, away: 0 }));
+    plans.run(arrayBeds(choice.beds, { columns: 2, rows: 1, across: beginWith(unitsOf(plan)).path, away: 0 }));
     return take(lastBeds(plans.plan, count), `${count} copies are added on the right.`);
   }
 
@@ -125,9 +126,10 @@ export function actsOf({ garden, yard, say, form, keys }) {
   }
 
   async function addPathHere() {
-    const line = await yard.draw({ as: 'line', name: 'Path', width: USUAL.pathWidth });
+    const width = beginWith(unitsOf(plans.plan)).path;
+    const line = await yard.draw({ as: 'line', name: 'Path', width });
     if (!line) return;
-    plans.run(addPath(line, USUAL.pathWidth));
+    plans.run(addPath(line, width));
     choice.takeThing(['paths', plans.plan.paths.length - 1]);
     say('The path is added. It has no layers yet: Paths adds them.');
   }

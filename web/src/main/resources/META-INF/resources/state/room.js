@@ -1,7 +1,8 @@
 import { freePlace } from '../geometry/free-place.js';
 import { swept } from '../geometry/gate.js';
 import { widened } from '../geometry/outline.js';
-import { USUAL, bedsOf, yardOf } from './plan.js';
+import { beginWith } from './new-garden.js';
+import { USUAL, bedsOf, unitsOf, yardOf } from './plan.js';
 
 /** Where there is room for one more bed, by the garden's own standard. */
 
@@ -12,7 +13,8 @@ const TO_EDGE = 600;
 /** What a new bed keeps clear of. @param {object | null} sheet the job sheet, with the usual clearances and the standard */
 export function takenOf(plan, sheet) {
   const { access, usual } = sheet?.ground ?? {};
-  const between = access?.values?.path ?? USUAL.pathWidth;
+  const asked = access?.values?.path ?? USUAL.pathWidth;
+  const between = asked === USUAL.pathWidth ? beginWith(unitsOf(plan)).path : asked;
   return [
     ...bedsOf(plan).map(bed => ({ outline: bed.outline, clear: between })),
     ...(plan.paths ?? []).filter(path => path.line?.length > 1).map(path => ({ outline: widened(path.line, path.width ?? USUAL.pathWidth), clear: TO_PATH })),

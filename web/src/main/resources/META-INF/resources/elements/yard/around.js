@@ -1,5 +1,6 @@
 import { bounds, widened } from '../../geometry/outline.js';
-import { USUAL, bedsOf, yardOf } from '../../state/plan.js';
+import { beginWith } from '../../state/new-garden.js';
+import { USUAL, bedsOf, unitsOf, yardOf } from '../../state/plan.js';
 
 /** Pixels within which a face draws a bed to it. */
 export const NEAR = 9;
@@ -15,6 +16,6 @@ export function around(plan, ids) {
     beds,
     yard: yard ? thing(null, yard, { round: true }) : null,
     paths,
-    gaps: [...new Set([USUAL.pathWidth, ...(plan.paths ?? []).map(path => path.width).filter(Boolean)])],
+    gaps: [...new Set([beginWith(unitsOf(plan)).path, ...(plan.paths ?? []).map(path => path.width).filter(Boolean)])],
   };
 }
