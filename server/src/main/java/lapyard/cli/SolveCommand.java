@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import lapyard.json.DocumentText;
 import lapyard.json.SolveLine;
 import lapyard.working.Progress;
 import picocli.CommandLine.Command;
@@ -54,7 +55,7 @@ final class SolveCommand extends PrintedCommand {
             boolean complete = true;
             for (String line; (line = lines.readLine()) != null; ) {
                 number++;
-                String text = number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line;
+                String text = number == 1 ? DocumentText.unmarked(line) : line;
                 if (text.isBlank()) continue;
                 ObjectNode result = solve(text, number);
                 JsonNode unplaced = result.get("unplaced");

@@ -66,6 +66,11 @@ public final class DocumentText {
         }
     }
 
+    /** A text without the byte order mark that it may begin with. */
+    public static String unmarked(String text) {
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+
     /**
      * @return the text of a file: UTF-8, with or without a byte order mark
      * @throws CannotAnswer when it is too large, or another encoding, which is named

@@ -125,7 +125,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         List<String> ignored = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
         List<Bad> bad = new ArrayList<>();
-        String text = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
+        String text = DocumentText.unmarked(csv);
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setIgnoreEmptyLines(false).get();
         try (var parser = format.parse(new StringReader(text))) {
             Map<Integer, String> fieldAt = new LinkedHashMap<>();

@@ -71,7 +71,8 @@ public final class SiteFileJson {
 
     /** By what it begins with. */
     static SiteDrawing drawing(String text) {
-        String begins = text.strip().replaceFirst("^\\uFEFF", "");
+        String plain = DocumentText.unmarked(text);
+        String begins = plain.strip();
         if (begins.startsWith("AC10")) return refused("dxf", "this is a DWG file, which is no open format", "save it as ASCII DXF");
         if (begins.startsWith("AutoCAD Binary DXF")) return refused("dxf", "this is a binary DXF file", "save it as ASCII DXF");
         if (begins.startsWith("PK")) return refused("csv", "this is a packed file", "unpack it, or save the table as CSV");
@@ -83,7 +84,7 @@ public final class SiteFileJson {
             }
         }
         String first = begins.lines().findFirst().orElse("").strip();
-        return first.equals("0") || first.equals("999") ? DxfReader.read(begins) : CoordinateCsv.read(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        return first.equals("0") || first.equals("999") ? DxfReader.read(begins) : CoordinateCsv.read(plain);
     }
 
     private static SiteDrawing refused(String format, String text, String way) {

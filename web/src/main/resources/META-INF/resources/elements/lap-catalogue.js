@@ -4,6 +4,7 @@ import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, su
 import { money } from '../state/changes.js';
 import { readName, readNumber } from '../state/checks.js';
 import { base64 } from '../state/base64.js';
+import { usualLeadDays } from '../state/crew-forms.js';
 import { COLUMNS, codesOf, headOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
 import { choiceField, custom, form, GardenElement, h, options, tick } from './make.js';
@@ -75,7 +76,7 @@ export class LapCatalogue extends GardenElement {
       h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, this.garden.plan.currency)}`),
       h('div.fields', {},
         countField({ label: 'Name', mode: 'text', key: `supplier ${id} name`, value: supplier.name ?? id, read: readName, oncount: ({ detail }) => set({ name: detail || undefined }) }),
-        countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? this.garden.plan.crew?.leadDays ?? 7, read: days, oncount: ({ detail }) => set({ leadDays: detail }) }),
+        countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? usualLeadDays(this.garden.plan), read: days, oncount: ({ detail }) => set({ leadDays: detail }) }),
         price('Delivery charge', 'delivery', 'for each order'),
         price('Free over', 'freeOver', 'empty: never'),
         price('Tax, %', 'tax'),

@@ -102,6 +102,12 @@ export const CREW_LISTS = {
   },
 };
 
+/** From order to the door where nobody says otherwise; common practice, no source. */
+const LEAD_DAYS = 7;
+
+/** The same for a supplier that names none. */
+export const usualLeadDays = plan => plan.crew?.leadDays ?? LEAD_DAYS;
+
 export const CREW_OBJECTS = {
   crew: {
     title: 'Days of work', path: ['crew'],
@@ -110,7 +116,7 @@ export const CREW_OBJECTS = {
       days('Days', WEEKEND, 'as in sat, sun'),
       { key: ['from'], label: 'Begins at', kind: 'text', usual: '09:00', read: readTime },
       number('hours', 'Hours a day', 0.25, 16, 6),
-      whole('leadDays', 'Days to deliver', 365, 7),
+      whole('leadDays', 'Days to deliver', 365, LEAD_DAYS),
       number('liftLimit', 'Lift, kg a person', 1, 200, 25),
       { key: ['zone'], label: 'Time zone', kind: 'text', hint: 'as in Europe/London' },
       dates('holidays', 'Days off for everybody', 'as in 2027-04-02 to 2027-04-05'),
