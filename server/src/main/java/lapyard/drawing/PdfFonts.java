@@ -50,6 +50,8 @@ final class PdfFonts {
         final String name;
         private final Fonts.Signs signs;
         private final MultiByteFont font;
+        /** Advances of the signs that the file uses, by their numbers in the font file. */
+        private final int[] widths;
         /** Number of each sign in the file's part of the font; 0 where it was not used yet. */
         private final char[] numbers = new char[0x10000];
 
@@ -61,14 +63,16 @@ final class PdfFonts {
             font.setFontURI(file);
             font.setEmbedURI(file);
             font.setFontName(signs.name);
-            font.setCapHeight(thousandths(signs.capital, signs));
-            font.setXHeight(thousandths(signs.small, signs));
-            font.setAscender(thousandths(signs.ascender, signs));
-            font.setDescender(thousandths(signs.descender, signs));
-            font.setFontBBox(IntStream.of(signs.box).map(side -> thousandths(side, signs)).toArray());
+            font.setCapHeight(thousandths(signs.top('H'), signs));
+            font.setXHeight(thousandths(signs.top('x'), signs));
+            font.setAscender(thousandths(signs.top('d'), signs));
+            font.setDescender(thousandths(signs.bottom('p'), signs));
+            font.setFontBBox(IntStream.of(signs.box()).map(side -> thousandths(side, signs)).toArray());
             font.setFlags(SYMBOLIC);
             font.setCIDType(CIDFontType.CIDTYPE2);
-            font.setWidthArray(IntStream.of(signs.advances).map(advance -> thousandths(advance, signs)).toArray());
+            widths = new int[signs.count()];
+            widths[0] = thousandths(signs.advance(0), signs);
+            font.setWidthArray(widths);
         }
 
         private static int thousandths(int units, Fonts.Signs signs) {
@@ -78,7 +82,9 @@ final class PdfFonts {
         /** @param c a sign that the font has, see {@link TextMeasure#drawable} */
         int number(char c) {
             if (numbers[c] == 0) {
-                font.setCMap(new CMapSegment[] {new CMapSegment(c, c, signs.number(c))});
+                int sign = signs.number(c);
+                widths[sign] = thousandths(signs.advance(sign), signs);
+                font.setCMap(new CMapSegment[] {new CMapSegment(c, c, sign)});
                 numbers[c] = font.mapChar(c);
             }
             return numbers[c];
