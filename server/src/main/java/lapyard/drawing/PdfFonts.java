@@ -11,6 +11,7 @@ import org.apache.fop.fonts.CIDFontType;
 import org.apache.fop.fonts.CMapSegment;
 import org.apache.fop.fonts.EmbeddingMode;
 import org.apache.fop.fonts.MultiByteFont;
+import org.apache.fop.pdf.PDFAMode;
 import org.apache.fop.pdf.PDFDocument;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
@@ -25,8 +26,11 @@ final class PdfFonts {
 
     /** Writes the used parts of both fonts into the document; to be called once, after the last text. */
     void embed(PDFDocument document) {
+        // the list of a part's signs would have their numbers in the whole font; the library leaves it out of PDF/A-2
+        document.getProfile().setPDFAMode(PDFAMode.PDFA_2U);
         normal.embed(document);
         bold.embed(document);
+        document.getProfile().setPDFAMode(PDFAMode.DISABLED);
     }
 
     /** Font files out of the program itself, each read from its jar once. */

@@ -60,12 +60,14 @@ public final class PdfWriter {
     public PdfWriter(OutputStream out, String title) {
         this.out = new Counted(out);
         PDFRoot root = document.getRoot();
-        document.getInfo().setTitle(PlainText.of(title));
+        String plain = PlainText.of(title);
+        document.getInfo().setTitle(plain);
         document.getInfo().setCreator("Lapyard");
         root.setLanguage(Locale.UK);
         PDFDictionary view = new PDFDictionary();
         view.put("DisplayDocTitle", true);
         root.put("ViewerPreferences", view);
+        root.put("Metadata", metadata(plain));
         structure = new PdfStructure(document);
     }
 
@@ -224,6 +226,21 @@ public final class PdfWriter {
         stream.setData(deflated(operators));
         document.registerObject(stream);
         // a reference by the object would keep its buffers, 24 kB a page, until memory is short
+        return new PDFReference(stream.referencePDF());
+    }
+
+    /** As plain text in the file, for readers that know nothing else of PDF. */
+    private PDFReference metadata(String title) {
+        PDFStream stream = new PDFStream();
+        stream.getFilterList().setDisableAllFilters(true);
+        stream.put("Type", new PDFName("Metadata"));
+        stream.put("Subtype", new PDFName("XML"));
+        try {
+            stream.setData(PdfMetadata.of(title));
+        } catch (IOException e) {
+            throw new IllegalStateException("memory cannot be written to", e);
+        }
+        document.registerObject(stream);
         return new PDFReference(stream.referencePDF());
     }
 

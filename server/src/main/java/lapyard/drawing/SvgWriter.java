@@ -41,7 +41,7 @@ public final class SvgWriter {
     }
 
     /** XML 1.0, sections 2.4 and 3.3.3: what would end a text or an attribute. Texts are PlainText, with nothing else to look after. */
-    private static void escaped(String text, String quote, StringBuilder out) {
+    static void escaped(String text, String quote, StringBuilder out) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

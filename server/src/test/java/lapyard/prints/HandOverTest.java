@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -139,6 +140,9 @@ class HandOverTest {
         Shape.Text next = (Shape.Text) pages.get(0).shapes().stream().filter(shape -> shape instanceof Shape.Text text && text.text().equals("Gate drags")).findFirst().orElseThrow();
         assertTrue(words.at().y() < pictures.get(0).y() && pictures.get(0).y() + pictures.get(0).heightMm() < next.at().y() - next.sizeMm() * TextBox.ASCENT, "between its words and the next snag");
         assertFalse(ask.toString().equals(PrintAsk.usual("", "").toString()), "prints with other photos are told apart");
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Prints.write("snag-list", sheet, ask, "pdf", 1, pdf);
+        assertEquals(Set.of(), PdfUaTest.broken(pdf.toByteArray()));
     }
 
     @Test
