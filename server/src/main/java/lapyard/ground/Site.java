@@ -39,9 +39,7 @@ final class Site {
             lots.add(lot);
             index.insert(lot.area().getEnvelopeInternal(), lot);
         }
-        garden.ground().keepClear().stream()
-                .filter(kept -> !kept.shape().isEmpty())
-                .forEach(kept -> zones.add(Zone.of(zones.size(), kept, yard)));
+        garden.ground().keepClear().forEach(kept -> zones.add(Zone.of(zones.size(), kept, yard)));
         for (Zone zone : zones) zoneIndex.insert(zone.keptClear().getEnvelopeInternal(), zone);
     }
 

@@ -76,10 +76,6 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     }
 
     private static Geometry shape(KeepClear kept) {
-        return switch (kept.shape().size()) {
-            case 0 -> Shapes.FACTORY.createPoint();
-            case 1, 2 -> Jts.line(kept.shape());
-            default -> Shapes.area(new Outline(kept.shape()));
-        };
+        return kept.shape().size() > 2 ? Shapes.area(new Outline(kept.shape())) : Jts.line(kept.shape());
     }
 }

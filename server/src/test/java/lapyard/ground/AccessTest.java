@@ -14,6 +14,11 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.Told;
+import lapyard.plan.KeepClearKind;
+import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.Ground;
+import lapyard.plan.Garden;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -111,6 +116,39 @@ class AccessTest {
         assertEquals("Beds M and N are 640 mm apart; 1200 mm is usual. Move bed N 560 mm further from bed M.", Spoken.of(note));
         assertEquals(560, note.amount().orElseThrow().value());
         assertFalse(Beds.about(found, "bed N, bed O", FindingKind.GAP_NARROW).isPresent(), "exactly 1200");
+    }
+
+    /**
+     * Two beds 640 apart in a yard as wide as they are: what has 560 of room behind it moves; else the one is cut that keeps 500, which are
+     * 300 inside and two walls of 100.
+     */
+    @ParameterizedTest(name = "{0} before M of {1}, N of {2}, {3} behind it: {4}")
+    @CsvSource({
+        "0, 1200, 1200, 560, Move bed N 560 mm further from bed M",
+        "560, 1200, 1200, 550, Move bed M 560 mm further from bed N",
+        "550, 1200, 1200, 550, Make bed N 560 mm narrower",
+        "0, 1060, 1050, 0, Make bed M 560 mm narrower",
+        "0, 1050, 1050, 0, Leave one of the two beds out"
+    })
+    void aGapIsWidenedWhereThereIsRoom(double before, double m, double n, double behind, String way) {
+        Outline yard = Outline.rectangle(2400, before + m + 640 + n + behind);
+        List<Finding> found = Clashes.of(Beds.garden(Beds.yard(yard), Beds.box("M", 0, before, 2400, m), Beds.box("N", 0, before + m + 640, 2400, n)));
+        assertEquals(way, Told.ways(Beds.about(found, "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow()).get(0));
+    }
+
+    /** What stands up takes the place to stand as a bed does, what lies flush does not; 250 along a wall is too short to stand at, 350 is not. */
+    @Test
+    void roomToStandIsFreeGroundOfSomeLength() {
+        for (KeepClearKind kind : List.of(KeepClearKind.OTHER, KeepClearKind.COVER)) {
+            KeepClear kept = new KeepClear(kind, Beds.points(0, 1500, 2400, 1500, 2400, 2700, 0, 2700), 0, 0, true, 0);
+            Garden garden = Beds.garden(new Ground(List.of(), List.of(), List.of(kept), List.of(), 0), Beds.box("M", 0, 0, 2400, 1200));
+            assertEquals(kind == KeepClearKind.OTHER ? 1100 : 0, reach(Clashes.of(garden), "bed M"), 15);
+        }
+        for (int free = 250; free <= 350; free += 100) {
+            List<Finding> found = notes(Beds.bed("M", Outline.rectangle(2400, 1200), 0, 0, "A", "B", "D"),
+                    Beds.box("N", 0, 1400, 1000, 1200), Beds.box("O", 1000 + free, 1400, 1000, 1200));
+            assertEquals(free == 250, Beds.about(found, "bed M", FindingKind.REACH_NONE).isPresent(), free + " free");
+        }
     }
 
     @Test

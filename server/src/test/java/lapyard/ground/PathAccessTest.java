@@ -119,14 +119,23 @@ class PathAccessTest {
 
     @Test
     void rimsAreHeldAgainstWhoGardens() {
-        AccessStandard usual = AccessStandard.USUAL;
-        AccessStandard standing = new AccessStandard(
-                usual.id(), usual.name(), true, usual.pathMm(), usual.pinchMm(), usual.pinchLengthMm(), usual.turningMm(), 0, 0,
-                usual.gradient(), usual.crossGradient(), usual.reachMm(), usual.standMm(), usual.standAlongMm(), 750, 850, "");
-        GroundSheet sheet = sheet(standing, FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
+        GroundSheet sheet = sheet(rims(750, 850), FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
         Finding snag = Beds.about(sheet.findings(), "bed A", FindingKind.RIM_HEIGHT).orElseThrow();
         assertEquals("The rim of bed A is 600 mm high; 750 mm is the least.", Told.text(snag));
         assertEquals("Add 1 course", Told.ways(snag).get(0));
+        assertEquals(150, row(sheet, "bed A", "rim").missing());
+        GroundSheet low = sheet(rims(200, 300), FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
+        Finding over = Beds.about(low.findings(), "bed A", FindingKind.RIM_HEIGHT).orElseThrow();
+        assertEquals("The rim of bed A is 600 mm high; 300 mm is the most.", Told.text(over));
+        assertEquals("Take off 2 courses", Told.ways(over).get(0));
+        assertEquals(300, row(low, "bed A", "rim").missing());
+    }
+
+    private static AccessStandard rims(double leastMm, double mostMm) {
+        AccessStandard usual = AccessStandard.USUAL;
+        return new AccessStandard(
+                usual.id(), usual.name(), true, usual.pathMm(), usual.pinchMm(), usual.pinchLengthMm(), usual.turningMm(), 0, 0,
+                usual.gradient(), usual.crossGradient(), usual.reachMm(), usual.standMm(), usual.standAlongMm(), leastMm, mostMm, "");
     }
 
     @Test
