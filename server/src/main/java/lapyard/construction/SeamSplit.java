@@ -41,7 +41,6 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         boolean joinEven = evenLaid && even.lengthMm() > longestMm + EPSILON;
         double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
         double shorter = Math.min(joinOdd ? odd.lengthMm() : longer, joinEven ? even.lengthMm() : longer);
-        if (longestMm < saw.leastPartMm()) return Optional.empty();
         int least = (int) Math.ceil((longer - EPSILON) / longestMm);
         Search search = new Search(odd, even, joinOdd, joinEven, wallMm, longestMm, saw);
         for (int parts = least; parts <= least + 2; parts++) {

@@ -90,7 +90,7 @@ public final class UnjoinedBed {
 
     private Quantity innerArea(Outline inner) {
         return Quantity.of(QuantityKind.INNER_AREA, inner.areaMm2() / 1e6, "m2",
-                bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2", Working.GEOMETRY,
+                "outer area - t (P + P') / 2", Working.GEOMETRY,
                 Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
                 Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"), Input.of("inner perimeter P'", inner.perimeterMm(), "mm"),
                 Input.of("thickness t", bed.section().thicknessMm(), "mm"));
