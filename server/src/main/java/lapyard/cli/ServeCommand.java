@@ -29,7 +29,6 @@ import lapyard.rest.OutOfMemory;
 import lapyard.rest.Samples;
 import lapyard.rest.Server;
 import lapyard.store.GardenStore;
-import lapyard.store.Opening;
 import lapyard.store.Retention;
 import lapyard.store.StoreFault;
 import picocli.CommandLine.Command;
@@ -133,7 +132,7 @@ public final class ServeCommand extends PrintedCommand {
             Optional<Retention> thinning = Optional.ofNullable(thinAfter).map(days -> new Retention(days, DAILY_DAYS));
             Optional<SSLContext> tls = keyStore == null
                     ? Optional.empty()
-                    : Optional.of(KeyStoreFile.read(keyStore, environment.getOrDefault("LAPYARD_KEY_STORE_PASSWORD", "")));
+                    : Optional.of(certificate(keyStore, environment.getOrDefault("LAPYARD_KEY_STORE_PASSWORD", "")));
             Binding binding = new Binding(host, port, Keys.read(tokens), tls, Set.copyOf(proxies));
             binding.check();
             try (AccessLog log = accessLog == null ? AccessLog.NONE : openLog()) {
@@ -160,30 +159,23 @@ public final class ServeCommand extends PrintedCommand {
     private int start(Binding binding, Optional<String> secret, Optional<Retention> thinning, AccessLog log)
             throws IOException, InterruptedException {
         // the store opens while the port does
-        CompletableFuture<Opening> opening = new CompletableFuture<>();
-        new Thread(() -> complete(opening), "lapyard-store").start();
-        CompletableFuture<GardenStore> store = opening.thenApply(ServeCommand::filled);
+        CompletableFuture<GardenStore> store = CompletableFuture.supplyAsync(() -> filled(database == null ? GardenStore.open(data) : GardenStore.open(database, login(environment))),
+                work -> new Thread(work, "lapyard-store").start());
         try (Server server = Server.start(binding, store::join, desk, FILES, log)) {
-            return serve(server, opening, store, secret, thinning);
+            return serve(server, store, secret, thinning);
         } catch (IOException noPort) {
             store.thenAccept(GardenStore::close);
             throw noPort;
         }
     }
 
-    private int serve(
-            Server server,
-            CompletableFuture<Opening> opening,
-            CompletableFuture<GardenStore> store,
-            Optional<String> secret,
-            Optional<Retention> thinning)
+    private int serve(Server server, CompletableFuture<GardenStore> store, Optional<String> secret, Optional<Retention> thinning)
             throws IOException, InterruptedException {
-        Optional<String> unusable = unusable(opening.join());
-        if (unusable.isPresent()) return refuse(unusable.get());
         GardenStore open;
         try {
             open = store.join();
         } catch (CompletionException failed) {
+            if (failed.getCause() instanceof IllegalArgumentException refused) return refuse(refused.getMessage());
             if (!(failed.getCause() instanceof StoreFault fault)) throw failed;
             return refuse(place() + " cannot be used: " + fault.getMessage());
         }
@@ -201,18 +193,6 @@ public final class ServeCommand extends PrintedCommand {
         return 0;
     }
 
-    /** Why the store cannot be used; empty where it is open. */
-    private static Optional<String> unusable(Opening opened) {
-        if (opened instanceof Opening.InUse inUse) {
-            String by = inUse.process().isPresent() ? " (process " + inUse.process().getAsLong() + ")" : "";
-            return Optional.of("data folder " + full(inUse.folder()) + " is in use by another Lapyard" + by
-                    + ": stop that one, or give another folder with --data");
-        }
-        return opened instanceof Opening.Unusable unusable
-                ? Optional.of(unusable.place() + " cannot be used: " + unusable.why())
-                : Optional.empty();
-    }
-
     private static void untilStopped(Server server, GardenStore open) throws InterruptedException {
         CountDownLatch stopped = new CountDownLatch(1);
         Runnable stop = () -> {
@@ -222,14 +202,6 @@ public final class ServeCommand extends PrintedCommand {
         };
         Runtime.getRuntime().addShutdownHook(new Thread(stop, "lapyard-stop"));
         stopped.await();
-    }
-
-    private void complete(CompletableFuture<Opening> opening) {
-        try {
-            opening.complete(database == null ? GardenStore.open(data) : GardenStore.open(database, login(environment)));
-        } catch (RuntimeException | Error failed) {
-            opening.completeExceptionally(failed);
-        }
     }
 
     private String place() {
@@ -247,10 +219,9 @@ public final class ServeCommand extends PrintedCommand {
     }
 
     /** A store that never held a garden gets those that come with the program. */
-    private static GardenStore filled(Opening opened) {
-        if (!(opened instanceof Opening.Open open)) throw new IllegalStateException("the data folder cannot be used");
-        if (open.store().isNew()) open.store().fillIfNew(new Samples(FILES).all());
-        return open.store();
+    private static GardenStore filled(GardenStore store) {
+        if (store.isNew()) store.fillIfNew(new Samples(FILES).all());
+        return store;
     }
 
     private static void thinDaily(GardenStore store, Retention rule) {
@@ -298,27 +269,22 @@ public final class ServeCommand extends PrintedCommand {
         return folder.toAbsolutePath().normalize();
     }
 
-    /** The certificate that the server shows, with its key, from a PKCS#12 file. */
-    static final class KeyStoreFile {
-        private KeyStoreFile() {}
-
-        /** @throws IllegalArgumentException naming the file and what is wrong with it */
-        static SSLContext read(Path file, String password) {
-            try (InputStream stream = Files.newInputStream(file)) {
-                KeyStore store = KeyStore.getInstance("PKCS12");
-                store.load(stream, password.toCharArray());
-                if (store.size() == 0) throw new IllegalArgumentException("key store " + file + " is empty");
-                KeyManagerFactory keys = KeyManagerFactory.getInstance(KeyManagerFactory.getDefaultAlgorithm());
-                keys.init(store, password.toCharArray());
-                SSLContext context = SSLContext.getInstance("TLS");
-                context.init(keys.getKeyManagers(), null, null);
-                return context;
-            } catch (IOException | GeneralSecurityException unusable) {
-                throw new IllegalArgumentException(
-                        "key store " + file + " cannot be read: give a PKCS#12 file, and its password by"
-                                + " LAPYARD_KEY_STORE_PASSWORD",
-                        unusable);
-            }
+    /** The certificate that the server shows, with its key. @throws IllegalArgumentException naming the file and what is wrong with it */
+    static SSLContext certificate(Path file, String password) {
+        try (InputStream stream = Files.newInputStream(file)) {
+            KeyStore store = KeyStore.getInstance("PKCS12");
+            store.load(stream, password.toCharArray());
+            if (store.size() == 0) throw new IllegalArgumentException("key store " + file + " is empty");
+            KeyManagerFactory keys = KeyManagerFactory.getInstance(KeyManagerFactory.getDefaultAlgorithm());
+            keys.init(store, password.toCharArray());
+            SSLContext context = SSLContext.getInstance("TLS");
+            context.init(keys.getKeyManagers(), null, null);
+            return context;
+        } catch (IOException | GeneralSecurityException unusable) {
+            throw new IllegalArgumentException(
+                    "key store " + file + " cannot be read: give a PKCS#12 file, and its password by"
+                            + " LAPYARD_KEY_STORE_PASSWORD",
+                    unusable);
         }
     }
 }

@@ -11,7 +11,6 @@ import java.util.Optional;
 import lapyard.plan.GardenState;
 import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
-import lapyard.store.Opening;
 import lapyard.store.ShelfItem;
 import lapyard.store.StoreCopy;
 import picocli.CommandLine.Command;
@@ -30,13 +29,13 @@ abstract class StoreReadCommand extends PrintedCommand {
 
     @Override
     public final Integer call() throws UnusableInput {
-        if (database != null) return read(GardenStore.open(database, ServeCommand.login(System.getenv())));
         try {
+            if (database != null) return closing(GardenStore.open(database, ServeCommand.login(System.getenv())));
             Path copied = Files.createTempDirectory("lapyard-read");
             try {
                 StoreCopy.make(data, copied.resolve("copy"));
                 StoreCopy.putBack(copied.resolve("copy"), copied.resolve("data"));
-                return read(GardenStore.open(copied.resolve("data")));
+                return closing(GardenStore.open(copied.resolve("data")));
             } finally {
                 StoreCopy.remove(copied);
             }
@@ -47,10 +46,8 @@ abstract class StoreReadCommand extends PrintedCommand {
         }
     }
 
-    private int read(Opening opening) throws UnusableInput {
-        if (opening instanceof Opening.Unusable unusable) throw new UnusableInput(unusable.place() + " cannot be used: " + unusable.why());
-        if (!(opening instanceof Opening.Open open)) throw new UnusableInput("the gardens are in use: try again");
-        try (GardenStore store = open.store()) {
+    private int closing(GardenStore opened) throws UnusableInput {
+        try (GardenStore store = opened) {
             return read(store);
         } finally {
             out().flush();

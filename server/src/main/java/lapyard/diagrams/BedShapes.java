@@ -16,8 +16,14 @@ import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 
-/** One bed as it lies: ring of timbers, soil, its letter A and its label. */
-final class BedShapes {
+/**
+ * One bed as it lies: ring of timbers, soil, its letter A and its label.
+ *
+ * @param working whether what only those who build it need is drawn too: cross ties, posts, the letter of the front wall
+ * @param outer   face of its walls on the paper
+ * @param room    within them
+ */
+record BedShapes(Bed bed, Optional<BedWork> work, Sketch sketch, boolean working, List<Point> outer, List<Point> room) {
     /** Names are cut at this width on paper; the title carries them whole. */
     private static final double LONGEST_NAME = 60;
 
@@ -30,34 +36,13 @@ final class BedShapes {
 
     private static final double[] SMALL = {TypeSize.BED, 3, TypeSize.LEAST};
 
-    private final Bed bed;
-    private final Optional<BedWork> work;
-    private final Sketch sketch;
-    private final boolean working;
-    private final List<Point> outer;
-    private final List<Point> room;
-
-    /** @param working whether what only those who build it need is drawn too: cross ties, posts, the letter of the front wall */
     BedShapes(Bed bed, Optional<BedWork> work, Sketch sketch, boolean working) {
-        this.working = working;
-        this.bed = bed;
-        this.work = work;
-        this.sketch = sketch;
-        this.outer = sketch.on(bed.inYard());
-        this.room = work.map(w -> sketch.on(w.frame().inner().placed(bed.placement()))).orElse(outer);
-    }
-
-    Bed bed() {
-        return bed;
-    }
-
-    List<Point> outer() {
-        return outer;
+        this(bed, work, sketch, working, sketch.on(bed.inYard()), work.map(w -> sketch.on(w.frame().inner().placed(bed.placement()))).orElse(sketch.on(bed.inYard())));
     }
 
     Shape.Group shapes() {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling soil = sketch.inks().planted();
+        Inks.Filling soil = sketch.inks().of(Inks.PLANTED);
         if (work.isPresent()) {
             shapes.add(soil.areas(List.of(room), Optional.empty()));
             shapes.add(sketch.inks().timber().areas(List.of(outer, room), Optional.of(sketch.pen(Inks.OUTLINE))));

@@ -2,6 +2,7 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import lapyard.drawing.Photo;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Tag;
@@ -105,9 +106,7 @@ public final class BenchTable {
 
     /** The table as blocks of a width, its head first. */
     List<Flow.Block> blocks(double wide) {
-        List<Flow.Block> blocks = new ArrayList<>(List.of(head(title, 1, wide)));
-        rows.forEach(row -> blocks.addAll(blocks(row, wide)));
-        return blocks;
+        return Stream.concat(Stream.of(head(title, 1, wide)), rows.stream().flatMap(row -> blocks(row, wide).stream())).toList();
     }
 
     /** The cells and, on strips below them, the photos: on one sheet where one holds them, else the cells with the first strip. */

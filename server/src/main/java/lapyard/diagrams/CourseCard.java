@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
@@ -98,10 +99,9 @@ public final class CourseCard {
     private static List<Object> shown(Stack stack, BenchSheet sheet) {
         BedWork work = stack.work();
         Bed bed = work.bed();
-        CourseNotes notes = new CourseNotes(stack, sheet, true);
-        List<Object> pieces = new ArrayList<>();
-        work.pieces().forEach(piece ->
-                pieces.add(List.of(piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen())));
+        CourseNotes notes = new CourseNotes(work, stack.quantities(), sheet, true);
+        List<Object> pieces = work.pieces().stream().<Object>map(piece ->
+                List.of(piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen())).toList();
         return List.of(
                 bed.outline(), bed.placement().mirror(), bed.section(), bed.walls().lap(), bed.courses(), pieces, work.frame().notches(),
                 work.frame().seams(), FindingList.singles(stack.warnings()).stream().map(CourseCard::told).toList(), notes.atWalls(), notes.notes(work.frame().courses(), Set.of()));
@@ -139,7 +139,7 @@ public final class CourseCard {
         this.beds = alike.stream().map(stack -> stack.work().bed()).toList();
         this.boards = beds.size() > 1 ? Map.of() : first.boards();
         this.lifting = lifting;
-        this.notes = new CourseNotes(first, sheet, beds.size() > 1);
+        this.notes = new CourseNotes(work, first.quantities(), sheet, beds.size() > 1);
         List<Finding> warnings = FindingList.merged(FindingList.singles(alike.stream().flatMap(stack -> stack.warnings().stream()).toList()));
         this.warning = new WarningFrame(sheet, warnings.stream().map(Wording.of(sheet.imperial)::text).toList());
     }
@@ -201,9 +201,7 @@ public final class CourseCard {
         List<List<Line>> notes = new ArrayList<>();
         for (CourseNotes.Note note : this.notes.notes(courses, homeless)) {
             List<String> wrapped = TextMeasure.wrap(note.words(), NOTE, false, wide);
-            List<Line> own = new ArrayList<>();
-            for (int i = 0; i < wrapped.size(); i++) own.add(new Line(i == 0 ? note.about() : "", wrapped.get(i)));
-            notes.add(own);
+            notes.add(IntStream.range(0, wrapped.size()).mapToObj(i -> new Line(i == 0 ? note.about() : "", wrapped.get(i))).toList());
         }
         int all = notes.stream().mapToInt(List::size).sum();
         List<Line> left = new ArrayList<>();

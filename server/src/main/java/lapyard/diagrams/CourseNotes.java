@@ -26,22 +26,13 @@ import lapyard.working.QuantityKey;
 import lapyard.working.QuantityKind;
 import lapyard.working.Working.Input;
 
-/** What is done with a course, in the order of doing it. */
-final class CourseNotes {
+/**
+ * What is done with a course, in the order of doing it.
+ *
+ * @param severalBeds whether the card is for more beds than one
+ */
+record CourseNotes(BedWork work, List<Quantity> quantities, BenchSheet sheet, boolean severalBeds) {
     private static final int MOST_DIAGONALS = 3;
-
-    private final BedWork work;
-    private final List<Quantity> quantities;
-    private final BenchSheet sheet;
-    private final boolean severalBeds;
-
-    /** @param severalBeds whether the card is for more beds than one */
-    CourseNotes(CourseCard.Stack stack, BenchSheet sheet, boolean severalBeds) {
-        this.severalBeds = severalBeds;
-        this.work = stack.work();
-        this.quantities = stack.quantities();
-        this.sheet = sheet;
-    }
 
     /** As it is written on the timber; without the bed's code on a card of several beds. */
     String mark(Piece piece) {

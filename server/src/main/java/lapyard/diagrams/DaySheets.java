@@ -22,7 +22,7 @@ import lapyard.weekends.Weekends;
 import lapyard.words.Wording;
 
 /** A sheet a weekend, its days side by side: who comes, what must be there, what is done when and by whom, what to mind; top-ups in one list. */
-public final class DaySheets {
+public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<String, Weekends.Task> tasks) {
     /** A weekend begins on a fresh sheet where more than this part of one is used or the rest does not hold it, so that each can be taken out by itself. */
     private static final double WEEKEND = 0.45;
 
@@ -36,18 +36,6 @@ public final class DaySheets {
     private static final String CAUTION = "Lift with the legs, two people or more, or wheels, for anything over the limit. Saw and drill by their own instructions."
             + " Retaining walls, decks and services: ask whoever is licensed for them.";
 
-    private final BenchSheet sheet;
-    private final Weekends weekends;
-    private final Crew crew;
-    private final Map<String, Weekends.Task> tasks;
-
-    private DaySheets(BenchSheet sheet, Weekends weekends, Crew crew) {
-        this.sheet = sheet;
-        this.weekends = weekends;
-        this.crew = crew;
-        this.tasks = weekends.byId();
-    }
-
     /**
      * Weekends on which something is done; one sheet that says so where there is nothing to do.
      *
@@ -56,7 +44,7 @@ public final class DaySheets {
      */
     public static List<Page> pages(
             Weekends weekends, Crew crew, Map<String, List<String>> warned, Map<Integer, List<String>> goods, BenchOptions options) {
-        return BenchSheet.pages(CAUTION, options, "Weekends", "", "nothing is left to do", flow -> new DaySheets(flow.sheet, weekends, crew).on(flow, warned, goods));
+        return BenchSheet.pages(CAUTION, options, "Weekends", "", "nothing is left to do", flow -> new DaySheets(flow.sheet, weekends, crew, weekends.byId()).on(flow, warned, goods));
     }
 
     private void on(Flow flow, Map<String, List<String>> warned, Map<Integer, List<String>> goods) {
@@ -115,8 +103,7 @@ public final class DaySheets {
         }
         WarningFrame frame = new WarningFrame(sheet, List.copyOf(warnings));
         double wide = flow.columnWidth(2, APART);
-        List<Flow.Block> blocks = new ArrayList<>();
-        days.forEach(day -> blocks.addAll(day(flow, day, wide)));
+        List<Flow.Block> blocks = days.stream().flatMap(day -> day(flow, day, wide).stream()).collect(Collectors.toCollection(ArrayList::new));
         List<String> waits = waits(days);
         if (!waits.isEmpty()) blocks.addAll(flow.lines(List.of("Waiting: " + String.join(". ", waits) + "."), SMALL, false, wide));
         if (!cautions.isEmpty()) {
@@ -184,9 +171,7 @@ public final class DaySheets {
             places.computeIfAbsent(work.label() + ": " + wait.why() + ", " + left + (left == 1 ? " day to go" : " days to go"), why -> new ArrayList<>())
                     .add(work.place());
         }
-        List<String> waits = new ArrayList<>();
-        places.forEach((why, where) -> waits.add(Wording.capital(String.join(", ", where)) + ", " + why));
-        return waits;
+        return places.entrySet().stream().map(one -> Wording.capital(String.join(", ", one.getValue())) + ", " + one.getKey()).toList();
     }
 
     private void topUps(Flow flow, List<Weekends.Day> days) {

@@ -13,24 +13,16 @@ import lapyard.plan.Bed;
 /**
  * Where each bed stands: from its left and from its front to the next bed or to the edge of the yard, whichever comes first,
  * so that every bed is tied to the house wall or the boundary through its neighbours.
+ *
+ * @param chains drawn before; what they tell is left off
  */
-final class Distances {
+record Distances(List<Standing> beds, Optional<Outline> yard, Chains chains, Sketch sketch, List<String> leftOut) {
     /** Shares of a side at which its distance may be drawn, the first that is free. */
     private static final double[] AT = {0.25, 0.75, 0.12, 0.88, 0.5, 0.35, 0.65};
     private static final double SLANT = 0.7;
 
-    private final List<Standing> beds;
-    private final Optional<Outline> yard;
-    private final Chains chains;
-    private final Sketch sketch;
-    private final List<String> leftOut = new ArrayList<>();
-
-    /** @param chains drawn before; what they tell is left off */
     Distances(List<BedShapes> beds, Optional<Outline> yard, Chains chains, Sketch sketch) {
-        this.chains = chains;
-        this.beds = beds.stream().map(bed -> Standing.of(bed.bed())).toList();
-        this.yard = yard;
-        this.sketch = sketch;
+        this(beds.stream().map(bed -> Standing.of(bed.bed())).toList(), yard, chains, sketch, new ArrayList<>());
     }
 
     /** A bed in the yard. */
@@ -49,7 +41,8 @@ final class Distances {
     }
 
     /** Beds with a distance that found no room; known once {@link #shapes} was called. */
-    List<String> leftOut() {
+    @Override
+    public List<String> leftOut() {
         return leftOut.stream().distinct().toList();
     }
 

@@ -194,7 +194,7 @@ public final class FloorCards {
         List<Shape> laid = new ArrayList<>();
         List<Shape> slats = new ArrayList<>();
         for (FloorBay bay : work.bottom().bays()) {
-            bay.bearersLaid().forEach(bearer -> laid.add(inks.bearer().areas(inside(bearer, walls, frame, view), Optional.of(inks.pen(Inks.THIN)))));
+            bay.bearersLaid().forEach(bearer -> laid.add(inks.of(Inks.BEARER).areas(inside(bearer, walls, frame, view), Optional.of(inks.pen(Inks.THIN)))));
             bay.slatsLaid().forEach(slat -> slats.add(new Shape.Area(
                     inside(slat, walls, frame, view), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.HAIR)))));
         }

@@ -26,10 +26,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
     /** @param surfaces whether they are shown on the yard's own ground */
     Shape.Group ground(boolean surfaces) {
         List<Shape> shapes = new ArrayList<>();
-        for (Outline yard : garden.ground().outline()) {
-            List<Point> ring = sketch.on(yard);
-            shapes.add(sketch.inks().yard().areas(List.of(ring), Optional.empty()));
-        }
+        garden.ground().outline().forEach(yard -> shapes.add(sketch.inks().yard().areas(List.of(sketch.on(yard)), Optional.empty())));
         int number = 0;
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Inks.Filling filling = sketch.inks().surface(surface.kind());
@@ -77,7 +74,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
         // the yard lies to the left of a to b as it is drawn
         List<Point> band = List.of(a, b, b.moved(a.way(b), 0, WALL_BAND), a.moved(a.way(b), 0, WALL_BAND));
         sketch.labels().take(band);
-        return sketch.inks().houseWall().area(band, sketch.pen(Inks.SIGN));
+        return sketch.inks().of(Inks.HOUSE_WALL).area(band, sketch.pen(Inks.SIGN));
     }
 
     /** The words outside a side of the yard, which lies to the left of a to b. */
@@ -146,7 +143,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
         List<Shape> shapes = new ArrayList<>();
         GateSwing swing = GateSwing.of(gate, garden.ground().outline());
         Point hinge = sketch.on(gate.shape().get(0));
-        shapes.add(sketch.inks().keepClear().area(sketch.on(swing.ring()), clearPen(sketch.inks())));
+        shapes.add(sketch.inks().of(Inks.KEEP_CLEAR).area(sketch.on(swing.ring()), clearPen(sketch.inks())));
         swing.closed().map(sketch::on).ifPresent(closed -> {
             // The gap in the edge of the yard.
             shapes.add(Shape.Lines.of(Stroke.of(sketch.inks().paper(), Inks.CUT * 1.6), hinge, closed));
@@ -160,11 +157,11 @@ record GroundShapes(Garden garden, Sketch sketch) {
     private List<Shape> thing(Ground.KeepClear clear) {
         List<Shape> shapes = new ArrayList<>();
         if (clear.clearanceMm() > 0) {
-            shapes.add(sketch.inks().keepClear().area(sketch.on(widened(clear)), clearPen(sketch.inks())));
+            shapes.add(sketch.inks().of(Inks.KEEP_CLEAR).area(sketch.on(widened(clear)), clearPen(sketch.inks())));
         }
         List<Point> on = sketch.on(clear.shape());
         if (on.size() > 2) {
-            shapes.add(sketch.inks().obstacle().area(on, sketch.pen(Inks.SIGN)));
+            shapes.add(sketch.inks().of(Inks.OBSTACLE).area(on, sketch.pen(Inks.SIGN)));
         } else if (on.size() == 2) {
             shapes.add(Shape.Lines.of(sketch.pen(Inks.OUTLINE).dashed(3, 1), on.get(0), on.get(1)));
         } else {
@@ -194,7 +191,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
             if (!tree(clear)) continue;
             if (clear.clearanceMm() > 0 || clear.shape().size() > 2) {
                 List<Point> ring = clear.clearanceMm() > 0 ? widened(clear) : clear.shape();
-                shapes.add(sketch.inks().tree().area(sketch.on(ring), Stroke.of(sketch.inks().leaf(), Inks.OUTLINE)));
+                shapes.add(sketch.inks().of(Inks.TREE).area(sketch.on(ring), Stroke.of(sketch.inks().leaf(), Inks.OUTLINE)));
             }
             if (clear.shape().size() == 1) shapes.add(treeSign(sketch.on(clear.shape().get(0)), sketch.inks()));
         }

@@ -3,9 +3,9 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lapyard.plan.Crew;
 import lapyard.weekends.Weekends;
 
@@ -13,25 +13,14 @@ import lapyard.weekends.Weekends;
  * Who does what on a day: each part of the work goes to those who are free for the whole of it, to whoever has done least so
  * far; then a second pair of hands comes to what is lifted together for a while. What is lifted goes to those who can lift,
  * other work to those who cannot where there are such.
+ *
+ * @param busy minutes of the day in which somebody is at work
  */
-final class Hands {
-    private final Weekends.Day day;
-    private final Map<String, Weekends.Task> tasks;
-    private final Map<String, Boolean> lifts = new HashMap<>();
-
-    /** Minutes of the day in which somebody is at work. */
-    private final Map<String, BitSet> busy = new HashMap<>();
-
-    private Hands(Weekends.Day day, Map<String, Weekends.Task> tasks, Crew crew) {
-        this.day = day;
-        this.tasks = tasks;
-        crew.people().forEach(person -> lifts.put(person.name(), person.lifts()));
-        day.people().forEach(name -> busy.put(name, new BitSet()));
-    }
-
+record Hands(Weekends.Day day, Map<String, Weekends.Task> tasks, Map<String, Boolean> lifts, Map<String, BitSet> busy) {
     /** Names for each part of a day, in its order; a part for which this way of sharing finds too few has the number alone. */
     static List<String> of(Weekends.Day day, Map<String, Weekends.Task> tasks, Crew crew) {
-        return new Hands(day, tasks, crew).names();
+        return new Hands(day, tasks, crew.people().stream().collect(Collectors.toMap(Crew.Person::name, Crew.Person::lifts, (one, other) -> other)),
+                day.people().stream().collect(Collectors.toMap(name -> name, name -> new BitSet(), (one, same) -> one))).names();
     }
 
     private List<String> names() {

@@ -51,6 +51,24 @@ record Inks(boolean mono) {
     static final double DIMENSION = NARROW;
     static final double HATCH = NARROW;
 
+    /** A colour, how much of it on white, and the hatch in which a print in black alone shows it: its angle, spacing and width. */
+    record Look(String colour, double tint, Mark mark, double angle, double spacing, double width) {}
+
+    /** A strip under the slats. */
+    static final Look BEARER = new Look(TIMBER, 0.6, Mark.LINES, 0, 1.2, HAIR);
+    static final Look SCRAP = new Look(SLATE, 0.25, Mark.CROSSED, 45, 1.6, NARROW);
+    /** An offcut that a later stage cuts. */
+    static final Look LATER = new Look(CARRIED, 0.3, Mark.LINES, 45, 2.4, THIN);
+    /** An offcut or remnant for the rack. */
+    static final Look KEPT = new Look(CARRIED, 0.12, Mark.DOTS, 0, 1.8, MEDIUM);
+    /** Planted ground within a bed. */
+    static final Look PLANTED = new Look(LEAF, 0.42, Mark.DASHES, 60, 2.6, HATCH);
+    /** A tree as far as its branches or roots reach. */
+    static final Look TREE = new Look(LEAF, 0.25, Mark.DOTS, 45, 2, THIN);
+    static final Look HOUSE_WALL = new Look(SLATE, 0.12, Mark.LINES, 45, 1.2, HATCH);
+    static final Look KEEP_CLEAR = new Look(SNAG, 0.1, Mark.LINES, 135, 2.2, HATCH);
+    static final Look OBSTACLE = new Look(SLATE, 0.3, Mark.CROSSED, 45, 1.2, HATCH);
+
     /** How an area is filled. */
     record Filling(Optional<String> fill, Optional<Hatch> hatch) {
         Shape.Area area(List<Point> ring, Stroke edge) {
@@ -123,66 +141,25 @@ record Inks(boolean mono) {
         return new Filling(Optional.of(mono ? WHITE : TIMBER), Optional.empty());
     }
 
-    /** A strip under the slats. */
-    Filling bearer() {
-        return filling(TIMBER, 0.6, Mark.LINES, 0, 1.2, HAIR);
-    }
-
-    Filling scrap() {
-        return filling(SLATE, 0.25, Mark.CROSSED, 45, 1.6, NARROW);
-    }
-
-    /** An offcut that a later stage cuts. */
-    Filling carried() {
-        return filling(CARRIED, 0.3, Mark.LINES, 45, 2.4, THIN);
-    }
-
-    /** An offcut or remnant for the rack. */
-    Filling kept() {
-        return filling(CARRIED, 0.12, Mark.DOTS, 0, 1.8, MEDIUM);
-    }
-
     /** A piece of liner or membrane. */
     Filling sheet() {
         return new Filling(Optional.of(mono ? WHITE : tinted(LINER, 0.12)), Optional.empty());
-    }
-
-    /** Planted ground within a bed. */
-    Filling planted() {
-        return filling(LEAF, 0.42, Mark.DASHES, 60, 2.6, HATCH);
-    }
-
-    /** A tree as far as its branches or roots reach. */
-    Filling tree() {
-        return filling(LEAF, 0.25, Mark.DOTS, 45, 2, THIN);
     }
 
     String leaf() {
         return mono ? BLACK : LEAF;
     }
 
-    Filling houseWall() {
-        return filling(SLATE, 0.12, Mark.LINES, 45, 1.2, HATCH);
-    }
-
-    Filling keepClear() {
-        return filling(SNAG, 0.1, Mark.LINES, 135, 2.2, HATCH);
-    }
-
-    Filling obstacle() {
-        return filling(SLATE, 0.3, Mark.CROSSED, 45, 1.2, HATCH);
-    }
-
     Filling surface(SurfaceKind kind) {
         return switch (kind) {
             // joints stay behind what stands on them
-            case SLAB -> filling(mono ? BLACK : tinted(SLATE, 0.45), 0.2, Mark.CROSSED, 0, 6, HATCH);
-            case CONCRETE -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
-            case GRAVEL -> filling(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM);
+            case SLAB -> of(new Look(mono ? BLACK : tinted(SLATE, 0.45), 0.2, Mark.CROSSED, 0, 6, HATCH));
+            case CONCRETE -> of(new Look(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM));
+            case GRAVEL -> of(new Look(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM));
             // flat, so that what stands on it is seen
-            case GRASS -> mono ? filling(MOSS, 0, Mark.DOTS, 45, 4, THIN) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
-            case SOIL -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH);
-            case DECK -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH);
+            case GRASS -> mono ? of(new Look(MOSS, 0, Mark.DOTS, 45, 4, THIN)) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
+            case SOIL -> of(new Look(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH));
+            case DECK -> of(new Look(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH));
         };
     }
 
@@ -190,8 +167,8 @@ record Inks(boolean mono) {
     Filling light(int least) {
         return switch (least) {
             case 0 -> new Filling(Optional.of(mono ? WHITE : tinted(TIMBER, 0.12)), Optional.empty());
-            case 1 -> filling(WATER, 0.28, Mark.DOTS, 30, 2.4, THIN);
-            default -> filling(SLATE, 0.5, Mark.LINES, 45, 1.3, NARROW);
+            case 1 -> of(new Look(WATER, 0.28, Mark.DOTS, 30, 2.4, THIN));
+            default -> of(new Look(SLATE, 0.5, Mark.LINES, 45, 1.3, NARROW));
         };
     }
 
@@ -199,17 +176,17 @@ record Inks(boolean mono) {
     Filling path(String material, int nth) {
         String word = material.toLowerCase(Locale.ROOT);
         if (word.contains("gravel") || word.contains("shingle")) {
-            return filling(GRAVEL, 0.28, Mark.DOTS, 0, 2.6, BROAD);
+            return of(new Look(GRAVEL, 0.28, Mark.DOTS, 0, 2.6, BROAD));
         }
         if (word.contains("bark") || word.contains("chip") || word.contains("mulch")) {
-            return filling(MULCH, 0.4, Mark.DASHES, 150, 2.2, HATCH);
+            return of(new Look(MULCH, 0.4, Mark.DASHES, 150, 2.2, HATCH));
         }
-        return filling(MULCH, 0.15, Mark.LINES, 20 + 35 * (nth % 4), 2.6, HATCH);
+        return of(new Look(MULCH, 0.15, Mark.LINES, 20 + 35 * (nth % 4), 2.6, HATCH));
     }
 
-    private Filling filling(String colour, double tint, Mark mark, double angle, double spacing, double width) {
-        Hatch hatch = new Hatch(mark, angle, spacing, Stroke.of(mono ? BLACK : colour, width));
-        return new Filling(Optional.of(mono ? WHITE : tinted(colour, tint)), Optional.of(hatch));
+    Filling of(Look look) {
+        Hatch hatch = new Hatch(look.mark, look.angle, look.spacing, Stroke.of(mono ? BLACK : look.colour, look.width));
+        return new Filling(Optional.of(mono ? WHITE : tinted(look.colour, look.tint)), Optional.of(hatch));
     }
 
     private static final HexFormat BYTES = HexFormat.of().withUpperCase();

@@ -17,31 +17,18 @@ import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.SurfaceKind;
 
 /** What the signs of a plan mean: only what is drawn on it. */
-final class Legend {
+record Legend(Garden garden, Set<PlanLayer> layers, boolean working, Inks inks, List<Entry> entries) {
     /** Of surfaces and of path materials each, so that the legend never pushes the drawing off the sheet. */
     private static final int MOST_KINDS = 8;
-
-    private final Garden garden;
-    private final Set<PlanLayer> layers;
-    private final boolean working;
-    private final Inks inks;
-    private final List<Entry> entries = new ArrayList<>();
 
     /** {@code sample} draws the sign into a box on the paper. */
     record Entry(String words, Function<Box, List<Shape>> sample) {}
 
-    private Legend(Garden garden, Set<PlanLayer> layers, Inks inks) {
-        this.garden = garden;
-        this.layers = layers;
-        this.working = layers.contains(PlanLayer.DIMENSIONS);
-        this.inks = inks;
-    }
-
     static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags,
             PlanDrawing.PegsAndSun asked, Set<PlanLayer> layers, Inks inks) {
-        Legend legend = new Legend(garden, layers, inks);
+        Legend legend = new Legend(garden, layers, layers.contains(PlanLayer.DIMENSIONS), inks, new ArrayList<>());
         if (!garden.ground().outline().isEmpty()) {
-            legend.area("house wall", inks.houseWall(), Inks.SIGN);
+            legend.area("house wall", inks.of(Inks.HOUSE_WALL), Inks.SIGN);
             legend.line("edge of the yard", inks.pen(Inks.CUT));
         }
         if (layers.contains(PlanLayer.BEDS)) legend.beds(works);
@@ -53,7 +40,7 @@ final class Legend {
         }
         if (layers.contains(PlanLayer.SUN) && asked.sun().isPresent()) {
             for (SunHours.Light light : SunHours.Light.values()) {
-                legend.area(LightShapes.words(light), inks.light(light.ordinal()), Inks.SECONDARY);
+                legend.area(ShadeSheet.words(light), inks.light(light.ordinal()), Inks.SECONDARY);
             }
         }
         if (snags) legend.sign("snag, listed by its letter", box -> PlanSnags.sign("a", box.centre(), inks));
@@ -76,7 +63,7 @@ final class Legend {
             }
         }
         if (garden.beds().isEmpty()) return;
-        area("planted ground of a bed", inks.planted(), Inks.SIGN);
+        area("planted ground of a bed", inks.of(Inks.PLANTED), Inks.SIGN);
         if (working) sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
         if (layers.contains(PlanLayer.STAGES)) sign("stage in which a bed is built", box -> BedShapes.stageSign(1, box.centre(), inks));
     }
@@ -105,11 +92,11 @@ final class Legend {
 
     private void keepClear(List<KeepClear> all) {
         if (all.stream().anyMatch(k -> k.leafMm() <= 0 && !GroundShapes.tree(k))) {
-            area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.SIGN);
+            area("cover, tap or other thing to keep clear of", inks.of(Inks.OBSTACLE), Inks.SIGN);
         }
         if (all.stream().anyMatch(k -> k.leafMm() > 0 || k.clearanceMm() > 0)) {
             entries.add(new Entry("keep clear, also the swing of a gate", box ->
-                    List.of(inks.keepClear().area(box.corners(), GroundShapes.clearPen(inks)))));
+                    List.of(inks.of(Inks.KEEP_CLEAR).area(box.corners(), GroundShapes.clearPen(inks)))));
         }
     }
 

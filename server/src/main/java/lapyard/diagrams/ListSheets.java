@@ -11,24 +11,11 @@ import lapyard.drawing.Photo;
 import lapyard.drawing.Shape;
 
 /** Sheets of words and tables, one below the other; texts as they shall be read. */
-public final class ListSheets {
+public record ListSheets(String caution, String kind, String about, BenchOptions options, List<Consumer<Flow>> parts) {
     private static final int MOST_NAMES = 12;
 
-    private final String caution;
-    private final String kind;
-    private final String about;
-    private final BenchOptions options;
-    private final List<Consumer<Flow>> parts = new ArrayList<>();
-
-    /**
-     * @param kind  the heading
-     * @param about what is said below it
-     */
     public ListSheets(String caution, String kind, String about, BenchOptions options) {
-        this.caution = caution;
-        this.kind = kind;
-        this.about = about;
-        this.options = options;
+        this(caution, kind, about, options, new ArrayList<>());
     }
 
     /** Names with commas between; the twelve first of many. */

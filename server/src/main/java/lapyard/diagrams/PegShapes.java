@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Length;
@@ -46,11 +47,8 @@ final class PegShapes {
         double y = peg.y() < bed.centre().y() ? -1 : 1;
         double across = words.widthMm() / 2 + RADIUS + 0.2;
         double down = words.heightMm() / 2 + RADIUS;
-        List<Plate> plates = new ArrayList<>();
-        for (double[] way : new double[][] {{x, y}, {x, 0}, {0, y}, {-x, y}, {x, -y}, {-x, -y}}) {
-            plates.add(words.at(peg.plus(way[0] * across, way[1] * down), 0));
-        }
-        return plates;
+        return Stream.of(new double[][] {{x, y}, {x, 0}, {0, y}, {-x, y}, {x, -y}, {-x, -y}})
+                .map(way -> words.at(peg.plus(way[0] * across, way[1] * down), 0)).toList();
     }
 
     private static List<Shape> baseline(Baseline line, Sketch sketch) {

@@ -34,7 +34,8 @@ import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 
 /** Draws the plan of a whole garden. */
-public final class PlanDrawing {
+public record PlanDrawing(
+        Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, PegsAndSun asked, PlanOptions options, Inks inks, boolean imperial) {
     /** The most sheets that one plan is split over. */
     static final int MOST_SHEETS = 60;
 
@@ -44,24 +45,9 @@ public final class PlanDrawing {
     /** Kept free for the map of the sheets, where there are several. */
     private static final double KEY_ROOM = 44;
 
-    private final Garden garden;
-    private final List<BedWork> works;
-    private final List<PathCover> covers;
-    private final PlanSnags snags;
-    private final PegsAndSun asked;
-    private final PlanOptions options;
-    private final Inks inks;
-    private final boolean imperial;
-
     private PlanDrawing(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options, Inks inks) {
-        this.garden = garden;
-        this.works = works;
-        this.covers = covers;
-        this.imperial = garden.imperial();
-        this.snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(imperial));
-        this.asked = asked;
-        this.options = options;
-        this.inks = inks;
+        this(garden, works, covers, new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(garden.imperial())),
+                asked, options, inks, garden.imperial());
     }
 
     /**
@@ -276,7 +262,7 @@ public final class PlanDrawing {
         shapes.add(ground.ground(options.shows(PlanLayer.GROUND)));
         if (options.shows(PlanLayer.SUN)) {
             asked.sun().ifPresent(sun -> shapes.add(new Shape.Group(
-                    "sun", "Direct sun on " + sun.day().day(), "sun", LightShapes.cells(garden, sun, view, inks))));
+                    "sun", "Direct sun on " + sun.day().day(), "sun", ShadeSheet.cells(garden, sun, view, inks))));
         }
         if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes(options.working()));
         if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.keepClear(false));
@@ -286,9 +272,7 @@ public final class PlanDrawing {
     }
 
     private static Shape stages(List<BedShapes> beds) {
-        List<Shape> shapes = new ArrayList<>();
-        beds.forEach(bed -> shapes.addAll(bed.stage()));
-        return new Shape.Group("stages", "Stage in which each bed is built", "stages", shapes);
+        return new Shape.Group("stages", "Stage in which each bed is built", "stages", beds.stream().flatMap(bed -> bed.stage().stream()).toList());
     }
 
     /** Whether a bed has a wall that runs neither along the front nor square to it, so that its distances do not tell all. */
@@ -324,8 +308,7 @@ public final class PlanDrawing {
             List<String> materials = Legend.materials(covers);
             for (PathCover cover : covers) {
                 Inks.Filling filling = sketch.inks().path(cover.material(), materials.indexOf(cover.material()));
-                List<Shape> areas = new ArrayList<>();
-                cover.cover().forEach(ring -> areas.add(filling.area(sketch.on(ring), sketch.pen(Inks.SECONDARY))));
+                List<Shape> areas = cover.cover().stream().<Shape>map(ring -> filling.area(sketch.on(ring), sketch.pen(Inks.SECONDARY))).toList();
                 String name = cover.name().isBlank() || cover.name().equals(cover.id()) ? "" : ", " + cover.name();
                 shapes.add(new Shape.Group(Shape.id("path", cover.id()), "Path " + cover.id() + name, "path", areas));
             }
@@ -338,9 +321,7 @@ public final class PlanDrawing {
         }
 
         Shape.Group names() {
-            List<Shape> shapes = new ArrayList<>();
-            garden.paths().forEach(path -> shapes.addAll(name(path)));
-            return new Shape.Group("path-names", "", "names", shapes);
+            return new Shape.Group("path-names", "", "names", garden.paths().stream().flatMap(path -> name(path).stream()).toList());
         }
 
         private List<Shape> name(GardenPath path) {
@@ -360,12 +341,8 @@ public final class PlanDrawing {
         /** The straight parts on the paper, longest first. */
         private List<List<Point>> legs(GardenPath path) {
             List<Point> line = sketch.on(path.line());
-            List<List<Point>> legs = new ArrayList<>();
-            for (int i = 0; i + 1 < line.size(); i++) {
-                legs.add(List.of(line.get(i), line.get(i + 1)));
-            }
-            legs.sort(Comparator.comparingDouble(leg -> -leg.get(0).distanceMm(leg.get(1))));
-            return legs;
+            return IntStream.range(1, line.size()).mapToObj(i -> line.subList(i - 1, i + 1))
+                    .sorted(Comparator.comparingDouble(leg -> -leg.get(0).distanceMm(leg.get(1)))).toList();
         }
     }
 }

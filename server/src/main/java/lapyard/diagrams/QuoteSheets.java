@@ -74,11 +74,9 @@ public final class QuoteSheets {
     }
 
     private static void exclusions(Flow flow, QuoteTerms terms) {
-        List<String> without = new ArrayList<>();
-        terms.exclusions().forEach(one -> without.add("- " + one));
-        if (without.isEmpty()) without.add("- whatever is not listed above");
+        List<String> without = terms.exclusions().isEmpty() ? List.of("whatever is not listed above") : terms.exclusions();
         flow.words(List.of("Not in the price:"), 4, true);
-        flow.words(without, 3.8, false);
+        flow.words(without.stream().map(one -> "- " + one).toList(), 3.8, false);
     }
 
     /** What a person fills in by hand where the garden does not know it. */

@@ -93,7 +93,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         cuts.ifPresent(order -> lines.addAll(cutLines(order, scale, left, top, fromMm, toMm, rings)));
         cuts.ifPresent(order -> order.remnants().forEach(box -> within(box, fromMm, toMm).ifPresent(in -> {
             Box on = paper(in, scale, left, top, fromMm);
-            shapes.add((RollSheets.kept(box) ? inks.kept() : inks.scrap()).areas(List.of(on.corners()), Optional.empty()));
+            shapes.add((RollSheets.kept(box) ? inks.of(Inks.KEPT) : inks.of(Inks.SCRAP)).areas(List.of(on.corners()), Optional.empty()));
         })));
         for (Placed piece : layout.placed()) {
             Box box = new Box(piece.x(), piece.y(), piece.x() + piece.widthMm(), piece.y() + piece.heightMm());

@@ -202,7 +202,7 @@ final class SawBars {
         Inks inks = sheet.inks;
         double y = space.high() - 4;
         String[] words = {"kept for the rack", "carried to a later stage", "trim and scrap"};
-        Inks.Filling[] fillings = {inks.kept(), inks.carried(), inks.scrap()};
+        Inks.Filling[] fillings = {inks.of(Inks.KEPT), inks.of(Inks.LATER), inks.of(Inks.SCRAP)};
         double x = space.right();
         for (int i = 0; i < words.length; i++) {
             x -= TextMeasure.widthMm(words[i], 3, false);
@@ -253,7 +253,7 @@ final class SawBars {
         Inks inks = sheet.inks;
         double trim = laid.onIt(laid.cuts().get(0).fromMm());
         if (trim > 0) {
-            box(shapes, left, top, scale.paperMm(trim), inks.scrap());
+            box(shapes, left, top, scale.paperMm(trim), inks.of(Inks.SCRAP));
         }
         for (SawBoard.Cut cut : laid.cuts()) {
             double x = left + scale.paperMm(laid.onIt(cut.fromMm()));
@@ -294,7 +294,7 @@ final class SawBars {
         Inks inks = sheet.inks;
         double wide = scale.paperMm(rest.lengthMm());
         double x = left + scale.paperMm(laid.lengthMm()) - wide;
-        box(shapes, x, top, wide, rest.fate() == Fate.SCRAP ? inks.scrap() : rest.fate() == Fate.KEPT ? inks.kept() : inks.carried());
+        box(shapes, x, top, wide, rest.fate() == Fate.SCRAP ? inks.of(Inks.SCRAP) : rest.fate() == Fate.KEPT ? inks.of(Inks.KEPT) : inks.of(Inks.LATER));
         String words = words(rest);
         double size = restSize(words, wide);
         if (size > 0) {

@@ -391,7 +391,7 @@ public final class SawDay {
             String sets = nest.cuts().stream().map(Nest.Cut::setDeg).distinct().sorted().map(set -> Lengths.text(set) + "°")
                     .collect(Collectors.joining(", "));
             flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, TypeSize.LEAST, false, LEFT - 3), false));
-            flow.add(inks.scrap().area(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners(),
+            flow.add(inks.of(Inks.SCRAP).area(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners(),
                     inks.pen(Inks.THIN)));
             for (Nest.Part part : nest.parts()) {
                 Point faceFrom = new Point(scaled(nest, part.faceFromMm()), low);

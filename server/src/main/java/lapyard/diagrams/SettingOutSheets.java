@@ -1,11 +1,19 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import lapyard.drawing.Page;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.geometry.Point;
 import lapyard.ground.Pegs;
 import lapyard.ground.SettingOut;
+import lapyard.plan.Baseline;
 import lapyard.plan.Garden;
 
 /** The sheets by which beds are pegged out: the yard to scale with its baseline, then bed by bed. */
@@ -24,7 +32,7 @@ public final class SettingOutSheets {
      */
     public static List<Page> pages(Garden garden, SettingOut out, BenchOptions options) {
         // the same on sheets with smaller type; places for the names of many beds take long to find
-        BenchSheet.Draft plan = new SettingOutPlan(garden, out, new BenchSheet(CAUTION, options)).draft();
+        BenchSheet.Draft plan = new SettingOutPlan(garden, out, new BenchSheet(CAUTION, options), out.baseline().orElseThrow(), new ArrayList<>()).draft();
         return BenchSheet.pages(CAUTION, options, sheet -> {
             List<BenchSheet.Draft> drafts = new ArrayList<>(List.of(plan));
             Flow flow = new Flow(
@@ -68,5 +76,121 @@ public final class SettingOutSheets {
             }
         }
         return marks;
+    }
+
+    /** The yard to scale with its baseline, the distances along it, and where each bed begins. */
+    private record SettingOutPlan(Garden garden, SettingOut out, BenchSheet sheet, Baseline line, List<Shape> shapes) {
+        /** Round the drawing, for the numbers beside the baseline. */
+        private static final double RIM = 19;
+
+        private static final double FOOT = 23;
+        private static final double NUMBER = 3.4;
+        private static final double PITCH = 4.2;
+
+        /** With more beds than this their offsets stand in the tables alone. */
+        private static final int MOST_OFFSETS = 24;
+
+        BenchSheet.Draft draft() {
+            Box space = sheet.space();
+            Box field = new Box(space.left(), space.low(), space.right(), space.high() - FOOT);
+            View view = View.usual(Box.round(garden, List.of(line.from(), line.to())), field, RIM, garden.imperial());
+            Scale scale = view.scale();
+            Labels labels = new Labels(field);
+            yard(view);
+            beds(view, labels);
+            baseline(view, labels);
+            Panel panel = new Panel(110, sheet.inks);
+            shapes.addAll(panel.barAndNorth(
+                    scale, garden, false, space.right() - 112, space.high() - 20));
+            shapes.add(sheet.text(
+                    space.left(), space.high() - 11, "Scale " + scale.label(garden.imperial()), 4.2, true));
+            shapes.add(sheet.text(
+                    space.left(),
+                    space.high() - 5,
+                    "Peg P1 is the start of wall A; pegs go round the bed counter-clockwise.",
+                    3.2,
+                    false));
+            String base = sheet.written(line.from().distanceMm(line.to()));
+            return new BenchSheet.Draft(
+                    "Setting-out", "baseline " + base + " long, " + out.beds().size() + " beds", shapes);
+        }
+
+        private void yard(View view) {
+            garden.ground().outline().forEach(yard ->
+                    shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.MEDIUM))));
+        }
+
+        private void beds(View view, Labels labels) {
+            Map<List<Point>, Words> outside = new LinkedHashMap<>();
+            for (SettingOut.BedPegs bed : out.beds()) {
+                List<Point> ring = view.on(bed.bed().inYard());
+                shapes.add(sheet.inks.timber().area(ring, sheet.inks.pen(Inks.THIN)));
+                for (Point peg : ring) {
+                    shapes.add(Shape.Circle.dot(peg, 0.7, sheet.inks.ink()));
+                }
+                Words words = Words.of(bed.bed().id(), 4, true);
+                labels.solid(ring);
+                labels.within(ring, words).ifPresentOrElse(plate -> shapes.addAll(words.on(plate, sheet.inks)), () -> outside.put(ring, words));
+            }
+            outside.forEach((ring, words) -> labels.anywhere(ring, words)
+                    .ifPresent(led -> shapes.addAll(words.led(labels, led, sheet.inks.pen(Inks.THIN), sheet.inks))));
+        }
+
+        private void baseline(View view, Labels labels) {
+            Point a = view.on(line.from());
+            Point b = view.on(line.to());
+            // On the paper y runs down: left of this on the paper is right of the baseline as one walks it, away from the numbers
+            Point way = a.way(b);
+            Stroke pen = Stroke.of(sheet.inks.water(), Inks.BROAD);
+            shapes.add(Shape.Lines.of(pen, a, b));
+            for (Point end : List.of(a, b)) {
+                shapes.add(Shape.Lines.of(pen, end.moved(way, 0, -2), end.moved(way, 0, 2)));
+            }
+            if (out.beds().size() <= MOST_OFFSETS) {
+                offsets(view, labels);
+            }
+            double turn = Math.toDegrees(Math.atan2(-way.x(), -way.y()));
+            double last = Double.NEGATIVE_INFINITY;
+            List<Double> marks = new ArrayList<>(running(out));
+            marks.add(0.0);
+            marks.add(line.from().distanceMm(line.to()));
+            for (double mark : marks.stream().distinct().sorted().toList()) {
+                double place = view.scale().paperMm(mark);
+                double beside = Math.max(place, last + PITCH);
+                last = beside;
+                Point tick = a.moved(way, place, 0);
+                Point foot = a.moved(way, beside, 3.5);
+                shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW), tick, foot));
+                String words = sheet.written(mark);
+                double readable = GroundShapes.readable(turn);
+                boolean flipped = Math.abs(readable - turn) > 1 && Math.abs(Math.abs(readable - turn) - 360) > 1;
+                double base = NUMBER * Shape.Text.CAPITALS / 2;
+                // The base line lies beside the leader by half a capital.
+                double side = flipped ? -base : base;
+                Point at = foot.moved(way, 0, 0.8).moved(way, side, 0);
+                shapes.add(new Shape.Text(
+                        at, words, NUMBER, flipped ? Shape.Anchor.END : Shape.Anchor.START, readable, false, sheet.inks.ink()));
+            }
+        }
+
+        /** From the baseline square off to each bed's first peg. */
+        private void offsets(View view, Labels labels) {
+            Point from = line.from();
+            Point way = from.way(line.to());
+            List<Shape> numbers = new ArrayList<>();
+            for (SettingOut.BedPegs bed : out.beds()) {
+                Pegs.Peg first = bed.pegs().pegs().get(0);
+                if (Math.abs(first.offMm()) < 1) {
+                    continue;
+                }
+                Point foot = view.on(from.moved(way, first.alongMm(), 0));
+                Point peg = view.on(bed.bed().inYard().corner(0));
+                shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW).dashed(1.6, 1.1), foot, peg));
+                Words words = Words.of(sheet.written(first.offMm()), NUMBER, false);
+                labels.firstClear(words.along(foot, peg, 0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95))
+                        .ifPresent(plate -> numbers.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.paper()))));
+            }
+            shapes.addAll(numbers);
+        }
     }
 }

@@ -3,21 +3,28 @@ package lapyard.diagrams;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Tag;
+import lapyard.geometry.Jts;
+import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Tall;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The yard by its hours of direct sun on one day, with the hours of each bed beside it. */
-public final class ShadeSheet {
+public record ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet, List<Shape> shapes) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double PANEL = 78;
     private static final double RIM = 6;
@@ -25,27 +32,16 @@ public final class ShadeSheet {
     private static final String CAUTION =
             "Worked out for a clear sky and flat tops. Trees grow and lose their leaves; walk round on the day and look.";
 
-    private final Garden garden;
-    private final SunHours sun;
-    private final BenchSheet sheet;
-    private final List<Shape> shapes = new ArrayList<>();
-
-    private ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet) {
-        this.garden = garden;
-        this.sun = sun;
-        this.sheet = sheet;
-    }
-
     public static Page page(Garden garden, SunHours sun, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(CAUTION, options);
-        return sheet.pages(List.of(new ShadeSheet(garden, sun, sheet).draft())).get(0);
+        return sheet.pages(List.of(new ShadeSheet(garden, sun, sheet, new ArrayList<>()).draft())).get(0);
     }
 
     private BenchSheet.Draft draft() {
         Box space = sheet.space();
         Box field = new Box(space.left(), space.low(), space.right() - PANEL - 4, space.high());
         View view = View.usual(extent(), field, RIM, garden.imperial());
-        shapes.addAll(LightShapes.cells(garden, sun, view, sheet.inks));
+        shapes.addAll(cells(garden, sun, view, sheet.inks));
         garden.ground().outline().forEach(yard ->
                 shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.WIDE))));
         Labels labels = new Labels(field);
@@ -89,10 +85,8 @@ public final class ShadeSheet {
         }
         Words words = Words.of(thing.kind() + " " + sheet.written(thing.heightMm()), 2.8, false);
         Point middle = on.size() == 1 ? on.get(0) : on.get(0).middle(on.get(1));
-        List<Plate> plates = new ArrayList<>();
-        for (double[] off : new double[][] {{0, 4}, {0, -4}, {0, 8}, {0, -8}, {14, 4}, {-14, 4}, {14, -4}, {-14, -4}}) {
-            plates.add(words.at(middle.plus(off[0], off[1]), 0));
-        }
+        List<Plate> plates = Stream.of(new double[][] {{0, 4}, {0, -4}, {0, 8}, {0, -8}, {14, 4}, {-14, 4}, {14, -4}, {-14, -4}})
+                .map(off -> words.at(middle.plus(off[0], off[1]), 0)).toList();
         shapes.addAll(words.first(labels, plates, sheet.inks.ink(), sheet.inks.plate()));
     }
 
@@ -114,7 +108,7 @@ public final class ShadeSheet {
         y += 4;
         for (SunHours.Light light : SunHours.Light.values()) {
             shapes.add(sheet.inks.light(light.ordinal()).area(new Box(box.left(), y, box.left() + 10, y + 5).corners(), sheet.inks.pen(Inks.THIN)));
-            shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false).as(Tag.paragraph()));
+            shapes.add(sheet.text(box.left() + 13, y + 3.9, words(light), 3.4, false).as(Tag.paragraph()));
             y += 7.4;
         }
         y += 3;
@@ -134,5 +128,36 @@ public final class ShadeSheet {
 
     private static String time(Optional<ZonedDateTime> at, String never) {
         return at.map(TIME::format).orElse(never);
+    }
+
+    /** Squares of one kind of light are drawn as one area, cut at the edge of the yard. */
+    static List<Shape> cells(Garden garden, SunHours sun, View view, Inks inks) {
+        Map<SunHours.Light, List<Geometry>> squares = new EnumMap<>(SunHours.Light.class);
+        for (SunHours.Cell cell : sun.cells()) {
+            squares.computeIfAbsent(SunHours.Light.of(cell.hours()), light -> new ArrayList<>())
+                    .add(Jts.area(Box.round(List.of(cell.middle())).grown(sun.cellMm() / 2).corners()));
+        }
+        List<Shape> shapes = new ArrayList<>();
+        for (Outline yard : garden.ground().outline()) {
+            Geometry ground = Jts.area(yard.corners());
+            squares.forEach((light, own) -> {
+                Inks.Filling filling = inks.light(light.ordinal());
+                List<Shape> areas = Jts.areas(Jts.common(OverlayNGRobust.union(own), ground)).stream()
+                        .map(rings -> (Shape) filling.areas(rings.stream().map(view::on).toList(), Optional.empty()))
+                        .toList();
+                shapes.add(new Shape.Group(
+                        "light-" + light.name().toLowerCase(Locale.ROOT).replace('_', '-'), light.words, "light", areas));
+            });
+        }
+        return shapes;
+    }
+
+    /** What a kind of light is called in a legend. */
+    static String words(SunHours.Light light) {
+        return light.words + switch (light) {
+            case FULL_SUN -> ", 6 h and more";
+            case PART_SHADE -> ", 3 to 6 h";
+            case SHADE -> ", under 3 h";
+        };
     }
 }

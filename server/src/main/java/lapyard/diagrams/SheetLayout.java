@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.plan.CannotAnswer;
@@ -131,11 +132,8 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
         int columns = (int) Math.max(2, Math.floor((space.width() - GAP / 2) / (block.width() + GAP)));
         // Pieces stay whole, so a column may end a piece short.
         double low = in.high() - Math.max(Panel.FIXED_HEIGHT, flow / (columns - 1) + (columns > 2 ? 8 : 0));
-        List<Box> flowing = new ArrayList<>();
-        for (int i = 0; i < columns - 1; i++) {
-            double left = in.left() + i * (block.width() + GAP);
-            flowing.add(new Box(left, low, left + block.width(), in.high()));
-        }
+        List<Box> flowing = IntStream.range(0, columns - 1).mapToDouble(i -> in.left() + i * (block.width() + GAP))
+                .mapToObj(left -> new Box(left, low, left + block.width(), in.high())).toList();
         return new SheetLayout(width, height, space, new Box(space.left(), space.low(), space.right(), low - GAP / 2), flowing, block);
     }
 }

@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /** What changed between two texts of one garden, a line each: {@code bed C} {@code moved 200 right}. */
-public final class Difference {
+public record Difference(DoubleFunction<String> written, List<Line> lines) {
     private static final int LONGEST_TOLD = 80;
     private static final Map<String, String> PLACES = Map.of("ground", "yard");
     private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
@@ -23,13 +23,6 @@ public final class Difference {
 
     /** Members that are lengths of beds, paths, boards and their making. */
     private static final Set<String> LENGTHS = Set.of("width", "depth", "length", "freeboard", "mulch", "kerf", "trim", "leastPiece");
-
-    private final List<Line> lines = new ArrayList<>();
-    private final DoubleFunction<String> written;
-
-    private Difference(DoubleFunction<String> written) {
-        this.written = written;
-    }
 
     /** @param where the place, such as {@code bed C} or {@code garden} */
     public record Line(String where, String text) {}
@@ -41,7 +34,7 @@ public final class Difference {
      */
     public static List<Line> between(ObjectNode before, ObjectNode after, DoubleFunction<String> inFeet) {
         boolean imperial = after.path("units").asText().equals("imperial");
-        Difference difference = new Difference(imperial ? inFeet : null);
+        Difference difference = new Difference(imperial ? inFeet : null, new ArrayList<>());
         for (String name : names(before, after)) {
             JsonNode old = before.get(name);
             JsonNode now = after.get(name);

@@ -4,13 +4,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapyard.geometry.Outline;
@@ -164,9 +165,7 @@ public final class LayOut {
     }
 
     private List<Double> degrees() {
-        List<Double> degrees = new ArrayList<>(List.of(0.0));
-        degrees.addAll(slantedDeg());
-        return degrees;
+        return Stream.concat(Stream.of(0.0), slantedDeg().stream()).toList();
     }
 
     private List<Order> orders() {
@@ -210,9 +209,7 @@ public final class LayOut {
     }
 
     private List<BoxedBed> kinds() {
-        List<BoxedBed> kinds = new ArrayList<>();
-        for (int i = 0; i < beds.size(); i++) kinds.addAll(BoxedBed.all(i, beds.get(i).making()));
-        return kinds;
+        return IntStream.range(0, beds.size()).boxed().flatMap(i -> BoxedBed.all(i, beds.get(i).making()).stream()).toList();
     }
 
     /** One for each box that a wish can have. */
@@ -242,7 +239,7 @@ public final class LayOut {
         Room room = new Room(within, kept, ground.lines().stream().map(frame::in).toList());
         Room standing = new Room(List.of(frame.in(ground.yard())), ground.standing().stream().map(frame::in).toList(), List.of());
         RowSearch rows = new RowSearch(room, standing, beds, boxes(kinds()),
-                new RowSearch.Rules(gapMm, aisleMm, standard.standMm(), standard.reachMm()), middle);
+                new RowSearch.Rules(gapMm, aisleMm, standard.standMm(), standard.reachMm()), middle, new HashMap<>());
         OutlineFit fit = new OutlineFit(room, standing, rows, beds, kinds(), Math.max(gapMm, aisleMm), standard.standMm());
         return new Placed(fit.filled(shape == Shape.FITTED ? List.of() : rows.run(), List.of()), fit);
     }
@@ -277,9 +274,36 @@ public final class LayOut {
         return ranked;
     }
 
-    static Set<String> taken(List<Bed> beds) {
-        Set<String> ids = new HashSet<>();
-        beds.forEach(bed -> ids.add(bed.id()));
-        return ids;
+    /**
+     * Places of a grid that the beds of a garden cover.
+     *
+     * @param places ascending, each with its column in the upper half and its row in the lower
+     */
+    record CoveredGrid(long[] places) {
+        private static final double GRID_MM = 200;
+
+        static CoveredGrid of(Garden garden) {
+            TreeSet<Long> places = new TreeSet<>();
+            for (Bed bed : garden.beds()) {
+                List<Point> ring = bed.inYard().corners();
+                for (int x = first(ring, true); x * GRID_MM < Boxes.most(ring, true); x++) {
+                    for (int y = first(ring, false); y * GRID_MM < Boxes.most(ring, false); y++) {
+                        if (new Point(x * GRID_MM, y * GRID_MM).within(ring)) places.add((long) x << 32 | y & 0xffffffffL);
+                    }
+                }
+            }
+            return new CoveredGrid(places.stream().mapToLong(Long::longValue).toArray());
+        }
+
+        private static int first(List<Point> ring, boolean x) {
+            return (int) Math.ceil(Boxes.least(ring, x) / GRID_MM);
+        }
+
+        /** Part of the beds' ground that is a bed's in one garden only, 0 to 1. */
+        double differs(CoveredGrid other) {
+            int all = places.length + other.places.length;
+            long shared = Arrays.stream(places).filter(place -> Arrays.binarySearch(other.places, place) >= 0).count();
+            return all == 0 ? 0 : 1 - 2.0 * shared / all;
+        }
     }
 }

@@ -12,26 +12,14 @@ import lapyard.plan.Wish;
  * Adds beds one by one wherever one more stands free, by its own outline and not its box: an L takes up another's corner.
  * Each goes to the place that lies furthest to the front, then to the left. What is still asked for at least comes first, the
  * largest first.
+ *
+ * @param gapMm between outlines, round corners too
  */
-final class OutlineFit {
-    private final Room ground;
-    private final Room standing;
-    private final RowSearch rows;
-    private final List<Wish> wishes;
-    private final List<BoxedBed> kinds;
-    private final double gapMm;
-    private final double standMm;
-    private final Map<List<Object>, List<double[]>> known = new HashMap<>();
-
-    /** @param gapMm between outlines, round corners too */
+record OutlineFit(
+        Room ground, Room standing, RowSearch rows, List<Wish> wishes, List<BoxedBed> kinds, double gapMm, double standMm, Map<List<Object>, List<double[]>> known) {
     OutlineFit(Room ground, Room standing, RowSearch rows, List<Wish> wishes, List<BoxedBed> kinds, double gapMm, double standMm) {
-        this.ground = ground;
-        this.standing = standing;
-        this.rows = rows;
-        this.wishes = wishes;
-        this.kinds = kinds.stream().sorted(Comparator.comparingDouble((BoxedBed kind) -> -kind.bed().outline().areaMm2())).toList();
-        this.gapMm = gapMm;
-        this.standMm = standMm;
+        this(ground, standing, rows, wishes, kinds.stream().sorted(Comparator.comparingDouble((BoxedBed kind) -> -kind.bed().outline().areaMm2())).toList(),
+                gapMm, standMm, new HashMap<>());
     }
 
     /** @param barred places that no bed of the wish is put to again */

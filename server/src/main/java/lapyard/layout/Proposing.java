@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lapyard.geometry.Point;
 import lapyard.ground.AccessSheet;
 import lapyard.ground.AccessSheet.AccessCheck;
@@ -50,8 +51,7 @@ record Proposing(
             }
             if (kept.size() == spots.size()) {
                 Garden proposed = garden(spots, laid);
-                Set<String> failing = new HashSet<>();
-                for (Finding finding : Clashes.stops(proposed)) failing.add(place(finding.where()));
+                Set<String> failing = Clashes.stops(proposed).stream().map(finding -> place(finding.where())).collect(Collectors.toCollection(HashSet::new));
                 if (failing.isEmpty()) {
                     JobSheet sheet = Job.prepare(proposed, what -> Progress.UNHEARD, memory);
                     failing.addAll(failing(sheet));
@@ -104,7 +104,7 @@ record Proposing(
 
     private Garden garden(List<BoxSpot> spots, Network.Laid laid) {
         List<Bed> beds = new ArrayList<>(pinned);
-        Set<String> taken = new HashSet<>(LayOut.taken(pinned));
+        Set<String> taken = pinned.stream().map(Bed::id).collect(Collectors.toCollection(HashSet::new));
         int digits = pinned.size() + spots.size() > 26 ? String.valueOf(pinned.size() + spots.size()).length() : 0;
         int number = 0;
         for (BoxSpot spot : spots) {

@@ -2,7 +2,6 @@ package lapyard.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,8 +11,14 @@ import lapyard.plan.Wish;
 /**
  * Beds in rows along x. A row is of one depth; where it begins along y is one of the places that rows stacked on each other
  * from something in the ground can begin at. From the front to the back the best beginnings are kept, so many at each place.
+ *
+ * @param ground   for beds
+ * @param standing for people
+ * @param middle   x that beds are pushed towards; NaN pushes them to the left
+ * @param known    stretches that were worked out
  */
-final class RowSearch {
+record RowSearch(
+        Room ground, Room standing, List<Wish> wishes, List<BoxedBed> kinds, Rules rules, double middle, Map<List<Double>, List<double[]>> known) {
     private static final int MOST_PLACES = 500;
     private static final int KEPT = 12;
 
@@ -26,28 +31,6 @@ final class RowSearch {
     record Rules(double gapMm, double aisleMm, double standMm, double reachMm) {}
 
     private record Start(double y, List<BoxSpot> row, Start before, int[] counts, int shortOf, int beds, double areaMm2) {}
-
-    private final Room ground;
-    private final Room standing;
-    private final List<Wish> wishes;
-    private final List<BoxedBed> kinds;
-    private final Rules rules;
-    private final double middle;
-    private final Map<List<Double>, List<double[]>> known = new HashMap<>();
-
-    /**
-     * @param ground   for beds
-     * @param standing for people
-     * @param middle   x that beds are pushed towards; NaN pushes them to the left
-     */
-    RowSearch(Room ground, Room standing, List<Wish> wishes, List<BoxedBed> kinds, Rules rules, double middle) {
-        this.ground = ground;
-        this.standing = standing;
-        this.wishes = wishes;
-        this.kinds = kinds;
-        this.rules = rules;
-        this.middle = middle;
-    }
 
     List<BoxSpot> run() {
         List<Double> places = places();

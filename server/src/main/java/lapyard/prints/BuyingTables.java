@@ -126,7 +126,7 @@ public final class BuyingTables {
         Table dues = new Table("Payments", Prints.title(sheet, "what to pay when, " + code + (payments.atLeast() ? ", at least: something has no price" : "")), List.of(
                 new Column("Date", Form.DATE, 12), Column.text("When", 24), Column.text("To", 24), Column.text("For", 26), new Column("Amount " + code, money, 14)));
         for (Payments.Due due : payments.dues()) {
-            dues.row(due.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING), Cell.of(due.date().isPresent() ? "" : MoneyPrint.when(due)), Cell.of(due.supplier().name()),
+            dues.row(due.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING), Cell.of(due.date().isPresent() ? "" : OfficePrint.when(due)), Cell.of(due.supplier().name()),
                     Cell.of(due.what().words), Cell.of(due.amount()));
         }
         dues.sums(2, 4);

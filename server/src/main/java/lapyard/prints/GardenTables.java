@@ -28,21 +28,12 @@ import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 
 /** The slip, the cut list, the bed register and the weekends of a job sheet as tables to reckon on with. */
-public final class GardenTables {
+public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) {
     private static final int NEED_DECIMALS = 6;
 
-    private final JobSheet sheet;
-    private final boolean imperial;
-    private final String lengthUnit;
-
-    private GardenTables(JobSheet sheet) {
-        this.sheet = sheet;
-        this.imperial = sheet.garden().imperial();
-        this.lengthUnit = imperial ? "in" : "mm";
-    }
-
     public static List<Table> of(JobSheet sheet) {
-        GardenTables tables = new GardenTables(sheet);
+        boolean imperial = sheet.garden().imperial();
+        GardenTables tables = new GardenTables(sheet, imperial, imperial ? "in" : "mm");
         return List.of(tables.slip(), tables.cutList(), tables.register(), tables.weekends());
     }
 

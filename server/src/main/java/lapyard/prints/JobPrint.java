@@ -13,6 +13,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lapyard.catalogue.PackCode;
+import lapyard.diagrams.DaySheets;
 import lapyard.diagrams.JobPage;
 import lapyard.drawing.Page;
 import lapyard.job.Buying;
@@ -21,12 +23,16 @@ import lapyard.plan.BedNames;
 import lapyard.weekends.GardenTask;
 import lapyard.weekends.Weekends;
 
-/** The job on one page, made of a job sheet. */
+/** The job on one page and weekend by weekend, made of a job sheet. */
 final class JobPrint {
     private JobPrint() {}
 
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         return JobPage.pages(job(sheet), ask.bench(sheet));
+    }
+
+    static List<Page> weekends(JobSheet sheet, PrintAsk ask) {
+        return DaySheets.pages(sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), goodsByWeekend(sheet), ask.bench(sheet));
     }
 
     static JobPage.Job job(JobSheet sheet) {
@@ -72,9 +78,7 @@ final class JobPrint {
             weekends.forEach((weekend, steps) -> cells.put(weekend, steps.values().stream().distinct().collect(Collectors.joining(", "))));
             alike.computeIfAbsent(cells, key -> new ArrayList<>()).add(place);
         });
-        List<JobPage.Row> rows = new ArrayList<>();
-        alike.forEach((cells, same) -> rows.add(new JobPage.Row(named(same), cells)));
-        return rows;
+        return alike.entrySet().stream().map(one -> new JobPage.Row(named(one.getValue()), one.getKey())).toList();
     }
 
     private static String named(List<String> places) {
@@ -141,5 +145,20 @@ final class JobPrint {
         }
         if (day == 0) return "by the first day of work";
         return (day < 0 ? "at least " + -day : "at most " + day) + (Math.abs(day) == 1 ? " day " : " days ") + (day < 0 ? "before" : "after") + " work begins";
+    }
+
+    /** What must be there, as a person reads it: packs of the order by the weekend that first uses them. */
+    private static Map<Integer, List<String>> goodsByWeekend(JobSheet sheet) {
+        Map<Integer, Map<String, Map<String, Integer>>> needed = new TreeMap<>();
+        for (Buying.Row row : Buying.of(sheet).rows()) {
+            if (row.packs().isEmpty()) continue;
+            Map<String, Integer> packs = needed.computeIfAbsent(row.weekend(), weekend -> new LinkedHashMap<>()).computeIfAbsent(row.label(), label -> new LinkedHashMap<>());
+            row.packs().forEach((pack, count) -> packs.merge(pack, count, Integer::sum));
+        }
+        boolean imperial = sheet.garden().imperial();
+        Map<Integer, List<String>> goods = new TreeMap<>();
+        needed.forEach((weekend, lines) -> goods.put(weekend, lines.entrySet().stream().map(line -> line.getKey() + ": " + line.getValue().entrySet().stream()
+                .map(one -> one.getValue() + " × " + PackCode.words(one.getKey(), imperial)).collect(Collectors.joining(", "))).toList()));
+        return goods;
     }
 }

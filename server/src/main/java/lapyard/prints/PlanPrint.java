@@ -3,17 +3,23 @@ package lapyard.prints;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.diagrams.AccessSheets;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.PathCover;
 import lapyard.diagrams.PlanDrawing;
 import lapyard.diagrams.PlanLayer;
 import lapyard.diagrams.PlanOptions;
+import lapyard.diagrams.SettingOutSheets;
+import lapyard.diagrams.ShadeSheet;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
+import lapyard.ground.SettingOut;
+import lapyard.ground.SunHours;
 import lapyard.job.JobSheet;
+import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
 
-/** The plan of a job sheet as a file. */
+/** The plan of a job sheet, and the sheets about its ground. */
 final class PlanPrint {
     private PlanPrint() {}
 
@@ -54,6 +60,33 @@ final class PlanPrint {
         boolean pegs = options.layers().contains(PlanLayer.PEGS);
         boolean sun = options.layers().contains(PlanLayer.SUN);
         return new PlanDrawing.PegsAndSun(
-                pegs ? Optional.of(GroundPrint.out(sheet)) : Optional.empty(), sun ? Optional.of(GroundPrint.sun(sheet)) : Optional.empty());
+                pegs ? Optional.of(out(sheet)) : Optional.empty(), sun ? Optional.of(sun(sheet)) : Optional.empty());
+    }
+
+    /** @throws CannotPrint where there is no baseline to measure from */
+    private static SettingOut out(JobSheet sheet) {
+        SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
+        if (out.baseline().isEmpty()) throw new CannotPrint(out.findings());
+        return out;
+    }
+
+    /** @throws CannotPrint where no place and day are given */
+    private static SunHours sun(JobSheet sheet) {
+        return SunHours.of(sheet.garden(), sheet.ground().fall()).orElseThrow(() -> CannotPrint.of(FindingKind.SUN_NO_PLACE));
+    }
+
+    static List<Page> settingOut(JobSheet sheet, PrintAsk ask) {
+        return SettingOutSheets.pages(sheet.garden(), out(sheet), ask.bench(sheet));
+    }
+
+    static List<Page> access(JobSheet sheet, PrintAsk ask) {
+        if (!sheet.ground().access().standard().named()) {
+            throw CannotPrint.of(FindingKind.ACCESS_NO_STANDARD);
+        }
+        return AccessSheets.pages(sheet.ground().access(), ask.bench(sheet));
+    }
+
+    static List<Page> shade(JobSheet sheet, PrintAsk ask) {
+        return List.of(ShadeSheet.page(sheet.garden(), sun(sheet), ask.bench(sheet)));
     }
 }

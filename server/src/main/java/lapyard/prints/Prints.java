@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lapyard.diagrams.DaySheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
 import lapyard.drawing.PngWriter;
@@ -33,22 +33,21 @@ public final class Prints {
             new Print("plan", "Garden plan", PlanPrint::pages),
             new Print("client-plan", "Client's plan", (sheet, ask) -> false, PlanPrint::client),
             new Print("bed-register", "Bed register", (sheet, ask) -> sheet.beds().size() > 1, RegisterPrint::pages),
-            new Print("setting-out", "Setting-out", GroundPrint::settingOut),
-            new Print("shade", "Sun and shade", GroundPrint::shade),
-            new Print("access", "Access", GroundPrint::access),
+            new Print("setting-out", "Setting-out", PlanPrint::settingOut),
+            new Print("shade", "Sun and shade", PlanPrint::shade),
+            new Print("access", "Access", PlanPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
-            new Print("provenance", "Where boards come from", ProvenancePrint::pages),
+            new Print("provenance", "Where boards come from", HandOverPrint::provenance),
             new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
             new Print("rolls", "Rolls", BenchPrint::rollsApart, BenchPrint::rolls),
-            new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(
-                    sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), GoodsNeeded.byWeekend(sheet), ask.bench(sheet))),
+            new Print("weekends", "Weekends", JobPrint::weekends),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Delivery and access", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote),
             new Print("price-request", "Request for prices", (sheet, ask) -> false, MerchantPrint::request),
             new Print("offers", "Offers side by side", (sheet, ask) -> false, MerchantPrint::offers),
-            new Print("payments", "Money: what to pay when", (sheet, ask) -> false, MoneyPrint::pages),
+            new Print("payments", "Money: what to pay when", (sheet, ask) -> false, OfficePrint::payments),
             new Print("labels", "Labels", (sheet, ask) -> false, BenchPrint::labels),
             new Print("as-built", "As built", (sheet, ask) -> false, HandOverPrint::asBuilt),
             new Print("care", "Care", (sheet, ask) -> false, HandOverPrint::care),
@@ -87,9 +86,7 @@ public final class Prints {
 
     /** Name and title of every kind of sheet, in the order of the set. */
     public static Map<String, String> titles() {
-        Map<String, String> titles = new LinkedHashMap<>();
-        ALL.forEach(print -> titles.put(print.name(), print.title()));
-        return titles;
+        return ALL.stream().collect(Collectors.toMap(Print::name, Print::title, (one, same) -> one, LinkedHashMap::new));
     }
 
     /** Whether sheets of that name can be asked for, the sets among them. */

@@ -1,6 +1,5 @@
 package lapyard.prints;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +25,6 @@ final class Warned {
 
     /** All of them, each once. */
     static List<String> all(JobSheet sheet) {
-        List<String> all = new ArrayList<>();
-        beds(sheet).values().forEach(all::addAll);
-        return all.stream().distinct().toList();
+        return beds(sheet).values().stream().flatMap(List::stream).distinct().toList();
     }
 }

@@ -14,44 +14,14 @@ import org.glassfish.grizzly.http.server.Response;
 import org.glassfish.grizzly.nio.NIOConnection;
 
 /** Takes in every request: checks it, counts it, sets the headers that every answer has, and passes it on. */
-final class FrontHandler extends HttpHandler {
+record FrontHandler(
+        Binding binding, Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Live live, LongAnswers longAnswers,
+        StandingAnswers standing, Metrics metrics, AccessLog log) {
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
                     + " frame-ancestors 'self'";
 
-    private final Guard guard;
-    private final Supplier<PageFiles> page;
-    private final Supplier<HttpHandler> api;
-    private final Live live;
-    private final LongAnswers longAnswers;
-    private final StandingAnswers standing;
-    private final Metrics metrics;
-    private final Binding binding;
-    private final AccessLog log;
-
-    FrontHandler(
-            Binding binding,
-            Guard guard,
-            Supplier<PageFiles> page,
-            Supplier<HttpHandler> api,
-            Live live,
-            StandingAnswers standing,
-            HangUps hangUps,
-            Metrics metrics,
-            AccessLog log) {
-        this.binding = binding;
-        this.log = log;
-        this.guard = guard;
-        this.page = page;
-        this.api = api;
-        this.live = live;
-        this.longAnswers = new LongAnswers(hangUps);
-        this.standing = standing;
-        this.metrics = metrics;
-    }
-
-    @Override
-    public void service(Request request, Response response) throws Exception {
+    void service(Request request, Response response) throws Exception {
         if (request.getContext().getConnection() instanceof NIOConnection line
                 && line.getAsyncWriteQueue().spaceInBytes() > 0) {
             line.terminateSilently(); // it sends requests and does not take the answers to those before

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * function that runs once, after those that it imports, and hands out what it exports: the same order and the same scopes
  * as the browser gives them. Modules may not import each other in a circle.
  */
-final class PageBundle {
+record PageBundle(UnaryOperator<String> read, Set<String> under, List<String> order, StringBuilder out) {
     private static final Pattern IMPORT = Pattern.compile("^import (?:\\{([^}]*)} from )?'([^']+)';\\n", Pattern.MULTILINE);
     private static final Pattern EXPORT = Pattern.compile("^export ((?:async )?function|class|const) (\\w+)", Pattern.MULTILINE);
     /** A comment on lines of its own: a third of what would be sent. */
@@ -22,22 +22,13 @@ final class PageBundle {
     private static final Pattern OTHER = Pattern.compile("^(?:import|export)\\b[^\\n]*", Pattern.MULTILINE);
     private static final Pattern STYLE = Pattern.compile("/\\*\\*? css: ([\\w/.-]+)(?: (print))? \\*/");
 
-    private final UnaryOperator<String> read;
-    private final Set<String> under = new LinkedHashSet<>();
-    private final List<String> order = new ArrayList<>();
-    private final StringBuilder out = new StringBuilder();
-
-    private PageBundle(UnaryOperator<String> read) {
-        this.read = read;
-    }
-
     /**
      * @param entry the module that is run last, {@code main.js}
      * @param read  a module's text by its path
      * @throws IllegalStateException where a module says something that cannot be bundled, naming it
      */
     static String script(String entry, UnaryOperator<String> read) {
-        PageBundle bundle = new PageBundle(read);
+        PageBundle bundle = new PageBundle(read, new LinkedHashSet<>(), new ArrayList<>(), new StringBuilder());
         bundle.add(entry);
         return bundle.out.toString();
     }

@@ -45,7 +45,7 @@ public record RevisionsResource(Shelf shelf) {
         Optional<String> next = last == 1
                 ? Optional.empty()
                 : Optional.of("/api/gardens/" + id + "/revisions?before=" + last + "&limit=" + rows);
-        return Shelf.page(next, "id", id, "revision", stored.revision(), "deleted", stored.deleted(), "revisions", history.stream().map(RevisionsResource::row).toList())
+        return Shelf.page(Listing.of(next, "id", id, "revision", stored.revision(), "deleted", stored.deleted(), "revisions", history.stream().map(RevisionsResource::row).toList()))
                 .header(HttpHeaders.ETAG, Tags.of(stored))
                 .build();
     }

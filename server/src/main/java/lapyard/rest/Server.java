@@ -20,6 +20,8 @@ import org.glassfish.grizzly.http.CompressionConfig;
 import org.glassfish.grizzly.http.server.HttpHandler;
 import org.glassfish.grizzly.http.server.HttpServer;
 import org.glassfish.grizzly.http.server.NetworkListener;
+import org.glassfish.grizzly.http.server.Request;
+import org.glassfish.grizzly.http.server.Response;
 import org.glassfish.grizzly.http.server.ServerConfiguration;
 import org.glassfish.grizzly.ssl.SSLEngineConfigurator;
 import org.glassfish.grizzly.threadpool.ThreadPoolConfig;
@@ -94,7 +96,13 @@ public final class Server implements AutoCloseable {
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
-        configuration.addHttpHandler(new FrontHandler(binding, guard, page::join, api::join, live, standing, hangUps, metrics, log), "/");
+        FrontHandler front = new FrontHandler(binding, guard, page::join, api::join, live, new LongAnswers(hangUps), standing, metrics, log);
+        configuration.addHttpHandler(new HttpHandler() {
+            @Override
+            public void service(Request request, Response response) throws Exception {
+                front.service(request, response);
+            }
+        }, "/");
     }
 
     /**

@@ -146,10 +146,6 @@ final class Shelf {
     }
 
     /** One page of a list, with the address of the next where there is one. */
-    static Response.ResponseBuilder page(Optional<String> next, Object... members) {
-        return page(Listing.of(next, members));
-    }
-
     static Response.ResponseBuilder page(Listing listing) {
         Response.ResponseBuilder response = Response.ok(listing.json());
         return listing.link().isEmpty() ? response : response.header(HttpHeaders.LINK, listing.link().get());

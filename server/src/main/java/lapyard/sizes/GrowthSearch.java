@@ -6,29 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.sizes.SizesThatGive.Growth;
 
-/** What each side could grow by at no cost, all others staying. */
-final class GrowthSearch {
-    private final List<Side> sides;
-    private final SizeTrials trials;
-    private final BigDecimal now;
-    private final List<Growth> found = new ArrayList<>();
-    private final List<Side> open = new ArrayList<>();
-
-    /** @param now what the order costs as it stands */
-    GrowthSearch(List<Side> sides, SizeTrials trials, BigDecimal now) {
-        this.sides = sides;
-        this.trials = trials;
-        this.now = now;
-        for (int i = 0; i < sides.size(); i++) grown(i).ifPresent(found::add);
-    }
-
-    List<Growth> found() {
-        return found;
-    }
-
-    /** Sides of which the look ended before it was known. */
-    List<Side> open() {
-        return open;
+/**
+ * What each side could grow by at no cost, all others staying.
+ *
+ * @param now  what the order costs as it stands
+ * @param open sides of which the look ended before it was known
+ */
+record GrowthSearch(List<Side> sides, SizeTrials trials, BigDecimal now, List<Growth> found, List<Side> open) {
+    static GrowthSearch of(List<Side> sides, SizeTrials trials, BigDecimal now) {
+        GrowthSearch search = new GrowthSearch(sides, trials, now, new ArrayList<>(), new ArrayList<>());
+        for (int i = 0; i < sides.size(); i++) search.grown(i).ifPresent(search.found::add);
+        return search;
     }
 
     /**

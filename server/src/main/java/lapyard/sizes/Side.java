@@ -1,7 +1,7 @@
 package lapyard.sizes;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Stretch;
 import lapyard.plan.Bed;
@@ -55,10 +55,6 @@ public record Side(List<Part> parts, double leastMm, double mostMm, double stepM
 
     /** Every change it may make, smallest first, nothing left out. */
     List<Double> values() {
-        List<Double> values = new ArrayList<>();
-        int from = (int) Math.round(leastMm / stepMm);
-        int to = (int) Math.round(mostMm / stepMm);
-        for (int i = from; i <= to; i++) values.add(i * stepMm);
-        return values;
+        return IntStream.rangeClosed((int) Math.round(leastMm / stepMm), (int) Math.round(mostMm / stepMm)).mapToObj(i -> i * stepMm).toList();
     }
 }

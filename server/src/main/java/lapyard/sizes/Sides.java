@@ -13,20 +13,10 @@ import lapyard.plan.Giving;
 import lapyard.sizes.Side.Part;
 
 /** Finds what may change and what must change together, so that all stays alike that shall. */
-final class Sides {
-    private final Garden garden;
-    private final Giving giving;
-    private final List<Part> parts = new ArrayList<>();
-    private final Map<Part, Part> leader = new HashMap<>();
-
-    private Sides(Garden garden, Giving giving) {
-        this.garden = garden;
-        this.giving = giving;
-    }
-
+record Sides(Garden garden, Giving giving, List<Part> parts, Map<Part, Part> leader) {
     /** In the order of the document, width before depth; sides that cannot give are left out. */
     static List<Side> of(Garden garden, Giving giving) {
-        Sides sides = new Sides(garden, giving);
+        Sides sides = new Sides(garden, giving, new ArrayList<>(), new HashMap<>());
         for (int bed = 0; bed < garden.beds().size(); bed++) {
             List<Stretch> stretches = Stretch.of(garden.beds().get(bed).outline());
             for (int i = 0; i < stretches.size(); i++) sides.parts.add(new Part(bed, i, stretches.get(i)));

@@ -3,6 +3,7 @@ package lapyard.sizes;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -61,8 +62,7 @@ final class SizeBounds {
 
     /** At index n - 1 proved for at most n changes, for up to {@code most}. */
     List<BigDecimal> byChanges(int most) {
-        List<BigDecimal> bounds = new ArrayList<>();
-        for (int changes = 1; changes <= most; changes++) bounds.add(all);
+        List<BigDecimal> bounds = new ArrayList<>(Collections.nCopies(most, all));
         List<Set<Integer>> singles = new ArrayList<>();
         List<Set<Integer>> pairs = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
@@ -114,7 +116,7 @@ final class SizeSearch {
         SizeLook last = looks.get(looks.size() - 1);
         SizeTrials own = new SizeTrials(garden, sides, memory, now, costs);
         own.begin(last.forGrowth());
-        GrowthSearch growth = new GrowthSearch(sides, own, now.slip().total());
+        GrowthSearch growth = GrowthSearch.of(sides, own, now.slip().total());
         return new Beside(bound, bounds.byChanges(Math.min(last.changes(), sides.size())), growth, own.stopped());
     }
 
@@ -339,19 +341,11 @@ final class SizeSearch {
     }
 
     private List<Integer> shrinking() {
-        List<Integer> all = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) {
-            if (sides.get(i).leastMm() < 0) all.add(i);
-        }
-        return all;
+        return IntStream.range(0, sides.size()).filter(i -> sides.get(i).leastMm() < 0).boxed().toList();
     }
 
     private static Set<Integer> changing(List<Double> sizes) {
-        Set<Integer> all = new TreeSet<>();
-        for (int i = 0; i < sizes.size(); i++) {
-            if (sizes.get(i) != 0) all.add(i);
-        }
-        return all;
+        return IntStream.range(0, sizes.size()).filter(i -> sizes.get(i) != 0).boxed().collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Sets with one side more that can become smaller. */
@@ -432,11 +426,7 @@ final class SizeSearch {
         Map<BigDecimal, List<Double>> cheapestFirst = new TreeMap<>();
         int widest = set.stream().mapToInt(i -> (int) Math.round(-sides.get(i).leastMm() / sides.get(i).stepMm())).max().orElse(0);
         halve(set, 0, widest, widest, cheapestFirst);
-        List<List<Double>> steps = new ArrayList<>();
-        for (Map.Entry<BigDecimal, List<Double>> one : cheapestFirst.entrySet()) {
-            if (one.getKey().compareTo(now.slip().total()) < 0) steps.add(one.getValue());
-        }
-        return steps.subList(0, Math.min(4, steps.size()));
+        return cheapestFirst.entrySet().stream().filter(one -> one.getKey().compareTo(now.slip().total()) < 0).limit(4).map(Map.Entry::getValue).toList();
     }
 
     private void halve(Set<Integer> set, int from, int to, int widest, Map<BigDecimal, List<Double>> found) {

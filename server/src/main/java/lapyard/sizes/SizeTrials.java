@@ -2,19 +2,26 @@ package lapyard.sizes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.geometry.Outline;
+import lapyard.geometry.OutlineCheck;
+import lapyard.ground.AccessSheet;
 import lapyard.job.Costing;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.SizeCosts;
-import lapyard.plan.Bed;
+import lapyard.plan.Finding.Weight;
+import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 
 /**
@@ -89,9 +96,7 @@ final class SizeTrials {
 
     /** All sides as they are. */
     List<Double> stay() {
-        List<Double> sizes = new ArrayList<>();
-        sides.forEach(side -> sizes.add(0.0));
-        return sizes;
+        return new ArrayList<>(Collections.nCopies(sides.size(), 0.0));
     }
 
     static List<Double> with(List<Double> sizes, int i, double value) {
@@ -208,25 +213,57 @@ final class SizeTrials {
     }
 
     private List<Resize> changes(List<Double> sizes) {
-        List<Resize> changes = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) {
-            if (sizes.get(i) != 0) changes.add(new Resize(sides.get(i), sizes.get(i)));
-        }
-        return changes;
-    }
-
-    static Garden changed(Garden garden, List<Resize> changes) {
-        List<Bed> beds = new ArrayList<>();
-        for (int i = 0; i < garden.beds().size(); i++) {
-            Bed bed = garden.beds().get(i);
-            Outline outline = bed.outline();
-            for (Resize change : changes) outline = change.side().applied(i, outline, change.byMm());
-            beds.add(outline.equals(bed.outline()) ? bed : bed.withOutline(outline));
-        }
-        return garden.withBeds(beds);
+        return IntStream.range(0, sides.size()).filter(i -> sizes.get(i) != 0).mapToObj(i -> new Resize(sides.get(i), sizes.get(i))).toList();
     }
 
     private static int boards(JobSheet sheet) {
         return sheet.cutting().stream().mapToInt(cutting -> cutting.result().boards()).sum();
+    }
+
+    /** Whether a garden of other sizes passes what the garden as it stands passes. */
+    private static final class SizeChecks {
+        /** Reach is searched for to a part of a millimetre, and people measure to one. */
+        private static final double REACH_MM = 1;
+
+        private static final double HAIR = 1e-6;
+
+        private final Map<String, Integer> snags;
+        private final Map<String, Double> missing;
+
+        SizeChecks(JobSheet now) {
+            snags = snags(now);
+            missing = missing(now);
+        }
+
+        /**
+         * Places that can be named before anything is worked out: outlines that no bed can have. What else would keep a garden from being
+         * stored (the yard, its levels, its paths) is as it was.
+         */
+        static Set<String> undrawable(Garden changed) {
+            return changed.beds().stream().filter(bed -> !OutlineCheck.faults(bed.outline(), OutlineCheck.Rules.bed(bed.section().thicknessMm())).isEmpty())
+                    .map(bed -> "bed " + bed.id()).collect(Collectors.toSet());
+        }
+
+        /** Places that have more snags than they had, or whose room is shorter of its standard; none where it passes. */
+        Set<String> failing(JobSheet changed) {
+            Set<String> places = new LinkedHashSet<>();
+            snags(changed).forEach((where, count) -> {
+                if (count > snags.getOrDefault(where, 0)) places.add(where);
+            });
+            missing(changed).forEach((row, missing) -> {
+                double stray = row.endsWith("\nreach") ? REACH_MM : HAIR;
+                if (missing > this.missing.getOrDefault(row, 0.0) + stray) places.add(row.substring(0, row.indexOf('\n')));
+            });
+            if (changed.leftOut() && places.isEmpty()) places.add("order");
+            return places;
+        }
+
+        private static Map<String, Integer> snags(JobSheet sheet) {
+            return sheet.snags().stream().filter(finding -> finding.weight() != Weight.NOTE).collect(Collectors.groupingBy(Finding::where, Collectors.summingInt(finding -> 1)));
+        }
+
+        private static Map<String, Double> missing(JobSheet sheet) {
+            return sheet.ground().access().rows().stream().collect(Collectors.toMap(row -> row.where() + "\n" + row.what(), AccessSheet.Row::missing, Double::sum));
+        }
     }
 }

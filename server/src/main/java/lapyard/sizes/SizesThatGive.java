@@ -1,9 +1,12 @@
 package lapyard.sizes;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import lapyard.geometry.Outline;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
+import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Giving;
 import lapyard.working.Progress;
@@ -59,6 +62,13 @@ public record SizesThatGive(
 
     /** The garden with one answer's sizes. */
     public static Garden changed(Garden garden, List<Resize> changes) {
-        return SizeTrials.changed(garden, changes);
+        List<Bed> beds = new ArrayList<>();
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed bed = garden.beds().get(i);
+            Outline outline = bed.outline();
+            for (Resize change : changes) outline = change.side().applied(i, outline, change.byMm());
+            beds.add(outline.equals(bed.outline()) ? bed : bed.withOutline(outline));
+        }
+        return garden.withBeds(beds);
     }
 }

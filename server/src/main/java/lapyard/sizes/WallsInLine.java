@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
@@ -56,7 +55,7 @@ final class WallsInLine {
             if (yard.corners().stream().anyMatch(corner -> beyond(from, corner, out) > EQUAL_MM)) continue;
             Map<Part, Double> rates = new HashMap<>();
             for (Part part : own) {
-                double rate = Math.rint(1e6 * dot(moved(bed.placement(), part.stretch().moves().get(side)), out)) / 1e6;
+                double rate = Math.rint(1e6 * bed.placement().toYard(part.stretch().moves().get(side)).minus(bed.placement().toYard(new Point(0, 0))).dot(out)) / 1e6;
                 if (rate != 0) rates.put(part, rate);
             }
             walls.add(new Wall(index, from, yard.corner(side + 1), out, rates));
@@ -70,7 +69,7 @@ final class WallsInLine {
             for (int j = i + 1; j < walls.size(); j++) {
                 Wall one = walls.get(i);
                 Wall other = walls.get(j);
-                if (one.bed() != other.bed() && dot(one.out(), other.out()) > 1 - STRAIGHT && Math.abs(beyond(one.from(), other.from(), one.out())) <= EQUAL_MM) {
+                if (one.bed() != other.bed() && one.out().dot(other.out()) > 1 - STRAIGHT && Math.abs(beyond(one.from(), other.from(), one.out())) <= EQUAL_MM) {
                     pairs.add(List.of(one.rates(), other.rates()));
                 }
             }
@@ -86,7 +85,7 @@ final class WallsInLine {
             for (int j = i + 1; j < gaps.size(); j++) {
                 Gap one = gaps.get(i);
                 Gap other = gaps.get(j);
-                boolean row = Math.abs(dot(one.one().out(), other.one().out())) > 1 - STRAIGHT;
+                boolean row = Math.abs(one.one().out().dot(other.one().out())) > 1 - STRAIGHT;
                 if (row && one.shares(other) && Math.abs(one.mm() - other.mm()) <= EQUAL_MM) pairs.add(List.of(one.rates(), other.rates()));
             }
         }
@@ -99,7 +98,7 @@ final class WallsInLine {
             Gap nearest = null;
             for (Wall other : walls) {
                 double mm = beyond(one.from(), other.from(), one.out());
-                boolean faces = one.bed() != other.bed() && dot(one.out(), other.out()) < STRAIGHT - 1 && mm > 0 && mm <= NEIGHBOURS_MM && beside(one, other);
+                boolean faces = one.bed() != other.bed() && one.out().dot(other.out()) < STRAIGHT - 1 && mm > 0 && mm <= NEIGHBOURS_MM && beside(one, other);
                 if (faces && (nearest == null || mm < nearest.mm())) nearest = new Gap(one, other, mm);
             }
             Gap found = nearest;
@@ -111,24 +110,14 @@ final class WallsInLine {
     /** Whether some of one wall lies straight across some of the other. */
     private static boolean beside(Wall one, Wall other) {
         Point along = new Point(-one.out().y(), one.out().x());
-        double a = dot(one.from(), along);
-        double b = dot(one.to(), along);
-        double c = dot(other.from(), along);
-        double d = dot(other.to(), along);
+        double a = one.from().dot(along);
+        double b = one.to().dot(along);
+        double c = other.from().dot(along);
+        double d = other.to().dot(along);
         return Math.min(Math.max(a, b), Math.max(c, d)) - Math.max(Math.min(a, b), Math.min(c, d)) > EQUAL_MM;
     }
 
-    private static Point moved(Placement placement, Point own) {
-        Point from = placement.toYard(new Point(0, 0));
-        Point to = placement.toYard(own);
-        return new Point(to.x() - from.x(), to.y() - from.y());
-    }
-
     private static double beyond(Point from, Point at, Point out) {
-        return (at.x() - from.x()) * out.x() + (at.y() - from.y()) * out.y();
-    }
-
-    private static double dot(Point a, Point b) {
-        return a.x() * b.x() + a.y() * b.y();
+        return at.minus(from).dot(out);
     }
 }

@@ -35,7 +35,7 @@ import org.sqlite.SQLiteException;
  * A folder with one SQLite file, held against every other process: one connection that writes, one write at a
  * time in the order of asking, and a few that read beside it.
  */
-final class DataFolder extends Database {
+final class DataFolder extends GardenStore {
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
     private static final System.Logger LOG = System.getLogger("lapyard.store");
@@ -63,7 +63,8 @@ final class DataFolder extends Database {
     private final Semaphore reading = new Semaphore(READERS, true);
     private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
 
-    private DataFolder(Path folder, FileChannel lockChannel, Connection writer) {
+    private DataFolder(Path folder, FileChannel lockChannel, Connection writer, Clock clock) {
+        super(clock);
         this.folder = folder;
         this.url = url(folder);
         this.lockChannel = lockChannel;
@@ -76,25 +77,33 @@ final class DataFolder extends Database {
         return "jdbc:sqlite:" + folder.resolve(DATABASE);
     }
 
-    /** Takes the lock, opens the database, brings its tables up to date. */
-    static Opening hold(Path asked, Clock clock) {
+    /** Takes the lock, opens the database, brings its tables up to date. @throws IllegalArgumentException where the folder cannot be used */
+    static DataFolder hold(Path asked, Clock clock) {
         Path folder;
         try {
             folder = Files.createDirectories(asked).toRealPath();
         } catch (IOException notUsable) {
-            return unusable(asked, "it cannot be made or entered (" + notUsable + ")");
+            throw unusable(asked, "it cannot be made or entered (" + notUsable + ")");
         }
-        if (!HELD.add(folder)) return new Opening.InUse(asked, OptionalLong.of(ProcessHandle.current().pid()));
-        Opening opening = holdFree(asked, folder, clock);
-        if (!(opening instanceof Opening.Open)) HELD.remove(folder);
-        return opening;
+        if (!HELD.add(folder)) throw inUse(asked, OptionalLong.of(ProcessHandle.current().pid()));
+        try {
+            return holdFree(asked, folder, clock);
+        } catch (RuntimeException refused) {
+            HELD.remove(folder);
+            throw refused;
+        }
     }
 
-    private static Opening unusable(Path asked, String why) {
-        return new Opening.Unusable("data folder " + asked.toAbsolutePath().normalize(), why);
+    private static IllegalArgumentException unusable(Path asked, String why) {
+        return unusable("data folder " + asked.toAbsolutePath().normalize(), why);
     }
 
-    private static Opening holdFree(Path asked, Path folder, Clock clock) {
+    private static IllegalArgumentException inUse(Path asked, OptionalLong process) {
+        return new IllegalArgumentException("data folder " + asked.toAbsolutePath().normalize() + " is in use by another Lapyard"
+                + (process.isPresent() ? " (process " + process.getAsLong() + ")" : "") + ": stop that one, or give another folder with --data");
+    }
+
+    private static DataFolder holdFree(Path asked, Path folder, Clock clock) {
         FileChannel channel = null;
         try {
             channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -102,7 +111,7 @@ final class DataFolder extends Database {
             if (lock == null) {
                 OptionalLong process = processIn(channel);
                 channel.close();
-                return new Opening.InUse(asked, process);
+                throw inUse(asked, process);
             }
             sign(channel);
             if (Files.notExists(folder.resolve(DATABASE))) Files.createFile(folder.resolve(DATABASE));
@@ -113,18 +122,18 @@ final class DataFolder extends Database {
                 Schema.SQLITE.bringUp(first, url(folder), new Properties());
             }
             Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
-            DataFolder data = new DataFolder(folder, channel, writer);
+            DataFolder data = new DataFolder(folder, channel, writer, clock);
             if (cleanEnd) data.looking.start();
-            return new Opening.Open(new GardenStore(data, clock));
+            return data;
         } catch (Schema.Unknown unknown) {
             closeQuietly(channel);
-            return unusable(asked, unknown.getMessage());
+            throw unusable(asked, unknown.getMessage());
         } catch (IOException notUsable) {
             closeQuietly(channel);
-            return unusable(asked, "it cannot be written (" + notUsable + ")");
+            throw unusable(asked, "it cannot be written (" + notUsable + ")");
         } catch (SQLException broken) {
             closeQuietly(channel);
-            return unusable(asked, DATABASE + " cannot be read as a store of gardens: " + inOurWords(broken)
+            throw unusable(asked, DATABASE + " cannot be read as a store of gardens: " + inOurWords(broken)
                     + "; it was left as it is" + (isDamage(broken) ? ": " + WAY_OUT : ""));
         }
     }

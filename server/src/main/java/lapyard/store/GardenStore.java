@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Properties;
+import java.util.concurrent.CopyOnWriteArrayList;
 import lapyard.plan.GardenState;
 import lapyard.store.Change.Deleted;
 import lapyard.store.Change.Made;
@@ -20,8 +21,9 @@ import lapyard.store.Change.Stale;
 /**
  * Gardens with every revision they ever had. A change names the revision it was made from and is refused when
  * that is no longer the current one. Safe for many threads; a change that was answered is on disk.
+ * Where the tables lie is said by its kinds: a folder of this machine, or a server that several share.
  */
-public final class GardenStore implements AutoCloseable {
+public abstract class GardenStore implements AutoCloseable {
     /** The longest name that a list keeps, in characters. */
     public static final int NAME_CHARACTERS = 200;
 
@@ -34,26 +36,29 @@ public final class GardenStore implements AutoCloseable {
 
     private static final String ROW = "select id, name, client, state, revision, changed";
 
-    final Database database;
+    private final List<NewsListener> listeners = new CopyOnWriteArrayList<>();
     private final Clock clock;
     private final Shares shares;
     private final ShelfItems shelf;
     private final Photos photos;
 
-    GardenStore(Database database, Clock exact) {
+    GardenStore(Clock exact) {
         this.clock = Clock.tick(exact, Duration.ofMillis(1)); // finer times are lost on their way out and back
-        this.database = database;
-        this.shares = new Shares(database, clock);
-        this.shelf = new ShelfItems(database, clock);
-        this.photos = new Photos(database, clock);
+        this.shares = new Shares(this, clock);
+        this.shelf = new ShelfItems(this, clock);
+        this.photos = new Photos(this, clock);
     }
 
-    /** Takes the folder for this process alone, makes it where it is missing. */
-    public static Opening open(Path folder) {
+    /**
+     * Takes the folder for this process alone, makes it where it is missing.
+     *
+     * @throws IllegalArgumentException with what to do where it cannot be used; it was left as it was then
+     */
+    public static GardenStore open(Path folder) {
         return open(folder, Clock.systemUTC());
     }
 
-    static Opening open(Path folder, Clock clock) {
+    static GardenStore open(Path folder, Clock clock) {
         return DataFolder.hold(folder, clock);
     }
 
@@ -62,22 +67,27 @@ public final class GardenStore implements AutoCloseable {
      *
      * @param url   {@code jdbc:postgresql://host/name}
      * @param login {@code user} and {@code password} where the address does not hold them
+     * @throws IllegalArgumentException where it cannot be used
      */
-    public static Opening open(String url, Properties login) {
+    public static GardenStore open(String url, Properties login) {
         String place = "database " + url.replaceAll("\\?.*", ""); // a password may stand behind it
         if (!url.startsWith("jdbc:postgresql:"))
-            return new Opening.Unusable(place, "give an address that starts with jdbc:postgresql:");
+            throw unusable(place, "give an address that starts with jdbc:postgresql:");
         try {
-            return new Opening.Open(new GardenStore(SharedDatabase.connect(url, login), Clock.systemUTC()));
+            return SharedDatabase.connect(url, login, Clock.systemUTC());
         } catch (SQLException refused) {
-            return new Opening.Unusable(place, refused.getMessage().lines().findFirst().orElse("it does not answer"));
+            throw unusable(place, refused.getMessage().lines().findFirst().orElse("it does not answer"));
         } catch (Schema.Unknown unknown) {
-            return new Opening.Unusable(place, unknown.getMessage());
+            throw unusable(place, unknown.getMessage());
         }
     }
 
+    static IllegalArgumentException unusable(String place, String why) {
+        return new IllegalArgumentException(place + " cannot be used: " + why);
+    }
+
     public GardenList list(GardenList.Ask ask) {
-        return database.read(connection -> {
+        return read(connection -> {
             boolean latestFirst = ask.order() == GardenList.Order.CHANGED;
             StringBuilder where = new StringBuilder(" from garden where deleted = :deleted and archived = :archived");
             if (ask.state().isPresent()) where.append(" and state = :state");
@@ -98,7 +108,7 @@ public final class GardenStore implements AutoCloseable {
 
     /** What a list shows of one garden; empty where none such stands. */
     public Optional<GardenList.Row> row(String id) {
-        return database.read(connection -> new Sql(connection, ROW + " from garden where id = :id and deleted = 0").with("id", id).first(GardenStore::listed));
+        return read(connection -> new Sql(connection, ROW + " from garden where id = :id and deleted = 0").with("id", id).first(GardenStore::listed));
     }
 
     /**
@@ -107,7 +117,7 @@ public final class GardenStore implements AutoCloseable {
      * @return false where no such garden stands
      */
     public boolean archive(String id, boolean away) {
-        return database.write(connection -> new Sql(connection, "update garden set archived = :archived where id = :id and deleted = 0")
+        return write(connection -> new Sql(connection, "update garden set archived = :archived where id = :id and deleted = 0")
                 .with("archived", away).with("id", id).update() > 0);
     }
 
@@ -116,12 +126,12 @@ public final class GardenStore implements AutoCloseable {
      * servers share the database. What was found since a number was told, and while it is still told, stands.
      */
     public OptionalLong moment() {
-        return database.moment();
+        return OptionalLong.empty();
     }
 
     /** The garden as it now stands, also where it is deleted; empty where there never was one. */
     public Optional<Stored> find(String id) {
-        return database.read(connection -> current(connection, id));
+        return read(connection -> current(connection, id));
     }
 
     /**
@@ -131,12 +141,12 @@ public final class GardenStore implements AutoCloseable {
      * @param before only revisions with a lower number than this
      */
     public List<Revision> history(String id, int limit, long before) {
-        return database.read(connection -> history(connection, id, limit, before));
+        return read(connection -> history(connection, id, limit, before));
     }
 
     /** One revision as it was saved. */
     public Optional<Stored> revision(String id, long number) {
-        return database.read(connection -> revision(connection, id, number));
+        return read(connection -> revision(connection, id, number));
     }
 
     /**
@@ -145,7 +155,7 @@ public final class GardenStore implements AutoCloseable {
      * @throws IllegalArgumentException if there is, or was, a garden of that id
      */
     public Stored create(NewGarden garden) {
-        return database.write(connection -> {
+        return write(connection -> {
             if (current(connection, garden.id()).isPresent())
                 throw new IllegalArgumentException("there is a garden " + garden.id() + " already");
             return insert(connection, garden);
@@ -154,8 +164,8 @@ public final class GardenStore implements AutoCloseable {
 
     /** Puts these gardens in, all or none, where the store never held one; says whether it did. */
     public boolean fillIfNew(List<NewGarden> gardens) {
-        return database.write(connection -> {
-            database.aloneWith(connection);
+        return write(connection -> {
+            aloneWith(connection);
             if (!none(connection)) return false;
             for (NewGarden garden : gardens) insert(connection, garden);
             return true;
@@ -164,7 +174,7 @@ public final class GardenStore implements AutoCloseable {
 
     /** True where the store never held a garden. */
     public boolean isNew() {
-        return database.read(this::none);
+        return read(this::none);
     }
 
     /**
@@ -220,19 +230,19 @@ public final class GardenStore implements AutoCloseable {
      */
     public boolean stamp(String id, long number, String stamp) {
         Optional<String> kept = Optional.of(Sql.shortened(stamp.strip(), STAMP_CHARACTERS)).filter(text -> !text.isEmpty());
-        return database.write(connection -> mark(connection, id, number, "stamp", kept.orElse(null)));
+        return write(connection -> mark(connection, id, number, "stamp", kept.orElse(null)));
     }
 
     /** Remembers that sheets of this revision were made for printing. */
     public void printed(String id, long number) {
-        database.write(connection -> mark(connection, id, number, "printed", 1));
+        write(connection -> mark(connection, id, number, "printed", 1));
     }
 
     /** Drops what the rule drops, garden by garden; returns how many revisions went. */
     public int thin(Retention rule) {
         int went = 0;
-        for (String id : database.read(connection -> new Sql(connection, "select id from garden order by id").all(row -> row.text("id")))) {
-            went += database.write(connection -> {
+        for (String id : read(connection -> new Sql(connection, "select id from garden order by id").all(row -> row.text("id")))) {
+            went += write(connection -> {
                 List<Long> drop = rule.dropped(history(connection, id, Integer.MAX_VALUE, Long.MAX_VALUE));
                 for (long number : drop) {
                     new Sql(connection, "delete from revision where garden = :garden and number = :number and stamp is null and printed = 0")
@@ -246,7 +256,7 @@ public final class GardenStore implements AutoCloseable {
 
     /** The whole history with its documents, oldest first: what a garden's file holds. */
     public List<KeptRevision> everything(String id) {
-        return database.read(connection -> new Sql(connection, "select number, kind, name, saved, stamp, document, refused from revision where garden = :garden order by number")
+        return read(connection -> new Sql(connection, "select number, kind, name, saved, stamp, document, refused from revision where garden = :garden order by number")
                 .with("garden", id)
                 .all(row -> new KeptRevision(row.number("number"), row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"),
                         row.flag("refused"))));
@@ -259,7 +269,7 @@ public final class GardenStore implements AutoCloseable {
      */
     public Stored bringIn(String id, List<KeptRevision> history) {
         if (history.isEmpty()) throw new IllegalArgumentException("a garden has 1 revision or more");
-        return database.write(connection -> {
+        return write(connection -> {
             KeptRevision first = history.get(0);
             insert(connection, new NewGarden(id, first.name(), first.document()));
             KeptRevision last = history.get(history.size() - 1);
@@ -292,9 +302,19 @@ public final class GardenStore implements AutoCloseable {
         return photos;
     }
 
-    /** Hears of every new revision until what comes back is closed. */
-    public AutoCloseable listen(NewsListener listener) {
-        return database.listen(listener);
+    /** Tells of new revisions until what comes back is closed. */
+    public final AutoCloseable listen(NewsListener listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+
+    /** Tells the listeners of this process. */
+    final void saved(String garden, long revision) {
+        for (NewsListener listener : listeners) listener.saved(garden, revision);
+    }
+
+    final void missed() {
+        for (NewsListener listener : listeners) listener.missed();
     }
 
     /**
@@ -302,27 +322,37 @@ public final class GardenStore implements AutoCloseable {
      *
      * @throws StoreFault where they could not
      */
-    public void probe() {
-        database.probe();
-    }
+    public abstract void probe();
 
     /** {@code sqlite} or {@code postgresql}. */
-    public String kind() {
-        return database.kind();
+    public abstract String kind();
+
+    /** Waits for the change that is being written, then lets the folder or database go. */
+    @Override
+    public abstract void close();
+
+    /** Work on one connection, inside one transaction. */
+    interface Work<T> {
+        T on(Connection connection) throws SQLException;
     }
 
-    /** Waits for the change that is being written, then lets the folder go. */
-    @Override
-    public void close() {
-        database.close();
-    }
+    /** All of it is on disk when this returns, or none of it. */
+    abstract <T> T write(Work<T> work);
+
+    abstract <T> T read(Work<T> work);
+
+    /** Inside a {@link #write}: until it ends, no other server is at this place. */
+    abstract void aloneWith(Connection connection) throws SQLException;
+
+    /** Inside a {@link #write}: told to every listener of every server once the write is on disk, else to none. */
+    abstract void announce(Connection connection, String garden, long revision) throws SQLException;
 
     private interface Changing {
         Change from(Connection connection, Stored current) throws SQLException;
     }
 
     private Change change(String id, Changing changing) {
-        return database.write(connection -> {
+        return write(connection -> {
             Optional<Stored> current = current(connection, id);
             if (current.isEmpty()) return new NoSuchGarden(id);
             return changing.from(connection, current.get());
@@ -339,7 +369,7 @@ public final class GardenStore implements AutoCloseable {
         Stored stored = new Stored(garden.id(), listed.name(), 1, now, false, garden.document());
         insertRevision(connection, stored, Revision.Kind.CREATED, OptionalLong.empty(), Optional.empty());
         listed.keepUses(connection, garden.id());
-        database.announce(connection, stored.id(), 1);
+        announce(connection, stored.id(), 1);
         return stored;
     }
 
@@ -364,7 +394,7 @@ public final class GardenStore implements AutoCloseable {
         if (changed == 0) return new Stale(current(connection, current.id()).orElseThrow());
         insertRevision(connection, next, kind, restored, Optional.empty());
         listed.keepUses(connection, next.id());
-        database.announce(connection, next.id(), next.revision());
+        announce(connection, next.id(), next.revision());
         return new Made(next);
     }
 

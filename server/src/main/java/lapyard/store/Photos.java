@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Photos that are kept with a garden, whatever becomes of the documents that name them. */
-public record Photos(Database database, Clock clock) {
+public record Photos(GardenStore store, Clock clock) {
     /** So many a garden. */
     public static final int MOST = 60;
     /** So many bytes a garden, so that its file can be read in again where memory is small. */
@@ -34,7 +34,7 @@ public record Photos(Database database, Clock clock) {
 
     /** Oldest first. */
     public List<Head> list(String garden) {
-        return database.read(connection -> heads(connection, garden));
+        return store.read(connection -> heads(connection, garden));
     }
 
     private static List<Head> heads(Connection connection, String garden) throws SQLException {
@@ -45,7 +45,7 @@ public record Photos(Database database, Clock clock) {
     /** Keeps photos, those that are there already once; false where the garden would have more than fit, and none is kept. */
     public boolean add(String garden, List<Kept> photos) {
         Instant now = clock.instant();
-        return database.write(connection -> {
+        return store.write(connection -> {
             List<Head> there = heads(connection, garden);
             List<Kept> more = photos.stream().filter(photo -> there.stream().noneMatch(one -> one.id().equals(photo.id()))).toList();
             if (!fit(Stream.concat(there.stream().map(Head::bytes), more.stream().map(photo -> (long) photo.bytes().length)).toList())) return false;
@@ -58,17 +58,17 @@ public record Photos(Database database, Clock clock) {
     }
 
     public Optional<Kept> find(String garden, String id) {
-        return database.read(connection -> new Sql(connection, COLUMNS + "and id = :id").with("garden", garden).with("id", id).first(Photos::kept));
+        return store.read(connection -> new Sql(connection, COLUMNS + "and id = :id").with("garden", garden).with("id", id).first(Photos::kept));
     }
 
     /** All of a garden, oldest first. */
     public List<Kept> of(String garden) {
-        return database.read(connection -> new Sql(connection, COLUMNS + "order by saved, id").with("garden", garden).all(Photos::kept));
+        return store.read(connection -> new Sql(connection, COLUMNS + "order by saved, id").with("garden", garden).all(Photos::kept));
     }
 
     /** False where there is none. */
     public boolean remove(String garden, String id) {
-        return database.write(connection -> new Sql(connection, "delete from photo where garden = :garden and id = :id").with("garden", garden).with("id", id).update() > 0);
+        return store.write(connection -> new Sql(connection, "delete from photo where garden = :garden and id = :id").with("garden", garden).with("id", id).update() > 0);
     }
 
     static Kept kept(Sql.Columns row) throws SQLException {

@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Clock;
 import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -16,7 +17,7 @@ import org.postgresql.PGNotification;
  * A PostgreSQL server that several of ours share: a bounded pool of connections, and one more that listens for what
  * the others saved.
  */
-final class SharedDatabase extends Database {
+final class SharedDatabase extends GardenStore {
     /** Connections that read and write; the listening one comes on top. */
     static final int MOST_CONNECTIONS = 8;
 
@@ -36,7 +37,8 @@ final class SharedDatabase extends Database {
     private final Thread listening;
     private volatile boolean closed;
 
-    private SharedDatabase(HikariDataSource pool, String url, Properties login) {
+    private SharedDatabase(HikariDataSource pool, String url, Properties login, Clock clock) {
+        super(clock);
         this.pool = pool;
         this.url = url;
         this.login = login;
@@ -49,7 +51,7 @@ final class SharedDatabase extends Database {
      *
      * @param login {@code user} and {@code password} where the address does not hold them
      */
-    static SharedDatabase connect(String url, Properties login) throws SQLException, Schema.Unknown {
+    static SharedDatabase connect(String url, Properties login, Clock clock) throws SQLException, Schema.Unknown {
         Properties all = new Properties();
         all.putAll(login);
         // a server that went away without a word is noticed by these, not by the operating system's patience
@@ -72,7 +74,7 @@ final class SharedDatabase extends Database {
         try (Connection first = DriverManager.getConnection(url, all)) {
             Schema.POSTGRESQL.bringUp(first, url, all);
         }
-        SharedDatabase database = new SharedDatabase(new HikariDataSource(config), url, all);
+        SharedDatabase database = new SharedDatabase(new HikariDataSource(config), url, all, clock);
         database.listening.start();
         return database;
     }

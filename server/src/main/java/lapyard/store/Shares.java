@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Leaves to read one garden. The store knows only the hashes of their tokens. One that has ended is not there any more. */
-public record Shares(Database database, Clock clock) {
+public record Shares(GardenStore store, Clock clock) {
     private static final int LABEL_CHARACTERS = 100;
     private static final String COLUMNS = "select id, garden, label, made, ends from share where ";
 
@@ -24,7 +24,7 @@ public record Shares(Database database, Clock clock) {
      */
     public Share add(String id, String garden, String hash, String label, Optional<Instant> ends) {
         Share share = new Share(id, garden, Sql.shortened(label, LABEL_CHARACTERS), now(), ends.map(time -> time.truncatedTo(ChronoUnit.MILLIS)));
-        return database.write(connection -> {
+        return store.write(connection -> {
             for (Share other : kept(connection, garden)) if (!other.standsAt(share.made())) remove(connection, garden, other.id());
             Sql.insert(connection, "share", "id", id, "garden", garden, "hash", hash, "label", share.label(), "made", share.made(), "ends", share.ends());
             return share;
@@ -34,19 +34,19 @@ public record Shares(Database database, Clock clock) {
     /** Those that have not ended, oldest first. */
     public List<Share> of(String garden) {
         Instant now = now();
-        return database.read(connection -> kept(connection, garden)).stream().filter(share -> share.standsAt(now)).toList();
+        return store.read(connection -> kept(connection, garden)).stream().filter(share -> share.standsAt(now)).toList();
     }
 
     /** Who shows a token of this hash. */
     public Optional<Share> byHash(String hash) {
         Instant now = now();
-        return database.read(connection -> new Sql(connection, COLUMNS + "hash = :hash").with("hash", hash).first(Shares::share))
+        return store.read(connection -> new Sql(connection, COLUMNS + "hash = :hash").with("hash", hash).first(Shares::share))
                 .filter(share -> share.standsAt(now));
     }
 
     /** Ends it at once, on every server; false where there is none. */
     public boolean remove(String garden, String id) {
-        return database.write(connection -> remove(connection, garden, id));
+        return store.write(connection -> remove(connection, garden, id));
     }
 
     private static boolean remove(Connection connection, String garden, String id) throws SQLException {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import lapyard.plan.GardenState;
 
 /** What is kept once for all gardens of a store, every revision of it, and which gardens use it. */
-public record ShelfItems(Database database, Clock clock) {
+public record ShelfItems(GardenStore store, Clock clock) {
     /** So many can be kept. */
     public static final int MOST = 1_000;
 
@@ -23,7 +23,7 @@ public record ShelfItems(Database database, Clock clock) {
 
     /** Without their contents, by name. */
     public List<ShelfItem> list() {
-        return database.read(connection -> new Sql(connection, HEAD + ", (select count(*) from shelf_use u join garden g on g.id = u.garden and g.deleted = 0 where u.item = i.id) as gardens"
+        return store.read(connection -> new Sql(connection, HEAD + ", (select count(*) from shelf_use u join garden g on g.id = u.garden and g.deleted = 0 where u.item = i.id) as gardens"
                         + " from shelf_item i where i.deleted = 0")
                 .all(row -> item(row, "", row.number("gardens"))).stream()
                 .sorted((a, b) -> Listed.key(a.name()).compareTo(Listed.key(b.name())))
@@ -32,13 +32,13 @@ public record ShelfItems(Database database, Clock clock) {
 
     /** Its newest revision, also where it was taken off; empty where there never was one. */
     public Optional<ShelfItem> find(String id) {
-        return database.read(connection -> new Sql(connection, HEAD + ", r.content from shelf_item i join shelf_revision r on r.item = i.id and r.number = i.revision where i.id = :id")
+        return store.read(connection -> new Sql(connection, HEAD + ", r.content from shelf_item i join shelf_revision r on r.item = i.id and r.number = i.revision where i.id = :id")
                 .with("id", id).first(row -> item(row, row.text("content"), 0)));
     }
 
     /** One revision as it was kept. */
     public Optional<ShelfItem> revision(String id, long number) {
-        return database.read(connection -> new Sql(connection, "select i.id, i.kind, r.name, r.number as revision, r.saved, i.deleted, r.content"
+        return store.read(connection -> new Sql(connection, "select i.id, i.kind, r.name, r.number as revision, r.saved, i.deleted, r.content"
                         + " from shelf_item i join shelf_revision r on r.item = i.id and r.number = :number where i.id = :id")
                 .with("id", id).with("number", number).first(row -> item(row, row.text("content"), 0)));
     }
@@ -48,7 +48,7 @@ public record ShelfItems(Database database, Clock clock) {
      * @throws IllegalArgumentException if {@link #MOST} are kept already
      */
     public ShelfItem add(String id, String kind, String name, String content) {
-        return database.write(connection -> {
+        return store.write(connection -> {
             long there = new Sql(connection, "select count(*) as items from shelf_item where deleted = 0").first(row -> row.number("items")).orElseThrow();
             if (there >= MOST) throw new IllegalArgumentException("the shelf holds " + MOST + " pieces: take one off first");
             ShelfItem item = new ShelfItem(id, kind, shortened(name), 1, clock.instant(), false, content, 0);
@@ -65,7 +65,7 @@ public record ShelfItems(Database database, Clock clock) {
      * @return empty where that is not the newest, or there is no such piece
      */
     public Optional<ShelfItem> save(String id, long expected, String name, String content) {
-        return database.write(connection -> {
+        return store.write(connection -> {
             Instant saved = clock.instant();
             int changed = new Sql(connection, "update shelf_item set name = :name, revision = revision + 1, saved = :saved, deleted = 0 where id = :id and revision = :expected")
                     .with("name", shortened(name)).with("saved", saved).with("id", id).with("expected", expected).update();
@@ -79,7 +79,7 @@ public record ShelfItems(Database database, Clock clock) {
 
     /** Takes it off; its revisions stay, and so does what gardens have of it. False where none is there. */
     public boolean remove(String id) {
-        return database.write(connection -> new Sql(connection, "update shelf_item set deleted = 1 where id = :id and deleted = 0").with("id", id).update() > 0);
+        return store.write(connection -> new Sql(connection, "update shelf_item set deleted = 1 where id = :id and deleted = 0").with("id", id).update() > 0);
     }
 
     /**
@@ -88,7 +88,7 @@ public record ShelfItems(Database database, Clock clock) {
      * @param after the id behind which it goes on; empty for the first
      */
     public List<Use> uses(String id, String after, int limit) {
-        return database.read(connection -> new Sql(connection, "select g.id, g.name, g.state, u.revision from shelf_use u join garden g on g.id = u.garden and g.deleted = 0"
+        return store.read(connection -> new Sql(connection, "select g.id, g.name, g.state, u.revision from shelf_use u join garden g on g.id = u.garden and g.deleted = 0"
                         + " where u.item = :id and u.garden > :after order by u.garden limit :limit")
                 .with("id", id).with("after", after).with("limit", limit)
                 .all(row -> new Use(row.text("id"), row.text("name"), GardenState.values()[(int) row.number("state")], row.number("revision"))));

@@ -13,7 +13,6 @@ import lapyard.plan.GardenState;
 import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
-import lapyard.store.Opening;
 import lapyard.store.TestPostgres;
 
 /** A store of 10,000 gardens: how long it takes to open, and to hand out a page of the list in each order, with and without words. */
@@ -35,24 +34,24 @@ public final class ManyGardensBench {
     }
 
     private interface Place {
-        Opening open();
+        GardenStore open();
     }
 
     private static void time(String database, Place place, int gardens) throws Exception {
-        try (GardenStore store = ((Opening.Open) place.open()).store()) {
+        try (GardenStore store = place.open()) {
             fill(store, gardens);
         }
         double[] opened = new double[ROUNDS / 4];
         for (int i = 0; i < opened.length; i++) {
             long begun = System.nanoTime();
-            GardenStore store = ((Opening.Open) place.open()).store();
+            GardenStore store = place.open();
             store.isNew();
             opened[i] = (System.nanoTime() - begun) / (double) TimeUnit.MILLISECONDS.toNanos(1);
             store.close();
         }
         System.out.printf("%s, %d gardens: open and asked whether it is new in %.1f ms%n", database, gardens, middle(opened));
         if (gardens == 0) return;
-        try (GardenStore store = ((Opening.Open) place.open()).store()) {
+        try (GardenStore store = place.open()) {
             for (GardenList.Order order : GardenList.Order.values()) {
                 Optional<String> middle = Optional.empty();
                 for (int page = 0; page < 25; page++) middle = store.list(ask(middle, order, Optional.empty())).next();

@@ -25,7 +25,6 @@ import lapyard.rest.Server;
 import lapyard.store.Change;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
-import lapyard.store.Opening;
 import org.glassfish.grizzly.http.server.HttpHandler;
 import org.glassfish.grizzly.http.server.HttpServer;
 import org.glassfish.grizzly.http.server.NetworkListener;
@@ -51,7 +50,7 @@ public final class ServerBench {
         double seconds = args.length == 0 ? 3 : Double.parseDouble(args[0]);
         String document = Files.readString(Path.of("../samples/village-hall.json"));
         Path folder = Files.createTempDirectory("lapyard-bench");
-        try (GardenStore store = ((Opening.Open) GardenStore.open(folder)).store();
+        try (GardenStore store = GardenStore.open(folder);
                 Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, new GardenDesk(), ServerBench.class.getClassLoader(), AccessLog.NONE)) {
             store.create(new NewGarden("hall", "Hall", document));
             server.awaitReady();

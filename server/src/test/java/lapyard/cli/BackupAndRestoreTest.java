@@ -2,7 +2,6 @@ package lapyard.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,7 +14,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
-import lapyard.store.Opening;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,7 +23,7 @@ class BackupAndRestoreTest {
     private Path folder;
 
     private static GardenStore open(Path data) {
-        return assertInstanceOf(Opening.Open.class, GardenStore.open(data)).store();
+        return GardenStore.open(data);
     }
 
     @Test

@@ -89,8 +89,8 @@ class ServeCommandTest {
         context.init(null, trust.getTrustManagers(), null);
 
         lapyard.rest.Binding binding = new lapyard.rest.Binding(
-                "127.0.0.1", 0, lapyard.rest.Keys.NONE, java.util.Optional.of(ServeCommand.KeyStoreFile.read(file, "changeit")), java.util.Set.of());
-        try (var store = ((lapyard.store.Opening.Open) lapyard.store.GardenStore.open(folder.resolve("data"))).store();
+                "127.0.0.1", 0, lapyard.rest.Keys.NONE, java.util.Optional.of(ServeCommand.certificate(file, "changeit")), java.util.Set.of());
+        try (var store = lapyard.store.GardenStore.open(folder.resolve("data"));
                 var server = lapyard.rest.Server.start(binding, () -> store, new SizesDesk(), ServeCommandTest.class.getClassLoader(), lapyard.rest.AccessLog.NONE)) {
             assertEquals("https", server.address().getScheme());
             HttpClient client = HttpClient.newBuilder().sslContext(context).build();

@@ -7,7 +7,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import lapyard.bench.ManyGardensBench;
 import lapyard.store.GardenStore;
-import lapyard.store.Opening;
 import lapyard.store.TestPostgres;
 
 /**
@@ -22,7 +21,7 @@ public final class TwoServersBench {
 
     public static void main(String[] arguments) throws Exception {
         String database = TestPostgres.newStoreDatabase();
-        try (GardenStore store = ((Opening.Open) GardenStore.open(database, new Properties())).store()) {
+        try (GardenStore store = GardenStore.open(database, new Properties())) {
             ManyGardensBench.fill(store, GARDENS);
         }
         long begun = System.nanoTime();

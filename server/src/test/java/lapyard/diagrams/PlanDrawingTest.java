@@ -353,7 +353,7 @@ class PlanDrawingTest {
     void everyHatchOfThePlanDiffersFromEveryOther() {
         Inks mono = new Inks(true);
         Set<Object> seen = new HashSet<>();
-        List<Inks.Filling> all = new ArrayList<>(List.of(mono.planted(), mono.houseWall(), mono.keepClear(), mono.obstacle(),
+        List<Inks.Filling> all = new ArrayList<>(List.of(mono.of(Inks.PLANTED), mono.of(Inks.HOUSE_WALL), mono.of(Inks.KEEP_CLEAR), mono.of(Inks.OBSTACLE),
                 mono.path("path.gravel", 0), mono.path("path.bark", 1), mono.path("path.other", 2), mono.path("path.last", 3)));
         for (SurfaceKind kind : SurfaceKind.values()) all.add(mono.surface(kind));
         all.forEach(filling -> assertTrue(seen.add(filling.hatch().orElseThrow()), filling::toString));

@@ -1,10 +1,5 @@
 package lapyard.layout;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +30,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Judged on yards whose best number is known, by what must hold in any yard, and against the samples as a person laid them out. */
 class LayOutTest {
@@ -124,7 +124,7 @@ class LayOutTest {
         for (int i = 0; i < laid.proposals().size(); i++) {
             stands(laid.proposals().get(i), garden.ground().access().pathMm());
             for (int j = 0; j < i; j++) {
-                assertTrue(CoveredGrid.of(laid.proposals().get(i).garden()).differs(CoveredGrid.of(laid.proposals().get(j).garden())) >= 0.25, "they look the same");
+                assertTrue(LayOut.CoveredGrid.of(laid.proposals().get(i).garden()).differs(LayOut.CoveredGrid.of(laid.proposals().get(j).garden())) >= 0.25, "they look the same");
             }
         }
     }

@@ -98,7 +98,7 @@ class PaymentsTest {
         assertEquals(staples.planned(), staples.paid(), "at the price of the list where nothing was tallied");
         assertTrue(!staples.told() && timber.told());
         assertEquals(Optional.of(new BigDecimal("24.50")), payments.bought().get(payments.bought().size() - 1).paid(), "what was not planned counts too");
-        assertEquals(1, MoneyPrint.pages(sheet, PrintAsk.usual("", "")).size());
+        assertEquals(1, OfficePrint.payments(sheet, PrintAsk.usual("", "")).size());
         // 7.90 more for the boards and a spade for 24.50 come to what the slip lists; the dues add up to the same
         assertEquals(sheet.slip().total().add(new BigDecimal("32.40")), payments.total());
         assertEquals(payments.total(), payments.paid().add(payments.open()).add(payments.delivery()));

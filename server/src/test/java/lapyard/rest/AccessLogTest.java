@@ -3,7 +3,6 @@ package lapyard.rest;
 import static lapyard.rest.Served.BED;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -22,7 +21,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import lapyard.answers.GivenDocument;
 import lapyard.store.GardenStore;
-import lapyard.store.Opening;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,7 +34,7 @@ class AccessLogTest {
     @Test
     void everyRequestIsALineWithItsIdAndNoTokenOrQuery() throws Exception {
         Path file = folder.resolve("access.log");
-        GardenStore store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder.resolve("data"))).store();
+        GardenStore store = GardenStore.open(folder.resolve("data"));
         HttpClient client = HttpClient.newHttpClient();
         String id;
         try (AccessLog log = AccessLog.to(file);
@@ -78,7 +76,7 @@ class AccessLogTest {
                 return super.check(document);
             }
         };
-        GardenStore store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store();
+        GardenStore store = GardenStore.open(folder);
         Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, slow, AccessLogTest.class.getClassLoader(), AccessLog.NONE);
         HttpRequest save = HttpRequest.newBuilder(server.address().resolve("/api/gardens"))
                 .header("Content-Type", "application/json")

@@ -1,7 +1,6 @@
 package lapyard.rest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -21,7 +20,6 @@ import java.util.Optional;
 import java.util.Set;
 import lapyard.answers.GardenDesk;
 import lapyard.store.GardenStore;
-import lapyard.store.Opening;
 
 /** A real server on a free port over a folder of its own, and a client for it. */
 final class Served implements AutoCloseable {
@@ -45,7 +43,7 @@ final class Served implements AutoCloseable {
     }
 
     Served(Path folder, Keys keys, ClassLoader files, GardenDesk desk) throws IOException {
-        this(assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store(), keys, files, desk);
+        this(GardenStore.open(folder), keys, files, desk);
     }
 
     Served(GardenStore store, Keys keys, ClassLoader files, GardenDesk desk) throws IOException {
@@ -60,7 +58,7 @@ final class Served implements AutoCloseable {
 
     /** One that gives up an answer which nobody takes for that long. */
     static Served givingUpAfter(int writeSeconds, Path folder) throws IOException {
-        return new Served(assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store(), Keys.NONE, Served.class.getClassLoader(), new SizesDesk(), writeSeconds);
+        return new Served(GardenStore.open(folder), Keys.NONE, Served.class.getClassLoader(), new SizesDesk(), writeSeconds);
     }
 
     /** As a server does that was just started. */

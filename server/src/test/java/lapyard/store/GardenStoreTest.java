@@ -1,8 +1,5 @@
 package lapyard.store;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-
 import java.io.File;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -24,12 +21,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.api.io.TempDir;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 class GardenStoreTest extends StoreContract {
     @TempDir
     private Path folder;
 
     @Override
-    Opening place(Clock clock) {
+    GardenStore place(Clock clock) {
         return GardenStore.open(folder, clock);
     }
 
@@ -37,7 +36,7 @@ class GardenStoreTest extends StoreContract {
     void gardensOfAnOlderStoreAreListedByClientAndState(@TempDir Path older) throws SQLException {
         List<GardenStore> opened = new ArrayList<>();
         olderGardenIsListed("jdbc:sqlite:" + older.resolve(DataFolder.DATABASE), Schema.SQLITE, () -> {
-            opened.add(assertInstanceOf(Opening.Open.class, GardenStore.open(older)).store());
+            opened.add(GardenStore.open(older));
             return opened.get(0);
         });
         opened.forEach(GardenStore::close);

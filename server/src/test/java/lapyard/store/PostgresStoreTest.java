@@ -1,11 +1,5 @@
 package lapyard.store;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -16,14 +10,20 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /** The same promises on a real PostgreSQL, and what several servers on one add. */
 class PostgresStoreTest extends StoreContract {
     private final String url = TestPostgres.newStoreDatabase();
 
     @Override
-    Opening place(Clock clock) {
+    GardenStore place(Clock clock) {
         try {
-            return new Opening.Open(new GardenStore(SharedDatabase.connect(url, new Properties()), clock));
+            return SharedDatabase.connect(url, new Properties(), clock);
         } catch (SQLException | Schema.Unknown refused) {
             throw new AssertionError(refused);
         }
@@ -59,8 +59,7 @@ class PostgresStoreTest extends StoreContract {
     }
 
     private static GardenStore open(String url) {
-        Opening opening = GardenStore.open(url, new Properties());
-        return assertInstanceOf(Opening.Open.class, opening, opening::toString).store();
+        return GardenStore.open(url, new Properties());
     }
 
     @Test
@@ -111,11 +110,11 @@ class PostgresStoreTest extends StoreContract {
 
     @Test
     void aDatabaseThatCannotBeReachedIsNamedWithoutItsPassword() {
-        Opening opening = GardenStore.open("jdbc:postgresql://127.0.0.1:1/none?user=me&password=secret", new Properties());
-        Opening.Unusable unusable = assertInstanceOf(Opening.Unusable.class, opening);
-        assertEquals("database jdbc:postgresql://127.0.0.1:1/none", unusable.place());
-        assertFalse(unusable.why().contains("secret"), unusable.why());
-        assertInstanceOf(Opening.Unusable.class, GardenStore.open("jdbc:other:x", new Properties()));
+        String refused = assertThrows(IllegalArgumentException.class,
+                () -> GardenStore.open("jdbc:postgresql://127.0.0.1:1/none?user=me&password=secret", new Properties())).getMessage();
+        assertTrue(refused.startsWith("database jdbc:postgresql://127.0.0.1:1/none cannot be used: "), refused);
+        assertFalse(refused.contains("secret"), refused);
+        assertThrows(IllegalArgumentException.class, () -> GardenStore.open("jdbc:other:x", new Properties()));
     }
 
     @Test

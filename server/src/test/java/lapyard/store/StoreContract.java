@@ -1,14 +1,5 @@
 package lapyard.store;
 
-import static lapyard.store.GardenList.Place.ARCHIVED;
-import static lapyard.store.GardenList.Place.DELETED;
-import static lapyard.store.GardenList.Place.STANDING;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,19 +15,27 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
+import static lapyard.store.GardenList.Place.ARCHIVED;
+import static lapyard.store.GardenList.Place.DELETED;
+import static lapyard.store.GardenList.Place.STANDING;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /** What a store promises, whichever database is behind it. */
 abstract class StoreContract {
     GardenStore store;
 
     /** Opens the same place each time within one test. */
-    abstract Opening place(Clock clock);
+    abstract GardenStore place(Clock clock);
 
     private final SetClock clock = new SetClock();
 
     @BeforeEach
     void open() {
-        Opening opening = place(clock);
-        store = assertInstanceOf(Opening.Open.class, opening, opening::toString).store();
+        store = place(clock);
     }
 
     @AfterEach

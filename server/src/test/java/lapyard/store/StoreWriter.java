@@ -42,12 +42,14 @@ final class StoreWriter {
     }
 
     public static void main(String[] args) {
-        Opening opening = GardenStore.open(Path.of(args[0]));
-        if (opening instanceof Opening.InUse inUse) {
-            System.out.println("in use by " + inUse.process().orElse(0));
+        GardenStore store;
+        try {
+            store = GardenStore.open(Path.of(args[0]));
+        } catch (IllegalArgumentException inUse) {
+            System.out.println(inUse.getMessage());
             System.exit(3);
+            throw inUse;
         }
-        GardenStore store = ((Opening.Open) opening).store();
         Random random = new Random(Long.parseLong(args[1]));
         while (true) {
             String id = "g" + random.nextInt(GARDENS);

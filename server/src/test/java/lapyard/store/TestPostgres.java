@@ -38,7 +38,7 @@ public final class TestPostgres {
         if (withTables == null) {
             String url = newDatabase();
             try {
-                SharedDatabase.connect(url, new Properties()).close();
+                SharedDatabase.connect(url, new Properties(), java.time.Clock.systemUTC()).close();
             } catch (SQLException | Schema.Unknown refused) {
                 throw new IllegalStateException(refused);
             }
