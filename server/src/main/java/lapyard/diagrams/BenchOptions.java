@@ -23,16 +23,4 @@ public record BenchOptions(String garden, boolean imperial, Paper paper, boolean
     public BenchOptions on(Paper other) {
         return new BenchOptions(garden, imperial, other, mono, revision, date, stale);
     }
-
-    public BenchOptions inMono() {
-        return new BenchOptions(garden, imperial, paper, true, revision, date, stale);
-    }
-
-    public BenchOptions stamped(String newRevision, String newDate) {
-        return new BenchOptions(garden, imperial, paper, mono, newRevision, newDate, stale);
-    }
-
-    public BenchOptions stale(String why) {
-        return new BenchOptions(garden, imperial, paper, mono, revision, date, Optional.of(why));
-    }
 }

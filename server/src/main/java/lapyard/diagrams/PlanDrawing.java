@@ -102,7 +102,7 @@ public record PlanDrawing(
 
     /** The garden as it will look, without a sheet of its own, in the middle of a field that holds it at this scale. */
     static List<Shape> picture(Garden garden, List<BedWork> works, List<PathCover> covers, Scale scale, Box field, boolean mono) {
-        PlanOptions options = PlanOptions.usual(garden.imperial()).showing(CLIENT);
+        PlanOptions options = new PlanOptions(BenchOptions.usual("", garden.imperial()), Optional.empty(), CLIENT, false);
         PlanTile tile = PlanTile.all(extent(garden, covers), scale, false, field).get(0);
         List<Shape> shapes = new ArrayList<>();
         new PlanDrawing(garden, works, covers, List.of(), PegsAndSun.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));

@@ -18,35 +18,9 @@ public record PlanOptions(BenchOptions sheet, Optional<Scale> scale, Set<PlanLay
         layers = Set.copyOf(layers);
     }
 
-    /** At the largest scale that fits the sheet, with the usual layers. */
-    public static PlanOptions of(BenchOptions sheet) {
-        return new PlanOptions(sheet, Optional.empty(), PlanLayer.USUAL, false);
-    }
-
-    /** In colour on A3, or Tabloid for a garden in feet and inches. */
-    public static PlanOptions usual(boolean imperial) {
-        return of(BenchOptions.usual("", imperial)).on(paper(imperial));
-    }
-
     /** The paper of a plan of several beds. */
     public static Paper paper(boolean imperial) {
         return imperial ? Paper.TABLOID : Paper.A3;
-    }
-
-    public PlanOptions on(Paper other) {
-        return new PlanOptions(sheet.on(other), scale, layers, split);
-    }
-
-    public PlanOptions at(Scale other) {
-        return new PlanOptions(sheet, Optional.of(other), layers, split);
-    }
-
-    public PlanOptions showing(Set<PlanLayer> others) {
-        return new PlanOptions(sheet, scale, others, split);
-    }
-
-    public PlanOptions onSeveralSheets() {
-        return new PlanOptions(sheet, scale, layers, true);
     }
 
     /** Whether it is worked by: a plan without dimensions shows the garden as it will look. */

@@ -32,6 +32,8 @@ final class HandOverPrint {
             "What is hidden in a bed stands only here: look before you dig, drill or cut. Keep these sheets with the garden.";
     private static final String CARE_CAUTION =
             "Read the tin before you coat: gloves, eyes, no food plants below. Do not sand or burn timber whose treatment you do not know.";
+    private static final String PROVENANCE_CAUTION =
+            "Unknown is not safe: nothing of unknown origin, coating or treatment goes near food. Timber with creosote or CCA: licensed tip, never burn, saw or sand it.";
 
     private HandOverPrint() {}
 
@@ -108,9 +110,6 @@ final class HandOverPrint {
     private static String date(Optional<LocalDate> date) {
         return date.map(Object::toString).orElse("");
     }
-
-    private static final String PROVENANCE_CAUTION =
-            "Unknown is not safe: nothing of unknown origin, coating or treatment goes near food. Timber with creosote or CCA: licensed tip, never burn, saw or sand it.";
 
     /** What is known of the timber of a garden, board by board and bed by bed. */
     static List<Page> provenance(JobSheet sheet, PrintAsk ask) {

@@ -31,6 +31,7 @@ import org.joda.money.CurrencyUnit;
  */
 final class OfficePrint {
     private static final String CAUTION = "What is offered here is not in the plan: a shorter piece makes a smaller bed.";
+    private static final String MONEY_CAUTION = "Amounts are those of the price lists; what a merchant agreed to in writing stands above them.";
 
     private OfficePrint() {}
 
@@ -129,8 +130,6 @@ final class OfficePrint {
                 : Measure.counted(miss.boardsSaved(), "board");
         return miss.sure() ? "at least " + saved : saved + ", found by search";
     }
-
-    private static final String MONEY_CAUTION = "Amounts are those of the price lists; what a merchant agreed to in writing stands above them.";
 
     /** What must be paid when, and what was bought against the plan. */
     static List<Page> payments(JobSheet sheet, PrintAsk ask) {

@@ -29,10 +29,9 @@ final class PlanPrint {
         boolean imperial = sheet.garden().imperial();
         BenchOptions bench = ask.bench(sheet); // which lies on the usual paper of one bed
         boolean alone = ask.scale().isEmpty() && !ask.split() && sheet.beds().size() == 1;
-        PlanOptions options = PlanOptions.of(ask.paper().isPresent() || alone ? bench : bench.on(PlanOptions.paper(imperial)));
-        if (ask.scale().isPresent()) options = options.at(new Scale(ask.scale().getAsInt()));
-        if (!ask.layers().isEmpty()) options = options.showing(PlanLayer.named(ask.layers()));
-        if (ask.split()) options = options.onSeveralSheets();
+        PlanOptions options = new PlanOptions(
+                ask.paper().isPresent() || alone ? bench : bench.on(PlanOptions.paper(imperial)), ask.scale().isPresent() ? Optional.of(new Scale(ask.scale().getAsInt())) : Optional.empty(),
+                ask.layers().isEmpty() ? PlanLayer.USUAL : PlanLayer.named(ask.layers()), ask.split());
         return PlanDrawing.pages(
                 sheet.garden(), sheet.works(), covers(sheet), sheet.snags(), asked(sheet, options),
                 options);

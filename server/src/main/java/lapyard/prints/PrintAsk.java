@@ -97,9 +97,7 @@ public record PrintAsk(
      * @throws lapyard.working.BrokenRule for a paper that is not known
      */
     BenchOptions bench(JobSheet sheet) {
-        BenchOptions options = BenchOptions.usual(sheet.garden().name(), sheet.garden().imperial()).stamped(revision, date);
-        if (paper.isPresent()) options = options.on(Paper.named(paper.get()));
-        if (mono) options = options.inMono();
-        return stale.isPresent() ? options.stale(stale.get()) : options;
+        BenchOptions usual = BenchOptions.usual(sheet.garden().name(), sheet.garden().imperial());
+        return new BenchOptions(usual.garden(), usual.imperial(), paper.map(Paper::named).orElse(usual.paper()), mono, revision, date, stale);
     }
 }

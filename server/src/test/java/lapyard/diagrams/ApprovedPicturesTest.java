@@ -1,8 +1,5 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -19,7 +16,6 @@ import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PngWriter;
-import lapyard.drawing.Scale;
 import lapyard.geometry.Point;
 import lapyard.ground.SettingOut;
 import lapyard.plan.AccessStandard;
@@ -30,6 +26,9 @@ import lapyard.plan.Preparation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /**
  * Drawings against pictures that were looked at and approved. {@code -Dlapyard.approve=true} writes them anew: look at each before it is kept.
@@ -52,15 +51,15 @@ class ApprovedPicturesTest {
             TestGardens.chapelYard().beds(), TestGardens.chapelYard().paths());
 
     private static final Map<String, Supplier<Page>> DRAWN = Map.of(
-            "plan", () -> plan(PlanOptions.usual(false)),
-            "plan-mono", () -> plan(PlanOptions.of(BenchOptions.usual("", false).on(Paper.A3).inMono())),
-            "plan-stages", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "stages", "paths")))),
+            "plan", () -> plan(TestOptions.plan(false)),
+            "plan-mono", () -> plan(TestOptions.plan(TestOptions.mono(BenchOptions.usual("", false).on(Paper.A3)))),
+            "plan-stages", () -> plan(TestOptions.showing(TestOptions.plan(false), PlanLayer.named(List.of("beds", "stages", "paths")))),
             "plan-pegs", () -> PlanDrawing.pages(
                     PEGGED, List.of(), TestGardens.chapelPaths(), List.of(),
                     new PlanDrawing.PegsAndSun(Optional.of(SettingOut.of(PEGGED, Optional.empty())), Optional.empty()),
-                    PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "dimensions", "pegs")))).get(0),
-            "plan-split", () -> plan(PlanOptions.usual(false).at(new Scale(20)).onSeveralSheets()),
-            "plan-stale", () -> plan(PlanOptions.of(BenchOptions.usual("", true).on(Paper.TABLOID).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4."))),
+                    TestOptions.showing(TestOptions.plan(false), PlanLayer.named(List.of("beds", "dimensions", "pegs")))).get(0),
+            "plan-split", () -> plan(TestOptions.split(TestOptions.at(TestOptions.plan(false), 20))),
+            "plan-stale", () -> plan(TestOptions.plan(TestOptions.stale(TestOptions.stamped(BenchOptions.usual("", true).on(Paper.TABLOID), "revision 3", "2026-03-01"), "the garden is at revision 4."))),
             "bed-register", ApprovedPicturesTest::register);
 
     private static Page register() {

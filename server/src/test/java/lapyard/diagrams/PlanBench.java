@@ -42,7 +42,7 @@ public class PlanBench {
     public void stand() {
         garden = TestGardens.field(200);
         works = garden.beds().stream().map(TestGardens::work).toList();
-        options = PlanOptions.usual(false).on(paper);
+        options = TestOptions.on(TestOptions.plan(false), paper);
         page = draw();
     }
 

@@ -44,7 +44,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class PlanDrawingTest {
-    private static final PlanOptions A3 = PlanOptions.usual(false);
+    private static final PlanOptions A3 = TestOptions.plan(false);
 
     private static List<BedWork> works(Garden garden) {
         return garden.beds().stream().map(TestGardens::work).toList();
@@ -119,11 +119,11 @@ class PlanDrawingTest {
 
     @Test
     void sheetsAreLaidTheWayThatGivesTheLargerScale() {
-        Page tall = TestGardens.draw(yardOf(8000, 11000), List.of(), List.of(), List.of(), A3.on(Paper.A4));
-        Page wide = TestGardens.draw(yardOf(11000, 8000), List.of(), List.of(), List.of(), A3.on(Paper.A4));
+        Page tall = TestGardens.draw(yardOf(8000, 11000), List.of(), List.of(), List.of(), TestOptions.on(A3, Paper.A4));
+        Page wide = TestGardens.draw(yardOf(11000, 8000), List.of(), List.of(), List.of(), TestOptions.on(A3, Paper.A4));
         assertEquals(297, tall.heightMm());
         assertEquals(210, wide.heightMm());
-        Page tabloid = TestGardens.draw(yardOf(11000, 5000), List.of(), List.of(), List.of(), A3.on(Paper.TABLOID));
+        Page tabloid = TestGardens.draw(yardOf(11000, 5000), List.of(), List.of(), List.of(), TestOptions.on(A3, Paper.TABLOID));
         assertEquals(17 * 25.4, tabloid.widthMm(), 1e-9);
     }
 
@@ -132,14 +132,14 @@ class PlanDrawingTest {
         Garden garden = TestGardens.chapelYard();
         for (Paper paper : Paper.values()) {
             for (int n : new int[] {1, 5, 10}) {
-                PlanOptions asked = A3.on(paper).at(new Scale(n));
+                PlanOptions asked = TestOptions.at(TestOptions.on(A3, paper), n);
                 CannotAnswer e = assertThrows(CannotAnswer.class, () -> TestGardens.draw(garden, List.of(), List.of(), List.of(), asked));
                 Scale nearest = new Scale(Integer.parseInt(Told.refusal(e).replaceFirst(".*Use 1:(\\d+), or use larger paper\\..*", "$1")));
                 assertTrue(Scale.usual(nearest.n(), false).equals(nearest) && nearest.n() > n, e.getMessage());
-                assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), asked.at(nearest))).says(nearest.toString()));
+                assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), TestOptions.at(asked, nearest.n()))).says(nearest.toString()));
             }
         }
-        assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), A3.at(new Scale(125)))).says("1:125"), "any smaller one may be asked for");
+        assertTrue(Drawn.of(TestGardens.draw(garden, List.of(), List.of(), List.of(), TestOptions.at(A3, 125))).says("1:125"), "any smaller one may be asked for");
     }
 
     /** Dimension lines, ISO 129-1: as long as what they measure to scale, the wall's true length written on each. */
@@ -147,7 +147,7 @@ class PlanDrawingTest {
     void everyWallOfAnAngledBedHasADimensionLineOfItsLength() {
         Bed bed = TestGardens.bed("M", "", TestGardens.M, 4000, 3500, 0, 3);
         // a yard has chains, which tell some of the walls
-        Page page = TestGardens.draw(TestGardens.garden("Bed", false, TestGardens.NO_GROUND, List.of(bed), List.of()), List.of(), List.of(), List.of(), A3.at(new Scale(50)));
+        Page page = TestGardens.draw(TestGardens.garden("Bed", false, TestGardens.NO_GROUND, List.of(bed), List.of()), List.of(), List.of(), List.of(), TestOptions.at(A3, 50));
         List<Shape> drawn = group(page.shapes(), "dimensions-M").orElseThrow().shapes();
         List<Double> lines = new ArrayList<>();
         List<Double> written = new ArrayList<>();
@@ -183,9 +183,9 @@ class PlanDrawingTest {
     @Test
     void noTwoTextsLieOnEachOther() throws Exception {
         for (Paper paper : Paper.values()) {
-            assertEquals(List.of(), Drawn.of(chapel(A3.on(paper))).collisions(), paper.label());
+            assertEquals(List.of(), Drawn.of(chapel(TestOptions.on(A3, paper))).collisions(), paper.label());
         }
-        assertEquals(List.of(), Drawn.of(chapel(PlanOptions.of(A3.sheet().inMono()))).collisions());
+        assertEquals(List.of(), Drawn.of(chapel(TestOptions.plan(TestOptions.mono(A3.sheet())))).collisions());
         for (int count : new int[] {1, 7, 60, 200}) {
             Garden field = TestGardens.field(count);
             assertEquals(List.of(), Drawn.of(TestGardens.draw(field, works(field), List.of(), List.of(), A3)).collisions(), count + " beds");
@@ -223,7 +223,7 @@ class PlanDrawingTest {
     @Test
     void everyLevelIsWrittenBesideItsCross() throws Exception {
         for (Paper paper : List.of(Paper.A4, Paper.A3, Paper.A1)) {
-            Drawn drawn = Drawn.of(chapel(A3.on(paper)));
+            Drawn drawn = Drawn.of(chapel(TestOptions.on(A3, paper)));
             for (String drop : List.of("412", "409", "486", "501")) {
                 assertTrue(drawn.says(drop), drop + " on " + paper.label());
             }
@@ -333,7 +333,7 @@ class PlanDrawingTest {
     @Test
     void monoUsesBlackAndWhiteAloneAndKeepsEveryHatch() throws Exception {
         Drawn colour = Drawn.of(chapel(A3));
-        Drawn mono = Drawn.of(chapel(PlanOptions.of(A3.sheet().inMono())));
+        Drawn mono = Drawn.of(chapel(TestOptions.plan(TestOptions.mono(A3.sheet()))));
         for (String attribute : List.of("fill", "stroke")) {
             Set<String> inks = new HashSet<>(mono.values(attribute));
             inks.removeAll(Set.of("none", "#000000", "#FFFFFF"));
@@ -362,7 +362,7 @@ class PlanDrawingTest {
     @Test
     void theSameGardenGivesTheSameBytes() {
         assertEquals(SvgWriter.write(chapel(A3)), SvgWriter.write(chapel(A3)));
-        assertNotEquals(SvgWriter.write(chapel(A3)), SvgWriter.write(chapel(PlanOptions.of(A3.sheet().stamped("B", "")))));
+        assertNotEquals(SvgWriter.write(chapel(A3)), SvgWriter.write(chapel(TestOptions.plan(TestOptions.stamped(A3.sheet(), "B", "")))));
     }
 
     @Test
@@ -383,7 +383,7 @@ class PlanDrawingTest {
         Garden garden = TestGardens.garden("\"><svg onload=alert(1)> " + "n".repeat(10_240), false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), beds, List.of());
         List<Finding> findings = List.of(Told.saying(Weight.SNAG, Place.bed("<0&>"), "s".repeat(10_240)).way(WayKind.TAKE_OUT));
-        Page page = TestGardens.draw(garden, works(garden), List.of(), findings, PlanOptions.of(A3.sheet().stamped("<b>", "\u202E2026")));
+        Page page = TestGardens.draw(garden, works(garden), List.of(), findings, TestOptions.plan(TestOptions.stamped(A3.sheet(), "<b>", "\u202E2026")));
         Drawn drawn = Drawn.of(page);
         assertEquals(List.of(), drawn.collisions());
         assertTrue(drawn.texts().stream().anyMatch(t -> t.startsWith("<script>alert(1)</")), drawn.texts()::toString);
@@ -400,7 +400,7 @@ class PlanDrawingTest {
         Bed bed = TestGardens.bed("M", "Corner", TestGardens.M, 800, 1500, 0, 3);
         Garden garden = TestGardens.garden("Yard", false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), List.of(bed), List.of());
-        Page page = TestGardens.draw(garden, List.of(), List.of(), List.of(), PlanOptions.of(A3.sheet().stamped("C", "2026-11-25")));
+        Page page = TestGardens.draw(garden, List.of(), List.of(), List.of(), TestOptions.plan(TestOptions.stamped(A3.sheet(), "C", "2026-11-25")));
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             String text = new PDFTextStripper().getText(pdf);
             for (String said : List.of("Corner", "3000 × 2400 × 600", "1:50", "2026-11-25", "house wall 12000", "Legend", "Cautions")) {
@@ -418,7 +418,7 @@ class PlanDrawingTest {
     void imperialGardensReadInFeetInchesAndSixteenths() throws Exception {
         Garden metric = TestGardens.chapelYard();
         Garden garden = TestGardens.garden("Terrace", true, metric.ground(), metric.beds(), metric.paths());
-        Drawn drawn = Drawn.of(TestGardens.draw(garden, works(garden), TestGardens.chapelPaths(), List.of(), PlanOptions.usual(true)));
+        Drawn drawn = Drawn.of(TestGardens.draw(garden, works(garden), TestGardens.chapelPaths(), List.of(), TestOptions.plan(true)));
         assertTrue(drawn.says("1/4 in = 1 ft (1:48)"), drawn.texts()::toString);
         assertTrue(drawn.says("house wall 39' 4 7/16\""), drawn.texts()::toString);
         assertTrue(drawn.says("7' 10 1/2\" × 3' 11 1/4\" × 1' 3 3/4\""), drawn.texts()::toString);
@@ -446,7 +446,7 @@ class PlanDrawingTest {
     @Test
     void theScaleBarIsAsLongAsItSays() throws Exception {
         for (int n : new int[] {50, 100, 200, 500}) {
-            Drawn drawn = Drawn.of(TestGardens.draw(TestGardens.chapelYard(), List.of(), List.of(), List.of(), A3.at(new Scale(n))));
+            Drawn drawn = Drawn.of(TestGardens.draw(TestGardens.chapelYard(), List.of(), List.of(), List.of(), TestOptions.at(A3, n)));
             double[] bar = drawn.polygons("scale-bar");
             String last = drawn.texts().stream().filter(t -> t.matches("[0-9.]+ m")).findFirst().orElseThrow();
             double metres = Double.parseDouble(last.replace(" m", ""));

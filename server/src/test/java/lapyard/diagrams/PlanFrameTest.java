@@ -30,7 +30,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** How a plan fills its sheet, and what a draughtsman looks for on it. */
 class PlanFrameTest {
-    private static final PlanOptions A3 = PlanOptions.usual(false);
+    private static final PlanOptions A3 = TestOptions.plan(false);
 
     private static Garden yard(double width, double depth, Bed... beds) {
         Ground ground = new Ground(List.of(Outline.rectangle(width, depth)), List.of(), List.of(), List.of(), 0);
@@ -59,7 +59,7 @@ class PlanFrameTest {
         for (long seed = 1; seed <= 200; seed++) {
             Random random = new Random(seed);
             Garden garden = yard(3000 + random.nextInt(60_000), 3000 + random.nextInt(60_000));
-            PlanOptions options = A3.on(Paper.values()[random.nextInt(3)]);
+            PlanOptions options = TestOptions.on(A3, Paper.values()[random.nextInt(3)]);
             Box extent = Box.round(garden.ground().outline().get(0).corners());
             SheetLayout.Chosen chosen = SheetLayout.choose(options.sheet().paper(), Optional.empty(), false, extent, 60);
             int larger = chosen.scale().n() - 1;
@@ -138,7 +138,7 @@ class PlanFrameTest {
     @ValueSource(booleans = {false, true})
     void aPlanHasTheLinesOfOneLineGroup(boolean mono) {
         Garden garden = TestGardens.chapelYard();
-        Page page = TestGardens.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), mono ? PlanOptions.of(A3.sheet().inMono()) : A3);
+        Page page = TestGardens.draw(garden, garden.beds().stream().map(TestGardens::work).toList(), TestGardens.chapelPaths(), List.of(), mono ? TestOptions.plan(TestOptions.mono(A3.sheet())) : A3);
         Set<Double> widths = new TreeSet<>();
         all(page.shapes()).forEach(shape -> {
             if (shape instanceof Shape.Lines lines) widths.add(lines.stroke().widthMm());

@@ -1,9 +1,5 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -16,6 +12,10 @@ import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** A plan on several sheets. */
 class PlanTileTest {
@@ -52,14 +52,14 @@ class PlanTileTest {
     @Test
     void whatFitsOneSheetStaysOnOne() {
         Garden garden = TestGardens.chapelYard();
-        PlanOptions options = PlanOptions.usual(false).onSeveralSheets();
+        PlanOptions options = TestOptions.split(TestOptions.plan(false));
         assertEquals(1, PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.PegsAndSun.NOTHING, options).size());
     }
 
     @Test
     void aPlanTooLargeForItsPaperGoesOnSeveralSheetsThatNameEachOther() throws Exception {
         Garden garden = TestGardens.chapelYard();
-        PlanOptions options = PlanOptions.usual(false).on(Paper.A4).at(new Scale(20)).onSeveralSheets();
+        PlanOptions options = TestOptions.split(TestOptions.at(TestOptions.on(TestOptions.plan(false), Paper.A4), 20));
         List<Page> pages = PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.PegsAndSun.NOTHING, options);
         assertTrue(pages.size() >= 4, pages.size() + " sheets");
         for (int i = 0; i < pages.size(); i++) {
@@ -79,7 +79,7 @@ class PlanTileTest {
     @Test
     void moreSheetsThanAnyoneWouldJoinAreRefusedWithTheirNumber() {
         Garden garden = TestGardens.chapelYard();
-        PlanOptions options = PlanOptions.usual(false).on(Paper.A4).at(new Scale(1)).onSeveralSheets();
+        PlanOptions options = TestOptions.split(TestOptions.at(TestOptions.on(TestOptions.plan(false), Paper.A4), 1));
         String why = Told.refusal(assertThrows(
                         IllegalArgumentException.class, () -> PlanDrawing.pages(garden, List.of(), List.of(), List.of(), PlanDrawing.PegsAndSun.NOTHING, options)));
         assertTrue(why.matches("plan: At 1:1 the plan takes [0-9]+ sheets of A4; at most 60 sheets are possible. .*"), why);

@@ -1,8 +1,5 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +18,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 class RollSheetsTest {
     private static final GeometryFactory JTS = new GeometryFactory();
@@ -161,7 +161,7 @@ class RollSheetsTest {
             y += length;
         }
         RollLayout layout = new RollLayout("W4", y, Math.ceil(y / 500) * 500, placed);
-        BenchOptions options = BenchOptions.usual("Yard", imperial).on(imperial ? Paper.LETTER : Paper.A4).stamped("revision 3", "");
+        BenchOptions options = TestOptions.stamped(BenchOptions.usual("Yard", imperial).on(imperial ? Paper.LETTER : Paper.A4), "revision 3", "");
         List<Page> pages = pages(options, material(2000, layout));
         List<String> texts = new ArrayList<>();
         for (Page page : pages) {
@@ -176,7 +176,7 @@ class RollSheetsTest {
 
     @Test
     void aGardenWithoutRollsHasOneSheetThatSaysSo() throws Exception {
-        List<Page> pages = pages(BenchOptions.usual("Yard", false).stale("older"));
+        List<Page> pages = pages(TestOptions.stale(BenchOptions.usual("Yard", false), "older"));
         assertEquals(1, pages.size());
         assertTrue(Drawn.of(pages.get(0)).says("Nothing to cut from a roll in this garden."));
         assertTrue(Drawn.of(pages.get(0)).says("STALE: older"));

@@ -1,9 +1,5 @@
 package lapyard.diagrams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.ArrayList;
 import java.util.Map;
 import java.util.List;
@@ -27,12 +23,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 /**
  * The sheets for the saw of two beds worked by hand: M is L-shaped, N is 1800 x 900; kerf 4, end trim 10, boards of
  * 4800, M in stage 1 and N in stage 2.
  */
 class SawDayTest {
-    private static final BenchOptions A4 = BenchOptions.usual("Yard", false).stamped("revision 7", "2026-05-12");
+    private static final BenchOptions A4 = TestOptions.stamped(BenchOptions.usual("Yard", false), "revision 7", "2026-05-12");
     private static final BedWork M = TestGardens.work(TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3));
     private static final BedWork N = TestGardens.work(TestGardens.bed("N", "", Outline.rectangle(1800, 900), 4200, 0, 0, 3));
 
@@ -171,7 +171,7 @@ class SawDayTest {
 
     @Test
     void everySheetRepeatsTitleRevisionAndNumberAndStaleOnesSaySo() throws Exception {
-        List<Page> pages = pages(A4.inMono().stale("made from revision 7; the garden is at revision 9."));
+        List<Page> pages = pages(TestOptions.stale(TestOptions.mono(A4), "made from revision 7; the garden is at revision 9."));
         for (int i = 0; i < pages.size(); i++) {
             Drawn drawn = Drawn.of(pages.get(i));
             assertTrue(drawn.says("sheet " + (i + 1) + " of " + pages.size()));
@@ -228,8 +228,7 @@ class SawDayTest {
                 boards.add(new SawBoard(boards.size() + 1, "stock " + "s".repeat(60), length, 10, cuts, Math.max(0, length - from)));
             }
         }
-        BenchOptions options = BenchOptions.usual("g".repeat(500), seed > 3).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4)
-                .stamped("r".repeat(200), "d".repeat(50)).stale("s".repeat(300));
+        BenchOptions options = TestOptions.stale(TestOptions.stamped(BenchOptions.usual("g".repeat(500), seed > 3).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4), "r".repeat(200), "d".repeat(50)), "s".repeat(300));
         List<Page> pages = SawDay.pages(new Lifting(25, 2), List.of(), List.of(work(boards)), OptionalDouble.empty(), options);
         int batched = 0;
         for (Page page : pages) {
