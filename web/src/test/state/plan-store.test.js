@@ -59,3 +59,35 @@ test('a plan that came otherwise than by a command is one step, the same one non
   plans.undo();
   equal([plans.plan, plans.future.length], [{ n: 1 }, 1]);
 });
+
+test('a step taken back leaves what somebody else changed, there and back', () => {
+  const bed = (id, width) => ({ id, width });
+  const plans = new PlanStore({ beds: [bed('A', 1), bed('B', 1)] });
+  plans.run(plan => ({ beds: [bed('A', 2), plan.beds[1]] }));
+  plans.run(plan => ({ ...plan, name: 'mine' }));
+  plans.undo();
+  plans.replace({ beds: [bed('A', 2), bed('B', 9), bed('C', 9)] });
+  plans.undo();
+  equal(plans.plan, { beds: [bed('A', 1), bed('B', 9), bed('C', 9)] });
+  plans.redo();
+  plans.redo();
+  equal(plans.plan, { beds: [bed('A', 2), bed('B', 9), bed('C', 9)], name: 'mine' });
+});
+
+test('where somebody else changed the same bed, taking our step back brings ours of before', () => {
+  const plans = new PlanStore({ beds: [{ id: 'A', width: 1 }] });
+  plans.run(() => ({ beds: [{ id: 'A', width: 2 }] }));
+  plans.replace({ beds: [{ id: 'A', width: 3 }] });
+  plans.undo();
+  equal(plans.plan, { beds: [{ id: 'A', width: 1 }] });
+});
+
+test('what stands beside a try-out takes what somebody else changed into its steps', () => {
+  const plans = new PlanStore({ a: 1, b: 1 });
+  plans.run(plan => ({ ...plan, a: 2 }));
+  plans.tryOut();
+  plans.standBeside({ a: 2, b: 5 }, tried => ({ ...tried, b: 5 }));
+  plans.letGo();
+  plans.undo();
+  equal(plans.plan, { a: 1, b: 5 });
+});

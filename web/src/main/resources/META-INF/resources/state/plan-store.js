@@ -1,3 +1,5 @@
+import { merged } from './merge.js';
+
 /**
  * Holds the garden document being edited. A command is plan => newPlan and never changes its argument,
  * so undo is the plan before. Fires `change` whenever another plan stands.
@@ -52,8 +54,8 @@ export class PlanStore extends EventTarget {
 
   /** Somebody else changed the plan beside which something is tried. @param {(tried: object, stood: object) => object} both */
   standBeside(plan, both) {
-    const stood = this.#stands.plan;
-    this.#stands.plan = plan;
+    const { plan: stood, past, future } = this.#stands;
+    this.#stands = { plan, past: carried(past, stood, plan), future: carried(future, stood, plan) };
     this.replace(both(this.#plan, stood));
   }
 
@@ -77,17 +79,19 @@ export class PlanStore extends EventTarget {
 
   redo() { this.#step(this.#future, this.#past); }
 
-  /** Another document altogether, or the same one as someone else left it; earlier steps stay. */
+  /** The document as someone else left it: what they changed stays when a step of ours is taken back, unless it is the same part. */
   replace(plan) {
     this.seal();
-    this.#future = [];
+    this.#past = carried(this.#past, this.#plan, plan);
+    this.#future = carried(this.#future, this.#plan, plan);
     this.#show(plan);
   }
 
   /** What stands came otherwise than by a command, and is one step from what stood before. */
   stepFrom(before) {
     if (before === this.#plan) return;
-    this.#past.push(before);
+    this.#past = [...carried(this.#past, this.#plan, before), before];
+    this.#future = [];
     this.#show(this.#plan);
   }
 
@@ -110,3 +114,6 @@ export class PlanStore extends EventTarget {
     this.dispatchEvent(new Event('change'));
   }
 }
+
+/** Plans of other steps with what changed from one document to another. */
+const carried = (steps, from, to) => steps.map(step => merged(from, step, to).plan);
