@@ -82,8 +82,8 @@ public record Ties(
                 || courseTie == CourseTie.BY_HEIGHT && courseHeightMm > SCREWED_UP_TO_MM + 1e-6;
     }
 
-    /** Length of a long screw through a course of this height, whole 10 mm. */
+    /** Length of a long screw through a course of this height, as they are sold: whole 20 mm (common practice, no source). */
     public static double courseScrewMm(double courseHeightMm) {
-        return 10 * Math.ceil((courseHeightMm + INTO_BELOW_MM) / 10 - 1e-9);
+        return 20 * Math.ceil((courseHeightMm + INTO_BELOW_MM) / 20 - 1e-9);
     }
 }

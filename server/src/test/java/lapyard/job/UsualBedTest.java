@@ -44,6 +44,19 @@ class UsualBedTest {
                 sheet.beds().get(0).standing().verdicts()::toString);
     }
 
+    /** Timber as it is measured, 1.5 mm apart in thickness and 3 in height: every screw, strap and staple it takes is one that our list prices. */
+    @Test
+    void timberOfAnyMeasureTakesGoodsThatAreSold() {
+        for (int i = 0; i <= 60; i++) {
+            double thickness = 38 + 1.5 * i;
+            double height = 63 + 3 * i;
+            JobSheet sheet = Gardens.sheet("""
+                    {"beds":[{"width":2400,"depth":1200,"courses":2,"section":"own"}],
+                     "catalogue":{"sections":[{"id":"own","thickness":%s,"height":%s,"stock":[{"length":3000,"price":20}]}]}}""".formatted(thickness, height));
+            assertEquals(List.of(), sheet.slip().lines().stream().filter(line -> line.cost().isEmpty()).map(SlipLine::label).toList(), thickness + " x " + height);
+        }
+    }
+
     /**
      * Two courses and three of any usual size, of the timber that is sold: no snag of strength, and the order is whole. Sizes made
      * with a fixed seed.
