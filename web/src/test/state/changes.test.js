@@ -10,6 +10,12 @@ test('each line stands before and after, and what is gone is told', () => {
     [['soil', 'same', null], ['timber', 'changed', '360.00'], ['oil', 'new', null], ['pegs', 'gone', null]]);
 });
 
+test('a first look knows no savings: its lines stay where they were, and none is changed for that alone', () => {
+  const before = { lines: [line('timber', '360.00', { saved: '36.00' }), line('soil', '55.00')], saved: '36.00' };
+  const after = { lines: [line('oil', '30.00'), line('soil', '57.00'), line('timber', '360.00')].map(one => ({ ...one, saved: null })), saved: null };
+  equal(compareSlips(before, after).map(part => [part.line.item, part.state]), [['timber', 'same'], ['soil', 'changed'], ['oil', 'new']]);
+});
+
 test('the first slip is no change', () => {
   equal(compareSlips(null, { lines: [line('soil', '55.00')] }).map(part => part.state), ['same']);
 });

@@ -12,6 +12,65 @@ test('the slip before is kept beside the slip that stands', async () => {
   equal([reckoning.before.total, reckoning.sheet.slip.total], ['10.00', '12.00']);
 });
 
+/** A server whose whole sheets come when they are let go. */
+function heldWhole(first, whole, asked = []) {
+  let go;
+  const held = new Promise(resolve => { go = resolve; });
+  const answer = look => { asked.push(look); return look ? { ...first, look: 'first' } : held.then(() => whole); };
+  return { api: { jobSheet: async (_, look = '') => answer(look), jobSheetOf: async (_, look) => answer(look) }, go, asked };
+}
+
+const turns = async () => { for (let i = 0; i < 10; i++) await null; };
+
+test('a first look stands until the whole is there, beside the last whole slip', async () => {
+  const { api, go, asked } = heldWhole(sheet('12.40'), sheet('12.00'));
+  const reckoning = new Reckoning(api, 'g');
+  reckoning.fresh(sheet('10.00'));
+  const all = reckoning.fetch();
+  await turns();
+  equal([reckoning.standing, reckoning.mayImprove, reckoning.isOrdered, reckoning.sheet.slip.total, reckoning.before.total], ['first', true, true, '12.40', '10.00']);
+  go();
+  await all;
+  equal([reckoning.standing, reckoning.mayImprove, reckoning.sheet.slip.total, reckoning.before.total, asked], ['fresh', false, '12.00', '10.00', ['first', '']]);
+});
+
+test('the next change is told against the last whole slip, and an old whole counts no more', async () => {
+  const { api, go } = heldWhole(sheet('12.40'), sheet('12.00'));
+  const reckoning = new Reckoning(api, 'g');
+  reckoning.fresh(sheet('10.00'));
+  reckoning.fresh({ ...sheet('11.00'), look: 'first' });
+  equal([reckoning.standing, reckoning.before.total], ['first', '10.00']);
+  reckoning.fresh({ ...sheet('13.00'), look: 'first' });
+  equal([reckoning.standing, reckoning.before.total, reckoning.sheet.slip.total], ['first', '10.00', '13.00']);
+  reckoning.fresh(sheet('14.00'));
+  go();
+  await turns();
+  equal([reckoning.standing, reckoning.sheet.slip.total, reckoning.before.total], ['fresh', '14.00', '10.00']);
+});
+
+test('a first look at the order is one until the whole sheet is there, which is sent once', async () => {
+  const { api, go, asked } = heldWhole(sheet('12.40'), sheet('12.00'));
+  const reckoning = new Reckoning(api, 'g', () => true);
+  const rest = reckoning.ordered({ look: 'first', slip: { total: '12.40' }, snags: [] });
+  equal([reckoning.standing, reckoning.mayImprove], ['ordered', true]);
+  go();
+  await rest;
+  equal([reckoning.standing, reckoning.mayImprove, asked], ['fresh', false, ['']]);
+});
+
+test('what is tried over a first look is held against the whole sheet of the garden', async () => {
+  const { api, go } = heldWhole(sheet('9.00'), sheet('8.00'));
+  const reckoning = new Reckoning(api, 'g');
+  reckoning.fresh({ ...sheet('11.00'), look: 'first' });
+  const tried = reckoning.tryOut({});
+  await turns();
+  equal([reckoning.standing, reckoning.stands.look], ['first', 'first']);
+  go();
+  await tried;
+  await turns();
+  equal([reckoning.standing, reckoning.stands.look, reckoning.before.total], ['fresh', undefined, '8.00']);
+});
+
 test('of two on their way only the later counts, whichever comes first', async () => {
   const answers = [];
   const reckoning = new Reckoning({ jobSheet: () => new Promise(resolve => answers.push(resolve)) }, 'g');

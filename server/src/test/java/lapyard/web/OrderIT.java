@@ -15,6 +15,7 @@ import java.util.Random;
 import lapyard.job.Gardens;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
 
 /** Who brings what, for how much, and how it comes in. */
 @ExtendWith(Open.class)
@@ -49,6 +50,44 @@ class OrderIT {
         }
         browser.click("[data-key=\"slip shares\"]");
         assertTrue(browser.text("[data-key=\"share bed D\"]").contains("a m² inside"));
+        page.hasNoComplaints();
+    }
+
+    /** Focus, scroll and lines stay where they are from the first look to the whole; nothing is marked from a first look. */
+    @Test
+    void aFirstLookSaysSoUntilTheWholeIsThere(Page page) throws IOException, InterruptedException {
+        String id = page.open(chapel());
+        Browser browser = page.browser();
+        String shown = "return [...document.querySelectorAll('.first-look')].filter(one => getComputedStyle(one).visibility === 'visible').map(one => one.textContent).join('|')";
+        assertEquals("", browser.js(shown));
+        String lines = "return [...document.querySelectorAll('lap-slip .lines > li')].map(line => line.dataset.key).join()";
+        Object before = browser.js(lines);
+        browser.js("const fetched = window.fetch; const held = new Promise(go => { window.goOn = go; });"
+                + "window.fetch = (address, asked) => /\\/job-sheet$/.test(address) ? held.then(() => fetched(address, asked)) : fetched(address, asked);");
+        page.chooses("D");
+        browser.js("for (const one of document.querySelectorAll('table-panel, table-panel *')) if (one.scrollHeight > one.clientHeight + 40) one.scrollTop = 33;");
+        String scrolled = "return [...document.querySelectorAll('table-panel, table-panel *')].filter(one => one.scrollTop === 33).length";
+        assertTrue((Long) browser.js(scrolled) > 0);
+        browser.keys(Keys.ARROW_RIGHT);
+        browser.until("there is no first look", "return document.querySelector('lap-yard').garden.reckoning.standing === 'first'");
+        browser.until("it is not said", shown.replace("return ", "return 'A first look: it may still improve.|A first look: it may still improve.' === "));
+        assertFalse(browser.text("page-head .total").contains("saved"));
+        assertEquals(before, browser.js(lines));
+        PlacesIT.opens(browser, "tally");
+        browser.click("lap-tally button.tick");
+        page.says("that it cannot be marked yet", "This is a first look");
+        PlacesIT.opens(browser, "slip");
+        page.chooses("D");
+        browser.js("for (const one of document.querySelectorAll('table-panel, table-panel *')) if (one.scrollHeight > one.clientHeight + 40) one.scrollTop = 33;");
+        browser.js("window.goOn()");
+        page.kept();
+        assertEquals("", browser.js("return [...document.querySelectorAll('.first-look')].join()"));
+        assertTrue(browser.text("page-head .total").contains("saved"));
+        assertTrue((Long) browser.js(scrolled) > 0);
+        assertEquals("D", browser.js("return document.activeElement.dataset.bed"));
+        JsonNode whole = page.server().get("api/gardens/" + id + "/job-sheet");
+        assertEquals("£" + whole.at("/slip/total").asText(), page.total().replace(",", ""));
+        assertFalse(page.stored(id).has("tally"));
         page.hasNoComplaints();
     }
 

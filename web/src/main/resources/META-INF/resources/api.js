@@ -70,6 +70,8 @@ const piece = id => `api/shelf/${encodeURIComponent(id)}`;
 
 const garden = id => `api/gardens/${encodeURIComponent(id)}`;
 
+const looked = look => (look ? `?look=${look}` : '');
+
 export const api = {
   /**
    * The first page of a list, see `Gardens`.
@@ -102,11 +104,11 @@ export const api = {
 
   /**
    * @param {'job-sheet'|'order'} [also] what is wanted with it
-   * @returns {Promise<{revision: string, sheet: object | null, order: object | null, merged: object | null}>} the new revision, its job
-   *     sheet or order where the server had the time, and the document where it took in somebody else's changes
+   * @returns {Promise<{revision: string, sheet: object | null, order: object | null, merged: object | null}>} the new revision, a first
+   *     look at its job sheet or order where the server had the time, and the document where it took in somebody else's changes
    */
   async save(id, plan, revision, also = 'job-sheet') {
-    const answer = await ask('PUT', `${garden(id)}?with=${also}`, { body: plan, headers: { 'if-match': revision } });
+    const answer = await ask('PUT', `${garden(id)}?with=${also}&look=first`, { body: plan, headers: { 'if-match': revision } });
     const { jobSheet = null, order = null, document: merged = null } = await answer.json().catch(() => ({}));
     return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, order, merged };
   },
@@ -121,11 +123,11 @@ export const api = {
     await ask('POST', `${garden(id)}/revisions/${last.number}/restore`, { headers: { 'if-match': `"${revision}"` } });
   },
 
-  /** @returns {Promise<object>} the job sheet of what is stored */
-  async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
+  /** @param {string} [look] `first` for a first look, which has `look` where it may still improve @returns {Promise<object>} the job sheet of what is stored */
+  async jobSheet(id, look = '') { return read(await ask('GET', `${garden(id)}/job-sheet${looked(look)}`)); },
 
-  /** @returns {Promise<object>} the job sheet of a garden that is kept nowhere */
-  async jobSheetOf(plan) { return read(await ask('POST', 'api/job-sheet', { body: plan })); },
+  /** @returns {Promise<object>} the job sheet of a garden that is kept nowhere, as {@link jobSheet} */
+  async jobSheetOf(plan, look = '') { return read(await ask('POST', `api/job-sheet${looked(look)}`, { body: plan })); },
 
   /** @returns {Promise<object>} a part of it, see {@link part} */
   async partOf(plan, name) { return read(await ask('POST', `api/job-sheet/${name}`, { body: plan })); },

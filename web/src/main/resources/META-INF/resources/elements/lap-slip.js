@@ -7,7 +7,7 @@ import { unitsOf } from '../state/plan.js';
 import { roundedWithUnit } from '../state/working.js';
 import './look-longer.js';
 import './order-money.js';
-import { custom, GardenElement, h } from './make.js';
+import { custom, firstLook, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
@@ -27,7 +27,7 @@ export class LapSlip extends GardenElement {
       slip ? this.#strip(slip) : null,
       slip ? this.#more(slip) : null,
       h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
-    if (slip && reckoning.isOrdered) this.#sayTotal(slip);
+    if (slip && reckoning.isOrdered && !reckoning.mayImprove) this.#sayTotal(slip);
   }
 
   #said = null;
@@ -122,9 +122,13 @@ export class LapSlip extends GardenElement {
     return ` · ${money((Number(share.perM2) / valueIn(1, 'm2', units)).toFixed(decimals), currency)} a ${unitIn('m2', units)} inside`;
   }
 
+  #unproved = false;
+
   #mightBeLess() {
     const { look, plan, reckoning } = this.garden;
-    return plan.search === 'long' || look.standing !== 'none' || unproved(reckoning.sheet).length > 0;
+    // a first look proves little, and the whole is on its way
+    if (!reckoning.mayImprove) this.#unproved = unproved(reckoning.sheet).length > 0;
+    return plan.search === 'long' || look.standing !== 'none' || this.#unproved;
   }
 
   #order(order, currency) {
@@ -156,7 +160,7 @@ export class LapSlip extends GardenElement {
           h('strong.sum', {}, money(slip.total, slip.currency)))),
       slip.toPay ? h('p.why', {}, h('strong', {}, money(slip.toPay, slip.currency)), ' is to pay, as goods were bought at other prices: ', h('em', {}, 'What to pay when'), ' adds it up.') : null,
       slip.atLeast ? h('p.why', {}, 'A line has no price, or something cannot be made: the true sum is higher.') : null,
-      Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved. ', savedBeside(slip, sum => money(sum, slip.currency))) : null);
+      this.garden.reckoning.mayImprove ? h('p.saved', {}, firstLook()) : Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved. ', savedBeside(slip, sum => money(sum, slip.currency))) : null);
   }
 
   #downloads() {

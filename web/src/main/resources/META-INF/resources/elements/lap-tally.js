@@ -38,6 +38,7 @@ export class LapTally extends GardenElement {
 
   #change(command, said) {
     if (this.garden.trying) return this.say('Nothing is marked while you try something. Keep it or let it go first.');
+    if (this.garden.reckoning.mayImprove) return this.say('This is a first look, which may still improve. Mark it once the whole plan is here.');
     if (this.#open === 'day') this.#held ??= this.#seen;
     this.run(command);
     return this.say(`${said} Undo takes it back.`);

@@ -58,6 +58,9 @@ const idOf = key => `choice-${key.replaceAll(' ', '-')}`;
 export const tick = (key, text, checked, change, kind = 'tick') => h(`label.${kind}`, {},
   h('input', { type: 'checkbox', 'data-key': key, checked, onchange: event => change(event.target.checked) }), ` ${text}`);
 
+/** Stands where the whole says what is saved; shown once it has stood for a moment. */
+export const firstLook = () => h('span.first-look', {}, 'A first look: it may still improve.');
+
 /** A button by its words, its key and what it does. */
 export const verb = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
 

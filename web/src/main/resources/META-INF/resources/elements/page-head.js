@@ -1,6 +1,6 @@
 import { money, moneyIn, savedOf } from '../state/changes.js';
 import { counted } from '../state/words.js';
-import { custom, GardenElement, h, verb } from './make.js';
+import { custom, firstLook, GardenElement, h, verb } from './make.js';
 import { openMenu } from './menu.js';
 import { patch } from './patch.js';
 
@@ -53,7 +53,7 @@ export class PageHead extends GardenElement {
     this.total.classList.toggle('behind', !reckoning.isOrdered || keeper.standing !== 'kept');
     patch(this.total, [
       h('span.sum', {}, slip.atLeast ? 'At least ' : '', h('strong', { id: 'order-total' }, money(slip.total, slip.currency))),
-      h('span.about', {}, [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · '))]);
+      h('span.about', {}, reckoning.mayImprove ? firstLook() : [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · '))]);
   }
 
   #add() {

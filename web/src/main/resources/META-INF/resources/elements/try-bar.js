@@ -19,7 +19,7 @@ export class TryBar extends GardenElement {
     if (this.#of !== plans.plan) this.#beside = null;
     if (!trying) return this.rebuild();
     const told = changesOf(plans.stands, plans.plan);
-    const price = reckoning.standing === 'fresh' ? dearer(reckoning.stands?.slip, reckoning.sheet?.slip, money) : reckoning.refused.length ? `cannot be built: ${reckoning.refused[0].text}` : 'working it out …';
+    const price = reckoning.standing === 'fresh' && !reckoning.stands?.look ? dearer(reckoning.stands?.slip, reckoning.sheet?.slip, money) : reckoning.refused.length ? `cannot be built: ${reckoning.refused[0].text}` : 'working it out …';
     return this.rebuild(
       h('p', {}, h('strong', {}, 'Trying: '), h('span', { title: told.join('; ') }, shortly(told)), price && told.length ? `, ${price}` : '', '.'),
       h('div.verbs', {},

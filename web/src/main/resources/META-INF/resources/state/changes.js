@@ -4,13 +4,13 @@
  * @param {object | null} before the slip as it stood, null where there was none
  * @param {object} after
  * @returns {{line: object, was: object | null, state: 'same'|'changed'|'new'|'gone'}[]} lines of `after` in their
- *     order, then the lines that are gone
+ *     order, of a first look in that of `before`, then the lines that are gone
  */
 export function compareSlips(before, after) {
   const lines = after?.lines ?? [];
   if (!before) return lines.map(line => ({ line, was: null, state: 'same' }));
   const old = new Map((before.lines ?? []).map(line => [line.item, line]));
-  const compared = lines.map(line => {
+  const compared = (after.saved === null ? placedAs([...old.keys()], lines) : lines).map(line => {
     const was = old.get(line.item) ?? null;
     old.delete(line.item);
     if (!was) return { line, was: null, state: 'new' };
@@ -19,8 +19,15 @@ export function compareSlips(before, after) {
   return [...compared, ...[...old.values()].map(line => ({ line, was: null, state: 'gone' }))];
 }
 
+/** A first look knows no savings, by which lines are sorted: they stay where they were until the whole is there. */
+function placedAs(items, lines) {
+  const placeOf = ({ item }) => (items.includes(item) ? items.indexOf(item) : items.length);
+  return [...lines].sort((a, b) => placeOf(a) - placeOf(b));
+}
+
 function sameLine(a, b) {
-  return a.cost === b.cost && a.saved === b.saved && packsText(a) === packsText(b) && a.need === b.need;
+  const sameSaved = a.saved === b.saved || (b.saved ?? null) === null;
+  return a.cost === b.cost && sameSaved && packsText(a) === packsText(b) && a.need === b.need;
 }
 
 /** `4 × 2400, 6 × 3000`; empty where nothing can be bought. */

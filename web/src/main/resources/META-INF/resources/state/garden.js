@@ -1,5 +1,5 @@
 import { Choice } from './choice.js';
-import { Keeper } from './keeper.js';
+import { hasManyBeds, Keeper } from './keeper.js';
 import { LongLook } from './long-look.js';
 import { equal, merged } from './merge.js';
 import { bedOf, named } from './plan.js';
@@ -44,7 +44,7 @@ export class Garden {
     this.api = api;
     this.id = id;
     this.choice = new Choice();
-    this.reckoning = new Reckoning(api, id);
+    this.reckoning = new Reckoning(api, id, () => hasManyBeds(this.plan));
     this.look = new LongLook(api);
     this.sizes = new LongLook(api, undefined, 'sizes', 5);
     this.layOut = new LongLook(api, undefined, 'lay-out', 30);

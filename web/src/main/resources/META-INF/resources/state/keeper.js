@@ -4,8 +4,10 @@ import { equal, merged } from './merge.js';
 export const WAITS = [1000, 2000, 4000, 8000, 15000];
 const UNDO = 'Undo the last change, or copy the garden';
 
-/** From here on the order is fetched before the rest of the job sheet, which takes its time to come and to be read. */
 const MANY_BEDS = 60;
+
+/** Whether the order is fetched before the rest of the job sheet, which takes its time to come and to be read. */
+export const hasManyBeds = plan => (plan.beds ?? []).length > MANY_BEDS;
 
 /**
  * Keeps a garden: sends every plan to the store at once, one at a time and only the latest, and holds what the store
@@ -133,7 +135,7 @@ export class Keeper extends EventTarget {
       while (this.#pending && !this.#closed) {
         const plan = this.#pending;
         try {
-          const saved = await this.#api.save(this.id, plan, this.revision, (plan.beds ?? []).length > MANY_BEDS ? 'order' : 'job-sheet');
+          const saved = await this.#api.save(this.id, plan, this.revision, hasManyBeds(plan) ? 'order' : 'job-sheet');
           this.revision = saved.revision;
           this.sheet = saved.sheet;
           this.order = saved.order ?? null;

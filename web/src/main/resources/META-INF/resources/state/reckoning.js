@@ -1,17 +1,22 @@
 /**
  * The job sheet of the stored plan, and the slip as it stood before. `standing` is `none`, `reckoning`, `ordered`
- * (slip and snags are those of the stored plan, all else comes), `fresh` or `away`. Fires `change`.
+ * (slip and snags are those of the stored plan, all else comes), `first` (a first look: it may still improve, and the
+ * whole comes), `fresh` or `away`. Fires `change`.
  */
 export class Reckoning extends EventTarget {
   #api;
   #id;
+  #wholeAtOnce;
   #turn = 0;
 
-  constructor(api, id) {
+  /** @param {() => boolean} [wholeAtOnce] whether a sheet is too long to be sent twice */
+  constructor(api, id, wholeAtOnce = () => false) {
     super();
     this.#api = api;
     this.#id = id;
+    this.#wholeAtOnce = wholeAtOnce;
     this.sheet = null;
+    /** Of a whole sheet, never of a first look. */
     this.before = null;
     this.standing = 'none';
     /** The sheet of the garden as it stands while something else is tried, else null. */
@@ -20,71 +25,54 @@ export class Reckoning extends EventTarget {
     this.refused = [];
   }
 
+  /** Whether slip and snags are those of the stored plan. */
+  get isOrdered() { return ['fresh', 'first', 'ordered'].includes(this.standing); }
+
+  /** Whether what is shown is a first look, of which nothing is made. */
+  get mayImprove() { return Boolean(this.sheet?.look); }
+
   /** Fetches the sheet; of several at once only the last counts. */
   async fetch() {
-    if (this.stands) return;
-    const before = this.sheet ? this.sheet.slip ?? null : this.before;
-    await this.#bring('reckoning', () => this.#api.jobSheet(this.#id), () => before);
+    if (!this.stands) await this.#bring('reckoning', look => this.#api.jobSheet(this.#id, look), this.#stood());
   }
 
-  /** Slip and snags came with what was saved: they are shown, then the rest is fetched. @param {{slip: object, snags: object[], caution?: string}} order */
-  async ordered({ slip, snags, caution }) {
+  /** Slip and snags came with what was saved: they are shown, then the rest is fetched. @param {{look?: string, slip: object, snags: object[], caution?: string}} order */
+  async ordered({ look, slip, snags, caution }) {
     if (this.stands) {
-      this.stands = { ...this.stands, slip, snags, caution };
+      this.stands = { ...this.stands, look, slip, snags, caution };
       return;
     }
-    const before = this.sheet?.slip ?? null;
-    this.before = before;
-    this.sheet = { ...this.sheet, slip, snags, caution };
-    await this.#bring('ordered', () => this.#api.jobSheet(this.#id), () => before);
-  }
-
-  /** Whether slip and snags are those of the stored plan. */
-  get isOrdered() { return this.standing === 'fresh' || this.standing === 'ordered'; }
-
-  async #bring(meanwhile, ask, before) {
-    const turn = ++this.#turn;
-    this.#stand(meanwhile);
-    try {
-      const sheet = await ask();
-      if (turn !== this.#turn) return;
-      this.before = before();
-      this.sheet = sheet;
-      this.refused = [];
-      this.#stand('fresh');
-    } catch (problem) {
-      if (turn !== this.#turn) return;
-      this.refused = this.stands && problem.status ? problem.snags : [];
-      this.#stand('away');
-    }
+    this.before = this.#stood();
+    this.sheet = { ...this.sheet, look, slip, snags, caution };
+    await this.#bring('ordered', () => this.#api.jobSheet(this.#id), this.before);
   }
 
   /** The sheet of a plan that is only tried; `before` is the slip as the garden stands. */
   async tryOut(plan) {
     this.stands ??= this.sheet;
-    await this.#bring('reckoning', () => this.#api.jobSheetOf(plan), () => this.stands?.slip ?? null);
+    this.#wholeBeside();
+    await this.#bring('reckoning', look => this.#api.jobSheetOf(plan, look), this.stands?.slip ?? null);
   }
 
   /** Nothing is tried any more: the garden's own sheet stands, until another comes. */
   letGo() {
-    this.#turn++;
-    this.sheet = this.stands;
+    const turn = ++this.#turn;
     this.before = null;
+    const { stands } = this;
     this.stands = null;
-    this.refused = [];
-    this.#stand('fresh');
+    this.#take(turn, stands, look => this.#api.jobSheet(this.#id, look));
   }
 
   /** The sheet came with what was saved. */
   fresh(sheet) {
     if (this.stands) {
       this.stands = sheet;
+      this.#wholeBeside();
       return;
     }
-    this.#turn++;
-    if (this.sheet) this.before = this.sheet.slip ?? null;
-    this.sheet = sheet;
-    this.#stand('fresh');
+    const turn = ++this.#turn;
+    this.before = this.#stood();
+    this.#take(turn, sheet, look => this.#api.jobSheet(this.#id, look));
   }
 
   /** The sheet as it was kept when there was a signal. */
@@ -95,6 +83,54 @@ export class Reckoning extends EventTarget {
 
   /** The bed's part of the sheet. */
   bed(id) { return this.sheet?.beds?.find(bed => String(bed.id) === id) ?? null; }
+
+  #stood() { return this.sheet && !this.mayImprove ? this.sheet.slip ?? null : this.before; }
+
+  async #bring(meanwhile, ask, before) {
+    const turn = ++this.#turn;
+    this.#stand(meanwhile);
+    try {
+      const sheet = await ask(this.#wholeAtOnce() ? '' : 'first');
+      if (turn !== this.#turn) return;
+      this.before = before;
+      await this.#take(turn, sheet, ask);
+    } catch (problem) {
+      this.#fail(turn, problem);
+    }
+  }
+
+  /** Shows a sheet; a first look until the whole is there. */
+  async #take(turn, sheet, ask) {
+    this.sheet = sheet;
+    this.refused = [];
+    this.#stand(sheet?.look ? 'first' : 'fresh');
+    if (!sheet?.look) return;
+    try {
+      const whole = await ask('');
+      if (turn !== this.#turn) return;
+      this.sheet = whole;
+      this.#stand('fresh');
+    } catch (problem) {
+      this.#fail(turn, problem);
+    }
+  }
+
+  #fail(turn, problem) {
+    if (turn !== this.#turn) return;
+    this.refused = this.stands && problem.status ? problem.snags : [];
+    this.#stand('away');
+  }
+
+  /** What is tried is held against the whole sheet of the garden as it stands. */
+  async #wholeBeside() {
+    const { stands } = this;
+    if (!stands?.look) return;
+    const whole = await this.#api.jobSheet(this.#id).catch(() => null);
+    if (!whole || this.stands !== stands) return;
+    this.stands = whole;
+    this.before = whole.slip ?? null;
+    this.#stand(this.standing);
+  }
 
   #stand(standing) {
     this.standing = standing;
