@@ -15,6 +15,7 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Told;
+import lapyard.plan.WayKind;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.Ground;
@@ -68,6 +69,7 @@ class AccessTest {
         List<Finding> found = notes(Beds.bed(
                 "M", Outline.rectangle(width, depth), 0, 0, hidden.isEmpty() ? new String[0] : hidden.split("")));
         assertEquals(needed, reach(found, "bed M"), 1);
+        assertEquals(!hidden.isEmpty() && needed > 0, found.stream().flatMap(one -> one.ways().stream()).anyMatch(way -> way.kind() == WayKind.FREE_WALL));
     }
 
     /** General-purpose reference: the largest empty circle of JTS 1.20, which answers the same question more slowly. */
@@ -131,9 +133,46 @@ class AccessTest {
         "0, 1050, 1050, 0, Leave one of the two beds out"
     })
     void aGapIsWidenedWhereThereIsRoom(double before, double m, double n, double behind, String way) {
-        Outline yard = Outline.rectangle(2400, before + m + 640 + n + behind);
-        List<Finding> found = Clashes.of(Beds.garden(Beds.yard(yard), Beds.box("M", 0, before, 2400, m), Beds.box("N", 0, before + m + 640, 2400, n)));
-        assertEquals(way, Told.ways(Beds.about(found, "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow()).get(0));
+        double after = before + m + 640;
+        Garden garden = Beds.garden(Beds.yard(Outline.rectangle(2400, after + n + behind)), Beds.box("M", 0, before, 2400, m), Beds.box("N", 0, after, 2400, n));
+        Garden beside = Beds.garden(Beds.yard(Outline.rectangle(after + n + behind, 2400)), Beds.box("M", before, 0, m, 2400), Beds.box("N", after, 0, n, 2400));
+        for (Garden one : List.of(garden, beside)) {
+            GroundSheet sheet = GroundSheet.of(one);
+            Finding gap = Beds.about(sheet.findings(), "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow();
+            assertEquals(way, Told.ways(gap).get(0));
+            if (gap.ways().get(0).kind() == WayKind.MOVE_APART) {
+                double move = way.startsWith("Move bed N") ? 560 : -560;
+                assertEquals(Fact.spot(one == beside ? move : 0, one == beside ? 0 : move), gap.ways().get(0).values().get(2));
+            }
+            AccessSheet.Row row = sheet.access().rows().stream().filter(each -> each.what() == AccessSheet.AccessCheck.GAP).findFirst().orElseThrow();
+            assertEquals(List.of("bed M, bed N", 640.0, 560.0), List.of(row.where(), row.measured(), row.missing()));
+        }
+    }
+
+    /** With nobody before wall A the furthest place stands as far from F as from the inside corner: x^2 = (1800 - x)^2 + 1400^2, 1444; mirrored too. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void aHiddenWallIsThatOfTheBedsOwnFrame(boolean mirrored) {
+        Bed bed = Beds.bed("M", Beds.L, new Placement(new Point(5000, 800), 0, mirrored), "A");
+        AccessSheet.Row row = reachRow(bed);
+        assertEquals(1444, row.measured(), 1.5);
+        assertEquals(5000 + (mirrored ? -1444 : 1444), row.at().orElseThrow().x(), 5);
+    }
+
+    private static AccessSheet.Row reachRow(Bed... beds) {
+        return GroundSheet.of(Beds.garden(Beds.yard(null), beds)).access().rows().stream()
+                .filter(each -> each.what() == AccessSheet.AccessCheck.REACH && each.where().equals("bed M")).findFirst().orElseThrow();
+    }
+
+    /** Where a bed stands before half of the one wall that is left, the far corner of that half is reached last; nobody reaches a bed without a wall. */
+    @Test
+    void aBedBeforeHalfAWallLeavesTheOtherHalf() {
+        Bed mirrored = Beds.bed("M", Outline.rectangle(2400, 1200), new Placement(new Point(5000, 0), 0, true), "A", "B", "D");
+        AccessSheet.Row row = reachRow(mirrored, Beds.box("N", 2600, 1400, 1200, 1200));
+        assertEquals(2700, row.at().orElseThrow().x(), 5);
+        assertEquals(Math.hypot(1100, 1100), row.measured(), 2);
+        assertEquals(Math.hypot(1100, 1100) - 600, row.missing(), 2);
+        assertEquals(Double.POSITIVE_INFINITY, reachRow(Beds.bed("M", Outline.rectangle(2400, 1200), 0, 0, "A", "B", "C", "D")).measured());
     }
 
     /** What stands up takes the place to stand as a bed does, what lies flush does not; 250 along a wall is too short to stand at, 350 is not. */
@@ -172,7 +211,7 @@ class AccessTest {
     @Test
     void theWidthThatIsOfferedIsReached() {
         Finding far = Beds.about(notes(Beds.box("M", 0, 0, 3000, 1800)), "bed M", FindingKind.REACH_FAR).orElseThrow();
-        double width = far.ways().stream().filter(way -> way.kind() == lapyard.plan.WayKind.MAKE_NARROWER)
+        double width = far.ways().stream().filter(way -> way.kind() == WayKind.MAKE_NARROWER)
                 .map(way -> ((Fact.Length) way.values().get(0)).mm()).findFirst().orElseThrow();
         assertEquals(0, reach(notes(Beds.box("M", 0, 0, 3000, width)), "bed M"), "a bed " + width + " mm wide");
         assertTrue(reach(notes(Beds.box("M", 0, 0, 3000, width + 10)), "bed M") > 0, "a bed " + (width + 10) + " mm wide");
