@@ -185,6 +185,11 @@ class ClashesTest {
         assertEquals(
                 List.of(), snags(Beds.garden(with(tap), Beds.box("M", 6300, 3400, 2400, 1200))), "300 and 400 are 500");
         assertTrue(Spoken.of(corner).startsWith("Bed M stands 400 mm from the tap; 500 mm around it must stay clear."), Spoken.of(corner));
+        KeepClear post = new KeepClear(KeepClearKind.OTHER, Beds.points(6000, 3000), 0, 0, false, 0);
+        Finding over = only(snags(Beds.garden(with(post), Beds.box("M", 5900, 2800, 2400, 1200))));
+        assertEquals("Move it 100 mm right", Told.ways(over).get(0), "the post stands 100 and 200 into the bed");
+        Finding above = only(snags(Beds.garden(with(post), Beds.box("M", 5500, 1900, 2400, 1200))));
+        assertEquals("Move it 100 mm towards the house", Told.ways(above).get(0));
     }
 
     @Test

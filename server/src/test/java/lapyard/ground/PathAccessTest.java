@@ -19,6 +19,7 @@ import lapyard.plan.Preparation;
 import lapyard.plan.Told;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
+import org.locationtech.jts.geom.Geometry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,6 +56,42 @@ class PathAccessTest {
         // 500 free beside either; from (4000, 4900) to (4300, 5100) it is sqrt(300^2 + 0^2) across, as both overlap in y
         assertEquals(300, aslant.widthMm(), 0.1);
         assertEquals(1200, PathRoom.of(path, List.of()).widthMm());
+        PathRoom post = PathRoom.of(path, List.of(Shapes.area(Beds.outline(2000, 4700, 2400, 4700, 2400, 5100, 2000, 5100))));
+        assertEquals(500, post.widthMm(), 0.1, "one passes a post on its wider side");
+        assertEquals(5350, post.at().y(), 0.1);
+    }
+
+    /** The same on the second leg, which runs 4 to the right and 3 away after 5000 along the house: places by hand in that leg's own frame. */
+    @Test
+    void theNarrowestPlaceOfALegAtAnAngleIsToldAlongTheWholePath() {
+        GardenPath path = Beds.path("P", 1200, -2000, 1000, 3000, 1000, 11_000, 7000);
+        PathRoom one = PathRoom.of(path, List.of(slanted(2000, 300, 4000, 2000)));
+        assertEquals(900, one.widthMm(), 0.1);
+        assertEquals(2000, one.narrowMm(), 0.1);
+        assertEquals(7000, one.alongMm(), 0.1);
+        assertTrue(one.at().distanceMm(new Point(3000 + 0.8 * 2000 + 0.6 * 150, 1000 + 0.6 * 2000 - 0.8 * 150)) < 0.1, one.toString());
+        PathRoom aslant = PathRoom.of(path, List.of(slanted(2000, -100, 4000, 2000), slanted(4300, -2000, 6000, 100)));
+        assertEquals(300, aslant.widthMm(), 0.1);
+        assertEquals(5000 + 4150, aslant.alongMm(), 0.1);
+    }
+
+    private static Geometry slanted(double along, double across, double alongTo, double acrossTo) {
+        double[] corners = {along, across, alongTo, across, alongTo, acrossTo, along, acrossTo};
+        double[] xy = new double[8];
+        for (int i = 0; i < 8; i += 2) {
+            xy[i] = 3000 + 0.8 * corners[i] - 0.6 * corners[i + 1];
+            xy[i + 1] = 1000 + 0.6 * corners[i] + 0.8 * corners[i + 1];
+        }
+        return Shapes.area(Beds.outline(xy));
+    }
+
+    @Test
+    void aPathThatABedClosesIsBlocked() {
+        GroundSheet sheet = sheet(AccessStandard.USUAL, FIELD, List.of(), List.of(Beds.box("A", 3000, 4000, 700, 2000)), Beds.path("P", 1200, 0, 5000, 10000, 5000));
+        Finding blocked = Beds.about(sheet.findings(), "path P", FindingKind.PATH_PINCHED).orElseThrow();
+        assertEquals("Path P is blocked at 3000 mm along it; 1200 mm is usual.", Told.text(blocked));
+        GroundSheet pinched = sheet(AccessStandard.USUAL, FIELD, List.of(), List.of(Beds.box("A", 3000, 4700, 700, 2000)), Beds.path("P", 1200, 0, 5000, 10000, 5000));
+        assertTrue(Told.text(Beds.about(pinched.findings(), "path P", FindingKind.PATH_PINCHED).orElseThrow()).startsWith("Path P is 300 mm wide"));
     }
 
     /** 36 in for a path, 32 in for at most 24 in of its length: 2010 ADA Standards 403.5.1 (seen). */
@@ -104,6 +141,16 @@ class PathAccessTest {
         assertEquals(1000 / 15.0 - 50, row(sheet, "path P", "gradient").missing(), 1e-6);
         assertEquals(0, row(sheet, "path Q", "gradient").missing());
         assertFalse(row(sheet, "path Q", "cross fall").pass());
+        // 5 in 100 to the right and 3 in 100 away: along (0.6, 0.8) it climbs 0.054, across that |0.03 x 0.6 - 0.05 x 0.8| = 0.022
+        List<Ground.Level> aslant = List.of(
+                new Ground.Level(new Point(0, 0), 0), new Ground.Level(new Point(1000, 0), 50), new Ground.Level(new Point(0, 1000), 30));
+        GroundSheet both = sheet(AccessStandard.ADA_2010, FIELD, aslant, List.of(), Beds.path("P", 1200, 2000, 2000, 2000, 5000, 8000, 13_000));
+        assertEquals(1 / 0.054, row(both, "path P", "gradient").measured(), 1e-6);
+        Finding steep = Beds.about(both.findings(), "path P", FindingKind.PATH_STEEP).orElseThrow();
+        assertEquals("Path P climbs 1:18.5 on leg 2; 1:20 is the most.", Told.text(steep));
+        assertEquals(4, steep.amount().orElseThrow().value(), 1e-9);
+        GroundSheet leg = sheet(AccessStandard.ADA_2010, FIELD, aslant, List.of(), Beds.path("Q", 1200, 2000, 5000, 8000, 13_000));
+        assertEquals(1 / 0.022, row(leg, "path Q", "cross fall").measured(), 1e-6);
     }
 
     /** A free circle of 60 in: 2010 ADA Standards 304.3 (from memory). */

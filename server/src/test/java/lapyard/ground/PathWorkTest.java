@@ -72,6 +72,10 @@ class PathWorkTest {
             }
             PathWork work = PathWork.of(List.of(path), List.of(), List.of()).get(0);
             assertEquals(length * 1200 / 1e6, value(work, "path.area"), 1e-6);
+            assertEquals(length, lapyard.construction.Beds.input(lapyard.construction.Beds.quantity(work.quantities(), "path.area").working(), "line"), 1e-6);
+            PathWork.Strip strip = new PathWork.Strip(1300, 2000, 1, 0);
+            assertEquals(value(work, "path.area"), value(work.with(List.of(strip, strip)), "path.area"));
+            assertEquals(4, value(work.with(List.of(strip, strip)), "membrane.strip"), 1e-9, "its own strips give way to two of 2 m");
             assertEquals(
                     2 * length / 1000,
                     value(work, "edging.length"),
