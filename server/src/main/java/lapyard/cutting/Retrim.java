@@ -6,14 +6,13 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**
  * Plans where an offcut's end is trimmed each time that a later stage takes it up again. The plan that ignores it is cut
- * first: its bound holds, as trimming only takes length away. Boards on which the trimming finds no room are cut afresh,
- * on boards shortened by all the trimming that there can be, or stage by stage on whole ones.
+ * first: its bound holds, as trimming only takes length away. Boards on which the trimming finds no room are cut afresh
+ * on boards shortened by all the trimming that there can be; so is everything, and the cheaper plan stands.
  */
 final class Retrim {
     private final CuttingProblem problem;
@@ -61,8 +60,6 @@ final class Retrim {
         kept.forEach(line -> line.pieces().forEach(id -> all.merge(id, line.count(), Integer::sum)));
         add(ways, kept, shortened(left(kept), demands(open)));
         add(ways, List.of(), shortened(problem.stock(), demands(all)));
-        add(ways, kept, stageByStage(left(kept), demands(open)));
-        add(ways, List.of(), stageByStage(problem.stock(), demands(all)));
         return ways;
     }
 
@@ -120,26 +117,6 @@ final class Retrim {
                         line.lengthsMm(),
                         SawBoard.thousandth(trimmed(line) + off)))
                 .toList();
-    }
-
-    /** Each stage from boards of its own; nothing where not all can be cut so. */
-    private List<CuttingResult.BoardLine> stageByStage(
-            List<CuttingProblem.Stock> stock, List<CuttingProblem.Demand> demands) {
-        TreeSet<Integer> stages = new TreeSet<>();
-        demands.forEach(piece -> stages.add(piece.stage()));
-        List<CuttingResult.BoardLine> lines = new ArrayList<>();
-        Map<String, Integer> used = new HashMap<>();
-        for (int stage : stages) {
-            List<CuttingProblem.Stock> there =
-                    problem.with(stock, List.of()).stockLess(used);
-            List<CuttingProblem.Demand> own =
-                    demands.stream().filter(piece -> piece.stage() == stage).toList();
-            CuttingResult result = CuttingSolver.asTheyLie(problem.with(there, own), part(8 * stages.size()));
-            if (!result.unplaced().isEmpty()) return List.of();
-            result.plan().forEach(line -> used.merge(line.stock(), line.count(), Integer::sum));
-            lines.addAll(result.plan());
-        }
-        return lines;
     }
 
     /** Where no way cuts everything, the boards that hold out stand and the other pieces are named. */
