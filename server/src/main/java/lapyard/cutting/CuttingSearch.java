@@ -7,17 +7,8 @@ import lapyard.working.Effort;
 final class CuttingSearch {
     private static final long SEED = 20_260_501L;
     private static final int ROOT_ROUNDS = 100_000;
-    /** Pieces up to which every plan is tried. */
-    private static final int SMALL = 100;
-    private static final int TURNS_BEFORE_FINISH = 25;
-    /** As above, for who asks for the money alone: the proof is all that is left once a first dive has found the plan. */
-    private static final int TURNS_BEFORE_MONEY = 0;
     /** Money that every plan costs less than. */
     static final long NO_RIVAL = Long.MAX_VALUE;
-    /** Share of the budget that trying every plan may reach. */
-    private static final double EXACT_SHARE = 0.9;
-    /** How much longer than dives it may go on without a better plan, as its gain is the proof at the end. */
-    private static final int EXACT_PATIENCE = 4;
     /** How much more may go into sets of boards than into all else. */
     private static final int SETS_SHARE = 3;
     /** What may go into fewer boards once the money is proved, on top of as much as was spent before. */
@@ -39,7 +30,6 @@ final class CuttingSearch {
     private final boolean moneyAlone;
     private Solution best;
     private boolean moneyProved;
-    private boolean finished;
     /** Of boards filled one by one; null where more may be wasted. */
     private FullBoards full;
     /** Null where sets of boards tell nothing: where all boards cost the same, or nothing. */
@@ -114,23 +104,19 @@ final class CuttingSearch {
         count();
         if (hopeless()) return best;
         tell();
-        dives(new Diving(problem, relaxation, filling, budget), relaxation);
+        dives(new Diving(problem, relaxation, filling, budget));
         return best;
     }
 
-    private void dives(Diving diving, Relaxation relaxation) {
-        boolean small = pieces() <= SMALL;
-        Exchange exchange = new Exchange(problem, relaxation, diving, filling, budget);
+    private void dives(Diving diving) {
         Random random = null;
         Patience patience = new Patience(budget, effort.patience());
         for (int turn = 0; !settled() && !patience.over(); turn++) {
             long before = best.cost();
             long from = budget.spent();
-            best = diving.dive(problem.demand, problem.supply, best, random);
+            best = diving.dive(best, random);
             long dived = budget.spent() - from;
             random = new Random(SEED + turn);
-            from = budget.spent();
-            while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
             fullBoards(1 + dived / CuttingBudget.turns(1));
             if (sets != null && best.uncut() == 0 && !settled()) {
                 long steps = budget.steps();
@@ -145,8 +131,6 @@ final class CuttingSearch {
                 if (open && moneyProved) patience = new Patience(budget, Math.min(effort.patience(), budget.steps() + BOARDS_STEPS));
             }
             if (best.cost() < before) patience.renew();
-            boolean due = turn == (moneyAlone ? TURNS_BEFORE_MONEY : TURNS_BEFORE_FINISH) || patience.over();
-            if (small && !finished && due && !settled()) finish(relaxation);
             tell();
         }
     }
@@ -157,12 +141,6 @@ final class CuttingSearch {
         toldMoney = best.money();
         toldBound = least;
         budget.progress().reached(problem.money(toldMoney), problem.money(toldBound));
-    }
-
-    private int pieces() {
-        int sum = 0;
-        for (int count : problem.demand) sum = (int) Math.min(1_000_000, (long) sum + count);
-        return sum;
     }
 
     /** What the sets of boards say of the money, and once that is proved, of the number. */
@@ -187,24 +165,6 @@ final class CuttingSearch {
             bound++;
             full = null;
         }
-    }
-
-    private void finish(Relaxation relaxation) {
-        finished = true;
-        long steps = best.uncut() > 0 || moneyBound() < best.money()
-                ? exactPatience()
-                : Math.min(effort.patience(), budget.steps() + BOARDS_STEPS);
-        ExactFinish exact = new ExactFinish(problem, relaxation, filling, budget, new Patience(budget, exactSteps(steps)));
-        best = exact.improve(problem.demand, problem.supply, best);
-        if (exact.complete()) bound = best.cost();
-    }
-
-    private long exactPatience() {
-        return EXACT_PATIENCE * Math.min(effort.patience(), Long.MAX_VALUE / EXACT_PATIENCE);
-    }
-
-    private long exactSteps(long steps) {
-        return Math.min(steps, (long) (EXACT_SHARE * (effort.steps() - budget.steps())));
     }
 
     private boolean settled() {

@@ -13,15 +13,13 @@ record Diving(WholeProblem problem, Relaxation relaxation, Filling filling, Cutt
     private static final int ROUNDS_A_STEP = 12;
 
     /**
-     * @param demand what is to be cut, a part of the problem or all of it
-     * @param supply the boards there are for it
-     * @param best   a plan for the same pieces
+     * @param best   a plan of the problem
      * @param random how this dive leans; null for the plain first dive
      * @return a plan cheaper than {@code best}, or {@code best}
      */
-    Solution dive(int[] demand, int[] supply, Solution best, Random random) {
-        int[] left = demand.clone();
-        int[] boards = supply.clone();
+    Solution dive(Solution best, Random random) {
+        int[] left = problem.demand.clone();
+        int[] boards = problem.supply.clone();
         Solution soFar = new Solution(problem);
         while (true) {
             relaxation.of(left, boards);

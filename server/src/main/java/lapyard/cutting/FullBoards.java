@@ -1,5 +1,6 @@
 package lapyard.cutting;
 
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -32,7 +33,8 @@ final class FullBoards {
     private final int[] left;
     private long waste;
     private final List<int[]> chosen = new ArrayList<>();
-    private final Set<ExactFinish.State> hopeless = new HashSet<>();
+    /** Pieces left and boards for them, of which nothing came. */
+    private final Set<IntBuffer> hopeless = new HashSet<>();
     private boolean complete;
     /** Whether ways were left out because a piece had too many. */
     private boolean cut;
@@ -109,7 +111,9 @@ final class FullBoards {
 
     private boolean fill(int boards) {
         if (boards == 0) return true;
-        ExactFinish.State state = new ExactFinish.State(left.clone(), new int[] {boards});
+        int[] rest = Arrays.copyOf(left, types + 1);
+        rest[types] = boards;
+        IntBuffer state = IntBuffer.wrap(rest);
         if (hopeless.contains(state)) return false;
         if (patience.over()) {
             complete = false;

@@ -77,16 +77,6 @@ final class Knapsack {
         return best[stock];
     }
 
-    /** No pattern on this much of a board is worth more than this. */
-    long atMost(int room) {
-        if (byTable) return stepLayers == layers ? steps.get(layers).at(room) : table[room];
-        long most = 0;
-        for (int i = 0; i < value.length; i++) {
-            if (limit[i] > 0) most = Math.max(most, Frontier.atMost(room, value[i], problem.weight[i]));
-        }
-        return most;
-    }
-
     /** A pattern for the board, the best one where that is known; leftover length takes unvalued pieces. */
     Pattern pattern(int stock) {
         int[] copies = byTable ? trace(layersFor(stock) - 1, stock) : frontiers[stock].copies(0);

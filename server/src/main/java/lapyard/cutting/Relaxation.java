@@ -41,11 +41,6 @@ final class Relaxation {
     private final boolean[] open;
     private final long[] enough;
     private long bound;
-    /** The last round's bound, scaled, and the fraction its prices were brought down by. */
-    private BigInteger exact = BigInteger.ZERO;
-
-    private BigInteger up = BigInteger.ONE;
-    private BigInteger down = BigInteger.ONE;
 
     Relaxation(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
@@ -224,8 +219,8 @@ final class Relaxation {
                 of = knapsack.best(k);
             }
         }
-        up = BigInteger.valueOf(most);
-        down = BigInteger.valueOf(of);
+        BigInteger up = BigInteger.valueOf(most);
+        BigInteger down = BigInteger.valueOf(of);
         BigInteger sum = BigInteger.valueOf(wholeWorth()).multiply(up);
         for (int k = 0; k < open.length; k++) {
             if (supplyRow[k] < 0 || supply[k] == 0) continue;
@@ -234,8 +229,8 @@ final class Relaxation {
                     .subtract(BigInteger.valueOf(problem.cost[k]).shiftLeft(scaleBits).multiply(down));
             if (beyond.signum() > 0) sum = sum.subtract(beyond.multiply(BigInteger.valueOf(supply[k])));
         }
-        exact = sum.signum() <= 0 ? BigInteger.ZERO : sum.divide(down);
-        return exact.negate().shiftRight(scaleBits).negate().longValueExact();
+        BigInteger scaled = sum.signum() <= 0 ? BigInteger.ZERO : sum.divide(down);
+        return scaled.negate().shiftRight(scaleBits).negate().longValueExact();
     }
 
     /** Whether a x b is less than c x d, all 0 or more. */
@@ -266,42 +261,9 @@ final class Relaxation {
         return sum;
     }
 
-    /** What the pieces were worth in the last round, scaled whole numbers. */
-    long[] worth() {
-        return worth;
-    }
-
-    /** As {@link #worth}, in cost units. */
+    /** What the pieces were worth in the last round, in cost units. */
     double[] prices() {
         return Arrays.stream(worth).mapToDouble(each -> each / (double) (1L << scaleBits)).toArray();
-    }
-
-    /**
-     * The least a pattern on this board must be worth, scaled, for plans that use it to cost less than {@code cutoff}:
-     * what it is worth less than it costs comes on top of the last round's exact bound.
-     */
-    long leastWorth(int stock, long cutoff) {
-        long cost = problem.cost[stock] << scaleBits;
-        long scarce = 0;
-        if (supplyRow[stock] >= 0) {
-            long value = BigInteger.valueOf(knapsack.best(stock)).multiply(up).divide(down).longValueExact();
-            scarce = Math.max(0, value - cost);
-        }
-        return exact.longValueExact() + cost + scarce - ((cutoff - 1) << scaleBits);
-    }
-
-    /** The exact bound on plans that leave one of these uncut. */
-    long leastCostUncut(int item) {
-        return leastCost(exact.longValueExact() + (problem.uncutCost[item] << scaleBits) - worth[item]);
-    }
-
-    /** In cost units, rounded up. */
-    long leastCost(long scaled) {
-        return -(-scaled >> scaleBits);
-    }
-
-    Knapsack knapsack() {
-        return knapsack;
     }
 
     /** The best bound of the last {@link #solve}, in cost units of the problem, for what was still to be cut then. */
