@@ -64,7 +64,7 @@ public final class Construction {
             Optional<Point> downhill,
             double bearerStockMm,
             double liftLimitKg) {
-        return new UnjoinedBed(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg).joined(joined);
+        return new UnjoinedBed(new UnjoinedBed.Asked(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg)).joined(joined);
     }
 
     /** The longest corner screw that is sold and keeps its cover in this bed's timber, mm; the shortest where none does. */

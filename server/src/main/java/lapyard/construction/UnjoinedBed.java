@@ -24,39 +24,37 @@ import lapyard.working.Working.Input;
  */
 public final class UnjoinedBed {
     private final Bed bed;
-    private final Saw saw;
-    private final double longestMm;
-    private final double bearerStockMm;
-    private final double liftLimitKg;
-    private final Optional<Point> downhill;
+    private final Asked asked;
     private Rest rest;
+
+    /** All that its work depends on but for the joints, as for {@link Construction#of}. */
+    public record Asked(Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {}
 
     /** @param screws quantities that stand before those of what holds the joints, all others after them */
     private record Rest(Outline inner, LowSide low, List<Quantity> screws, boolean screwed, List<Finding> screwFindings, BedWork.Bottom bottom, List<LinerPiece> liner,
             List<Quantity> quantities, List<Finding> findings) {}
 
-    /** As {@link Construction#of}. */
-    public UnjoinedBed(Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
-        this.bed = bed;
-        this.saw = saw;
-        this.longestMm = longestMm;
-        this.bearerStockMm = bearerStockMm;
-        this.liftLimitKg = liftLimitKg;
-        this.downhill = downhill;
+    public UnjoinedBed(Asked asked) {
+        this.asked = asked;
+        bed = asked.bed();
+    }
+
+    public Asked asked() {
+        return asked;
     }
 
     /** @param joined one of the {@link LongWall#ways} by side, where that was settled with the boards */
     public BedWork joined(Map<Integer, SeamSplit> joined) {
         if (rest == null) rest = rest();
         List<Quantity> quantities = new ArrayList<>();
-        Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
+        Courses.Laid laid = Courses.of(bed, asked.saw(), asked.longestMm(), joined);
         List<Finding> findings = new ArrayList<>(laid.findings());
         List<Piece> pieces = Construction.pieces(laid);
         Notching.Cut notched = Notching.of(bed, rest.low(), laid.seams());
         findings.addAll(notched.findings());
         TimberQuantities.quantities(bed, pieces, notched.notches().size(), quantities);
         Coating.seal(bed, pieces.size(), notched.notches().size(), quantities);
-        TimberQuantities.lifts(bed, pieces, liftLimitKg, quantities);
+        TimberQuantities.lifts(bed, pieces, asked.liftLimitKg(), quantities);
         quantities.addAll(rest.screws());
         findings.addAll(rest.screwFindings());
         CrossTies across = crossTies(rest.inner(), laid.seams(), findings);
@@ -69,15 +67,15 @@ public final class UnjoinedBed {
     }
 
     private Rest rest() {
-        LowSide low = LowSide.of(bed, downhill);
+        LowSide low = LowSide.of(bed, asked.downhill());
         Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
         List<Quantity> screws = new ArrayList<>();
         List<Finding> screwFindings = new ArrayList<>();
         boolean screwed = Fixings.screws(bed, screws, screwFindings);
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
-        floor.quantities(bed, inner, saw, bearerStockMm, quantities);
+        Floor floor = Floor.of(bed, inner, low, asked.saw(), asked.bearerStockMm());
+        floor.quantities(bed, inner, asked.saw(), asked.bearerStockMm(), quantities);
         floor.findings(bed, low.toward(), findings);
         List<LinerPiece> liner = bed.inside().liner().wanted() ? LinerCut.pieces(bed, inner, floor.rectangles(), low, findings) : List.of();
         LinerCut.quantities(bed, inner, liner, quantities);

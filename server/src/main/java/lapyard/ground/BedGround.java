@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Preparation;
@@ -17,6 +18,7 @@ import lapyard.working.Working;
  * What one bed stands on and what is to be done to it.
  *
  * @param surface    the kind of most of its ground; empty where none is drawn
+ * @param kinds      of all of it, but for slivers
  * @param way        {@code scribe}, {@code level}, {@code strip}, {@code pads}, {@code none} on a deck; empty where
  *                   neither surface nor levels are known
  * @param scribes    what comes off the bottom course, wall by wall; empty where it stands on level ground
@@ -26,11 +28,13 @@ import lapyard.working.Working;
 public record BedGround(
         String bed,
         Optional<SurfaceKind> surface,
+        Set<SurfaceKind> kinds,
         String way,
         List<BedFall.Scribe> scribes,
         List<Quantity> quantities,
         List<Finding> findings) {
     public BedGround {
+        kinds = Set.copyOf(kinds);
         scribes = List.copyOf(scribes);
         quantities = List.copyOf(quantities);
         findings = List.copyOf(findings);
@@ -46,12 +50,13 @@ public record BedGround(
         Preparation.Soft soft = surface.filter(each -> each.dug).isPresent() ? preparation.soft() : Preparation.Soft.SCRIBE;
         Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
         if (areas.containsKey(SurfaceKind.DECK)) quantities.add(deckLoad(bed, loads));
-        if (surface.filter(kind -> kind == SurfaceKind.DECK).isPresent()) return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
+        if (surface.filter(kind -> kind == SurfaceKind.DECK).isPresent()) return new BedGround(bed.id(), surface, areas.keySet(), "none", List.of(), quantities, List.of());
         if (soft == Preparation.Soft.SCRIBE) {
             bedFall.ifPresent(own -> quantities.addAll(own.quantities()));
             return new BedGround(
                     bed.id(),
                     surface,
+                    areas.keySet(),
                     bedFall.isPresent() || surface.isPresent() ? "scribe" : "",
                     bedFall.map(BedFall::scribes).orElse(List.of()),
                     quantities,
@@ -71,7 +76,7 @@ public record BedGround(
             way = "pads";
             pads(bed, preparation, bedFall, quantities);
         }
-        return new BedGround(bed.id(), surface, way, List.of(), quantities, List.of());
+        return new BedGround(bed.id(), surface, areas.keySet(), way, List.of(), quantities, List.of());
     }
 
     private static void strip(Lot lot, Preparation preparation, Optional<BedFall> fall, List<Quantity> quantities) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import lapyard.construction.BedWork;
-import lapyard.ground.Underfoot;
+import lapyard.ground.GroundSheet;
 import lapyard.geometry.Measure;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
@@ -21,7 +21,7 @@ public record Caution(String sheet, String text) {
     static final String LOCAL = " Local codes and licensed practice come first.";
 
     /** In the order of the sheets; only what this garden has to do with. */
-    static List<Caution> of(Garden garden, List<BedWork> works) {
+    static List<Caution> of(Garden garden, GroundSheet ground, List<BedWork> works) {
         List<Caution> cautions = new ArrayList<>();
         if (works.isEmpty()) return cautions;
         boolean hardwood = works.stream().anyMatch(work -> work.bed().section().strengthClass()
@@ -49,7 +49,7 @@ public record Caution(String sheet, String text) {
         if (works.stream().anyMatch(work -> work.bed().inside().base().slatted())) {
             cautions.add(new Caution("base", "Never stand on bare slats: one board breaks under a person. No boards marked MB."));
         }
-        if (Underfoot.of(garden).values().stream().anyMatch(kinds -> kinds.stream().anyMatch(SurfaceKind::paved))) {
+        if (ground.beds().stream().anyMatch(bed -> bed.kinds().stream().anyMatch(SurfaceKind::paved))) {
             cautions.add(new Caution("base", "Slabs and concrete: cut wet or score and snap, FFP3 mask, others away: the dust scars lungs."));
         }
         if (works.stream().anyMatch(work -> work.bed().making().finish().wanted())) {

@@ -30,7 +30,6 @@ import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
-import lapyard.plan.Saw;
 import lapyard.working.Abandonable;
 import lapyard.working.Look;
 import lapyard.working.Progress;
@@ -141,20 +140,18 @@ public record Costing(
             Amounts needed = new Amounts(garden, ground, slats);
             try (Alone alone = new Alone(garden, beds, needed, looking)) {
                 Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
-                List<BuildAsked> asked = new ArrayList<>();
-                List<UnjoinedBed> unjoined = new ArrayList<>();
+                List<Making> makings = new ArrayList<>();
                 List<BedWork> built = new ArrayList<>();
                 for (Bed bed : beds) {
                     Abandonable.check();
-                    BuildAsked one = BuildAsked.of(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed));
-                    asked.add(one);
-                    unjoined.add(one.unjoined());
-                    built.add(one.known(unjoined.get(unjoined.size() - 1), looking.memory()));
+                    Making making = Making.of(garden, bed, downhill.apply(bed), looking.memory());
+                    makings.add(making);
+                    built.add(making.joined(joined.getOrDefault(bed.id(), Map.of())));
                 }
                 Abandonable.check();
                 Lining lining = new Lining(garden, built, downhill, looking);
-                alone.built(built, lining, (bed, other) -> other.equals(asked.get(bed).joined()) ? built.get(bed)
-                        : asked.get(bed).joined(other).known(unjoined.get(bed), looking.memory()));
+                alone.built(built, lining, (bed, other) -> other.equals(joined.getOrDefault(beds.get(bed).id(), Map.of())) ? built.get(bed)
+                        : makings.get(bed).joined(other));
                 Stripping stripping = Stripping.of(garden, ground.paths());
                 lining.choose(stripping.paths());
                 AlikeParts parts = new AlikeParts();
@@ -238,31 +235,25 @@ public record Costing(
     }
 
     /** All that the work on a bed depends on. */
-    private record BuildAsked(
-            Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+    private record BuildAsked(UnjoinedBed.Asked bed, Map<Integer, SeamSplit> joined) {}
+
+    /** Makes one bed with its walls joined in any way, each way once as long as it is remembered. */
+    private record Making(UnjoinedBed unjoined, SearchMemory memory) {
         /** @param downhill in the bed's own frame */
-        static BuildAsked of(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill) {
-            return new BuildAsked(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), joined, downhill,
-                    Bearers.longestStockMm(garden, bed), garden.people().liftLimitKg());
+        static Making of(Garden garden, Bed bed, Optional<Point> downhill, SearchMemory memory) {
+            return new Making(new UnjoinedBed(new UnjoinedBed.Asked(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), downhill,
+                    Bearers.longestStockMm(garden, bed), garden.people().liftLimitKg())), memory);
         }
 
-        BuildAsked joined(Map<Integer, SeamSplit> other) {
-            return new BuildAsked(bed, saw, longestMm, other, downhill, bearerStockMm, liftLimitKg);
-        }
-
-        UnjoinedBed unjoined() {
-            return new UnjoinedBed(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg);
-        }
-
-        BedWork known(UnjoinedBed unjoined, SearchMemory memory) {
-            return memory.part(this, asked -> unjoined.joined(joined), work -> work.quantities().size() + 2 * work.pieces().size());
+        BedWork joined(Map<Integer, SeamSplit> joined) {
+            return memory.part(new BuildAsked(unjoined.asked(), joined), asked -> unjoined.joined(joined),
+                    work -> work.quantities().size() + 2 * work.pieces().size());
         }
     }
 
     /** @param downhill in the bed's own frame */
     static BedWork work(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill, SearchMemory memory) {
-        BuildAsked asked = BuildAsked.of(garden, bed, joined, downhill);
-        return asked.known(asked.unjoined(), memory);
+        return Making.of(garden, bed, downhill, memory).joined(joined);
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */

@@ -72,7 +72,7 @@ public final class Job {
     /** The beds as costed, each with whether it would stand. */
     private static List<BedSheet> judged(Costing costing) {
         List<BedWork> works = costing.works();
-        Map<String, Standing> standing = Stands.of(costing.garden(), works, costing.offered());
+        Map<String, Standing> standing = Stands.of(costing.garden(), costing.ground().beds(), works, costing.offered());
         return IntStream.range(0, works.size())
                 .mapToObj(i -> new BedSheet(works.get(i), costing.amounts().get(i), standing.get(works.get(i).bed().id())))
                 .toList();

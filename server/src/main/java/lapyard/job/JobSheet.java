@@ -123,7 +123,7 @@ public record JobSheet(
 
     /** The cautions that stand on the sheets beside work that can hurt someone. */
     public List<Caution> cautions() {
-        return Caution.of(garden, works());
+        return Caution.of(garden, ground, works());
     }
 
     /** Inside the walls, by {@code bed M}. */

@@ -13,12 +13,11 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingResult.BoardLine;
-import lapyard.ground.Underfoot;
+import lapyard.ground.BedGround;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
-import lapyard.plan.SurfaceKind;
 import lapyard.plan.Treatment;
 import lapyard.standing.Footing;
 import lapyard.standing.Standing;
@@ -29,12 +28,15 @@ import lapyard.standing.Verdict.Outcome;
 final class Stands {
     private Stands() {}
 
-    /** @param cutting of the walls' timber, which tells what boards on hand go into which bed */
-    static Map<String, Standing> of(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
-        Map<String, Set<SurfaceKind>> surfaces = Underfoot.of(garden);
+    /**
+     * @param ground  of each bed, as {@code works} has them
+     * @param cutting of the walls' timber, which tells what boards on hand go into which bed
+     */
+    static Map<String, Standing> of(Garden garden, List<BedGround> ground, List<BedWork> works, List<SectionCutting> cutting) {
         Map<String, Set<String>> boards = boardsOnHand(garden, works, cutting);
         Map<String, Standing> standing = new LinkedHashMap<>();
-        for (BedWork work : works) {
+        for (int i = 0; i < works.size(); i++) {
+            BedWork work = works.get(i);
             String id = work.bed().id();
             Optional<Section> bearers = garden.goods().catalogue().section(work.bed().inside().base().bearerSection());
             double bearerMm = bearers.map(Section::heightMm).orElse(0.0);
@@ -47,7 +49,7 @@ final class Stands {
             standing.put(id, Standing.of(
                     work,
                     garden.terms().loads(),
-                    new Footing(surfaces.getOrDefault(id, Set.of()), bearerMm,
+                    new Footing(ground.get(i).kinds(), bearerMm,
                             bearers.map(section -> bearerClass(section, work)).orElse(StrengthClass.LOWEST), !own.isEmpty(), String.join(", ", unknown))));
         }
         return standing;

@@ -34,7 +34,7 @@ class LongWallTest {
     void aBedJoinedInOneWayAfterAnotherIsAsBuiltForThatWayAlone() {
         Optional<Point> downhill = Optional.of(new Point(0.002, 0.0125));
         Bed bed = Beds.bed("K", Outline.rectangle(6300, 1200), 3, Lap.TURNING);
-        UnjoinedBed unjoined = new UnjoinedBed(bed, SAW, 4780, downhill, 2400, 25);
+        UnjoinedBed unjoined = new UnjoinedBed(new UnjoinedBed.Asked(bed, SAW, 4780, downhill, 2400, 25));
         Set<BedWork> works = new HashSet<>();
         for (int round = 0; round < 2; round++) {
             for (LongWall wall : LongWall.of(bed, SAW, 4780, 4780, List.of(4780.0, 2980.0))) {
