@@ -52,7 +52,7 @@ final class Fonts {
         /** Number and advance of 256 code points each, looked up when the first of them is used: most rows never are. */
         private final AtomicReferenceArray<char[]> rows = new AtomicReferenceArray<>(TABLE / ROW);
 
-        private final SignTables tables;
+        final SignTables tables;
 
         final String file;
         /** Name of the font by itself, as a PDF file tells it. */
@@ -65,21 +65,6 @@ final class Fonts {
             this.name = file.replace(".ttf", "");
             tables = new SignTables(bytes(file));
             em = tables.em();
-        }
-
-        /** How many signs the font file has. */
-        int count() {
-            return tables.count();
-        }
-
-        /** Advance of a numbered sign, in font units. */
-        int advance(int sign) {
-            return tables.advance(sign);
-        }
-
-        /** Left, bottom, right and top of the box around all signs, in font units. */
-        int[] box() {
-            return tables.box();
         }
 
         /** Top of a letter above the line, in font units. */

@@ -71,11 +71,11 @@ final class PdfFonts {
             font.setXHeight(thousandths(signs.top('x'), signs));
             font.setAscender(thousandths(signs.top('d'), signs));
             font.setDescender(thousandths(signs.bottom('p'), signs));
-            font.setFontBBox(IntStream.of(signs.box()).map(side -> thousandths(side, signs)).toArray());
+            font.setFontBBox(IntStream.of(signs.tables.box()).map(side -> thousandths(side, signs)).toArray());
             font.setFlags(SYMBOLIC);
             font.setCIDType(CIDFontType.CIDTYPE2);
-            widths = new int[signs.count()];
-            widths[0] = thousandths(signs.advance(0), signs);
+            widths = new int[signs.tables.count()];
+            widths[0] = thousandths(signs.tables.advance(0), signs);
             font.setWidthArray(widths);
         }
 
@@ -87,7 +87,7 @@ final class PdfFonts {
         int number(char c) {
             if (numbers[c] == 0) {
                 int sign = signs.number(c);
-                widths[sign] = thousandths(signs.advance(sign), signs);
+                widths[sign] = thousandths(signs.tables.advance(sign), signs);
                 font.setCMap(new CMapSegment[] {new CMapSegment(c, c, sign)});
                 numbers[c] = font.mapChar(c);
             }

@@ -1,8 +1,11 @@
 package lapyard.rest;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import lapyard.answers.Answer;
 
 /** The tokens that open the server: whose holder may change gardens, and whose may only read them. */
 public record Keys(List<Token> editors, List<Token> readers) {
@@ -11,6 +14,36 @@ public record Keys(List<Token> editors, List<Token> readers) {
     public Keys {
         editors = List.copyOf(editors);
         readers = List.copyOf(readers);
+    }
+
+    /** A secret that opens the server; kept as its hash and compared in constant time. */
+    public static final class Token {
+        /** Shorter ones could be guessed. */
+        public static final int LEAST_CHARACTERS = 20;
+
+        private final byte[] hash;
+
+        private Token(byte[] hash) {
+            this.hash = hash;
+        }
+
+        /** @throws IllegalArgumentException if it is shorter than {@value #LEAST_CHARACTERS} characters or holds a space */
+        public static Token of(String secret) {
+            if (secret.length() < LEAST_CHARACTERS)
+                throw new IllegalArgumentException(
+                        "the token has " + secret.length() + " characters and needs " + LEAST_CHARACTERS + " or more");
+            if (!secret.chars().allMatch(character -> character > ' ' && character < 127))
+                throw new IllegalArgumentException("the token may hold ASCII letters, digits and punctuation, but no spaces");
+            return new Token(hash(secret));
+        }
+
+        boolean matches(String offered) {
+            return MessageDigest.isEqual(hash, hash(offered));
+        }
+
+        private static byte[] hash(String text) {
+            return Answer.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
+        }
     }
 
     /**

@@ -68,10 +68,13 @@ final class LongAnswers {
     void begin(String address, Request request, Response response, Answering answering, Requester asking, Runnable ended) throws Exception {
         Caller caller = new Caller(address);
         AtomicBoolean done = new AtomicBoolean();
+        Runnable once = () -> {
+            if (done.compareAndSet(false, true)) ended.run();
+        };
         Optional<HangUps.Line> line = hangUps.listen(request.getContext().getConnection());
         request.addAfterServiceListener(served -> {
             line.ifPresent(HangUps.Line::isAnswered);
-            if (done.compareAndSet(false, true)) ended.run();
+            once.run();
         });
         response.suspend(-1, TimeUnit.MILLISECONDS, new EmptyCompletionHandler<>() {
             @Override
@@ -81,9 +84,7 @@ final class LongAnswers {
         });
         try {
             boolean keeps = !isRead(request) && !Guard.onlyReasons(request.getRequestURI());
-            (keeps ? saving : waiting).execute(() -> run(answering, asking, caller, request, () -> {
-                if (done.compareAndSet(false, true)) ended.run();
-            }));
+            (keeps ? saving : waiting).execute(() -> run(answering, asking, caller, request, once));
         } catch (RejectedExecutionException full) {
             FrontHandler.send(response, Problem.later(503, "too many requests wait for job sheets, prints and searches: nothing was changed, ask again", 10));
             response.resume();

@@ -163,22 +163,14 @@ final class SizeTrials {
         return answer;
     }
 
-    /** Changed beds with which something failed do not come in these outlines again. */
+    /** Changed beds that the failing places name do not come in these outlines again. */
     private void bar(List<Double> sizes, Set<String> failing) {
         List<Outline> outlines = outlines(sizes);
-        for (int bed : failed(sizes, failing)) barred.put(new Own(bed, outlines.get(bed)), true);
-    }
-
-    /** Beds of other sizes that the failing places name. */
-    private Set<Integer> failed(List<Double> sizes, Set<String> failing) {
-        List<Outline> outlines = outlines(sizes);
-        Set<Integer> beds = new HashSet<>();
         for (int bed = 0; bed < outlines.size(); bed++) {
             String name = "bed " + garden.beds().get(bed).id();
             boolean named = failing.stream().anyMatch(where -> where.equals(name) || where.startsWith(name + ","));
-            if (named && !outlines.get(bed).equals(garden.beds().get(bed).outline())) beds.add(bed);
+            if (named && !outlines.get(bed).equals(garden.beds().get(bed).outline())) barred.put(new Own(bed, outlines.get(bed)), true);
         }
-        return beds;
     }
 
     /** Beds that cannot be as these sizes have them, by themselves or with all the others. */

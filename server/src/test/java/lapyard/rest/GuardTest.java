@@ -37,7 +37,7 @@ class GuardTest {
     static void start() throws IOException, InterruptedException {
         open = new Served(openFolder);
         address = open.created(BED);
-        guarded = new Served(guardedFolder, new Keys(List.of(Token.of(SECRET)), List.of()), GuardTest.class.getClassLoader());
+        guarded = new Served(guardedFolder, new Keys(List.of(Keys.Token.of(SECRET)), List.of()), GuardTest.class.getClassLoader());
     }
 
     @AfterAll
@@ -183,7 +183,7 @@ class GuardTest {
 
     @Test
     void aTokenThatCouldBeGuessedIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Token.of("short"));
-        assertThrows(IllegalArgumentException.class, () -> Token.of("with spaces in it, but long enough"));
+        assertThrows(IllegalArgumentException.class, () -> Keys.Token.of("short"));
+        assertThrows(IllegalArgumentException.class, () -> Keys.Token.of("with spaces in it, but long enough"));
     }
 }
