@@ -44,7 +44,7 @@ public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verd
         weights.quantities(quantities);
         double depth = soilDepthMm(bed);
         if (depth > 0) {
-            new WallCheck(work, loads, timber, depth).into(verdicts, quantities);
+            WallCheck.of(work, loads, timber, depth).into(verdicts, quantities);
             FloorCheck.into(work, loads, footing, verdicts, quantities);
         }
         List<Finding> refused = notDesigned(bed, footing, depth, weights);

@@ -29,36 +29,28 @@ import lapyard.working.Working.Input;
 /**
  * The walls against the soil. Each course is looked at alone between its corners and ties, the lowest one carries
  * most: nothing is counted on from the course above.
+ *
+ * @param longest the wall of the longest clear run
  */
-final class WallCheck {
+record WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double depthM, EarthPressure earth, CrossTies tied, int longest) {
     private static final String EARTH = "Rankine, level soil, upright wall";
     private static final String TIMBER = "EN 1995-1-1, 2.2.3, 2.4.1, 6.1.6; EN 338:2016; EN 1990, factors 1.35 and 1.5";
 
     /** The guide figure of the trade: soil of 16 kN/m3 at rest, half of it pushing sideways. */
     private static final EarthPressure GUIDE = new EarthPressure(16, 30, 0);
 
-    private final BedWork work;
-    private final Bed bed;
-    private final StandingRules loads;
-    private final StrengthClass timber;
-    private final double depthM;
-    private final EarthPressure earth;
-    private final CrossTies tied;
-    private final int longest;
-
-    WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double depthMm) {
-        this.work = work;
-        this.bed = work.bed();
-        this.loads = loads;
-        this.timber = timber;
-        this.depthM = depthMm / 1000;
-        this.earth = new EarthPressure(loads.soilKnM3(), loads.frictionDeg(), loads.besideKpa());
-        this.tied = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
-        int most = 0;
+    static WallCheck of(BedWork work, StandingRules loads, StrengthClass timber, double depthMm) {
+        CrossTies tied = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
+        int longest = 0;
         for (int side = 1; side < tied.clearMm().size(); side++) {
-            if (tied.clearMm().get(side) > tied.clearMm().get(most) + 1e-6) most = side;
+            if (tied.clearMm().get(side) > tied.clearMm().get(longest) + 1e-6) longest = side;
         }
-        this.longest = most;
+        EarthPressure earth = new EarthPressure(loads.soilKnM3(), loads.frictionDeg(), loads.besideKpa());
+        return new WallCheck(work, loads, timber, depthMm / 1000, earth, tied, longest);
+    }
+
+    private Bed bed() {
+        return work.bed();
     }
 
     /** Pressures in N/mm2, that is in 1000 kN/m2, averaged over the height of the lowest course that soil lies against. */
@@ -66,13 +58,13 @@ final class WallCheck {
 
     /** Of the lowest course that soil lies against: what stands over the floor. */
     private double bearsM() {
-        double height = bed.section().heightMm();
-        double floor = bed.inside().base().heightMm() % height;
+        double height = bed().section().heightMm();
+        double floor = bed().inside().base().heightMm() % height;
         return Math.min(height - floor, depthM * 1000) / 1000;
     }
 
     private Course drained() {
-        double heightM = bed.section().heightMm() / 1000;
+        double heightM = bed().section().heightMm() / 1000;
         double bears = bearsM();
         double middle = depthM - bears / 2;
         double share = bears / heightM / 1000;
@@ -82,7 +74,7 @@ final class WallCheck {
     }
 
     private Course blocked() {
-        double heightM = bed.section().heightMm() / 1000;
+        double heightM = bed().section().heightMm() / 1000;
         double bears = bearsM();
         double pressure = earth.blockedKpaPerM() * (depthM - bears / 2) * bears / heightM / 1000;
         return new Course(pressure, Beam.GAMMA_G * pressure);
@@ -96,12 +88,12 @@ final class WallCheck {
         double clear = tied.clearMm().get(longest);
         Course drained = drained();
         Course blocked = blocked();
-        double height = bed.section().heightMm();
-        Beam course = new Beam(timber, height, bed.section().thicknessMm());
+        double height = bed().section().heightMm();
+        Beam course = new Beam(timber, height, bed().section().thicknessMm());
         double use = course.bendingUse(drained.design() * height, clear);
         double bow = course.sagMm(drained.characteristic() * height, clear);
-        double span = spanMm(timber, bed.section().thicknessMm(), drained);
-        double blockedSpan = spanMm(timber, bed.section().thicknessMm(), blocked);
+        double span = spanMm(timber, bed().section().thicknessMm(), drained);
+        double blockedSpan = spanMm(timber, bed().section().thicknessMm(), blocked);
         double blockedUse = course.bendingUse(blocked.design() * height, clear);
         pushes(quantities);
         bending(quantities, clear, drained, use, bow);
@@ -110,7 +102,7 @@ final class WallCheck {
         ties(quantities, clear, span);
         verdicts.add(walls(clear, use, bow, span));
         if (use <= 1 && blockedUse > 1) {
-            verdicts.add(new Verdict("walls blocked", Outcome.BOWS, Finding.of(FindingKind.WALL_BLOCKED, Place.bed(bed.id()).then(What.WALLS_BLOCKED))
+            verdicts.add(new Verdict("walls blocked", Outcome.BOWS, Finding.of(FindingKind.WALL_BLOCKED, Place.bed(bed().id()).then(What.WALLS_BLOCKED))
                     .with("wall", Fact.name(letter())).with("clear", Fact.mm(SpanRounding.down(blockedSpan))).by(Fact.share(blockedUse))
                     .way(WayKind.KEEP_NOTCHES_OPEN).way(WayKind.TIES_APART, Fact.mm(SpanRounding.down(blockedSpan)))));
         }
@@ -124,7 +116,7 @@ final class WallCheck {
     }
 
     private CrossTies advised(double mostMm) {
-        return CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), mostMm));
+        return CrossTies.advised(bed(), work.frame().inner(), work.frame().seams(), Math.min(bed().making().ties().crossEveryMm(), mostMm));
     }
 
     private String letter() {
@@ -134,10 +126,10 @@ final class WallCheck {
     private Verdict walls(double clear, double use, double bow, double span) {
         boolean bows = clear > span + 1e-6 && use <= 1;
         boolean holds = use <= 1 && !bows;
-        Finding found = Verdict.about(bed.id(), "walls", holds ? FindingKind.WALL_HOLDS : bows ? FindingKind.WALL_BOWS : FindingKind.WALL_WEAK)
+        Finding found = Verdict.about(bed().id(), "walls", holds ? FindingKind.WALL_HOLDS : bows ? FindingKind.WALL_BOWS : FindingKind.WALL_WEAK)
                 .with("wall", Fact.name(letter())).with("clear", Fact.mm(clear)).with("bow", Fact.mm(Math.round(bow * 10) / 10.0))
                 .with("most", Fact.mm(Math.round(clear / loads.bowPart() * 10) / 10.0))
-                .with("timber", Fact.mm(bed.section().thicknessMm())).with("class", Fact.name(timber.toString())).by(Fact.share(use));
+                .with("timber", Fact.mm(bed().section().thicknessMm())).with("class", Fact.name(timber.toString())).by(Fact.share(use));
         if (holds) return new Verdict("walls", Outcome.HOLDS, found);
         List<WayOut> ways = new ArrayList<>();
         ways.add(tiesAt(span));
@@ -149,7 +141,7 @@ final class WallCheck {
     /** Where ties would stand, joints first, told for the wall that is the worst. */
     private WayOut tiesAt(double span) {
         CrossTies advised = advised(span);
-        double start = Inset.innerCornerMm(bed.outline().turnDeg(longest), bed.section().thicknessMm(), bed.section().thicknessMm());
+        double start = Inset.innerCornerMm(bed().outline().turnDeg(longest), bed().section().thicknessMm(), bed().section().thicknessMm());
         List<Double> places = advised.restsMm().get(longest).stream()
                 .filter(rest -> !tied.restsMm().get(longest).contains(rest))
                 .map(rest -> (double) Math.round(rest - start))
@@ -161,7 +153,7 @@ final class WallCheck {
     }
 
     private Optional<WayOut> thicker(double clear) {
-        for (double t = 25 * Math.ceil(bed.section().thicknessMm() / 25 + 1e-9); t <= 200; t += 25) {
+        for (double t = 25 * Math.ceil(bed().section().thicknessMm() / 25 + 1e-9); t <= 200; t += 25) {
             if (spanMm(timber, t, drained()) >= clear) return Optional.of(WayOut.of(WayKind.TIMBER_THICK, Fact.mm(t)));
         }
         return Optional.empty();
@@ -169,7 +161,7 @@ final class WallCheck {
 
     private Optional<WayOut> stronger(double clear) {
         return Stream.of(StrengthClass.C16, StrengthClass.C24)
-                .filter(other -> other.bendingNmm2 > timber.bendingNmm2 && spanMm(other, bed.section().thicknessMm(), drained()) >= clear)
+                .filter(other -> other.bendingNmm2 > timber.bendingNmm2 && spanMm(other, bed().section().thicknessMm(), drained()) >= clear)
                 .findFirst().map(other -> WayOut.of(WayKind.TIMBER_STAMPED, Fact.name(other.toString())));
     }
 
@@ -192,7 +184,7 @@ final class WallCheck {
 
     private void bending(List<Quantity> quantities, double clear, Course drained, double use, double bow) {
         Input span = Input.of("clear run", clear, "mm");
-        Input thick = Input.of("thickness", bed.section().thicknessMm(), "mm");
+        Input thick = Input.of("thickness", bed().section().thicknessMm(), "mm");
         quantities.add(Quantity.of(QuantityKind.WALL_USE, use * 100, "%",
                 "100 x 0.75 x design pressure x (clear run / thickness) x (clear run / thickness) / strength", TIMBER,
                 Input.of("design pressure", drained.design(), "N/mm2"), span, thick,
@@ -209,7 +201,7 @@ final class WallCheck {
         return Quantity.of(kind, spanMm, "mm",
                 "smaller of thickness x root(strength / (0.75 x design pressure)) and cube root of (stiffness x thickness ^ 3 / (3 x"
                         + " 0.15625 x part x pressure))", TIMBER,
-                Input.of("thickness", bed.section().thicknessMm(), "mm"), Input.of("strength", Beam.design(timber.bendingNmm2), "N/mm2"),
+                Input.of("thickness", bed().section().thicknessMm(), "mm"), Input.of("strength", Beam.design(timber.bendingNmm2), "N/mm2"),
                 Input.of("design pressure", pressure.design(), "N/mm2"), Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"),
                 Input.of("part", loads.bowPart(), ""), Input.of("pressure", pressure.characteristic(), "N/mm2"));
     }
@@ -217,11 +209,11 @@ final class WallCheck {
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
         CrossTies usual = advised(span);
-        int advised = bed.heightMm() < bed.making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
+        int advised = bed().heightMm() < bed().making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
         quantities.add(Quantity.of(QuantityKind.TIES_ADVISED, advised, "ties",
                 "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",
                 Working.COMMON_PRACTICE,
-                Input.of("greatest", Math.min(bed.making().ties().crossEveryMm(), span), "mm"),
+                Input.of("greatest", Math.min(bed().making().ties().crossEveryMm(), span), "mm"),
                 Input.of("longest clear run now", clear, "mm"), Input.of("put in", work.frame().crossTies().size(), "ties")));
         if (advised > 0) {
             double between = usual.clearMm().stream().mapToDouble(Double::doubleValue).max().orElse(0) / 1000;
@@ -238,7 +230,7 @@ final class WallCheck {
         int all = work.frame().seams().size();
         int loose = tied.hinges().size();
         if (loose == 0) {
-            verdicts.add(new Verdict("joints", Outcome.HOLDS, Verdict.about(bed.id(), "joints", FindingKind.JOINTS_HELD).with("joints", Fact.count(all, "joints"))));
+            verdicts.add(new Verdict("joints", Outcome.HOLDS, Verdict.about(bed().id(), "joints", FindingKind.JOINTS_HELD).with("joints", Fact.count(all, "joints"))));
             return;
         }
         Map<String, List<Seam>> byWall = new LinkedHashMap<>();
@@ -250,7 +242,7 @@ final class WallCheck {
         Seam first = seams.get(0);
         int loose = seams.size();
         List<Double> places = seams.stream().map(Seam::atMm).distinct().sorted().toList();
-        Finding found = Finding.of(FindingKind.JOINT_HINGE, Place.wall(bed.id(), wall).then(Place.What.FIELD, "joints"))
+        Finding found = Finding.of(FindingKind.JOINT_HINGE, Place.wall(bed().id(), wall).then(Place.What.FIELD, "joints"))
                 .with("loose", Fact.count(loose, "joints")).with("course", Fact.name(String.valueOf(first.course())))
                 .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"));
         if (advised().hinges().stream().noneMatch(seam -> seam.wall().equals(wall))) {
