@@ -17,6 +17,7 @@ import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
+import lapyard.ground.Pegs;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Joint;
@@ -62,7 +63,7 @@ record CourseNotes(BedWork work, List<Quantity> quantities, BenchSheet sheet, bo
         }
         String far = diagonals().keySet().stream().filter(homeless::contains).collect(Collectors.joining(", "));
         notes.add(new Note("Square", (diagonals().isEmpty() ? "when sides 1 to " + bed.outline().sides() + " measure as drawn"
-                : far.isEmpty() ? "when diagonals are as drawn" : "when " + far) + ", within 5, between outer corners."));
+                : far.isEmpty() ? "when diagonals are as drawn" : "when " + far) + ", within " + sheet.written(Pegs.TOLERANCE_MM) + ", between outer corners."));
         screws(notes);
         seams(courses, notes);
         holds(courses, notes);

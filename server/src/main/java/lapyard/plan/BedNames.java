@@ -42,7 +42,7 @@ public final class BedNames {
     }
 
     /** Ids in reading order: by their letters, then by their number; 2 comes before 10. */
-    static List<String> inOrder(List<String> ids) {
+    public static List<String> inOrder(List<String> ids) {
         return ids.stream().sorted(Comparator.comparing(BedNames::letters).thenComparingLong(BedNames::number)).toList();
     }
 

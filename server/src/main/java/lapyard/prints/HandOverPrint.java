@@ -22,6 +22,7 @@ import lapyard.job.CarePlan;
 import lapyard.job.JobSheet;
 import lapyard.job.Provenance;
 import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
 import lapyard.plan.FindingKind;
 import lapyard.plan.HandOver;
 import lapyard.plan.RackBoard;
@@ -139,7 +140,7 @@ final class HandOverPrint {
                 board.id(), (board.count() > 1 ? board.count() + " x " : "") + Length.written(board.lengthMm(), imperial) + " of " + TradeName.section(board.section(), imperial),
                 board.origin().isEmpty() ? "unknown" : board.origin(), board.treatment().words + (board.coated() ? ", coated" : ""),
                 board.checkedBy().isEmpty() ? "nobody" : board.checkedBy(),
-                one.allowed() + (one.why().isEmpty() ? "" : ": " + one.why()), String.join(", ", one.beds()));
+                one.allowed() + (one.why().isEmpty() ? "" : ": " + one.why()), String.join(", ", BedNames.inOrder(one.beds())));
     }
 
     private static String timber(Section section, boolean imperial) {

@@ -3,6 +3,7 @@ package lapyard.prints;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,9 @@ import lapyard.weekends.Weekends;
 
 /** The job on one page and weekend by weekend, made of a job sheet. */
 final class JobPrint {
+    private static final String MARK = "mark";
+    private static final String COURSE_1 = "course 1";
+
     private JobPrint() {}
 
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
@@ -75,10 +79,15 @@ final class JobPrint {
         Map<SortedMap<Integer, String>, List<String>> alike = new LinkedHashMap<>();
         places.forEach((place, weekends) -> {
             SortedMap<Integer, String> cells = new TreeMap<>();
-            weekends.forEach((weekend, steps) -> cells.put(weekend, steps.values().stream().distinct().collect(Collectors.joining(", "))));
+            weekends.forEach((weekend, steps) -> cells.put(weekend, told(steps.values())));
             alike.computeIfAbsent(cells, key -> new ArrayList<>()).add(place);
         });
         return alike.entrySet().stream().map(one -> new JobPage.Row(named(one.getValue()), one.getKey())).toList();
+    }
+
+    /** Marking goes without saying where course 1 follows in the same weekend. */
+    private static String told(Collection<String> steps) {
+        return steps.stream().distinct().filter(step -> !step.equals(MARK) || !steps.contains(COURSE_1)).collect(Collectors.joining(", "));
     }
 
     private static String named(List<String> places) {
@@ -94,7 +103,8 @@ final class JobPrint {
             case PATH -> "lay";
             case SET_OUT -> "set out";
             case DIG, POUR, GROUND -> "ground";
-            case MARK, NOTCHES, COURSE_1 -> "course 1";
+            case MARK, NOTCHES -> MARK;
+            case COURSE_1 -> COURSE_1;
             case COURSES -> "courses";
             case COAT -> "coat " + task.number();
             case STRIPS, BASE -> "base";

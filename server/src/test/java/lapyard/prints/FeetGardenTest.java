@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FeetGardenTest {
     private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
     private static final Pattern METRIC = Pattern.compile("(?<![\\w.])[\\d.,]*\\d ?(mm|cm|m|m2|m²|m3|m³|kg|t|l|kN|kN/m2|kN/m²|kN/m|kg/m3|N/mm2|litres?|metres?|tonnes?)\\b"
-            + "|\\b(square|cubic) metres?\\b|\\ba (m|m2|m²|kg|metre)\\b|\\bin (mm|millimetres)\\b"
+            + "|\\bwithin \\d+(?=[,.;] )|\\b(square|cubic) metres?\\b|\\ba (m|m2|m²|kg|metre)\\b|\\bin (mm|millimetres)\\b"
             + "|\\b\\d{2,3}x\\d{2,3}\\b|\\b\\d{2,4} x \\d{2,4}\\b|crews \\d{2,3}(?![\\d'\"”″.]| \\d+/)");
 
     private static JobSheet garden(String document) throws Exception {

@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.cutting.Ledger;
+import lapyard.diagrams.JobPage;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
 import lapyard.drawing.Shape;
@@ -121,6 +122,25 @@ class SheetTruthTest {
         }
         String slip = text("slip", sample("terrace-feet"));
         assertTrue(slip.contains(" 32.00 96.00") && !slip.contains(" 32.0 "), slip);
+    }
+
+    /** Pieces may be marked and notched a weekend before the ground is ready; course 1 stands on the ground. */
+    @Test
+    void nobodyLaysCourse1BeforeTheGroundIsReady() throws Exception {
+        int marked = 0;
+        for (String name : List.of("allotment-field", "chapel-corner", "ferry-lane", "lock-keepers-yard", "school-courtyard", "terrace-feet", "village-hall")) {
+            for (JobPage.Row row : JobPrint.job(sample(name)).rows()) {
+                List<List<String>> weekends = row.cells().values().stream().map(cell -> List.of(cell.split(", "))).toList();
+                int ground = first(weekends, "ground");
+                assertTrue(ground == weekends.size() || ground <= first(weekends, "course 1"), name + ": " + row);
+                marked += first(weekends, "mark") < weekends.size() ? 1 : 0;
+            }
+        }
+        assertTrue(marked > 0, "no bed is marked before");
+    }
+
+    private static int first(List<List<String>> weekends, String step) {
+        return (int) weekends.stream().takeWhile(steps -> !steps.contains(step)).count();
     }
 
     /** Names, tax, the sum and each bed's part of it: what a client signs. */
