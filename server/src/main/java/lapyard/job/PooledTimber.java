@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
@@ -24,7 +25,6 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
@@ -68,7 +68,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
             List<PackCount> packs = new ArrayList<>();
             double boughtM = 0;
-            BigDecimal more = overBundles(section(), pooled);
+            BigDecimal more = WholeBundles.over(section(), pooled);
             for (StockLength stock : section().stock()) {
                 int count = stock.bought(boards.getOrDefault(stockId(stock), 0));
                 if (count > 0) {
@@ -213,9 +213,11 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         Set<String> sawn = sawn(garden, section);
         List<Blank> asked = blanks(garden.goods().saw(), beds, sawn);
         boolean keepsNests = alone.containsAll(asked.stream().filter(blank -> blank.nest().isPresent()).toList());
-        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), asked, keepsNests ? alone : List.of(), sawn, graded(rack),
-                (problem, least) -> looking.boards("Timber " + section.id(), problem, least),
+        Function<Section, Nesting.Plan> best = sold -> Nesting.cheapest(saw(garden, sold, rack), asked, keepsNests ? alone : List.of(), sawn, graded(rack),
+                (problem, least) -> sold == section ? looking.boards("Timber " + section.id(), problem, least) : looking.boardsAlone(problem, 1),
                 problem -> looking.boardsAlone(problem, NESTINGS));
+        // boards that are bought stay in the plan
+        Nesting.Plan plan = told(garden, section).isEmpty() ? WholeBundles.cheapest(section, best) : best.apply(section);
         looking.chosen("Timber " + section.id(), plan.result());
         return plan;
     }
@@ -240,7 +242,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */
     private static Way way(Section section, CuttingResult pooled, boolean priced) {
-        return new Way(JobSheet.Pooling.POOLED, pooled.boards(), priced ? Optional.of(pooled.paid().add(overBundles(section, pooled))) : Optional.empty());
+        return new Way(JobSheet.Pooling.POOLED, pooled.boards(), priced ? Optional.of(pooled.paid().add(WholeBundles.over(section, pooled))) : Optional.empty());
     }
 
     static boolean angled(Bed bed) {
@@ -264,20 +266,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         return List.copyOf(byLength.values());
     }
 
-    /** What whole bundles and least counts cost over the boards that are cut. */
-    static BigDecimal overBundles(Section section, CuttingResult result) {
-        BigDecimal over = BigDecimal.ZERO;
-        for (StockLength stock : section.stock()) {
-            int cut = result.plan().stream()
-                    .filter(line -> line.stock().equals(stockId(stock)))
-                    .mapToInt(BoardLine::count)
-                    .sum();
-            over = over.add(stock.price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(stock.bought(cut) - cut)));
-        }
-        return over;
-    }
-
-    private static String stockId(StockLength stock) {
+    static String stockId(StockLength stock) {
         return Lengths.text(stock.lengthMm());
     }
 

@@ -70,9 +70,9 @@ record TimberApart(
                 ? problem -> looking.boardsAlone(problem, of)
                 : problem -> looking.moneyAlone(problem, of);
         return sold.stream()
-                .map(section -> Alone.of(section, rack, Nesting.cheapest(PooledTimber.saw(garden, section, offered(offered)),
+                .map(section -> Alone.of(section, rack, WholeBundles.cheapest(section, lengths -> Nesting.cheapest(PooledTimber.saw(garden, lengths, offered(offered)),
                         PooledTimber.blanks(garden.goods().saw(), List.of(way), PooledTimber.sawn(garden, section)), List.of(), PooledTimber.sawn(garden, section),
-                        PooledTimber.graded(rack), (problem, least) -> share.apply(problem), share)))
+                        PooledTimber.graded(rack), (problem, least) -> share.apply(problem), share))))
                 .toList();
     }
 
@@ -166,7 +166,7 @@ record TimberApart(
             for (BoardLine line : plan.result().plan()) {
                 for (int i = 0; i < used.length; i++) if (rack.get(i).id().equals(line.stock())) used[i] += line.count();
             }
-            return new Alone(plan.result().paid().add(PooledTimber.overBundles(section, plan.result())), used, plan);
+            return new Alone(plan.result().paid().add(WholeBundles.over(section, plan.result())), used, plan);
         }
 
         /** A piece that finds no board counts more than any board. */

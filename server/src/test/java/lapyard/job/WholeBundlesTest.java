@@ -1,0 +1,55 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lapyard.order.SlipLine;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Boards that are sold in whole bundles, or from a least count on. */
+class WholeBundlesTest {
+    private static SlipLine timber(JobSheet sheet) {
+        return sheet.slip().lines().stream().filter(line -> line.item().startsWith("timber ")).findFirst().orElseThrow();
+    }
+
+    /**
+     * Two walls of 2300 and two of 1100, by hand. Of boards of 2400 at 10.00 it takes three: one for each 2300, one for both 1100
+     * (2204 of 2380). Singly that is 30.00; in a bundle of five, or from five on, 50.00. Two of 4800 at 21.00 hold 2 x 2300 and 2 x 1100: 42.00.
+     */
+    @ParameterizedTest
+    @CsvSource({"'',30.00", "'\"bundle\":5,',42.00", "'\"least\":5,',42.00", "'\"bundle\":3,',30.00", "'\"bundle\":4,',40.00"})
+    void aLengthOfWhichBoardsWouldLieUnusedIsLeftOutWhereThatIsCheaper(String sold, BigDecimal cost) {
+        JobSheet sheet = Job.prepare(Gardens.garden("""
+                {"beds":[{"id":"A","width":2400,"depth":1200,"courses":1}],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,
+                   "stock":[{"length":2400,%s"price":10.00},{"length":4800,"price":21.00}]}]}}""".formatted(sold)));
+        assertEquals(cost, timber(sheet).cost().orElseThrow());
+        assertEquals(cost, timber(sheet).bedByBed().orElseThrow());
+        assertEquals(0, new BigDecimal("30.00").compareTo(sheet.cutting().get(0).result().lowerBound()), "the bound of all lengths stays");
+        assertEquals(!sold.contains("5"), sheet.cutting().get(0).result().proven());
+    }
+
+    /** Without boards on hand all that beds buy by themselves can be bought together, so together costs no more. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void togetherCostsNoMoreThanBedByBed(long seed) {
+        Random random = new Random(seed);
+        List<String> beds = new ArrayList<>();
+        for (int i = 0; i < 2 + random.nextInt(5); i++) {
+            beds.add("{\"width\":%d,\"depth\":%d,\"courses\":%d,\"at\":[0,%d]}".formatted(1500 + 10 * random.nextInt(200), 900 + 10 * random.nextInt(60), 1 + random.nextInt(3), 3000 * i));
+        }
+        SlipLine line = timber(Job.prepare(Gardens.garden("""
+                {"beds":%s,"catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,
+                   "stock":[{"length":2400,"bundle":%d,"price":17.40},{"length":3000,"least":%d,"price":21.90},{"length":3600,"bundle":%d,"price":26.40},{"length":4800,"price":37.90}]}]}}"""
+                .formatted(beds, 1 + random.nextInt(8), 1 + random.nextInt(12), 1 + random.nextInt(6)))));
+        assertTrue(line.saved().orElseThrow().signum() >= 0, line.cost() + " together, " + line.bedByBed() + " bed by bed");
+        assertFalse(line.packs().isEmpty());
+    }
+}
