@@ -1,4 +1,5 @@
 import { CREW_LISTS, readDates, readDays, readStart, readTime, writtenDates } from '../../main/resources/META-INF/resources/state/crew-forms.js';
+import { readZone } from '../../main/resources/META-INF/resources/state/ground-forms.js';
 import { equal, holds, test } from '../trial.js';
 
 const PLAN = { crew: { start: '2027-03-06', holidays: ['2027-04-02'], people: [{ name: 'Ada', away: ['2027-03-13'] }] } };
@@ -39,4 +40,9 @@ test('the first press names the two who were reckoned with', () => {
   const lifts = fields.find(({ key }) => key[0] === 'lifts');
   equal(lifts.becomes({ name: 'Ada' }, 'false'), { name: 'Ada', lifts: false });
   equal(lifts.becomes({ name: 'Ada', lifts: false }, 'true'), { name: 'Ada' });
+});
+
+test('a time zone is one of the list, in any case, or told to be none', () => {
+  equal([readZone('Europe/London').value, readZone(' europe/berlin').value, readZone('UTC').value, readZone(' ').value], ['Europe/London', 'Europe/Berlin', 'UTC', undefined]);
+  for (const wrong of ['12x,,4 q', 'London', 'Europe/Nowhere']) holds(readZone(wrong).error.startsWith(`“${wrong}” is no time zone`), wrong);
 });

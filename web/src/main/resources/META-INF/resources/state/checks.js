@@ -133,7 +133,7 @@ export function readNumber(least, most, tenths = false) {
     const range = `Write ${least} to ${most}.`;
     if (clean === '') return { error: `Nothing here yet. ${range}` };
     const value = Number(clean);
-    if (!Number.isFinite(value) || (!tenths && !Number.isInteger(value))) return { error: `“${clean.slice(0, 12)}” is no ${tenths ? '' : 'whole '}number. ${range}` };
+    if (!Number.isFinite(value) || (!tenths && !Number.isInteger(value))) return { error: `“${text.trim().slice(0, 12)}” is no ${tenths ? '' : 'whole '}number. ${range}` };
     if (value < least) return { error: `${millimetres(least - value)} under the least, ${least}. ${range}` };
     if (value > most) return { error: `${millimetres(value - most)} over the most, ${most}. ${range}` };
     return { value: Math.round(value * 10) / 10 };

@@ -1,5 +1,5 @@
 import { readText } from './checks.js';
-import { number as numberField, readDay } from './ground-forms.js';
+import { number as numberField, readDay, readZone } from './ground-forms.js';
 
 /** What can be entered about who builds and when, as data: see ground-forms.js for what a field is. */
 
@@ -118,7 +118,7 @@ export const CREW_OBJECTS = {
       number('hours', 'Hours a day', 0.25, 16, 6),
       whole('leadDays', 'Days to deliver', 365, LEAD_DAYS),
       number('liftLimit', 'Lift, kg a person', 1, 200, 25),
-      { key: ['zone'], label: 'Time zone', kind: 'text', hint: 'as in Europe/London' },
+      { key: ['zone'], label: 'Time zone', kind: 'text', hint: 'as in Europe/London', read: readZone },
       dates('holidays', 'Days off for everybody', 'as in 2027-04-02 to 2027-04-05'),
       dates('wet', 'Wet days, no finish goes on', 'as in 2027-03-07'),
     ],

@@ -216,7 +216,7 @@ export const OBJECTS = {
     title: 'Sun', path: ['ground', 'sun'], begins: { latitude: 0, longitude: 0 },
     fields: [
       number('latitude', 'Latitude, degrees north', -90, 90), number('longitude', 'Longitude, degrees east', -180, 180),
-      { key: ['zone'], label: 'Time zone', kind: 'text', usual: 'UTC', hint: 'as in Europe/London' },
+      { key: ['zone'], label: 'Time zone', kind: 'text', usual: 'UTC', hint: 'as in Europe/London', read: readZone },
       { key: ['day'], label: 'Day', kind: 'text', usual: '2026-06-21', hint: 'year-month-day', read: readDay },
     ],
   },
@@ -225,6 +225,19 @@ export const OBJECTS = {
     fields: [place('from', 'From'), place('to', 'To'), mm('standOff', 'String pegs past the corners by', 0)],
   },
 };
+
+/** A time zone by its name in the IANA list, in any case. */
+export function readZone(text) {
+  const asked = text.trim();
+  if (asked === '') return { value: undefined };
+  const zone = Intl.supportedValuesOf('timeZone').find(one => one.toLowerCase() === asked.toLowerCase()) ?? asked;
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: zone }).format();
+    return { value: zone };
+  } catch {
+    return { error: `“${asked.slice(0, 20)}” is no time zone. Write one as in Europe/London.` };
+  }
+}
 
 /** A date as the document holds it. */
 export function readDay(text) {
