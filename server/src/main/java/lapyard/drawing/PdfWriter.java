@@ -42,6 +42,18 @@ public final class PdfWriter {
     /** Hexadecimal digits of each half of the file's identifier. */
     private static final int ID_DIGITS = 32;
 
+    /**
+     * What a PDF says of itself: its title, and that it keeps to PDF/UA-1 (XMP, ISO 16684-1:2012; ISO 14289-1:2014, clauses 5 and 7.1).
+     */
+    private static final String XMP = """
+            <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+            <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+            <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">TITLE</rdf:li></rdf:Alt></dc:title>
+            <pdfuaid:part>1</pdfuaid:part>
+            </rdf:Description></rdf:RDF></x:xmpmeta>
+            <?xpacket end="r"?>""";
+
     private final PdfFonts fonts = new PdfFonts();
     private final Kept document = new Kept();
     private final PdfPictures pictures = new PdfPictures(document);
@@ -229,14 +241,16 @@ public final class PdfWriter {
         return new PDFReference(stream.referencePDF());
     }
 
-    /** As plain text in the file, for readers that know nothing else of PDF. */
+    /** As plain text in the file, for readers that know nothing else of PDF. @param title {@link PlainText} */
     private PDFReference metadata(String title) {
         PDFStream stream = new PDFStream();
         stream.getFilterList().setDisableAllFilters(true);
         stream.put("Type", new PDFName("Metadata"));
         stream.put("Subtype", new PDFName("XML"));
+        StringBuilder escaped = new StringBuilder();
+        SvgWriter.escaped(title, "\"", escaped);
         try {
-            stream.setData(PdfMetadata.of(title));
+            stream.setData(XMP.replace("TITLE", escaped).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new IllegalStateException("memory cannot be written to", e);
         }
