@@ -41,6 +41,14 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return new SearchOptions(garden.goods().search(), progress, !first, first ? look : Look.WHOLE, memory);
     }
 
+    /**
+     * For a first look. Of 40 village halls with one size changed it then takes half as long as with 4000 and 800 steps and
+     * comes out 0.8 % dearer; of 15 gardens of beds that all differ 0.03 %. Less saves no more time.
+     */
+    private static final Effort FIRST_BOARDS = Effort.ofSteps(1_000, 200);
+
+    private static final Effort FIRST_ROLLS = Effort.ofSteps(100);
+
     /** For the total alone. */
     static SearchOptions pooledOnly(SearchLength search, SearchMemory memory) {
         return new SearchOptions(search, what -> Progress.UNHEARD, false, Look.WHOLE, memory);
@@ -117,14 +125,14 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     }
 
     private CuttingResult boards(CuttingProblem problem, Effort effort, Progress heard) {
-        return found(problem, pieces(problem), effort, BOARDS_GLANCE, most -> CuttingSolver.solve(problem, most, heard));
+        return found(problem, pieces(problem), effort, FIRST_BOARDS, most -> CuttingSolver.solve(problem, most, heard));
     }
 
-    /** @param glance effort at a first look, where nobody has searched with the whole effort */
-    private <R> R found(Object problem, int pieces, Effort effort, Effort glance, Function<Effort, R> solve) {
+    /** @param first effort at a first look, where nobody has searched with the whole effort */
+    private <R> R found(Object problem, int pieces, Effort effort, Effort first, Function<Effort, R> solve) {
         Optional<R> whole = isFirst() ? memory.known(List.of(problem, effort)) : Optional.empty();
         if (whole.isPresent()) return whole.get();
-        Effort most = isFirst() ? glance : effort;
+        Effort most = isFirst() ? first : effort;
         return memory.of(List.of(problem, most), pieces, asked -> solve.apply(most));
     }
 
@@ -134,7 +142,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private RollResult rolls(RollProblem problem, Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(RollProblem.Piece::count).sum();
-        return found(problem, pieces, effort, GLANCE, most -> RollSolver.solve(problem, most, heard));
+        return found(problem, pieces, effort, FIRST_ROLLS, most -> RollSolver.solve(problem, most, heard));
     }
 
     private Effort boards(int of) {
