@@ -200,9 +200,9 @@ final class PdfCanvas {
         number(words.at().x() - back * cos);
         number(words.at().y() + back * sin);
         out.append("Tm <");
-        for (int i = 0; i < drawable.length(); i++) hex(face.number(drawable.charAt(i)));
+        for (int i = 0; i < drawable.length(); i++) hex(out, face.number(drawable.charAt(i)));
         // the blank parts it from the next text where a page is read out
-        hex(face.number(' '));
+        hex(out, face.number(' '));
         out.append("> Tj ET\n");
     }
 
@@ -359,7 +359,8 @@ final class PdfCanvas {
         }
     }
 
-    private void hex(int number) {
+    /** A number as four hexadecimal digits. */
+    static void hex(StringBuilder out, int number) {
         for (int shift = 12; shift >= 0; shift -= 4) out.append(Character.forDigit(number >> shift & 15, 16));
     }
 }

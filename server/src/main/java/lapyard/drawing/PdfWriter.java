@@ -14,8 +14,6 @@ import java.util.Locale;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
 import java.util.zip.Checksum;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
 import lapyard.working.Abandonable;
 import org.apache.fop.pdf.PDFArray;
 import org.apache.fop.pdf.PDFDictionary;
@@ -146,7 +144,7 @@ public final class PdfWriter {
         PageTags tags = new PageTags(page.title());
         PdfCanvas canvas = new PdfCanvas(fonts, pictures, page.widthMm(), page.heightMm(), tags);
         canvas.draw(page.shapes());
-        PDFReference contents = stream(canvas.operators());
+        PDFReference contents = registered(PdfStreams.packed(canvas.operators()));
         tags.close();
         output();
         return new Painted(page, tags, canvas, contents);
@@ -169,7 +167,7 @@ public final class PdfWriter {
         if (!over.isEmpty()) {
             PdfCanvas canvas = new PdfCanvas(fonts, pictures, painted.widthMm, painted.heightMm, painted.tags);
             canvas.draw(over);
-            contents.add(stream(canvas.operators()));
+            contents.add(registered(PdfStreams.packed(canvas.operators())));
             painted.tags.close();
         }
         PDFPage page = page(written);
@@ -231,11 +229,7 @@ public final class PdfWriter {
         return pages.get(index);
     }
 
-    private PDFReference stream(byte[] operators) throws IOException {
-        PDFStream stream = new PDFStream();
-        stream.getFilterList().setDisableAllFilters(true);
-        stream.put("Filter", new PDFName("FlateDecode"));
-        stream.setData(deflated(operators));
+    private PDFReference registered(PDFStream stream) {
         document.registerObject(stream);
         // a reference by the object would keep its buffers, 24 kB a page, until memory is short
         return new PDFReference(stream.referencePDF());
@@ -243,19 +237,12 @@ public final class PdfWriter {
 
     /** As plain text in the file, for readers that know nothing else of PDF. @param title {@link PlainText} */
     private PDFReference metadata(String title) {
-        PDFStream stream = new PDFStream();
-        stream.getFilterList().setDisableAllFilters(true);
-        stream.put("Type", new PDFName("Metadata"));
-        stream.put("Subtype", new PDFName("XML"));
         StringBuilder escaped = new StringBuilder();
         SvgWriter.escaped(title, "\"", escaped);
-        try {
-            stream.setData(XMP.replace("TITLE", escaped).getBytes(StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new IllegalStateException("memory cannot be written to", e);
-        }
-        document.registerObject(stream);
-        return new PDFReference(stream.referencePDF());
+        PDFStream stream = PdfStreams.plain(XMP.replace("TITLE", escaped).getBytes(StandardCharsets.UTF_8));
+        stream.put("Type", new PDFName("Metadata"));
+        stream.put("Subtype", new PDFName("XML"));
+        return registered(stream);
     }
 
     /** @return the annotations of the page's links */
@@ -297,19 +284,6 @@ public final class PdfWriter {
         System.arraycopy(digits, 0, end, id, ID_DIGITS);
         System.arraycopy(digits, 0, end, again, ID_DIGITS);
         return end;
-    }
-
-    private static byte[] deflated(byte[] operators) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(operators.length / 3);
-        Deflater deflater = new Deflater();
-        try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
-            out.write(operators);
-        } catch (IOException e) {
-            throw new IllegalStateException("memory cannot be written to", e);
-        } finally {
-            deflater.end();
-        }
-        return bytes.toByteArray();
     }
 
     /** Knows what went through it, at next to no cost: whoever hands the file out makes a digest of it. */

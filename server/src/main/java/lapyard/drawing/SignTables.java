@@ -24,26 +24,46 @@ final class SignTables {
     /** Signs from this one on are as wide as the one before it. */
     private final int alike;
 
-    /** @throws IllegalArgumentException where a table is missing */
+    /** @param font one that has these tables and a mapping from Unicode, as the program's own have */
     SignTables(byte[] font) {
         file = ByteBuffer.wrap(font);
-        head = table("head");
-        widths = table("hmtx");
-        places = table("loca");
-        outlines = table("glyf");
-        count = number16(table("maxp") + 4);
-        alike = number16(table("hhea") + 34);
-        segments = segments(table("cmap"));
+        head = start("head");
+        widths = start("hmtx");
+        places = start("loca");
+        outlines = start("glyf");
+        count = number16(start("maxp") + 4);
+        alike = number16(start("hhea") + 34);
+        segments = segments(start("cmap"));
     }
 
-    private int table(String tag) {
+    private int start(String tag) {
+        return file.getInt(record(tag) + 8);
+    }
+
+    boolean has(String tag) {
+        return record(tag) > 0;
+    }
+
+    /** A copy of a whole table. */
+    byte[] table(String tag) {
+        return copy(start(tag), file.getInt(record(tag) + 12));
+    }
+
+    private byte[] copy(int from, int length) {
+        byte[] bytes = new byte[length];
+        file.get(from, bytes);
+        return bytes;
+    }
+
+    /** Where the directory tells of a table; 0 where it does not. */
+    private int record(String tag) {
         for (int i = 0; i < number16(4); i++) {
             int record = TABLE_RECORDS + i * RECORD;
             int same = 0;
             while (same < 4 && file.get(record + same) == tag.charAt(same)) same++;
-            if (same == 4) return file.getInt(record + 8);
+            if (same == 4) return record;
         }
-        throw new IllegalArgumentException("the font has no table " + tag);
+        return 0;
     }
 
     /** The mapping from two-byte code points: format 4 of Unicode. */
@@ -99,17 +119,27 @@ final class SignTables {
 
     /** Bottom of a sign with an outline, in font units. */
     int bottom(int sign) {
-        return file.getShort(outline(sign) + 4);
+        return file.getShort(outlines + place(sign) + 4);
     }
 
     /** Top of a sign with an outline, in font units. */
     int top(int sign) {
-        return file.getShort(outline(sign) + 8);
+        return file.getShort(outlines + place(sign) + 8);
     }
 
-    private int outline(int sign) {
+    /** Room left of a sign, in font units. */
+    int leftSide(int sign) {
+        return file.getShort(sign < alike ? widths + 4 * sign + 2 : widths + 4 * alike + 2 * (sign - alike));
+    }
+
+    /** A copy of a sign's outline; empty for a blank. */
+    byte[] outline(int sign) {
+        return copy(outlines + place(sign), place(sign + 1) - place(sign));
+    }
+
+    private int place(int sign) {
         boolean wide = file.getShort(head + 50) != 0;
-        return outlines + (wide ? file.getInt(places + 4 * sign) : 2 * number16(places + 2 * sign));
+        return wide ? file.getInt(places + 4 * sign) : 2 * number16(places + 2 * sign);
     }
 
     private int number16(int at) {
