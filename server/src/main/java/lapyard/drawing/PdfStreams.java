@@ -30,7 +30,7 @@ final class PdfStreams {
         return stream;
     }
 
-    private static byte[] deflated(byte[] whole) {
+    static byte[] deflated(byte[] whole) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(whole.length / 3);
         Deflater deflater = new Deflater();
         try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {

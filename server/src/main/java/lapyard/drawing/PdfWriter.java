@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +16,6 @@ import java.util.zip.Checksum;
 import lapyard.working.Abandonable;
 import org.apache.fop.pdf.PDFArray;
 import org.apache.fop.pdf.PDFDictionary;
-import org.apache.fop.pdf.PDFDocument;
 import org.apache.fop.pdf.PDFGoTo;
 import org.apache.fop.pdf.PDFName;
 import org.apache.fop.pdf.PDFOutline;
@@ -26,8 +24,6 @@ import org.apache.fop.pdf.PDFPageLabels;
 import org.apache.fop.pdf.PDFReference;
 import org.apache.fop.pdf.PDFRoot;
 import org.apache.fop.pdf.PDFStream;
-import org.apache.fop.pdf.Version;
-import org.apache.fop.pdf.VersionController;
 
 /**
  * Writes pages as one PDF, each as soon as it is there: lines as lines, text as text in embedded fonts. The same pages
@@ -36,9 +32,6 @@ import org.apache.fop.pdf.VersionController;
 public final class PdfWriter {
     /** PDF 32000-1:2008, 8.3.2.3: user space is in units of 1/72 inch. */
     static final double POINTS_IN_MM = 72 / 25.4;
-
-    /** Hexadecimal digits of each half of the file's identifier. */
-    private static final int ID_DIGITS = 32;
 
     /**
      * What a PDF says of itself: its title, and that it keeps to PDF/UA-1 (XMP, ISO 16684-1:2012; ISO 14289-1:2014, clauses 5 and 7.1).
@@ -53,7 +46,8 @@ public final class PdfWriter {
             <?xpacket end="r"?>""";
 
     private final PdfFonts fonts = new PdfFonts();
-    private final Kept document = new Kept();
+    private final PdfFile document = new PdfFile();
+    private final PDFDictionary info = new PDFDictionary();
     private final PdfPictures pictures = new PdfPictures(document);
     private final Counted out;
     private final List<PDFPage> pages = new ArrayList<>();
@@ -71,8 +65,9 @@ public final class PdfWriter {
         this.out = new Counted(out);
         PDFRoot root = document.getRoot();
         String plain = PlainText.of(title);
-        document.getInfo().setTitle(plain);
-        document.getInfo().setCreator("Lapyard");
+        info.put("Title", plain);
+        info.put("Creator", "Lapyard");
+        info.put("Producer", "Lapyard");
         root.setLanguage(Locale.UK);
         PDFDictionary view = new PDFDictionary();
         view.put("DisplayDocTitle", true);
@@ -105,7 +100,8 @@ public final class PdfWriter {
         private final double widthMm;
         private final double heightMm;
         private final PDFReference contents;
-        private final PageTags tags;
+        /** None once the page is added, which writes them. */
+        private PageTags tags;
         private final List<Shape.Link> links;
 
         private Painted(Page page, PageTags tags, PdfCanvas canvas, PDFReference contents) {
@@ -180,6 +176,7 @@ public final class PdfWriter {
         contents.forEach(streams::add);
         page.put("Contents", streams);
         structure.add(page, painted.tags, link(page, painted));
+        painted.tags = null;
         document.addObject(page);
         output();
         written++;
@@ -204,12 +201,8 @@ public final class PdfWriter {
         PDFPageLabels labels = document.getFactory().makePageLabels();
         labels.addPageLabel(0, "1");
         document.getRoot().setPageLabels(labels);
-        document.output(out);
-        document.setObjectStreamsEnabled(true);
         structure.end();
-        ByteArrayOutputStream end = new ByteArrayOutputStream();
-        document.outputTrailer(end);
-        out.write(withoutClock(end.toByteArray()));
+        document.end(info, out::identifier, out);
         out.flush();
     }
 
@@ -271,21 +264,6 @@ public final class PdfWriter {
         return made;
     }
 
-    /** The library writes the time and an identifier made of it; both are overwritten in place, so that no offset moves. */
-    private byte[] withoutClock(byte[] end) {
-        String text = new String(end, StandardCharsets.ISO_8859_1);
-        int date = text.indexOf("/CreationDate (");
-        Arrays.fill(end, date, text.indexOf(')', date) + 1, (byte) ' ');
-        int id = text.lastIndexOf("/ID [<") + 6;
-        int again = text.indexOf("> <", id) + 3;
-        Arrays.fill(end, id, id + ID_DIGITS, (byte) '0');
-        Arrays.fill(end, again, again + ID_DIGITS, (byte) '0');
-        byte[] digits = out.identifier(end).getBytes(StandardCharsets.ISO_8859_1);
-        System.arraycopy(digits, 0, end, id, ID_DIGITS);
-        System.arraycopy(digits, 0, end, again, ID_DIGITS);
-        return end;
-    }
-
     /** Knows what went through it, at next to no cost: whoever hands the file out makes a digest of it. */
     private static final class Counted extends FilterOutputStream {
         private final Checksum one = new CRC32();
@@ -313,26 +291,10 @@ public final class PdfWriter {
             length += count;
         }
 
-        /** @param end what is still to be written */
-        String identifier(byte[] end) {
-            count(end, 0, end.length);
+        /** 32 hexadecimal digits of what was written so far. */
+        String identifier() {
             HexFormat hex = HexFormat.of();
             return hex.toHexDigits((int) one.getValue()) + hex.toHexDigits((int) other.getValue()) + hex.toHexDigits(length);
-        }
-    }
-
-    /** Writes what it knows of the file, the time among it, at the very end. */
-    static final class Kept extends PDFDocument {
-        private Kept() {
-            super("Lapyard", VersionController.getFixedVersionController(Version.V1_7));
-            objects.remove(getInfo());
-            addTrailerObject(getInfo());
-        }
-
-        /** Keeps numbers for objects that follow each other. @return the first */
-        int reserve(int numbers) {
-            objectcount += numbers;
-            return objectcount - numbers + 1;
         }
     }
 }
