@@ -48,7 +48,6 @@ final class DearerMixes {
     }
 
     private void from(int k, BigDecimal left, BigDecimal cost) {
-        if (steps >= MOST_STEPS || found.size() >= MOST_MIXES) return;
         steps++;
         if (left.signum() <= 0) {
             keep(left.negate());

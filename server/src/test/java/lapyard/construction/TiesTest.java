@@ -112,6 +112,7 @@ class TiesTest {
         assertEquals(ties, work.frame().crossTies().size());
         CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
         assertEquals(ties == 0, across.untied().contains("A"));
+        assertEquals(ties == 0, work.findings().stream().anyMatch(one -> one.kind() == FindingKind.TIE_NO_WALL && one.where().equals("bed M, wall A")));
     }
 
     /**

@@ -53,6 +53,7 @@ class AccessTest {
         assertEquals(1700, reach(notes(Beds.bed("M", Beds.L, 0, 0, "E", "F")), "bed M"), 1);
         Bed turned = Beds.bed("M", Beds.L, new Placement(new Point(5000, 800), 37, true), "E", "F");
         assertEquals(1700, reach(notes(turned), "bed M"), 1);
+        assertEquals(1700, reachRow(Beds.bed("M", Beds.L, 0, 0, "E", "F")).measured(), 1e-9, "exactly in its corner");
     }
 
     /** Half the width all round, the width less the far wall from one side; common practice is 600 from a side. */
@@ -172,6 +173,10 @@ class AccessTest {
         assertEquals(2700, row.at().orElseThrow().x(), 5);
         assertEquals(Math.hypot(1100, 1100), row.measured(), 2);
         assertEquals(Math.hypot(1100, 1100) - 600, row.missing(), 2);
+        // all four walls are free in part: as far from A as from D and from where the free half of C begins, x = sqrt(2) (1200 - x)
+        AccessSheet.Row part = reachRow(Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", -1000, 1400, 2200, 1200));
+        assertEquals(1200 * Math.sqrt(2) / (1 + Math.sqrt(2)), part.measured(), 1.5);
+        assertEquals(650, reachRow(Beds.box("M", 0, 0, 2400, 1300)).measured(), 1e-9, "free all round it is half the width");
         assertEquals(Double.POSITIVE_INFINITY, reachRow(Beds.bed("M", Outline.rectangle(2400, 1200), 0, 0, "A", "B", "C", "D")).measured());
     }
 

@@ -32,6 +32,13 @@ class HiddenWallsTest {
         assertSame(garden, HiddenWalls.of(garden).garden());
     }
 
+    @Test
+    void theDeckUnderABedHidesNothing() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"surfaces":[{"kind":"deck","outline":[[-500,-500],[3000,-500],[3000,2000],[-500,2000]]}]},"beds":[{"id":"A","width":2400,"depth":1200}]}""");
+        assertSame(garden, HiddenWalls.of(garden).garden());
+    }
+
     /** Two beds 80 apart hide each other's walls; the shorter one's wall is covered, the longer one's is not. */
     @Test
     void bedsHideEachOther() {

@@ -126,4 +126,12 @@ class LotsTest {
         }
         assertEquals(List.of(), DearerMixes.of(packs(random, 3), BigDecimal.ZERO, BigDecimal.TEN));
     }
+
+    /** 60 packs of 1 at 1000, 1001 or 1061 each are bought for b + 61 c more than 60000: a price of its own for each of 61 x 62 / 2 mixes. */
+    @Test
+    void ofVeryManyMixesThreeHundredAreTold() {
+        List<Pack> packs = List.of("1000", "1001", "1061").stream().map(price -> sold("", price, 1, price, 1, 1)).toList();
+        assertEquals(3, DearerMixes.of(packs, BigDecimal.ONE, BigDecimal.valueOf(1061)).size(), "each covers 1 alone");
+        assertEquals(300, DearerMixes.of(packs, BigDecimal.valueOf(60), BigDecimal.valueOf(70_000)).size());
+    }
 }
