@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
+import lapyard.plan.Rate;
 import lapyard.weekends.WorkList.BedLoad;
+import lapyard.weekends.WorkList.PathLoad;
 import lapyard.weekends.WorkList.SawLoad;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
@@ -54,6 +56,22 @@ class TaskWordsTest {
         }
         SawLoad day = new SawLoad(1, 18, 2, 6, 7, Collections.nCopies(10, 57.6)).with(new SawLoad(1, 3, 1, 2, 1, List.of(60.0)));
         return WorkList.of(sheet.garden().people().crew(), sheet.lifting(), 60, 2, false, beds, List.of(), List.of(day));
+    }
+
+    /** Barrows run on a path up to 1500 from its edge to the bed: 1900 off its middle for one of 1000, and not 2100. 5 m2 of it, on stone or without. */
+    @Test
+    void fillingWaitsForThePathsThatBarrowsRunOn() {
+        JobSheet sheet = Gardens.sheet("""
+                {"beds":[{"id":"A","width":2400,"depth":1200}],"paths":[{"id":"P","line":[[0,-1900],[5000,-1900]],"width":1000},
+                  {"id":"Q","line":[[0,3300],[5000,3300]],"width":1000}]}""");
+        List<PathLoad> paths = sheet.paths().stream().map(path -> new PathLoad(path.path(), path.quantities(), path.path().id().equals("Q"))).toList();
+        JobSheet.BedSheet bed = sheet.beds().get(0);
+        List<GardenTask> works = WorkList.of(sheet.garden().people().crew(), sheet.lifting(), 60, 1, false,
+                List.of(new BedLoad(bed.work(), bed.quantities(), 0)), paths, List.of());
+        assertEquals(List.of("path.P"), works.stream().filter(work -> work.step() == Step.FILL).flatMap(work -> work.after().stream())
+                .map(GardenTask.After::task).filter(task -> task.startsWith("path")).toList());
+        assertEquals(List.of(5 * Rate.PATH.usualMinutes, 5 * Rate.STONE_PATH.usualMinutes),
+                works.stream().filter(work -> work.step() == Step.PATH).map(GardenTask::minutes).toList());
     }
 
     private static Quantity m3(QuantityKind kind, double m3) {
