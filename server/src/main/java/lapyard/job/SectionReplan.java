@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Supplier;
 import lapyard.cutting.CuttingSolver;
@@ -50,28 +52,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
 
     private static void section(SectionCutting cutting, List<Tally.Board> boards, boolean imperial, List<SectionReplan> sections, List<Finding> findings) {
         Map<String, String> demandOf = Resawn.demands(cutting.saw());
-        Map<String, String> cutFrom = new HashMap<>();
-        boolean known = true;
-        for (Tally.Board board : boards) {
-            for (String mark : board.cut()) {
-                String other = cutFrom.putIfAbsent(mark, board.name());
-                if (other != null) {
-                    findings.add(Finding.of(FindingKind.TALLY_CUT_TWICE, Place.of(What.TALLY).then(What.BOARD, board.name()))
-                            .with("piece", Fact.name(mark)).with("other", Fact.name(other)).by(Fact.count(1, "pieces"))
-                            .way(WayKind.CALL_SPOILED).way(WayKind.TAKE_OFF_BOARD));
-                    known = false;
-                }
-            }
-            List<String> all = new ArrayList<>(board.cut());
-            all.addAll(board.spoiled());
-            for (String mark : all) {
-                if (!demandOf.containsKey(mark)) {
-                    findings.add(Finding.of(FindingKind.TALLY_CUT_UNKNOWN, Place.of(What.TALLY).then(What.BOARD, board.name()))
-                            .with("piece", Fact.name(mark)).by(Fact.count(1, "pieces")).way(WayKind.KEEP_AS_CUT).way(WayKind.RACK_AS_OFFCUT));
-                }
-            }
-        }
-        if (!known) return;
+        if (!cutOnce(boards, demandOf.keySet(), findings)) return;
         Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
             for (Replan.Stop stop : refused.stops()) findings.add(TallyFault.of(stop));
@@ -80,14 +61,38 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         Replan.Planned planned = (Replan.Planned) replan;
         boolean priced = cutting.saw().ways().get(0).cost().isPresent();
         sections.add(new SectionReplan(cutting.section(), planned, priced ? Optional.of(planned.result().paid()) : Optional.empty()));
-        if (!planned.buy().isEmpty()) {
-            List<String> buy = new ArrayList<>();
-            planned.buy().forEach((stock, count) -> buy.add(count + " x " + PackCode.words(PackCode.board(stock), imperial)));
-            int lacking = planned.wanted() - planned.fit();
-            findings.add(Finding.of(FindingKind.TALLY_SHORT, Place.of(What.TALLY).then(What.TIMBER, cutting.section()))
-                    .with("fit", Fact.count(planned.fit(), "pieces")).with("wanted", Fact.count(planned.wanted(), "pieces")).by(Fact.count(lacking, "pieces"))
-                    .way(WayKind.BUY_BOARDS, Fact.names(buy)).way(WayKind.SHORTEN_THOSE));
+        if (!planned.buy().isEmpty()) findings.add(lacking(cutting.section(), planned, imperial));
+    }
+
+    /** Whether no piece was cut from two boards; what the plan does not know is told, too. */
+    private static boolean cutOnce(List<Tally.Board> boards, Set<String> known, List<Finding> findings) {
+        Map<String, String> cutFrom = new HashMap<>();
+        boolean once = true;
+        for (Tally.Board board : boards) {
+            Place place = Place.of(What.TALLY).then(What.BOARD, board.name());
+            for (String mark : board.cut()) {
+                String other = cutFrom.putIfAbsent(mark, board.name());
+                if (other != null) {
+                    findings.add(Finding.of(FindingKind.TALLY_CUT_TWICE, place)
+                            .with("piece", Fact.name(mark)).with("other", Fact.name(other)).by(Fact.count(1, "pieces"))
+                            .way(WayKind.CALL_SPOILED).way(WayKind.TAKE_OFF_BOARD));
+                    once = false;
+                }
+            }
+            Stream.concat(board.cut().stream(), board.spoiled().stream()).filter(mark -> !known.contains(mark))
+                    .forEach(mark -> findings.add(Finding.of(FindingKind.TALLY_CUT_UNKNOWN, place)
+                            .with("piece", Fact.name(mark)).by(Fact.count(1, "pieces")).way(WayKind.KEEP_AS_CUT).way(WayKind.RACK_AS_OFFCUT)));
         }
+        return once;
+    }
+
+    private static Finding lacking(String section, Replan.Planned planned, boolean imperial) {
+        List<String> buy = new ArrayList<>();
+        planned.buy().forEach((stock, count) -> buy.add(count + " x " + PackCode.words(PackCode.board(stock), imperial)));
+        return Finding.of(FindingKind.TALLY_SHORT, Place.of(What.TALLY).then(What.TIMBER, section))
+                .with("fit", Fact.count(planned.fit(), "pieces")).with("wanted", Fact.count(planned.wanted(), "pieces"))
+                .by(Fact.count(planned.wanted() - planned.fit(), "pieces"))
+                .way(WayKind.BUY_BOARDS, Fact.names(buy)).way(WayKind.SHORTEN_THOSE);
     }
 
     /** Tasks that the tally calls done and the plan does not know: a bed that was built and then changed or dropped. */

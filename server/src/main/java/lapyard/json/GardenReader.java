@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -132,45 +133,57 @@ public final class GardenReader {
 
     /** @param types and {@code gives}, by bed, are filled in */
     private static List<Bed> beds(Cursor garden, BedReader reader, Map<String, Bed> types, Map<String, Give> gives) {
-        Map<String, Cursor> typeCursors = new LinkedHashMap<>();
         Map<String, Give> typeGives = new HashMap<>();
-        for (Cursor each : garden.objects("types", "type")) {
-            Cursor type = each.renamed("weekend", "stage");
-            String id = type.code("id", "");
-            if (id.isEmpty()) {
-                type.missing("id", "\"id\": \"T\"");
-            } else if (typeCursors.putIfAbsent(id, type) != null) {
-                type.twice("id", "type code", Fact.name(id), WayKind.ANOTHER_CODE);
-            } else {
-                Cursor named = type.named("type " + id);
-                if (named.has("give")) typeGives.put(id, AskingReader.give(named, Give.NOTHING));
-                reader.read(named, id, id).ifPresent(bed -> types.put(id, bed));
-            }
-        }
+        Map<String, Cursor> typeCursors = types(garden, reader, types, typeGives);
         List<Cursor> placed = garden.objects("beds", "bed").stream()
                 .map(bed -> bed.renamed("weekend", "stage"))
                 .toList();
-        Set<String> taken = new HashSet<>();
-        List<String> ids = new ArrayList<>();
-        for (Cursor bed : placed) {
-            String id = bed.code("id", "");
-            if (!id.isEmpty() && !taken.add(id)) bed.twice("id", "bed code", Fact.name(id), WayKind.ANOTHER_CODE);
-            ids.add(id);
-        }
+        List<String> ids = codes(placed);
         List<Bed> beds = new ArrayList<>();
-        int next = 0;
         for (int i = 0; i < placed.size(); i++) {
             String id = ids.get(i);
-            while (id.isEmpty()) {
-                String candidate = Bed.wallLetter(next++);
-                if (taken.add(candidate)) id = candidate;
-            }
             Cursor bed = placed.get(i).named("bed " + id);
             Give give = AskingReader.give(bed, typeGives.getOrDefault(bed.raw("type").asText(""), Give.NOTHING));
             if (bed.has("give") || typeGives.containsKey(bed.raw("type").asText(""))) gives.put(id, give);
             bed(bed, id, typeCursors, types, reader).ifPresent(beds::add);
         }
         return beds;
+    }
+
+    /**
+     * @param types that can be read, and what they {@code give}, by code: filled in
+     * @return all types by code
+     */
+    private static Map<String, Cursor> types(Cursor garden, BedReader reader, Map<String, Bed> types, Map<String, Give> gives) {
+        Map<String, Cursor> cursors = new LinkedHashMap<>();
+        for (Cursor each : garden.objects("types", "type")) {
+            Cursor type = each.renamed("weekend", "stage");
+            String id = type.code("id", "");
+            if (id.isEmpty()) {
+                type.missing("id", "\"id\": \"T\"");
+            } else if (cursors.putIfAbsent(id, type) != null) {
+                type.twice("id", "type code", Fact.name(id), WayKind.ANOTHER_CODE);
+            } else {
+                Cursor named = type.named("type " + id);
+                if (named.has("give")) gives.put(id, AskingReader.give(named, Give.NOTHING));
+                reader.read(named, id, id).ifPresent(bed -> types.put(id, bed));
+            }
+        }
+        return cursors;
+    }
+
+    /** Each bed's code; where it has none, the next letter that no bed has. */
+    private static List<String> codes(List<Cursor> beds) {
+        Set<String> taken = new HashSet<>();
+        List<String> codes = new ArrayList<>();
+        for (Cursor bed : beds) {
+            String code = bed.code("id", "");
+            if (!code.isEmpty() && !taken.add(code)) bed.twice("id", "bed code", Fact.name(code), WayKind.ANOTHER_CODE);
+            codes.add(code);
+        }
+        Iterator<String> free = IntStream.iterate(0, next -> next + 1).mapToObj(Bed::wallLetter).filter(letter -> !taken.contains(letter)).iterator();
+        codes.replaceAll(code -> code.isEmpty() ? free.next() : code);
+        return codes;
     }
 
     private static Optional<Bed> bed(
