@@ -41,21 +41,10 @@ final class CutTable {
      *               {@code Long.MAX_VALUE} where nothing may be missed
      * @param narrow the narrowest side of any piece: a rectangle that leaves less than this beside itself across
      *               {@code width} is charged with the whole width. 0 where there are rolls of several widths
-     * @param sums   not null where nothing may be missed that lies within width and height: a rectangle is charged with what
-     *               pieces cannot fill beside it and after it
      */
-    record Limits(long width, long height, long waste, long narrow, SideSums sums) {
-        Limits(long width, long height, long waste, long narrow) {
-            this(width, height, waste, narrow, null);
-        }
-
+    record Limits(long width, long height, long waste, long narrow) {
         static Limits size(long width, long height) {
             return new Limits(width, height, Long.MAX_VALUE, 0);
-        }
-
-        /** Everything within a rectangle of this size, nothing missed. */
-        static Limits within(long width, long height, long area, SideSums sums) {
-            return new Limits(width, height, width * height - area, 0, sums);
         }
     }
 
@@ -66,7 +55,6 @@ final class CutTable {
     private static final double SMALL_SHARE = 0.3;
 
     private static final int OPERATIONS_AN_OFFER = 2;
-    private static final int LOOKS_AN_OPERATION = 4;
     /** More than any waste; the sum of two is still a number. */
     private static final long NONE = Long.MAX_VALUE / 2;
 
@@ -94,17 +82,6 @@ final class CutTable {
     private int cursor;
     private long allowed;
 
-    // where limits have sums: selections with rectangles, rising, and of each the counts in bits with one above each for borrowing
-    private int[] some = new int[64];
-    private long[] someCounts = new long[64];
-    private int many;
-    private final int[] shift;
-    private final long borrows;
-
-    /** Where {@link Limits#sums} are: by width what is charged for it, by height what cannot be filled after it. */
-    private final long[] chargedAcross;
-    private final long[] lostAlong;
-
     private CutTable(List<Item> items, boolean turn, Limits limits) {
         this.items = items;
         this.turn = turn;
@@ -122,21 +99,6 @@ final class CutTable {
         this.start = new int[product + 1];
         this.areas = new long[product];
         this.leastWaste = new long[product];
-        this.shift = new int[items.size()];
-        long high = 0;
-        int bits = 0;
-        for (int i = 0; i < shift.length; i++) {
-            shift[i] = bits;
-            bits += 33 - Integer.numberOfLeadingZeros(items.get(i).count());
-            high |= 1L << bits - 1;
-        }
-        this.borrows = bits > 63 ? 0 : high;
-        this.chargedAcross = limits.sums == null ? null : new long[(int) limits.width + 1];
-        this.lostAlong = limits.sums == null ? null : new long[(int) limits.height + 1];
-        if (limits.sums == null) return;
-        for (int width = 0; width <= limits.width; width++) chargedAcross[width] = limits.width - limits.sums.across(limits.width - width, limits.height);
-        for (int height = 0; height <= limits.height; height++)
-            lostAlong[height] = limits.height - height - limits.sums.along(limits.height - height, limits.width);
     }
 
     /** Ways of parting all selections, which is what a table costs to work out; a double, as it grows fast. */
@@ -144,13 +106,6 @@ final class CutTable {
         double product = 1;
         for (Item item : items) product *= (item.count() + 1.0) * (item.count() + 2.0) / 2;
         return product / 2;
-    }
-
-    /** How many there are; a double, as it grows fast. */
-    static double selections(List<Item> items) {
-        double product = 1;
-        for (Item item : items) product *= item.count() + 1.0;
-        return product;
     }
 
     /** @return null when the work ran out first */
@@ -241,7 +196,7 @@ final class CutTable {
             areas[selection] = areas[selection - stride[item]] + items.get(item).block().area;
             allowed = limits.waste == Long.MAX_VALUE
                     ? NONE - 1
-                    : limits.sums != null ? limits.waste : (long) (limits.waste * (SMALL_SHARE + (1 - SMALL_SHARE) * areas[selection] / whole));
+                    : (long) (limits.waste * (SMALL_SHARE + (1 - SMALL_SHARE) * areas[selection] / whole));
             stairs = 0;
             cursor = 0;
             int total = 0;
@@ -258,7 +213,6 @@ final class CutTable {
                 spent += part(selection, counts);
             }
             keep(selection);
-            if (limits.sums != null && borrows != 0 && stairs > 0) addSome(selection, counts);
             spent += 20;
             if (spent > 500_000) {
                 work.spend(spent);
@@ -272,35 +226,7 @@ final class CutTable {
 
     /** Joins both parts of every way of parting a selection; returns the work that it took. */
     private long part(int selection, int[] counts) {
-        double partings = 0.5;
-        for (int count : counts) partings *= count + 1;
-        if (limits.sums != null && borrows != 0 && many < partings) return partSome(selection, counts);
         return allSingle ? partSingles(selection) : partCounts(selection, counts);
-    }
-
-    private long bits(int[] counts) {
-        long bits = 0;
-        for (int i = 0; i < counts.length; i++) bits |= (long) counts[i] << shift[i];
-        return bits;
-    }
-
-    private void addSome(int selection, int[] counts) {
-        if (many == some.length) {
-            some = Arrays.copyOf(some, 2 * many);
-            someCounts = Arrays.copyOf(someCounts, 2 * many);
-        }
-        some[many] = selection;
-        someCounts[many++] = bits(counts);
-    }
-
-    /** Only ways of parting whose first part has rectangles. */
-    private long partSome(int selection, int[] counts) {
-        long spent = 0;
-        long whole = bits(counts) | borrows;
-        int i = 0;
-        for (; i < many && 2L * some[i] <= selection; i++)
-            if ((whole - someCounts[i] & borrows) == borrows) spent += 1 + join(some[i], selection - some[i], selection);
-        return spent + i / LOOKS_AN_OPERATION;
     }
 
     private long partSingles(int selection) {
@@ -392,7 +318,6 @@ final class CutTable {
 
     /** The area of a rectangle and of what is surely lost round it. */
     private long covered(long width, long height, long whole, long narrow) {
-        if (chargedAcross != null) return chargedAcross[(int) width] * height + lostAlong[(int) height] * width;
         return (whole - width < narrow ? whole : width) * height;
     }
 

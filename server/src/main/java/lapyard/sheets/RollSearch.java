@@ -41,9 +41,8 @@ final class RollSearch {
     /** The share of a quick search that bands get after a beam. */
     private static final double BANDS_AFTER_BEAM = 0.4;
 
-    /** The share of the work that a look at all layouts within a length may take besides, and what a selection takes at least. */
+    /** The share of the work that a look at all layouts within a length may take besides. */
     private static final double WITHIN_SHARE = 0.5;
-    private static final int OPERATIONS_A_SELECTION = 20;
     /** The share of the work that a look at all layouts of any length may take: of a long search, a quick one, and one that may look within a length. */
     private static final double LONG_SMALL_SHARE = 0.6;
     private static final double SMALL_SHARE = 0.9;
@@ -216,19 +215,12 @@ final class RollSearch {
     private void allWithin(RollBudget part) {
         if (!within || best.area != job.area()) return;
         RollJob.Roll roll = job.rolls.get(0);
-        List<CutTable.Item> items = SmallRolls.items(job);
-        if (CutTable.selections(items) * OPERATIONS_A_SELECTION > part.left()) return;
-        SideSums sums = new SideSums(job, Math.max(roll.width(), job.unitsIn(roll, best.coins / roll.stepCoins())), part);
-        while (sums.known() && !done() && !part.over()) {
+        CutWithin all = CutWithin.of(job, Math.max(roll.width(), job.unitsIn(roll, best.coins / roll.stepCoins())), part);
+        while (all != null && !done() && !part.over()) {
             // several runs laid end to end take no more steps than apart
-            long length = job.unitsIn(roll, bound / roll.stepCoins());
-            CutTable table = CutTable.of(items, job.turn, CutTable.Limits.within(roll.width(), length, job.area(), sums), part);
-            if (table == null) return;
-            long found = table.height(table.full(), roll.width());
-            if (found < RollJob.NO_LIMIT) {
-                if (found <= roll.longest()) take(new Layout.Banded(List.of(new Layout.BandedRun(roll, List.of(table.block(table.full(), roll.width()))))));
-                return;
-            }
+            Block found = all.fit(roll.width(), job.unitsIn(roll, bound / roll.stepCoins()));
+            if (found != null && found.height <= roll.longest()) take(new Layout.Banded(List.of(new Layout.BandedRun(roll, List.of(found)))));
+            if (found != null || !all.finished()) return;
             bound += roll.stepCoins();
             tell();
         }

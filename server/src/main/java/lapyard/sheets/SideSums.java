@@ -31,12 +31,17 @@ final class SideSums {
         along = small && !job.turn ? new int[sides.length + 1][] : across;
         if (!small) return;
         int words = (int) (longest / 64 + 1);
-        work.spend((long) sides.length * job.pieces() * words / WORDS_AN_OPERATION);
+        work.spend(operations(job, longest));
         for (int n = 0; n <= sides.length; n++) {
             long other = n == 0 ? 0 : sides[n - 1];
             across[n] = filled(job, false, other, (int) longest, words);
             if (!job.turn) along[n] = filled(job, true, other, (int) longest, words);
         }
+    }
+
+    /** About what it takes to work them out. */
+    static long operations(RollJob job, long longest) {
+        return 2L * job.types.length * job.pieces() * (longest / 64 + 1) / WORDS_AN_OPERATION;
     }
 
     private static int[] fitting(long[] sides, int longest) {
