@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
+import lapyard.catalogue.Supplier;
 import lapyard.catalogue.TradeName;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
@@ -34,12 +35,17 @@ import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Joint;
+import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.Rate;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
+import lapyard.plan.WayKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
@@ -149,8 +155,26 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             }
             timber.apart.add(singles.beside(cuts.size() == 1 ? Optional.of(cuts.get(0).pooled().lowerBound()) : Optional.empty()));
             timber.kinds.add(cuts);
+            tooShort(garden, cuts).forEach(timber::note);
         });
         return timber;
+    }
+
+    /** Notes of who sells a section in boards too short for some pieces where another has them all. */
+    private static List<Finding> tooShort(Garden garden, List<Cut> cuts) {
+        List<Finding> notes = new ArrayList<>();
+        if (cuts.stream().noneMatch(cut -> cut.unplaced() == 0)) return notes;
+        for (Cut cut : cuts) {
+            List<CuttingResult.Unplaced> left = cut.pooled().unplaced().stream().filter(piece -> !piece.scarce()).toList();
+            if (left.isEmpty() || !cut.priced()) continue;
+            String id = cut.sellers().get(0);
+            String seller = garden.goods().catalogue().suppliers().stream().filter(one -> one.id().equals(id)).findFirst().map(Supplier::name).orElse(id);
+            notes.add(Finding.of(FindingKind.SELLER_SHORT, Place.of(What.TIMBER, cut.section().id()).then(What.FIELD, seller))
+                    .with("section", Fact.name(cut.section().id())).with("seller", Fact.name(seller))
+                    .with("longest", Fact.mm(left.stream().mapToDouble(CuttingResult.Unplaced::lengthMm).max().orElseThrow()))
+                    .by(Fact.count(left.stream().mapToInt(CuttingResult.Unplaced::count).sum(), "pieces")).way(WayKind.SHORTER_LIST));
+        }
+        return notes;
     }
 
     /** The section as each supplier sells it; once boards were bought, as those do who sell every length that the tally names, if any do. */

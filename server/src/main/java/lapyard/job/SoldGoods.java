@@ -58,6 +58,10 @@ abstract class SoldGoods<T extends SoldGoods.Sold> {
         return sellers.stream().filter(one -> unplaced.applyAsInt(one) == fewest).toList();
     }
 
+    final void note(Finding finding) {
+        findings.add(finding);
+    }
+
     final void unknown(SlipLine line, Finding why) {
         unknown.add(line);
         findings.add(why);

@@ -184,6 +184,7 @@ public enum FindingKind {
     TALLY_LEFT_OVER("tally.left-over", Weight.STOP, WORK, MEASURE_AGAIN, TAKE_PIECE_OFF),
     TALLY_LOST_OVER("tally.lost-over", Weight.STOP, WORK, GIVE_LEFT),
     PIECE_NO_BOARD("piece.no-board", Weight.SNAG, WORK, true, LONGER_STOCK, JOIN_OR_SHORTEN),
+    SELLER_SHORT("seller.short", Weight.NOTE, MONEY, SHORTER_LIST),
     BOARDS_RUN_OUT("board.run-out", Weight.SNAG, WORK, true, GET_BOARDS, GET_BOARDS_AND, LONGER_STOCK, JOIN_OR_SHORTEN),
     BOARDS_RUN_OUT_PERHAPS("board.run-out-perhaps", Weight.SNAG, WORK, true, GET_BOARDS, GET_BOARDS_AND, LONGER_STOCK, JOIN_OR_SHORTEN),
     BEARERS_NO_BOARD("bearers.no-board", Weight.SNAG, WORK, true, LONGER_STOCK),

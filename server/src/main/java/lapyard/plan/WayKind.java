@@ -194,6 +194,7 @@ public enum WayKind {
     FIND_GOOD_FACES,
     HIDE_WALL,
     JOIN_OR_SHORTEN,
+    SHORTER_LIST,
     GIVE_PRICE,
     BRING_FORWARD,
     PIN_LINES,

@@ -12,6 +12,7 @@ import lapyard.json.Reading;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -116,5 +117,23 @@ class SuppliersTest {
         assertEquals(Optional.of(new BigDecimal("200.00").subtract(mill.goods())), mill.shortOfFree());
         assertTrue(sheet.snags().stream().anyMatch(finding -> finding.where().equals("slip, mill") && finding.weight() == Finding.Weight.NOTE
                 && Told.text(finding).contains(mill.shortOfFree().orElseThrow() + " short of free delivery")), sheet.snags().toString());
+    }
+
+    /**
+     * Four walls of 4700 - 100 are over what boards of 4200 give, so the yard's boards are passed over whatever they cost, which is told. With the
+     * mill's 4800 off the list the walls are joined, as the way out says.
+     */
+    @Test
+    void aMerchantWhoseBoardsAreTooShortForSomeWallsIsNamed() {
+        String garden = "{\"beds\":[{\"id\":\"A\",\"width\":4700,\"depth\":1200,\"courses\":2}],\"catalogue\":{\"suppliers\":[{\"id\":\"mill\"},{\"id\":\"yard\",\"name\":\"Weir Yard\"}]"
+                + stock("%s{\"length\":4200,\"price\":20,\"supplier\":\"yard\"}") + "}}";
+        JobSheet both = Gardens.sheet(garden.formatted("{\"length\":4800,\"price\":50,\"supplier\":\"mill\"},"));
+        Finding told = both.snags().stream().filter(one -> one.kind() == FindingKind.SELLER_SHORT).findFirst().orElseThrow();
+        assertEquals(4, told.amount().orElseThrow().value());
+        assertTrue(told.toString().contains("Weir Yard") && told.toString().contains("4600"), told.toString());
+        assertEquals("mill", line(both, "timber 100x200").packs().get(0).supplier());
+        JobSheet yard = Gardens.sheet(garden.formatted(""));
+        assertTrue(yard.snags().stream().noneMatch(one -> one.kind() == FindingKind.SELLER_SHORT));
+        assertTrue(yard.slip().total().compareTo(both.slip().total()) < 0);
     }
 }
