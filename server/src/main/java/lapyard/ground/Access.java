@@ -60,15 +60,15 @@ final class Access {
     private Optional<Finding> rim(Lot lot) {
         if (standard.rimMostMm() <= 0) return Optional.empty();
         double height = lot.bed().heightMm();
-        double under = Math.max(0, standard.rimLeastMm() - height);
-        double over = Math.max(0, height - standard.rimMostMm());
-        double course = lot.bed().section().heightMm();
-        row(lot.where(), AccessSheet.AccessCheck.RIM, height, under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over);
-        if (under + over <= Shapes.TOUCH_MM) return Optional.empty();
-        int courses = (int) Math.ceil((under + over) / course);
-        return Optional.of(AccessSheet.finding(standard, FindingKind.RIM_HEIGHT, Place.bed(lot.bed().id()), under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over)
-                .with("height", Fact.mm(height)).with(under > 0 ? "least" : "most", Fact.mm(under > 0 ? standard.rimLeastMm() : standard.rimMostMm()))
-                .way(under > 0 ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"))
+        boolean low = height < standard.rimLeastMm();
+        double limit = low ? standard.rimLeastMm() : standard.rimMostMm();
+        double off = Math.max(0, low ? limit - height : height - limit);
+        row(lot.where(), AccessSheet.AccessCheck.RIM, height, limit, off);
+        if (off <= Shapes.TOUCH_MM) return Optional.empty();
+        int courses = (int) Math.ceil(off / lot.bed().section().heightMm());
+        return Optional.of(AccessSheet.finding(standard, FindingKind.RIM_HEIGHT, Place.bed(lot.bed().id()), limit, off)
+                .with("height", Fact.mm(height)).with(low ? "least" : "most", Fact.mm(limit))
+                .way(low ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"))
                 .way(WayKind.STEP_GROUND));
     }
 

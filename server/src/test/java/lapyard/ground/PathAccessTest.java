@@ -170,12 +170,14 @@ class PathAccessTest {
         Finding snag = Beds.about(sheet.findings(), "bed A", FindingKind.RIM_HEIGHT).orElseThrow();
         assertEquals("The rim of bed A is 600 mm high; 750 mm is the least.", Told.text(snag));
         assertEquals("Add 1 course", Told.ways(snag).get(0));
-        assertEquals(150, row(sheet, "bed A", "rim").missing());
+        assertEquals(150, snag.amount().orElseThrow().value());
+        assertEquals(List.of(150.0, 750.0), List.of(row(sheet, "bed A", "rim").missing(), row(sheet, "bed A", "rim").limit()));
+        assertTrue(row(sheet(rims(550, 650), FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200))), "bed A", "rim").pass());
         GroundSheet low = sheet(rims(200, 300), FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
         Finding over = Beds.about(low.findings(), "bed A", FindingKind.RIM_HEIGHT).orElseThrow();
         assertEquals("The rim of bed A is 600 mm high; 300 mm is the most.", Told.text(over));
         assertEquals("Take off 2 courses", Told.ways(over).get(0));
-        assertEquals(300, row(low, "bed A", "rim").missing());
+        assertEquals(List.of(300.0, 300.0), List.of(row(low, "bed A", "rim").missing(), row(low, "bed A", "rim").limit()));
     }
 
     private static AccessStandard rims(double leastMm, double mostMm) {
