@@ -70,7 +70,7 @@ export class LapSlip extends GardenElement {
         h('span.sum', {}, state === 'gone' ? money('0.00', currency) : money(line.cost, currency))),
       state === 'gone' ? null : h('div.packs', {}, this.#packs(line, was, currency)),
       state === 'gone' ? null : h('div.need', {}, this.#need(line, was)),
-      state === 'gone' || !saves(line) ? null : h('div.saved', {}, this.#saved(line, was, currency)));
+      state === 'gone' ? null : saves(line) ? h('div.saved', {}, this.#saved(line, was, currency)) : this.#keepsPlace(line) ? h('div.saved', {}, '\u00a0') : null);
   }
 
   #packs(line, was, currency) {
@@ -91,6 +91,12 @@ export class LapSlip extends GardenElement {
     return [h('span', {}, 'needs'), changed,
       shownNumber(choice, `slip ${line.item}`, { value: line.need, unit: line.unit, units, working: line.working, name: line.label ?? line.item }),
       over];
+  }
+
+  /** A first look says nothing of what a line saves; where the whole before it did, nothing moves. */
+  #keepsPlace({ item }) {
+    const { mayImprove, before } = this.garden.reckoning;
+    return mayImprove && before?.lines?.some(line => line.item === item && saves(line));
   }
 
   #saved(line, was, currency) {

@@ -51,9 +51,10 @@ export class PageHead extends GardenElement {
     if (!slip) return;
     const saved = savedOf(slip);
     this.total.classList.toggle('behind', !reckoning.isOrdered || keeper.standing !== 'kept');
+    const examples = slip.examplePrices && slip.lines?.length ? 'example prices' : null;
     patch(this.total, [
       h('span.sum', {}, slip.atLeast ? 'At least ' : '', h('strong', { id: 'order-total' }, money(slip.total, slip.currency))),
-      h('span.about', {}, reckoning.mayImprove ? firstLook() : [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · '))]);
+      h('span.about', {}, reckoning.mayImprove ? [firstLook(), examples && ` · ${examples}`] : [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, examples].filter(Boolean).join(' · '))]);
   }
 
   #add() {
