@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
@@ -34,6 +35,13 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     private static final double RIM = 8;
     private static final List<String> HEADS = List.of("peg", "along", "off", "from start", "from end", "level");
 
+    /** Of the table's width; the first columns are printed heavy. */
+    private static final double[] SHARES = {0.1, 0.18, 0.18, 0.2, 0.18, 0.16};
+
+    private static final int HEAVY = 3;
+    private static final double GAP = 1.5;
+    private static final double APART_MM = 2;
+
     /** As a block of a width; empty where no sheet could hold it whole. */
     Optional<Flow.Block> block(Flow flow, double wide) {
         Flow.Block words = Flow.Block.of(flow.lines(paragraphs(), SMALL, false, wide));
@@ -46,7 +54,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
             shapes.add(sheet.line(left, top, left + wide, top, Inks.THIN));
             shapes.add(sheet.text(left, top + 5.6, BenchSheet.named(List.of(bed.bed()), 5.4, wide), 5.4, true).as(Tag.subheading()));
             shapes.addAll(drawing(new Box(left, top + TITLE, left + drawn, top + TITLE + middle)));
-            Box right = new Box(left + drawn + 2, 0, left + wide, 0);
+            Box right = new Box(left + drawn + APART_MM, 0, left + wide, 0);
             double y = top + TITLE;
             Tag table = Tag.table();
             shapes.addAll(row(HEADS, right, y + 4, 2.9, table.head(HEADS.size())));
@@ -92,14 +100,20 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         return rows;
     }
 
+    /** Whether every number has room beside the others, in the least type at least, in a block of this width. */
+    boolean fits(double wide) {
+        double room = wide - wide * DRAWING_SHARE - APART_MM;
+        return rows().stream().allMatch(cells -> IntStream.range(0, cells.size())
+                .allMatch(i -> TextMeasure.widthMm(cells.get(i), TypeSize.LEAST, i < HEAVY) <= room * SHARES[i] - GAP));
+    }
+
     private List<Shape> row(List<String> cells, Box room, double base, double size, Tag told) {
-        double[] shares = {0.1, 0.18, 0.18, 0.2, 0.18, 0.16};
         List<Shape> shapes = new ArrayList<>();
         double x = room.left();
         for (int i = 0; i < cells.size(); i++) {
-            double wide = room.width() * shares[i];
-            boolean heavy = size == TEXT && i < 3;
-            double fitting = BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, heavy, wide - 1.5);
+            double wide = room.width() * SHARES[i];
+            boolean heavy = size == TEXT && i < HEAVY;
+            double fitting = BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, heavy, wide - GAP);
             shapes.add((i == 0 ? sheet.text(x, base, cells.get(i), fitting, heavy)
                     : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy)).as(told.cell(i)));
             x += wide;

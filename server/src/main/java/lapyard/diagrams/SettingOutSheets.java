@@ -50,14 +50,17 @@ public final class SettingOutSheets {
                                     + " across from mark to mark."),
                             TEXT,
                             false));
-            double wide = flow.columnWidth(2, APART);
+            // feet and sixteenths may need the whole width
+            boolean narrow = out.beds().stream().allMatch(pegs -> new SettingOutBed(pegs, sheet).fits(flow.columnWidth(2, APART)));
+            int columns = narrow ? 2 : 1;
+            double wide = flow.columnWidth(columns, APART);
             List<Flow.Block> beds = new ArrayList<>();
             List<SettingOutBed> large = new ArrayList<>();
             for (SettingOut.BedPegs pegs : out.beds()) {
                 SettingOutBed bed = new SettingOutBed(pegs, sheet);
                 bed.block(flow, wide).ifPresentOrElse(beds::add, () -> large.add(bed));
             }
-            flow.columns(2, APART, beds);
+            flow.columns(columns, APART, beds);
             large.forEach(bed -> bed.table(flow));
             drafts.addAll(flow.drafts());
             return drafts;

@@ -11,6 +11,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.SvgWriter;
 import lapyard.drawing.TextBox;
+import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -65,6 +66,34 @@ class GroundPrintTest {
                 }
             }
         }
+    }
+
+    /** A garden far across: feet and sixteenths take the whole width of the sheet. */
+    @Test
+    void numbersInFeetStandBesideEachOther() throws Exception {
+        String bed = "{\"id\":\"%s\",\"width\":2438.4,\"depth\":1219.2,\"at\":[%d,1507]}";
+        List<Page> pages = Prints.pages("setting-out", sheet("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[21000,0],[21000,14000],[0,14000]]},\"beds\":["
+                + bed.formatted("A", 3801) + "," + bed.formatted("B", 15007) + "]}"), ASK);
+        int rows = 0;
+        for (Page page : pages) {
+            List<Shape.Text> texts = page.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).filter(text -> text.turnDeg() == 0).toList();
+            for (Shape.Text peg : texts) {
+                if (!peg.text().matches("P[0-9]") || peg.anchor() != Shape.Anchor.START) continue;
+                List<Shape.Text> row = texts.stream().filter(text -> Math.abs(text.at().y() - peg.at().y()) < 0.1 && text.at().x() >= peg.at().x()).toList();
+                assertTrue(row.size() >= 6, row::toString);
+                for (int i = 1; i < 6; i++) assertTrue(left(row.get(i)) > left(row.get(i - 1)) + wide(row.get(i - 1)), row.get(i - 1).text() + " on " + row.get(i).text());
+                rows++;
+            }
+        }
+        assertTrue(rows == 8, "two beds of four pegs");
+    }
+
+    private static double wide(Shape.Text text) {
+        return TextMeasure.widthMm(text.text(), text.sizeMm(), text.bold());
+    }
+
+    private static double left(Shape.Text text) {
+        return text.anchor() == Shape.Anchor.END ? text.at().x() - wide(text) : text.at().x();
     }
 
     @ParameterizedTest
