@@ -2,24 +2,18 @@ import { lookFor } from '../../main/resources/META-INF/resources/state/commands.
 import { countedIn, LongLook, unproved } from '../../main/resources/META-INF/resources/state/long-look.js';
 import { equal, test } from '../trial.js';
 
-const result = (proven, cost, lowerBound) => ({ proven, cost, lowerBound });
+const search = (of, proven, cost, lowerBound, unit = null) => ({ of, proven, cost, lowerBound, unit });
 
 test('what is proved needs no longer look', () => {
-  const sheet = {
-    cutting: [{ section: '100x200', result: result(false, 2271.6, 2270.4) }],
-    strips: [{ section: '50x75', result: result(true, 10, 10) }],
-    rolls: [{ material: 'liner', result: result(false, 279, 270) }],
-  };
-  equal(unproved(sheet), [{ of: 'Timber 100x200', best: '2271.6', bound: '2270.4' }, { of: 'Liner', best: '279', bound: '270' }]);
+  const searches = [search('Timber 100x200', false, 2271.6, 2270.4), search('Bearers 50x75', true, 10, 10), search('Liner', false, 279, 270)];
+  equal(unproved({ searches }), [{ of: 'Timber 100x200', best: '2271.6', bound: '2270.4' }, { of: 'Liner', best: '279', bound: '270' }]);
   equal(unproved(null), []);
 });
 
 test('what has no price is counted in boards or metres', () => {
-  const sheet = {
-    cutting: [{ section: 'oak', ways: [{ cost: null }], result: result(false, 12, 11) }, { section: 'pine', ways: [{ cost: '9.00' }], result: result(false, 9, 8) }],
-    rolls: [{ material: 'liner', costBedByBed: null, result: result(false, 6, 5) }],
-  };
-  equal([countedIn(sheet, 'Timber oak'), countedIn(sheet, 'Timber pine'), countedIn(sheet, 'Liner'), countedIn(null, 'Liner')], ['boards', null, 'm', null]);
+  const searches = [search('Timber oak', false, 12, 11, 'boards'), search('Timber pine', false, 9, 8), search('Liner', false, 6, 5, 'm')];
+  equal(['Timber oak', 'Timber pine', 'Liner'].map(of => countedIn({ searches }, of)), ['boards', null, 'm']);
+  equal(countedIn(null, 'Liner'), null);
 });
 
 test('let go before the server has answered, it is stopped as soon as it has', async () => {

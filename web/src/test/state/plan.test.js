@@ -21,7 +21,7 @@ test('outlines come by corners and by walls as well', () => {
 
 test('beds without a code are named as the job sheet names them, else by the next free letter', () => {
   const plan = { beds: [{ id: 'A' }, {}, {}] };
-  equal(named(plan, { beds: [{ id: 'A' }, { id: 'Q' }] }).beds.map(bed => bed.id), ['A', 'Q', 'B']);
+  equal(named(plan, { yard: [{ bed: 'A' }, { bed: 'Q' }] }).beds.map(bed => bed.id), ['A', 'Q', 'B']);
   const whole = { beds: [{ id: 'A' }] };
   equal(named(whole, null) === whole, true);
   equal(freeId(['A', 'B', 'D']), 'C');

@@ -1,13 +1,13 @@
 import { Reckoning } from '../../main/resources/META-INF/resources/state/reckoning.js';
 import { equal, test } from '../trial.js';
 
-const sheet = total => ({ beds: [{ id: 'A' }], slip: { total, lines: [] } });
+const sheet = total => ({ beds: [{ id: 'A' }], slip: { total, lines: [] }, ground: {}, searches: [], snags: [], yard: [{ bed: 'A', timbers: [[[0, 0]]] }] });
 
 test('the slip before is kept beside the slip that stands', async () => {
   const sheets = [sheet('10.00'), sheet('12.00')];
   const reckoning = new Reckoning({ jobSheet: async () => sheets.shift() }, 'g');
   await reckoning.fetch();
-  equal([reckoning.standing, reckoning.before, reckoning.bed('A')], ['fresh', null, { id: 'A' }]);
+  equal([reckoning.standing, reckoning.before, reckoning.bed('A'), reckoning.top('A'), reckoning.top('B')], ['fresh', null, { id: 'A' }, [[[0, 0]]], []]);
   await reckoning.fetch();
   equal([reckoning.before.total, reckoning.sheet.slip.total], ['10.00', '12.00']);
 });
@@ -16,8 +16,8 @@ test('the slip before is kept beside the slip that stands', async () => {
 function heldWhole(first, whole, asked = []) {
   let go;
   const held = new Promise(resolve => { go = resolve; });
-  const answer = look => { asked.push(look); return look ? { ...first, look: 'first' } : held.then(() => whole); };
-  return { api: { jobSheet: async (_, look = '') => answer(look), jobSheetOf: async (_, look) => answer(look) }, go, asked };
+  const answer = ({ look = '' }) => { asked.push(look); return look ? { ...first, look: 'first' } : held.then(() => whole); };
+  return { api: { jobSheet: async (_, asks) => answer(asks), jobSheetOf: async (_, asks) => answer(asks) }, go, asked };
 }
 
 const turns = async () => { for (let i = 0; i < 10; i++) await null; };
@@ -119,4 +119,46 @@ test('a sheet that came with what was saved stands at once, and an answer on its
   answer(sheet('1.00'));
   await asked;
   equal([reckoning.standing, reckoning.sheet.slip.total], ['fresh', '2.00']);
+});
+
+test('only what is shown is asked for, and of the beds the one in hand', async () => {
+  const asked = [];
+  const all = { ...sheet('10.00'), beds: [{ id: 'A' }, { id: 'B' }], weekends: { tasks: [] } };
+  const api = { jobSheet: async (_, { parts, bed }) => {
+    asked.push(`${parts} ${bed ?? ''}`);
+    return Object.fromEntries(parts.map(part => [part, part === 'beds' ? all.beds.filter(({ id }) => id === bed) : all[part]]));
+  } };
+  const reckoning = new Reckoning(api, 'g');
+  const settled = async () => { for (let i = 0; i < 20; i++) await null; };
+  await reckoning.fetch();
+  const stood = reckoning.sheet;
+  equal([asked, reckoning.lacks(['weekends'])], [['ground,searches,slip,snags,yard '], true]);
+  const closed = reckoning.shown.want(['weekends']);
+  reckoning.shown.want(['beds']);
+  await settled();
+  equal([asked.at(-1), reckoning.lacks(['weekends', 'beds']), reckoning.sheet === stood], ['weekends ', false, true]);
+  reckoning.shown.take('B');
+  await settled();
+  equal([asked.at(-1), reckoning.bed('B'), reckoning.bed('A')], ['beds B', { id: 'B' }, null]);
+  reckoning.shown.take('A');
+  await settled();
+  equal([asked.length, reckoning.sheet.beds.length], [4, 2]);
+  closed();
+  await reckoning.fetch();
+  equal([asked.at(-1), reckoning.sheet.beds.length, reckoning.sheet.weekends], ['beds,ground,searches,slip,snags,yard A', 1, undefined]);
+});
+
+test('without signal a place takes its part from the whole that was kept, and one that was not kept says so once', async () => {
+  let whole = { ...sheet('10.00'), weekends: { tasks: [1] } };
+  let calls = 0;
+  const reckoning = new Reckoning({ jobSheet: async (_, asked) => { calls++; if (asked || !whole) throw new Error('The server does not answer.'); return whole; } }, 'g');
+  reckoning.standsAt(sheet('9.00'));
+  const settled = async () => { for (let i = 0; i < 20; i++) await null; };
+  reckoning.shown.want(['weekends']);
+  await settled();
+  equal([reckoning.sheet.weekends, reckoning.sheet.slip.total, reckoning.problem], [{ tasks: [1] }, '9.00', null]);
+  whole = null;
+  reckoning.shown.want(['cutting']);
+  await settled();
+  equal([reckoning.lacks(['cutting']), reckoning.problem, calls], [true, 'The server does not answer.', 4]);
 });

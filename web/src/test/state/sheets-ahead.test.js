@@ -8,32 +8,38 @@ function garden(beds = 1) {
 function set({ worker = true, fails = {} } = {}) {
   const asked = [];
   const waits = [];
-  const api = { sheets: async () => { asked.push('list'); }, sheet: async (id, name) => { asked.push(name); if (fails[name]) throw fails[name]; }, part: async (id, name) => { asked.push(name); } };
+  const api = { keepJobSheet: async () => { asked.push('whole'); }, sheets: async () => { asked.push('list'); }, sheet: async (id, name) => { asked.push(name); if (fails[name]) throw fails[name]; }, part: async (id, name) => { asked.push(name); } };
   return { asked, ahead: new SheetsAhead(api, () => worker, run => waits.push(run)), rest: async () => { for (const run of waits.splice(0)) run(); for (let i = 0; i < 40; i++) await null; } };
 }
 
-test('days, course cards, boards, pegs and deliveries are fetched once a revision, at rest', async () => {
+test('the whole job sheet, days, course cards, boards, pegs and deliveries are fetched once a revision, at rest', async () => {
   const { asked, ahead, rest } = set();
   const open = garden();
   ahead.follow(open);
   equal(asked, []);
   await rest();
-  equal(asked, ['list', 'pegs', 'loads', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf']);
+  equal(asked, ['whole', 'list', 'pegs', 'loads', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf']);
   open.reckoning.dispatchEvent(new Event('change'));
   await rest();
-  equal(asked.length, 8);
+  equal(asked.length, 9);
   open.keeper.revision = '"2"';
   open.reckoning.dispatchEvent(new Event('change'));
   await rest();
-  equal(asked.length, 16);
+  equal(asked.length, 18);
 });
 
-test('nothing is fetched without a worker, for many beds, while something is tried or after another garden is opened', async () => {
+test('of many beds the job sheet alone is fetched', async () => {
+  const { asked, ahead, rest } = set();
+  ahead.follow(garden(61));
+  await rest();
+  equal(asked, ['whole']);
+});
+
+test('nothing is fetched without a worker, while something is tried or after another garden is opened', async () => {
   const { asked: none, ahead: without, rest: later } = set({ worker: false });
   without.follow(garden());
   await later();
   const { asked, ahead, rest } = set();
-  ahead.follow(garden(61));
   ahead.follow({ ...garden(), trying: true });
   const first = garden();
   ahead.follow(first);
@@ -46,9 +52,9 @@ test('a sheet that the garden has too little for leaves the next, a server that 
   const { asked, ahead, rest } = set({ fails: { 'weekends.pdf': { status: 422 } } });
   ahead.follow(garden());
   await rest();
-  equal(asked.length, 8);
+  equal(asked.length, 9);
   const away = set({ fails: { 'weekends.pdf': new Error('away') } });
   away.ahead.follow(garden());
   await away.rest();
-  equal(away.asked, ['list', 'pegs', 'loads', 'weekends.pdf']);
+  equal(away.asked, ['whole', 'list', 'pegs', 'loads', 'weekends.pdf']);
 });

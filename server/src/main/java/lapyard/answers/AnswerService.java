@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import lapyard.answers.TurnQueue.Turn;
 import lapyard.drawing.PdfPage;
+import lapyard.json.SheetAsk;
 import lapyard.plan.Finding;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PrintAsk;
@@ -56,7 +57,7 @@ public final class AnswerService {
         this.kept = new RecentlyUsed<>(keptBytes, AnswerService::sizeBytes);
     }
 
-    private record Behind(String key, Task<Answer> whole) {}
+    private record Behind(String document, Task<Answer> whole) {}
 
     private record Large(String key, PreparedGarden sheet) {}
 
@@ -85,26 +86,28 @@ public final class AnswerService {
         }).toList());
     }
 
-    /** @throws Refused if the document holds a STOP, as all below */
-    public Answer jobSheet(GivenDocument document) {
-        return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));
+    /**
+     * A first look is the whole where that is known, and else the whole is begun behind it.
+     *
+     * @throws Refused if the document holds a STOP, as all below
+     */
+    public Answer jobSheet(GivenDocument document, SheetAsk ask) {
+        SheetAsk whole = ask.at(Look.WHOLE);
+        String key = jobSheetKey(document, ask);
+        if (ask.look() == Look.FIRST && !isPrepared(document) && kept.get(key).isEmpty())
+            return first("job sheet " + ask.key(), document, whole, (sheet, out) -> sheet.jobSheet(whole, out));
+        return made(key, kind(document), document, () -> spooled(out -> sheet(document).jobSheet(whole, out)));
     }
 
-    /** As above; a first look is the whole where that is known, and else the whole is begun behind it. */
-    public Answer jobSheet(GivenDocument document, Look look) {
-        boolean whole = look == Look.WHOLE || isPrepared(document) || kept.get(jobSheetKey(document)).isPresent();
-        return whole ? jobSheet(document) : first("job sheet", document, PreparedGarden::jobSheet);
-    }
-
-    /** The part {@code order}; otherwise as {@link #jobSheet(GivenDocument, Look)}. */
-    public Answer order(GivenDocument document, Look look) {
-        boolean whole = look == Look.WHOLE || isPrepared(document);
-        return whole ? part(document, "order").orElseThrow() : first("order", document, (sheet, out) -> sheet.part("order", out));
+    /** The part {@code order}; otherwise as {@link #jobSheet}. */
+    public Answer order(GivenDocument document, SheetAsk ask) {
+        if (ask.look() == Look.FIRST && !isPrepared(document)) return first("order", document, ask.at(Look.WHOLE), (sheet, out) -> sheet.part("order", out));
+        return part(document, "order").orElseThrow();
     }
 
     /** Prepares a job sheet, unless it is large, before anybody asks for it. */
     public void makeAhead(GivenDocument document) {
-        if (kind(document) == WorkKind.SHEET) jobSheet(document, Look.FIRST);
+        if (kind(document) == WorkKind.SHEET) jobSheet(document, SheetAsk.WHOLE.at(Look.FIRST));
     }
 
     /** How an answer is written. */
@@ -112,19 +115,23 @@ public final class AnswerService {
         void to(PreparedGarden sheet, OutputStream out) throws IOException;
     }
 
-    private Answer first(String what, GivenDocument document, Written written) {
+    private Answer first(String what, GivenDocument document, SheetAsk whole, Written written) {
         String whose = document.isKept() ? document.garden() : "caller " + Caller.now().name();
-        dropBehind(whose, one -> !one.key().equals(jobSheetKey(document)));
+        dropBehind(whose, one -> !one.document().equals(document.hash()));
         Answer first = made("first look " + what + " " + document.hash(), desk.isLarge(document, Look.FIRST) ? WorkKind.SEARCH : WorkKind.SHEET, document, Look.FIRST,
                 () -> spooled(out -> written.to(sheet(document, unheard -> Progress.UNHEARD, Look.FIRST), out)));
-        if (!isPrepared(document)) beginBehind(whose, document);
+        if (!isPrepared(document)) beginBehind(whose, document, whole);
         return first;
     }
 
-    private void beginBehind(String whose, GivenDocument document) {
+    /** Begins the whole of what is asked for, unless something of the whole was begun for that garden as it is. */
+    private void beginBehind(String whose, GivenDocument document, SheetAsk whole) {
+        synchronized (behind) {
+            if (Optional.ofNullable(behind.get(whose)).filter(one -> one.document().equals(document.hash())).isPresent()) return;
+        }
         try {
-            String key = jobSheetKey(document);
-            Behind begun = new Behind(key, joined(key, kind(document), document, Look.WHOLE, () -> kept(key, () -> spooled(out -> sheet(document).jobSheet(out)))));
+            String key = jobSheetKey(document, whole);
+            Behind begun = new Behind(document.hash(), joined(key, kind(document), document, Look.WHOLE, () -> kept(key, () -> spooled(out -> sheet(document).jobSheet(whole, out)))));
             Behind before;
             synchronized (behind) {
                 before = behind.put(whose, begun);
@@ -146,9 +153,9 @@ public final class AnswerService {
         dropped.ifPresent(one -> one.whole().leave());
     }
 
-    /** The key under which {@link #jobSheet} is kept. */
-    public String jobSheetKey(GivenDocument document) {
-        return "job-sheet " + document.hash();
+    /** The key under which these parts of the whole are kept. */
+    public String jobSheetKey(GivenDocument document, SheetAsk ask) {
+        return "job-sheet " + ask.key() + " " + document.hash();
     }
 
     /** Empty where the job sheet has no such part. */

@@ -20,6 +20,7 @@ import lapyard.job.SawAdvice;
 import lapyard.json.AskedPartJson;
 import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
+import lapyard.json.SheetAsk;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Fact;
@@ -60,8 +61,8 @@ public class PreparedGarden {
         return REST_BYTES + BED_BYTES * sheet.beds().size();
     }
 
-    public void jobSheet(OutputStream out) throws IOException {
-        JobSheetJson.write(sheet, out);
+    public void jobSheet(SheetAsk ask, OutputStream out) throws IOException {
+        JobSheetJson.write(sheet, ask, out);
     }
 
     public String slipJson() {

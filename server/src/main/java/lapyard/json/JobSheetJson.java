@@ -8,11 +8,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTie;
@@ -32,6 +36,7 @@ import lapyard.job.JobSheet;
 import lapyard.job.Provenance;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
+import lapyard.json.Wire.Exact;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Later;
 import lapyard.json.Wire.Unwrapped;
@@ -53,9 +58,20 @@ public final class JobSheetJson {
     private JobSheetJson() {}
 
     /** {@code look} is {@code first} where the sheet may still improve, else it is left out. */
-    private record Whole(String garden, Optional<Long> revision, @IfGiven Optional<Look> look, Later ground, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
-            List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later slip, Later weekends, Later tally, List<Finding> snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
+    private record Whole(String garden, Optional<Long> revision, @IfGiven Optional<Look> look, Later ground, Iterator<YardBed> yard, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
+            List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later searches, Later slip, Later weekends, Later tally, List<Finding> snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
             List<Provenance> provenance, List<Caution> cautions, List<String> defaults) {}
+
+    /** A bed as one looks down on it: the timbers of its top course, each in the bed's own frame. */
+    private record YardBed(String bed, List<Outline> timbers) {}
+
+    /**
+     * How good the plan of a search is.
+     *
+     * @param of   as the search is called while it goes on
+     * @param unit {@code boards} or {@code m} where the plan has no price
+     */
+    private record Search(String of, @Exact BigDecimal cost, @Exact BigDecimal lowerBound, boolean proven, Optional<String> unit) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<JobSheet.PathSheet> paths) {}
 
@@ -73,12 +89,17 @@ public final class JobSheetJson {
 
     /** @param revision of the stored garden; empty where nothing was stored */
     public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {
-        return Wire.of(whole(sheet, revision), words(sheet));
+        return Wire.of(new Wire.Picked(whole(sheet, revision, SheetAsk.WHOLE), SheetAsk.WHOLE::has), words(sheet));
     }
 
-    /** The whole, written bed by bed, so that it takes little beside the job sheet. */
-    public static void write(JobSheet sheet, OutputStream out) throws IOException {
-        Wire.write(whole(sheet, Optional.empty()), words(sheet), out);
+    /** The parts that a job sheet has under their own names. */
+    static List<String> names() {
+        return Stream.of(Whole.class.getRecordComponents()).map(RecordComponent::getName).filter(name -> !name.equals("caution") && !name.equals("look")).toList();
+    }
+
+    /** What is asked for, written bed by bed, so that it takes little beside the job sheet. */
+    public static void write(JobSheet sheet, SheetAsk ask, OutputStream out) throws IOException {
+        Wire.write(new Wire.Picked(whole(sheet, Optional.empty(), ask), ask::has), words(sheet), out);
     }
 
     /**
@@ -87,7 +108,7 @@ public final class JobSheetJson {
      * @throws IllegalArgumentException for any other
      */
     public static void write(String part, JobSheet sheet, OutputStream out) throws IOException {
-        Whole whole = whole(sheet, Optional.empty());
+        Whole whole = whole(sheet, Optional.empty(), SheetAsk.WHOLE);
         Wire.write(switch (part) {
             case "take-off" -> new TakeOff(whole.beds(), whole.paths());
             case "cutting" -> whole.cutting();
@@ -104,20 +125,45 @@ public final class JobSheetJson {
         return Wording.of(sheet.garden().imperial());
     }
 
-    private static Whole whole(JobSheet sheet, Optional<Long> revision) {
+    private static Whole whole(JobSheet sheet, Optional<Long> revision, SheetAsk ask) {
         return new Whole(
-                sheet.garden().name(), revision, Optional.of(sheet.look()).filter(Look.FIRST::equals), new Later(() -> GroundJson.of(sheet)), beds(sheet),
+                sheet.garden().name(), revision, Optional.of(sheet.look()).filter(Look.FIRST::equals), new Later(() -> GroundJson.of(sheet)),
+                sheet.beds().stream().map(JobSheetJson::fromAbove).iterator(), beds(sheet, ask),
                 sheet.paths(),
                 cuttings(sheet, sheet.cutting()), cuttings(sheet, sheet.strips()),
-                sheet.rolls(),
+                sheet.rolls(), new Later(() -> searches(sheet)),
                 new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
                 sheet.snags(), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
                 sheet.provenance(), sheet.cautions(), sheet.garden().defaulted());
     }
 
-    private static Iterator<BedShape> beds(JobSheet sheet) {
-        return sheet.beds().stream().map(bed -> {
+    private static YardBed fromAbove(JobSheet.BedSheet sheet) {
+        Bed bed = sheet.work().bed();
+        return new YardBed(bed.id(), sheet.work().pieces().stream().filter(piece -> piece.course() == bed.courses()).map(Piece::lies).toList());
+    }
+
+    /** None at a first look, which may improve in all of them. */
+    private static List<Search> searches(JobSheet sheet) {
+        if (sheet.look() == Look.FIRST) return List.of();
+        return Stream.of(
+                sheet.cutting().stream().map(one -> search("Timber " + one.section(), one)),
+                sheet.strips().stream().map(one -> search("Bearers " + one.section(), one)),
+                sheet.rolls().stream().map(one -> new Search(capital(one.material()), one.result().cost(), one.result().lowerBound(), one.result().proven(),
+                        one.costBedByBed().isPresent() ? Optional.<String>empty() : Optional.of("m")))).flatMap(all -> all).toList();
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static Search search(String of, JobSheet.SectionCutting one) {
+        boolean priced = one.saw().ways().stream().anyMatch(way -> way.cost().isPresent());
+        return new Search(of, one.result().cost(), one.result().lowerBound(), one.result().proven(), priced ? Optional.empty() : Optional.of("boards"));
+    }
+
+    private static Iterator<BedShape> beds(JobSheet sheet, SheetAsk ask) {
+        return sheet.beds().stream().filter(bed -> ask.hasBed(bed.work().bed().id())).map(bed -> {
             Abandonable.check();
             return bed(bed);
         }).iterator();

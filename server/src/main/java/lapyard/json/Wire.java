@@ -34,6 +34,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -74,6 +75,9 @@ final class Wire {
 
     /** Is made when it is its turn to be written, and need not be kept after that. */
     record Later(Supplier<?> shape) {}
+
+    /** Some parts of a record, by the names that they have in it. */
+    record Picked(Record whole, Predicate<String> names) {}
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
@@ -267,16 +271,18 @@ final class Wire {
             else if (value instanceof Finding finding) put(FindingsJson.shown(finding, words), PLAIN);
             else if (value instanceof Record whole) {
                 json.writeStartObject();
-                putParts(whole);
+                if (whole instanceof Picked picked) putParts(picked.whole(), picked.names());
+                else putParts(whole, name -> true);
                 json.writeEndObject();
             } else throw new IllegalArgumentException("no form is known for " + value.getClass());
         }
 
-        private void putParts(Record whole) throws IOException {
+        private void putParts(Record whole, Predicate<String> names) throws IOException {
             for (Part part : PARTS.get(whole.getClass())) {
+                if (!names.test(part.of())) continue;
                 Object value = part.value().apply(whole, words);
                 if (part.unwrapped()) {
-                    putParts((Record) value);
+                    putParts((Record) value, name -> true);
                 } else if (!part.ifGiven() || !empty(value)) {
                     json.writeFieldName(part.name());
                     put(value, part.form());

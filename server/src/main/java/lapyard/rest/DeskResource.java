@@ -20,6 +20,7 @@ import lapyard.drawing.Paper;
 import lapyard.drawing.PdfPage;
 import lapyard.json.GardenReader;
 import lapyard.json.MerchantListJson;
+import lapyard.json.SheetAsk;
 import lapyard.prints.Prints;
 
 /** What is made from a body alone; nothing is kept. */
@@ -32,8 +33,9 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @POST
     @Path("api/job-sheet")
     @Consumes(MediaType.APPLICATION_JSON)
-    public Response jobSheet(@QueryParam("look") String look, Body body) {
-        return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text()), QueryParameters.look(look)))).build();
+    public Response jobSheet(@QueryParam("parts") String parts, @QueryParam("bed") String bed, @QueryParam("look") String look, Body body) {
+        SheetAsk ask = QueryParameters.sheet(parts, bed, look);
+        return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text()), ask))).build();
     }
 
     /** A part of a garden's job sheet that is worked out only when asked for; nothing is kept. */

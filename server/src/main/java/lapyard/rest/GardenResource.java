@@ -58,8 +58,10 @@ public final class GardenResource {
     }
 
     /**
-     * @param with {@code job-sheet} or {@code order} where the receipt shall hold that too, so that nobody asks again for it
-     * @param look {@code first} where a first look at that is enough
+     * @param with  {@code job-sheet} or {@code order} where the receipt shall hold that too, so that nobody asks again for it
+     * @param parts of the job sheet
+     * @param bed   alone of its beds
+     * @param look  {@code first} where a first look at that is enough
      */
     @PUT
     @Consumes(MediaType.APPLICATION_JSON)
@@ -68,10 +70,12 @@ public final class GardenResource {
             @PathParam("id") String id,
             @QueryParam("merge") String merge,
             @QueryParam("with") String with,
+            @QueryParam("parts") String parts,
+            @QueryParam("bed") String bed,
             @QueryParam("look") String look,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        return change(id, merge, QueryParameters.with(with, look), ifMatch, body.text(), true);
+        return change(id, merge, QueryParameters.with(with, QueryParameters.sheet(parts, bed, look)), ifMatch, body.text(), true);
     }
 
     @PATCH
@@ -81,10 +85,12 @@ public final class GardenResource {
             @PathParam("id") String id,
             @QueryParam("merge") String merge,
             @QueryParam("with") String with,
+            @QueryParam("parts") String parts,
+            @QueryParam("bed") String bed,
             @QueryParam("look") String look,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        return change(id, merge, QueryParameters.with(with, look), ifMatch, body.text(), false);
+        return change(id, merge, QueryParameters.with(with, QueryParameters.sheet(parts, bed, look)), ifMatch, body.text(), false);
     }
 
     /**

@@ -69,8 +69,8 @@ public record GardensResource(Shelf shelf) {
     /** @param with as with a save */
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
-    public Response create(@QueryParam("with") String with, @QueryParam("look") String look, Body body) {
-        With also = QueryParameters.with(with, look);
+    public Response create(@QueryParam("with") String with, @QueryParam("parts") String parts, @QueryParam("bed") String bed, @QueryParam("look") String look, Body body) {
+        With also = QueryParameters.with(with, QueryParameters.sheet(parts, bed, look));
         ObjectNode tree = Documents.object(body.text());
         return shelf.create(body.text(), tree, also, made -> {});
     }

@@ -1,10 +1,12 @@
 package lapyard.rest;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.json.SheetAsk;
 import lapyard.working.Look;
 
 /** Reads the query parameters of a request; an unusable one is refused by name with status 400. */
@@ -55,18 +57,34 @@ final class QueryParameters {
         return choice("look", text, Look.values()).orElse(Look.WHOLE);
     }
 
+    /** Words with commas between. */
+    static List<String> words(String name, String text) {
+        return text == null || text.isBlank() ? List.of() : Stream.of(text.split(",")).map(word -> word(name, word).orElse("")).toList();
+    }
+
+    /** What of a job sheet is asked for; all of the whole where nothing is said. */
+    static SheetAsk sheet(String parts, String bed, String look) {
+        try {
+            return SheetAsk.of(words("parts", parts), code("bed", bed)).at(look(look));
+        } catch (IllegalArgumentException unknown) {
+            throw new ProblemException(400, unknown.getMessage());
+        }
+    }
+
     /** What a receipt shall hold besides: nothing, the job sheet or its order. */
-    static With with(String text, String look) {
-        Look looked = look(look);
+    static With with(String text, SheetAsk ask) {
         if (text == null) return With.NOTHING;
-        if (text.equals("job-sheet")) return new With("jobSheet", looked);
-        if (text.equals("order")) return new With("order", looked);
+        if (text.equals("job-sheet")) return new With("jobSheet", ask);
+        if (text.equals("order")) return new With("order", ask);
         throw new ProblemException(400, "with should be job-sheet or order, or left out");
     }
 
-    /** @param called in the receipt; empty for nothing */
-    record With(String called, Look look) {
-        static final With NOTHING = new With("", Look.WHOLE);
+    /**
+     * @param called in the receipt; empty for nothing
+     * @param ask    what of the job sheet
+     */
+    record With(String called, SheetAsk ask) {
+        static final With NOTHING = new With("", SheetAsk.WHOLE);
     }
 
     /** True or false; false where it was not given. */

@@ -14,7 +14,6 @@ import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +25,7 @@ import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
+import lapyard.json.SheetAsk;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PhotosAtHand;
 import lapyard.prints.PrintAsk;
@@ -50,12 +50,18 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
     @Path("job-sheet")
     @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(
-            @PathParam("id") String id, @QueryParam("look") String look, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have, @Context UriInfo uri) {
+            @PathParam("id") String id,
+            @QueryParam("parts") String parts,
+            @QueryParam("bed") String bed,
+            @QueryParam("look") String look,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have,
+            @Context UriInfo uri) {
         OptionalLong moment = shelf.store().moment();
         Stored stored = shelf.standing(id);
-        if (QueryParameters.look(look) == Look.FIRST) return answer(answers.jobSheet(given(stored), Look.FIRST), MediaType.APPLICATION_JSON, have).build();
-        Answer output = answers.jobSheet(given(stored));
-        standing.keep(uri.getRequestUri(), moment, stored, answers.jobSheetKey(given(stored)), output, MediaType.APPLICATION_JSON,
+        SheetAsk ask = QueryParameters.sheet(parts, bed, look);
+        Answer output = answers.jobSheet(given(stored), ask);
+        if (ask.look() == Look.FIRST) return answer(output, MediaType.APPLICATION_JSON, have).build();
+        standing.keep(uri.getRequestUri(), moment, stored, answers.jobSheetKey(given(stored), ask), output, MediaType.APPLICATION_JSON,
                 Tags.quoted(output.tag()), Optional.empty());
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
@@ -71,7 +77,7 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         Stored stored = shelf.standing(id);
         String name = QueryParameters.word("the part", part).orElseThrow();
         Look looked = QueryParameters.look(look);
-        Answer output = name.equals("order") ? answers.order(given(stored), looked) : answers.part(given(stored), name).orElseThrow(() -> noPart(name));
+        Answer output = name.equals("order") ? answers.order(given(stored), SheetAsk.WHOLE.at(looked)) : answers.part(given(stored), name).orElseThrow(() -> noPart(name));
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
@@ -108,7 +114,7 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
                 QueryParameters.word("paper", paper),
                 QueryParameters.flag("mono", mono),
                 QueryParameters.number("scale", scale, 1, SMALLEST_SCALE),
-                words("layers", layers),
+                QueryParameters.words("layers", layers),
                 QueryParameters.flag("split", split),
                 decimal(QueryParameters.number("longest", longest, 1, LONGEST_MM)),
                 decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
@@ -218,13 +224,6 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
     @Produces(MediaType.APPLICATION_JSON)
     public Response weekends(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         return part(id, "weekends", null, have);
-    }
-
-    /** Words with commas between. */
-    private static List<String> words(String name, String text) {
-        return text == null || text.isBlank()
-                ? List.of()
-                : Arrays.stream(text.split(",")).map(word -> QueryParameters.word(name, word).orElse("")).toList();
     }
 
     private static OptionalDouble decimal(OptionalInt number) {

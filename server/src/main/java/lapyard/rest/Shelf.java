@@ -172,7 +172,7 @@ final class Shelf {
     private Optional<String> also(Receipt receipt) {
         if (receipt.also().equals(With.NOTHING)) return Optional.empty();
         try {
-            Answer made = receipt.also().called().equals("order") ? answers.order(receipt.kept(), receipt.also().look()) : answers.jobSheet(receipt.kept(), receipt.also().look());
+            Answer made = receipt.also().called().equals("order") ? answers.order(receipt.kept(), receipt.also().ask()) : answers.jobSheet(receipt.kept(), receipt.also().ask());
             return Optional.of(made).filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
         } catch (Busy | Refused later) {
             return Optional.empty();

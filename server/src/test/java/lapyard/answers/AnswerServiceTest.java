@@ -18,6 +18,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import lapyard.json.SheetAsk;
 import lapyard.prints.PrintAsk;
 import lapyard.rest.HeldDesk;
 import lapyard.rest.SizesDesk;
@@ -34,15 +35,15 @@ class AnswerServiceTest {
     void theLeastLatelyUsedGoFirstAndTheBytesStayUnderTheLimit() {
         SizesDesk desk = new SizesDesk();
         AnswerService answers = new AnswerService(desk, 2, 50, 6500); // each job sheet repeats the name: some 1270 bytes with what goes with it
-        for (int i = 0; i < 5; i++) answers.jobSheet(garden(i));
-        answers.jobSheet(garden(0));
+        for (int i = 0; i < 5; i++) answers.jobSheet(garden(i), SheetAsk.WHOLE);
+        answers.jobSheet(garden(0), SheetAsk.WHOLE);
         assertEquals(5, desk.made.get());
-        answers.jobSheet(garden(5)); // drops 1, as 0 was used since
-        answers.jobSheet(garden(0));
+        answers.jobSheet(garden(5), SheetAsk.WHOLE); // drops 1, as 0 was used since
+        answers.jobSheet(garden(0), SheetAsk.WHOLE);
         assertEquals(6, desk.made.get());
-        answers.jobSheet(garden(1));
+        answers.jobSheet(garden(1), SheetAsk.WHOLE);
         assertEquals(7, desk.made.get());
-        for (int i = 0; i < 50; i++) answers.jobSheet(garden(i));
+        for (int i = 0; i < 50; i++) answers.jobSheet(garden(i), SheetAsk.WHOLE);
         assertTrue(answers.figures().keptBytes() <= 6500, () -> answers.figures().keptBytes() + " bytes");
     }
 
@@ -58,7 +59,7 @@ class AnswerServiceTest {
                 all.add(threads.submit(() -> {
                     together.countDown();
                     together.await();
-                    return answers.jobSheet(garden(1));
+                    return answers.jobSheet(garden(1), SheetAsk.WHOLE);
                 }));
             String tag = all.get(0).get().tag();
             for (Future<Answer> each : all) assertEquals(tag, each.get().tag());
@@ -71,7 +72,7 @@ class AnswerServiceTest {
     private static Future<Answer> asked(ExecutorService threads, AnswerService answers, Caller caller, String form) {
         return threads.submit(() -> {
             caller.begin();
-            return form.equals("slip") ? answers.file(garden(1), FileAsk.of("slip.csv", Optional.empty())) : answers.jobSheet(garden(1));
+            return form.equals("slip") ? answers.file(garden(1), FileAsk.of("slip.csv", Optional.empty())) : answers.jobSheet(garden(1), SheetAsk.WHOLE);
         });
     }
 
@@ -86,7 +87,7 @@ class AnswerServiceTest {
             Future<Answer> one = asked(threads, answers, first, "sheet");
             desk.begun.await();
             Future<Answer> two = asked(threads, answers, second, "sheet");
-            while (answers.waitersOf("job-sheet " + garden(1).hash()) < 2) Thread.onSpinWait();
+            while (answers.waitersOf(answers.jobSheetKey(garden(1), SheetAsk.WHOLE)) < 2) Thread.onSpinWait();
             first.leave();
             assertInstanceOf(CallerLeft.class, assertThrows(ExecutionException.class, one::get).getCause());
             assertEquals(1, desk.stopped.getCount(), "the other still waits");
@@ -95,7 +96,7 @@ class AnswerServiceTest {
             desk.stopped.await();
             while (answers.figures().running() > 0) Thread.onSpinWait();
             desk.goOn.countDown();
-            assertTrue(answers.jobSheet(garden(1)).length() > 0, "asked again it is worked out anew");
+            assertTrue(answers.jobSheet(garden(1), SheetAsk.WHOLE).length() > 0, "asked again it is worked out anew");
         } finally {
             threads.shutdownNow();
         }
@@ -113,11 +114,11 @@ class AnswerServiceTest {
     void behindAFirstLookTheWholeIsWorkedOutOnceAndThenHandedOut() throws Exception {
         SizesDesk desk = new SizesDesk();
         AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
-        assertTrue(isFirst(answers.jobSheet(kept(1), Look.FIRST)));
-        while (answers.waitersOf(answers.jobSheetKey(kept(1))) > 0 || desk.made.get() < 2) Thread.onSpinWait();
-        Answer whole = answers.jobSheet(kept(1));
+        assertTrue(isFirst(answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST))));
+        while (answers.waitersOf(answers.jobSheetKey(kept(1), SheetAsk.WHOLE)) > 0 || desk.made.get() < 2) Thread.onSpinWait();
+        Answer whole = answers.jobSheet(kept(1), SheetAsk.WHOLE);
         assertFalse(isFirst(whole));
-        assertEquals(whole.tag(), answers.jobSheet(kept(1), Look.FIRST).tag());
+        assertEquals(whole.tag(), answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST)).tag());
         assertEquals(2, desk.made.get());
     }
 
@@ -125,17 +126,32 @@ class AnswerServiceTest {
     void theNextLookAtAGardenDropsWhatWasBegunBehindTheLastOne() throws Exception {
         HeldDesk desk = new HeldDesk();
         AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
-        answers.jobSheet(kept(1), Look.FIRST);
+        answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST));
         desk.begun.await();
-        assertTrue(isFirst(answers.jobSheet(kept(1), Look.FIRST)), "the same again");
-        assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1))));
-        assertTrue(isFirst(answers.jobSheet(GivenDocument.of(garden(3).text(), "another"), Look.FIRST)));
+        assertTrue(isFirst(answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST))), "the same again");
+        assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1), SheetAsk.WHOLE)));
+        assertTrue(isFirst(answers.jobSheet(GivenDocument.of(garden(3).text(), "another"), SheetAsk.WHOLE.at(Look.FIRST))));
         assertEquals(1, desk.stopped.getCount(), "another garden has its own");
-        assertTrue(isFirst(answers.jobSheet(kept(2), Look.FIRST)));
+        assertTrue(isFirst(answers.jobSheet(kept(2), SheetAsk.WHOLE.at(Look.FIRST))));
         desk.stopped.await();
-        assertEquals(0, answers.waitersOf(answers.jobSheetKey(kept(1))));
+        assertEquals(0, answers.waitersOf(answers.jobSheetKey(kept(1), SheetAsk.WHOLE)));
         desk.goOn.countDown();
-        assertFalse(isFirst(answers.jobSheet(kept(2))));
+        assertFalse(isFirst(answers.jobSheet(kept(2), SheetAsk.WHOLE)));
+    }
+
+    /** A place that is opened asks for one part more: what was begun for the same document goes on. */
+    @Test
+    void otherPartsOfTheSameGardenDropNothing() throws Exception {
+        HeldDesk desk = new HeldDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        SheetAsk slip = SheetAsk.of(List.of("slip"), Optional.empty());
+        answers.jobSheet(kept(1), slip.at(Look.FIRST));
+        desk.begun.await();
+        answers.jobSheet(kept(1), SheetAsk.of(List.of("slip", "weekends"), Optional.empty()).at(Look.FIRST));
+        assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1), slip)));
+        assertEquals(1, desk.stopped.getCount());
+        desk.goOn.countDown();
+        assertFalse(isFirst(answers.jobSheet(kept(1), slip)));
     }
 
     @Test
@@ -144,11 +160,11 @@ class AnswerServiceTest {
         AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
         ExecutorService threads = Executors.newCachedThreadPool();
         try {
-            answers.jobSheet(kept(1), Look.FIRST);
-            Future<Answer> waiting = threads.submit(() -> answers.jobSheet(kept(1)));
-            while (answers.waitersOf(answers.jobSheetKey(kept(1))) < 2) Thread.onSpinWait();
-            answers.jobSheet(kept(2), Look.FIRST);
-            assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1))));
+            answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST));
+            Future<Answer> waiting = threads.submit(() -> answers.jobSheet(kept(1), SheetAsk.WHOLE));
+            while (answers.waitersOf(answers.jobSheetKey(kept(1), SheetAsk.WHOLE)) < 2) Thread.onSpinWait();
+            answers.jobSheet(kept(2), SheetAsk.WHOLE.at(Look.FIRST));
+            assertEquals(1, answers.waitersOf(answers.jobSheetKey(kept(1), SheetAsk.WHOLE)));
             desk.goOn.countDown();
             assertFalse(isFirst(waiting.get()));
             assertEquals(1, desk.stopped.getCount());
@@ -196,11 +212,11 @@ class AnswerServiceTest {
                 return super.prepare(document, progress, look);
             }
         }, 2, 50, 0);
-        answers.jobSheet(garden(1));
+        answers.jobSheet(garden(1), SheetAsk.WHOLE);
         answers.part(garden(1), "garden");
         assertEquals(1, prepared.get());
-        answers.jobSheet(garden(2));
-        answers.jobSheet(garden(1));
+        answers.jobSheet(garden(2), SheetAsk.WHOLE);
+        answers.jobSheet(garden(1), SheetAsk.WHOLE);
         assertEquals(3, prepared.get());
     }
 
@@ -242,7 +258,7 @@ class AnswerServiceTest {
         begun.await();
         assertTrue(solve.getAsBoolean());
         ended.await();
-        answers.jobSheet(garden(1));
+        answers.jobSheet(garden(1), SheetAsk.WHOLE);
         assertEquals(2, prepared.get(), "the whole search is made for whoever asks for it");
     }
 
@@ -253,7 +269,7 @@ class AnswerServiceTest {
         for (int i = 0; i < 2; i++)
             assertEquals(
                     1,
-                    assertThrows(Refused.class, () -> answers.jobSheet(GivenDocument.of(bad)))
+                    assertThrows(Refused.class, () -> answers.jobSheet(GivenDocument.of(bad), SheetAsk.WHOLE))
                             .findings()
                             .size());
         assertEquals(0, answers.figures().keptBytes());

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import lapyard.json.SheetAsk;
 
 /** What a prepared garden writes, as text. */
 final class Forms {
@@ -13,7 +14,7 @@ final class Forms {
 
     static String jobSheet(PreparedGarden sheet) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        sheet.jobSheet(out);
+        sheet.jobSheet(SheetAsk.WHOLE, out);
         return out.toString(StandardCharsets.UTF_8);
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.json.JobSheetJson;
+import lapyard.json.SheetAsk;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.working.Abandonable;
@@ -98,7 +99,7 @@ class WrittenAsItIsMadeTest {
         @Override
         public void run() {
             try {
-                sheet.jobSheet(new OutputStream() {
+                sheet.jobSheet(SheetAsk.WHOLE, new OutputStream() {
                     @Override
                     public void write(int one) {
                         written++;

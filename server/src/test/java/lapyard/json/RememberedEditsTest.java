@@ -68,7 +68,7 @@ class RememberedEditsTest {
 
     private static String sheet(ObjectNode garden, SearchMemory memory) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        JobSheetJson.write(Job.prepare(Gardens.garden(garden.toString()), what -> Progress.UNHEARD, memory), bytes);
+        JobSheetJson.write(Job.prepare(Gardens.garden(garden.toString()), what -> Progress.UNHEARD, memory), SheetAsk.WHOLE, bytes);
         return bytes.toString(StandardCharsets.UTF_8).replaceAll("\"seconds\":[-0-9.E]+", "");
     }
 

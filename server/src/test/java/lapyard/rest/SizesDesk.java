@@ -18,6 +18,7 @@ import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.PreparedGarden;
 import lapyard.answers.Refused;
+import lapyard.json.SheetAsk;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -93,7 +94,7 @@ public class SizesDesk extends GardenDesk {
         }
 
         @Override
-        public void jobSheet(OutputStream out) throws IOException {
+        public void jobSheet(SheetAsk ask, OutputStream out) throws IOException {
             out.write(shown().toString().getBytes(StandardCharsets.UTF_8));
         }
 

@@ -27,13 +27,13 @@ class KeptIT {
               const { garden } = document.querySelector('lap-yard');
               const drawn = () => new Promise(go => requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(go))));
               window.sheets ??= await (async () => {
-                const one = { plan: garden.plan, sheet: garden.reckoning.sheet };
+                const asked = async (plan, parts) => (await fetch(`api/job-sheet${parts}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(plan) })).json();
+                const of = async plan => ({ plan, sheet: { ...await asked(plan, ''), ...await asked(plan, '?parts=yard,searches') } });
                 const plan = structuredClone(garden.plan);
                 plan.beds.unshift({ id: 'Z', width: 3000, depth: 900, courses: 2, at: [5000, 6500] });
                 plan.ground.surfaces = [{ kind: 'grass', outline: [[0, 0], [4000, 0], [4000, 4000]] }, ...(plan.ground.surfaces ?? [])];
-                const sheet = await (await fetch('api/job-sheet', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(plan) })).json();
                 garden.keeper.put = () => {};
-                return [one, { plan, sheet }];
+                return [await of(garden.plan), await of(plan)];
               })();
               const keyOf = one => one.dataset.key ?? one.textContent;
               const controls = () => [...frame().querySelectorAll('button, a[href], input, select, textarea, summary')].filter(one => one.checkVisibility({ visibilityProperty: true }) && !one.disabled && one.type !== 'file');
@@ -90,10 +90,10 @@ class KeptIT {
     void orderThatComesLateLeavesWhoTypesAlone(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
-        browser.js(HELD);
-        browser.js("document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, beds: plan.beds.map(bed => ({ ...bed, courses: 5 })) }))");
         PlacesIT.opens(browser, "rack");
         browser.until("the focus is not in the place", "return document.activeElement.dataset.place === 'rack'");
+        browser.js(HELD);
+        browser.js("document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, beds: plan.beds.map(bed => ({ ...bed, courses: 5 })) }))");
         browser.type("lap-rack form input", "27");
         browser.js("document.activeElement.setSelectionRange(1, 1); document.querySelector('[data-place]').scrollTop = 40; window.field = document.activeElement;"
                 + " window.scrolled = document.querySelector('[data-place]').scrollTop; window.letThrough()");

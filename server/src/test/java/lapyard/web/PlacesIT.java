@@ -51,6 +51,8 @@ class PlacesIT {
             }
         }
         browser.until("place " + key + " is not shown", "return Boolean(document.querySelector('[data-place=\"' + arguments[0] + '\"]')?.checkVisibility())", key);
+        browser.until("what " + key + " shows does not come", "const { reckoning } = document.querySelector('lap-yard').garden;"
+                + " return reckoning.problem !== null || reckoning.standing === 'away' || !reckoning.lacks(reckoning.shown.asked.parts)");
         browser.drawn();
     }
 

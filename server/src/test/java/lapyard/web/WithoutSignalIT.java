@@ -28,7 +28,7 @@ class WithoutSignalIT {
         page.reload();
         browser.until("the garden is not kept", "if (window.looked === undefined) { window.looked = false; caches.open('lapyard-gardens').then(cache => cache.keys()).then(keys => { window.looked = keys.some(one => one.url.endsWith('kept/' + arguments[0])) ? true : undefined; }); } return window.looked === true", id);
         browser.until("the sheets are not fetched ahead", "if (window.sheets === undefined) { window.sheets = false; caches.open('lapyard-sheets').then(cache => cache.keys()).then(keys => {"
-                + " const names = keys.map(one => one.url); window.sheets = ['api/sheets', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf', 'job-sheet/pegs', 'job-sheet/loads'].every(name => names.some(url => url.endsWith(name) && (name === 'api/sheets' || url.includes(arguments[0])))) ? true : undefined; }); }"
+                + " const names = keys.map(one => one.url); window.sheets = ['/job-sheet', 'api/sheets', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf', 'job-sheet/pegs', 'job-sheet/loads'].every(name => names.some(url => url.endsWith(name) && (name === 'api/sheets' || url.includes(arguments[0])))) ? true : undefined; }); }"
                 + " return window.sheets === true", id);
         page.server().kill();
         network(browser, false);

@@ -68,9 +68,10 @@ async function read(answer) {
 
 const piece = id => `api/shelf/${encodeURIComponent(id)}`;
 
-const garden = id => `api/gardens/${encodeURIComponent(id)}`;
+/** As a query. @param {{parts?: string[], bed?: string, look?: string}} asked of a job sheet */
+const asking = ({ parts, bed, look }, more = {}) => new URLSearchParams({ ...more, ...(parts ? { parts: parts.join() } : {}), ...(bed ? { bed } : {}), ...(look ? { look } : {}) });
 
-const looked = look => (look ? `?look=${look}` : '');
+const garden = id => `api/gardens/${encodeURIComponent(id)}`;
 
 export const api = {
   /**
@@ -104,11 +105,12 @@ export const api = {
 
   /**
    * @param {'job-sheet'|'order'} [also] what is wanted with it
+   * @param {{parts?: string[], bed?: string}} [asked] what of the job sheet, see {@link jobSheet}
    * @returns {Promise<{revision: string, sheet: object | null, order: object | null, merged: object | null}>} the new revision, a first
    *     look at its job sheet or order where the server had the time, and the document where it took in somebody else's changes
    */
-  async save(id, plan, revision, also = 'job-sheet') {
-    const answer = await ask('PUT', `${garden(id)}?with=${also}&look=first`, { body: plan, headers: { 'if-match': revision } });
+  async save(id, plan, revision, also = 'job-sheet', asked = {}) {
+    const answer = await ask('PUT', `${garden(id)}?${asking({ ...asked, look: 'first' }, { with: also })}`, { body: plan, headers: { 'if-match': revision } });
     const { jobSheet = null, order = null, document: merged = null } = await answer.json().catch(() => ({}));
     return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, order, merged };
   },
@@ -123,11 +125,18 @@ export const api = {
     await ask('POST', `${garden(id)}/revisions/${last.number}/restore`, { headers: { 'if-match': `"${revision}"` } });
   },
 
-  /** @param {string} [look] `first` for a first look, which has `look` where it may still improve @returns {Promise<object>} the job sheet of what is stored */
-  async jobSheet(id, look = '') { return read(await ask('GET', `${garden(id)}/job-sheet${looked(look)}`)); },
+  /**
+   * @param {{parts?: string[], bed?: string, look?: string}} [asked] its parts, of the beds this one, all of it unless given; `first` for a
+   *     first look, which has `look` where it may still improve
+   * @returns {Promise<object>} the job sheet of what is stored
+   */
+  async jobSheet(id, asked) { return read(await ask('GET', `${garden(id)}/job-sheet${asked ? `?${asking(asked)}` : ''}`)); },
+
+  /** Has the worker keep the whole job sheet, which is not read here. */
+  async keepJobSheet(id) { await (await ask('GET', `${garden(id)}/job-sheet`)).body?.cancel(); },
 
   /** @returns {Promise<object>} the job sheet of a garden that is kept nowhere, as {@link jobSheet} */
-  async jobSheetOf(plan, look = '') { return read(await ask('POST', `api/job-sheet${looked(look)}`, { body: plan })); },
+  async jobSheetOf(plan, asked) { return read(await ask('POST', `api/job-sheet?${asking(asked)}`, { body: plan })); },
 
   /** @returns {Promise<object>} a part of it, see {@link part} */
   async partOf(plan, name) { return read(await ask('POST', `api/job-sheet/${name}`, { body: plan })); },

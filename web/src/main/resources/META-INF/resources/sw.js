@@ -24,7 +24,7 @@ addEventListener('fetch', event => {
   const name = url.pathname.slice(new URL('./', location.href).pathname.length);
   if (request.mode === 'navigate' && name === '') event.respondWith(netFirst(event, PAGE, new Request('./'), PATIENCE));
   else if (FILES.includes(name)) event.respondWith(netFirst(event, PAGE, request, PATIENCE));
-  else if (name === 'api/sheets' || /^api\/gardens\/[^/]+\/(?:[\w-]+\.(?:pdf|svg|png|dxf|csv|xlsx|ics)|job-sheet\/\w+)$/.test(name)) event.respondWith(netFirst(event, SHEETS, request, Infinity));
+  else if (name === 'api/sheets' || !url.search && /^api\/gardens\/[^/]+\/job-sheet$/.test(name) || /^api\/gardens\/[^/]+\/(?:[\w-]+\.(?:pdf|svg|png|dxf|csv|xlsx|ics)|job-sheet\/\w+)$/.test(name)) event.respondWith(netFirst(event, SHEETS, request, Infinity));
 });
 
 async function netFirst(event, where, request, patience) {

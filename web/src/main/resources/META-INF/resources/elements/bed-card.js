@@ -24,6 +24,8 @@ export class BedCard extends GardenElement {
 
   follows = ['plans', 'choice', 'reckoning'];
 
+  shows = ['beds'];
+
   named = ['region', 'The chosen bed'];
 
   render() {

@@ -11,6 +11,8 @@ const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', n
 export class LapCourseStack extends GardenElement {
   follows = ['choice', 'plans', 'reckoning'];
 
+  shows = ['beds'];
+
   render() {
     const { bed, choice, reckoning, plan } = this.garden;
     const beds = bedsOf(plan);

@@ -15,11 +15,13 @@ export class LapDays extends GardenElement {
 
   follows = ['reckoning', 'keeper'];
 
+  shows = ['weekends'];
+
   get weekends() { return this.garden.reckoning.sheet?.weekends ?? null; }
 
   render() {
     const { weekends } = this;
-    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: add a bed.'), this.#who());
+    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(this.lacking() ?? h('p.hint', {}, 'Nothing to do yet: add a bed.'), this.#who());
     const groups = weekendsOf(weekends);
     const days = weekends.days;
     if (!days.some(day => day.number === this.#open)) this.#open = days.find(day => day.parts.length)?.number ?? null;

@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import { readNumber, readText } from '../state/checks.js';
 import { handOverOf, setFinishYears, setTender, tenderOf } from '../state/hand-over.js';
+import { bedsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -16,15 +17,17 @@ const SHEETS = [['hand-over', 'All of it in one file, without what goods cost'],
 export class LapHandOver extends GardenElement {
   #snags = null;
 
-  follows = ['keeper', 'plans'];
+  follows = ['keeper', 'plans', 'reckoning'];
+
+  shows = ['weekends'];
 
   render() {
     const { plan, plans, reckoning } = this.garden;
     const done = (plan.tally?.done ?? []).length;
     const tasks = reckoning.sheet?.weekends?.tasks.length ?? 0;
-    const beds = reckoning.sheet?.beds ?? [];
+    const beds = bedsOf(plan);
     this.rebuild(
-      h('p', {}, tasks ? `${done} of ${tasks} tasks are marked as done in the tally.` : 'Nothing is built yet: add a bed.'),
+      this.lacking() ?? h('p', {}, tasks ? `${done} of ${tasks} tasks are marked as done in the tally.` : 'Nothing is built yet: add a bed.'),
       h('ul.links', {}, SHEETS.map(([name, text]) => h('li', {}, bringingLink(this, api, `${name}.pdf`, text, `${name}.pdf`)))),
       h('p', {}, sheetLink(this, api, 'care.ics', 'Care as a calendar file', 'care.ics')),
       h('p', {}, sheetLink(this, api, 'file', 'The garden with its history, as a file', 'garden.json')),

@@ -19,6 +19,8 @@ export class LapPaths extends GardenElement {
 
   follows = ['plans', 'reckoning'];
 
+  shows = ['paths'];
+
   render() {
     const { plan } = this.garden;
     const units = unitsOf(plan);

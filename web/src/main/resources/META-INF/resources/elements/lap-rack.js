@@ -29,6 +29,8 @@ export class LapRack extends GardenElement {
 
   follows = ['plans', 'reckoning'];
 
+  shows = ['cutting', 'strips'];
+
   render() {
     const boards = readRack(this.garden.plan);
     this.rebuild(

@@ -19,9 +19,11 @@ const LETTER = 0.62;
 export class LapRolls extends GardenElement {
   follows = ['reckoning', 'keeper', 'plans'];
 
+  shows = ['rolls'];
+
   render() {
     const parts = (this.garden.reckoning.sheet?.rolls ?? []).filter(part => part.result.rolls.length);
-    if (!parts.length) return this.rebuild(h('p.hint', {}, 'No rolls yet: no bed is lined and no path has a membrane.'));
+    if (!parts.length) return this.rebuild(this.lacking() ?? h('p.hint', {}, 'No rolls yet: no bed is lined and no path has a membrane.'));
     const longest = Math.max(...parts.flatMap(part => part.result.rolls.map(roll => roll.bought)));
     return this.rebuild(
       h('div.bar', {}, h('nav', { 'aria-label': 'Sheets for the rolls' }, sheetLink(this, api, 'rolls.pdf', 'Roll sheets, PDF'))),

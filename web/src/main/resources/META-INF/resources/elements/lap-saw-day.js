@@ -14,6 +14,8 @@ export class LapSawDay extends GardenElement {
 
   follows = ['reckoning', 'keeper', 'choice', 'plans'];
 
+  shows = ['cutting', 'strips'];
+
   get parts() {
     const { sheet } = this.garden.reckoning;
     return [...(sheet?.cutting ?? []), ...(sheet?.strips ?? [])].filter(part => part.boards?.length);
@@ -21,7 +23,7 @@ export class LapSawDay extends GardenElement {
 
   render() {
     const { parts } = this;
-    if (!parts.length) return this.rebuild(h('p.hint', {}, 'Nothing to saw yet: add a bed.'));
+    if (!parts.length) return this.rebuild(this.lacking() ?? h('p.hint', {}, 'Nothing to saw yet: add a bed.'));
     const stages = stagesOf(parts);
     if (!stages.includes(this.#stage)) this.#stage = null;
     const toggle = (text, key, pressed, act) => h('button', { type: 'button', 'data-key': key, 'aria-pressed': String(pressed), onclick: () => { act(); this.render(); } }, text);

@@ -9,6 +9,8 @@ import { place } from './places.js';
 export class LapStages extends GardenElement {
   follows = ['plans', 'choice', 'reckoning'];
 
+  shows = ['weekends'];
+
   render() {
     const beds = bedsOf(this.garden.plan);
     const { choice } = this.garden;

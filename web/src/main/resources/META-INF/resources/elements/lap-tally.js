@@ -18,6 +18,8 @@ export class LapTally extends GardenElement {
 
   follows = ['reckoning', 'plans'];
 
+  shows = ['cutting', 'tally', 'weekends'];
+
   attached() {
     this.#held = null;
     super.attached();
@@ -27,7 +29,7 @@ export class LapTally extends GardenElement {
 
   render() {
     const { weekends } = this.garden.reckoning.sheet ?? {};
-    if (!weekends?.tasks.length) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: add a bed.'));
+    if (!weekends?.tasks.length) return this.rebuild(this.lacking() ?? h('p.hint', {}, 'Nothing to do yet: add a bed.'));
     const tab = (key, text) => h('button', { type: 'button', 'data-key': `tally ${key}`, 'aria-pressed': String(this.#open === key), onclick: () => { this.#open = key; this.#held = null; this.render(); } }, text);
     const views = { day: () => this.#today(weekends), beds: () => this.#beds(weekends), boards: () => this.#boards(), bought: () => this.#bought() };
     return this.rebuild(

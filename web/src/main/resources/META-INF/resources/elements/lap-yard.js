@@ -122,7 +122,7 @@ export class LapYard extends GardenElement {
     const beds = bedsOf(plan);
     const inHand = choice.beds[0];
     const tab = beds.some(bed => bed.id === inHand) ? inHand : this.#focused() ?? beds[0]?.id;
-    this.#beds.render(beds, { choice, partOf: id => reckoning.bed(id), units: this.units, tab });
+    this.#beds.render(beds, { choice, topOf: id => reckoning.top(id), partOf: id => reckoning.bed(id), units: this.units, tab });
     this.classList.toggle('lifted', choice.course !== null);
     this.classList.toggle('empty', !beds.length);
     const { ghosts } = this;

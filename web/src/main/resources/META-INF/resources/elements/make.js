@@ -88,6 +88,9 @@ export class GardenElement extends HTMLElement {
   /** What of the garden it shows, by name: it is drawn when it is attached and again with every change of one of these. */
   follows = [];
 
+  /** Parts of the job sheet that it shows, by name, beside those that are always there: asked for while it is on the page. */
+  shows = [];
+
   /** Its role and name, where it is a part of the page to go to. */
   named = null;
 
@@ -97,6 +100,7 @@ export class GardenElement extends HTMLElement {
   }
 
   attached() {
+    if (this.shows.length) this.atEnd(this.garden.reckoning.shown.want(this.shows));
     this.follow(this.follows.map(name => this.garden[name]), () => this.render());
     this.render();
   }
@@ -163,6 +167,12 @@ export class GardenElement extends HTMLElement {
 
   /** The same as a line, null for none. */
   wrong() { return this.problem && h('p.hint.wrong', { role: 'alert' }, this.problem); }
+
+  /** A line in place of what it shows where that did not come yet, else null. */
+  lacking() {
+    const { reckoning } = this.garden;
+    return reckoning.lacks(this.shows) ? h('p.hint', {}, reckoning.problem ?? (reckoning.standing === 'away' ? 'Not worked out yet: the server cannot be reached.' : 'Reckoning …')) : null;
+  }
 
   /** Opens a place and moves the focus there: see places.js. */
   openPlace(key) { this.dispatchEvent(new CustomEvent('open-place', { detail: key, bubbles: true })); }

@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import { base64 } from '../state/base64.js';
 import { addSnag, dropSnag, setSnag, snagsOf } from '../state/hand-over.js';
+import { bedsOf } from '../state/plan.js';
 import { drawnSmaller, jpegOf } from './pictures.js';
 import { form, GardenElement, h } from './make.js';
 
@@ -28,7 +29,7 @@ export class SnagList extends GardenElement {
         h('label', { for: 'snag-text' }, 'Found'),
         h('input', { id: 'snag-text', maxlength: 500, autocomplete: 'off', required: true, 'data-key': 'snag text' }),
         h('label', { for: 'snag-bed' }, 'at'),
-        h('select', { id: 'snag-bed', 'data-key': 'snag bed' }, h('option', { value: '' }, 'no bed'), (this.garden.reckoning.sheet?.beds ?? []).map(({ id }) => h('option', { value: id }, `bed ${id}`))),
+        h('select', { id: 'snag-bed', 'data-key': 'snag bed' }, h('option', { value: '' }, 'no bed'), bedsOf(plan).map(({ id }) => h('option', { value: id }, `bed ${id}`))),
         h('button', { type: 'submit', 'data-key': 'snag add' }, 'Add')),
       this.wrong(),
       h('p.hint', {}, 'A photo is kept with the garden as a picture alone: place, time and maker of the camera are taken out.'));

@@ -49,7 +49,7 @@ export class Garden {
     this.sizes = new LongLook(api, undefined, 'sizes', 5);
     this.layOut = new LongLook(api, undefined, 'lay-out', 30);
     const began = waiting ? { plan: waiting.base, revision: waiting.revision } : stored;
-    this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, ...began });
+    this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, asked: () => this.reckoning.shown.asked, ...began });
     this.#last = keep.last;
     this.#steps = new Steps(keep.session, id);
     const plan = waiting?.plan ?? stored.plan;
@@ -129,6 +129,7 @@ export class Garden {
   }
 
   #join() {
+    this.choice.addEventListener('change', () => this.reckoning.shown.take(this.choice.bed, this.choice.course !== null));
     this.reckoning.addEventListener('change', () => {
       if (this.reckoning.standing !== 'fresh' || this.keeper.standing !== 'kept' || this.trying) return;
       this.#last?.soon({ id: this.id, plan: this.plan, revision: this.keeper.revision, sheet: this.reckoning.sheet });

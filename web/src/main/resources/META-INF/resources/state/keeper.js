@@ -28,6 +28,7 @@ export class Keeper extends EventTarget {
   #closed = false;
   #heard = 0;
   #took = null;
+  #asked;
 
   /**
    * @param {object} parts
@@ -37,12 +38,14 @@ export class Keeper extends EventTarget {
    * @param {object} parts.plan as the store holds it
    * @param {string} parts.revision its entity tag
    * @param {(run: () => void, ms: number) => any} [parts.later]
+   * @param {() => object} [parts.asked] what of the job sheet is wanted with what was saved, see api.js
    */
-  constructor({ api, storage, id, plan, revision, later = (run, ms) => setTimeout(run, ms) }) {
+  constructor({ api, storage, id, plan, revision, later = (run, ms) => setTimeout(run, ms), asked = () => ({}) }) {
     super();
     this.#api = api;
     this.#storage = storage;
     this.#later = later;
+    this.#asked = asked;
     this.id = id;
     this.revision = revision;
     /** The job sheet that came with the last revision of ours, null where none did. */
@@ -135,7 +138,7 @@ export class Keeper extends EventTarget {
       while (this.#pending && !this.#closed) {
         const plan = this.#pending;
         try {
-          const saved = await this.#api.save(this.id, plan, this.revision, hasManyBeds(plan) ? 'order' : 'job-sheet');
+          const saved = await this.#api.save(this.id, plan, this.revision, hasManyBeds(plan) ? 'order' : 'job-sheet', this.#asked());
           this.revision = saved.revision;
           this.sheet = saved.sheet;
           this.order = saved.order ?? null;

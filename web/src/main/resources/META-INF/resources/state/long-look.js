@@ -1,21 +1,10 @@
-/** The searched plans of a job sheet under the names that a solve tells of them; `unit` is null where they are priced. */
-function searched(sheet) {
-  const priced = part => part.ways?.some(way => way.cost !== null && way.cost !== undefined);
-  const title = text => text.charAt(0).toUpperCase() + text.slice(1);
-  return [
-    ...(sheet?.cutting ?? []).map(part => ({ of: `Timber ${part.section}`, result: part.result, unit: priced(part) ? null : 'boards' })),
-    ...(sheet?.strips ?? []).map(part => ({ of: `Bearers ${part.section}`, result: part.result, unit: priced(part) ? null : 'boards' })),
-    ...(sheet?.rolls ?? []).map(part => ({ of: title(part.material), result: part.result, unit: part.costBedByBed ? null : 'm' })),
-  ].filter(({ result }) => result);
-}
-
 /** Which plans of a job sheet might be cheaper: nothing is proved of them. @returns {{of: string, best: string, bound: string}[]} */
-export const unproved = sheet => searched(sheet)
-  .filter(({ result }) => !result.proven)
-  .map(({ of, result }) => ({ of, best: String(result.cost), bound: String(result.lowerBound) }));
+export const unproved = sheet => (sheet?.searches ?? [])
+  .filter(({ proven }) => !proven)
+  .map(({ of, cost, lowerBound }) => ({ of, best: String(cost), bound: String(lowerBound) }));
 
 /** What a plan's amounts count where it has no price: `boards` or `m`. @returns {string | null} */
-export const countedIn = (sheet, of) => searched(sheet).find(part => part.of === of)?.unit ?? null;
+export const countedIn = (sheet, of) => sheet?.searches?.find(one => one.of === of)?.unit ?? null;
 
 const PAUSE_MS = 400;
 const SECONDS = 60;

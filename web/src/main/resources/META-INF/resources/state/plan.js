@@ -123,7 +123,7 @@ export function named(plan, sheet) {
     ...plan,
     beds: beds.map((bed, i) => {
       if (bed.id) return bed;
-      const id = sheet?.beds?.[i]?.id ?? freeId(taken);
+      const id = sheet?.yard?.[i]?.bed ?? freeId(taken);
       taken.push(id);
       return { ...bed, id };
     }),

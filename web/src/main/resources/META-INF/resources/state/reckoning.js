@@ -1,5 +1,7 @@
+import { ShownParts } from './shown-parts.js';
+
 /**
- * The job sheet of the stored plan, and the slip as it stood before. `standing` is `none`, `reckoning`, `ordered`
+ * The job sheet of the stored plan as far as it is on show, and the slip as it stood before. `standing` is `none`, `reckoning`, `ordered`
  * (slip and snags are those of the stored plan, all else comes), `first` (a first look: it may still improve, and the
  * whole comes), `fresh` or `away`. Fires `change`.
  */
@@ -16,6 +18,8 @@ export class Reckoning extends EventTarget {
     this.#id = id;
     this.#wholeAtOnce = wholeAtOnce;
     this.sheet = null;
+    this.shown = new ShownParts();
+    this.shown.addEventListener('change', () => this.#complete());
     /** Of a whole sheet, never of a first look. */
     this.before = null;
     this.standing = 'none';
@@ -33,7 +37,7 @@ export class Reckoning extends EventTarget {
 
   /** Fetches the sheet; of several at once only the last counts. */
   async fetch() {
-    if (!this.stands) await this.#bring('reckoning', look => this.#api.jobSheet(this.#id, look), this.#stood());
+    if (!this.stands) await this.#bring('reckoning', asked => this.#api.jobSheet(this.#id, asked), this.#stood());
   }
 
   /** Slip and snags came with what was saved: they are shown, then the rest is fetched. @param {{look?: string, slip: object, snags: object[], caution?: string}} order */
@@ -44,14 +48,15 @@ export class Reckoning extends EventTarget {
     }
     this.before = this.#stood();
     this.sheet = { ...this.sheet, look, slip, snags, caution };
-    await this.#bring('ordered', () => this.#api.jobSheet(this.#id), this.before);
+    await this.#bring('ordered', asked => this.#api.jobSheet(this.#id, { ...asked, look: undefined }), this.before);
   }
 
   /** The sheet of a plan that is only tried; `before` is the slip as the garden stands. */
   async tryOut(plan) {
     this.stands ??= this.sheet;
+    this.#tried = plan;
     this.#wholeBeside();
-    await this.#bring('reckoning', look => this.#api.jobSheetOf(plan, look), this.stands?.slip ?? null);
+    await this.#bring('reckoning', asked => this.#api.jobSheetOf(plan, asked), this.stands?.slip ?? null);
   }
 
   /** Nothing is tried any more: the garden's own sheet stands, until another comes. */
@@ -60,7 +65,7 @@ export class Reckoning extends EventTarget {
     this.before = null;
     const { stands } = this;
     this.stands = null;
-    this.#take(turn, stands, look => this.#api.jobSheet(this.#id, look));
+    this.#take(turn, stands, asked => this.#api.jobSheet(this.#id, asked));
   }
 
   /** The sheet came with what was saved. */
@@ -72,7 +77,7 @@ export class Reckoning extends EventTarget {
     }
     const turn = ++this.#turn;
     this.before = this.#stood();
-    this.#take(turn, sheet, look => this.#api.jobSheet(this.#id, look));
+    this.#take(turn, sheet, asked => this.#api.jobSheet(this.#id, asked));
   }
 
   /** The sheet as it was kept when there was a signal. */
@@ -81,8 +86,58 @@ export class Reckoning extends EventTarget {
     this.#stand('away');
   }
 
-  /** The bed's part of the sheet. */
+  /** All that is known of a bed, null where it did not come. */
   bed(id) { return this.sheet?.beds?.find(bed => String(bed.id) === id) ?? null; }
+
+  #top = new Map();
+  #topOf;
+
+  /** The timbers of a bed's top course, for the yard. @returns {number[][][]} */
+  top(id) {
+    if (this.#topOf !== this.sheet?.yard) {
+      this.#topOf = this.sheet?.yard;
+      this.#top = new Map((this.#topOf ?? []).map(({ bed, timbers }) => [String(bed), timbers]));
+    }
+    return this.#top.get(id) ?? [];
+  }
+
+  /** Of which sheet and with what a part was asked for by itself, so that what fails is asked for once. */
+  #completing = { sheet: null, asked: '' };
+  #tried = null;
+
+  /** Why what a place shows did not come. */
+  problem = null;
+
+  /** Brings what is shown and did not come with the sheet: what was opened meanwhile, another bed. */
+  async #complete() {
+    const { sheet } = this;
+    if (!sheet || this.standing === 'reckoning' || this.standing === 'ordered') return;
+    const asked = this.shown.lackedBy(sheet);
+    const key = JSON.stringify(asked);
+    if (!asked.parts.length || this.#completing.sheet === sheet && this.#completing.asked === key) return;
+    this.#completing = { sheet, asked: key };
+    const plan = this.stands ? this.#tried : null;
+    const asks = sheet.look ? { ...asked, look: 'first' } : asked;
+    let more = null;
+    try {
+      more = await (plan ? this.#api.jobSheetOf(plan, asks) : this.#api.jobSheet(this.#id, asks).catch(problem => {
+        if (problem.status) throw problem;
+        return this.#api.jobSheet(this.#id);
+      }));
+    } catch (problem) {
+      this.problem = problem.message;
+    }
+    if (this.sheet !== sheet) return;
+    if (more) {
+      this.problem = null;
+      for (const part of asked.parts) if (part in more) sheet[part] = part === 'beds' ? [...sheet.beds ?? [], ...more.beds.filter(bed => String(bed.id) === asked.bed)] : more[part];
+    }
+    this.dispatchEvent(new Event('change'));
+    this.#complete();
+  }
+
+  /** @param {string[]} names of parts @returns {boolean} whether one of them did not come yet */
+  lacks(names) { return !this.sheet || this.shown.lackedBy(this.sheet, names).parts.length > 0; }
 
   #stood() { return this.sheet && !this.mayImprove ? this.sheet.slip ?? null : this.before; }
 
@@ -90,7 +145,7 @@ export class Reckoning extends EventTarget {
     const turn = ++this.#turn;
     this.#stand(meanwhile);
     try {
-      const sheet = await ask(this.#wholeAtOnce() ? '' : 'first');
+      const sheet = await ask(this.#wholeAtOnce() ? this.shown.asked : { ...this.shown.asked, look: 'first' });
       if (turn !== this.#turn) return;
       this.before = before;
       await this.#take(turn, sheet, ask);
@@ -106,7 +161,7 @@ export class Reckoning extends EventTarget {
     this.#stand(sheet?.look ? 'first' : 'fresh');
     if (!sheet?.look) return;
     try {
-      const whole = await ask('');
+      const whole = await ask(this.shown.asked);
       if (turn !== this.#turn) return;
       this.sheet = whole;
       this.#stand('fresh');
@@ -125,7 +180,7 @@ export class Reckoning extends EventTarget {
   async #wholeBeside() {
     const { stands } = this;
     if (!stands?.look) return;
-    const whole = await this.#api.jobSheet(this.#id).catch(() => null);
+    const whole = await this.#api.jobSheet(this.#id, this.shown.asked).catch(() => null);
     if (!whole || this.stands !== stands) return;
     this.stands = whole;
     this.before = whole.slip ?? null;
@@ -135,5 +190,6 @@ export class Reckoning extends EventTarget {
   #stand(standing) {
     this.standing = standing;
     this.dispatchEvent(new Event('change'));
+    this.#complete();
   }
 }

@@ -7,11 +7,11 @@ const PARTS = ['pegs', 'loads'];
 /** Fetched once nobody has changed anything for a while, milliseconds. */
 const QUIET = 4000;
 
-/** Sheets of more beds take the server long: they are fetched when they are asked for. */
+/** Sheets and parts of more beds take the server long: they are fetched when they are asked for. */
 const MOST_BEDS = 60;
 
 /**
- * Fetches the sheets of the open garden ahead, one after the other and once a revision, so that the worker has them when the
+ * Fetches the whole job sheet and the sheets of the open garden ahead, one after the other and once a revision, so that the worker has them when the
  * signal is gone. Without a worker nothing is fetched.
  */
 export class SheetsAhead {
@@ -22,7 +22,7 @@ export class SheetsAhead {
   #done = null;
 
   /**
-   * @param {{sheet: Function, sheets: Function, part: Function}} api
+   * @param {{keepJobSheet: Function, sheet: Function, sheets: Function, part: Function}} api
    * @param {() => boolean} worker whether what is fetched is kept
    * @param {(run: () => void, ms: number) => any} [later]
    */
@@ -46,7 +46,7 @@ export class SheetsAhead {
   }
 
   #soon(garden) {
-    if (!this.#isAtRest(garden) || (garden.plan.beds ?? []).length > MOST_BEDS) return;
+    if (!this.#isAtRest(garden)) return;
     const turn = this.#waits = {};
     this.#later(() => { if (this.#waits === turn) this.#bring(garden); }, QUIET);
   }
@@ -56,6 +56,8 @@ export class SheetsAhead {
     if (!this.#isAtRest(garden) || this.#done === what || !this.#worker()) return;
     this.#done = what;
     try {
+      await this.#api.keepJobSheet(garden.id);
+      if ((garden.plan.beds ?? []).length > MOST_BEDS) return;
       await this.#api.sheets();
       for (const bring of [...PARTS.map(name => () => this.#api.part(garden.id, name)), ...WANTED.map(name => () => this.#api.sheet(garden.id, name))]) {
         if (!this.#isAtRest(garden)) return;

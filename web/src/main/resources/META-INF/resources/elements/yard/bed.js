@@ -4,15 +4,18 @@ import { shown } from '../../geometry/length.js';
 import { s } from '../make.js';
 import { d, label, upright } from './ground.js';
 
-/** @param {import('../../state/plan.js').LaidBed} bed @returns {SVGElement[]} the bed as one looks down on it */
-export function drawnBed(bed, part, units) {
+/**
+ * @param {import('../../state/plan.js').LaidBed} bed
+ * @param {number[][][]} top timbers of its top course
+ * @returns {SVGElement[]} the bed as one looks down on it
+ */
+export function drawnBed(bed, top, units) {
   const inner = placed(inset(bed.own, bed.section.thickness), bed.placement);
-  const top = (part?.pieces ?? []).filter(piece => piece.lies && piece.course === bed.courses);
   return [
     s('path.timber', { d: d(bed.outline) }),
     s('path.soil', { d: d(inner) }),
     s('path', { d: d(inner), fill: 'url(#hatch-soil)' }),
-    ...top.map(piece => s('path.joint', { d: d(lying(piece, bed)) })),
+    ...top.map(timber => s('path.joint', { d: d(placed(timber, bed.placement)) })),
     s('path.face', { d: d(bed.outline) }),
     ...bedLabels(bed, units),
   ];
@@ -102,10 +105,10 @@ function marksOf(piece, bed, units) {
   ].filter(Boolean);
 }
 
-/** Everything on which the drawing of a bed depends: drawn again only when it changes. */
-export function looksOf(bed, part, course, units) {
-  const joints = part ? (part.pieces ?? []).length : 0;
-  return JSON.stringify([bed.id, bed.outline, bed.section, bed.courses, course, units, joints, part?.pieces?.[0]?.runsPast, part?.pieces?.[0]?.length]);
+/** Everything on which the drawing of a bed depends: drawn again only when it changes. @param {object | null} part of the job sheet, for a course that is lifted */
+export function looksOf(bed, top, part, course, units) {
+  const lifted = course === null ? null : part?.pieces?.filter(piece => piece.course === course).map(({ mark, length, runsPast }) => [mark, length, runsPast]);
+  return JSON.stringify([bed.id, bed.outline, bed.section, bed.courses, course, units, top, lifted]);
 }
 
 /** How a bed is told to those who hear the page. */

@@ -15,11 +15,11 @@ export class DrawnBeds {
   }
 
   /** @param {import('../../state/plan.js').LaidBed[]} beds @param {object} how what is chosen, lifted and known of them */
-  render(beds, { choice, partOf, units, tab }) {
+  render(beds, { choice, topOf, partOf, units, tab }) {
     const seen = new Set();
     beds.forEach((bed, i) => {
       seen.add(bed.id);
-      this.#one(bed, i, { choice, part: partOf(bed.id), units, tab });
+      this.#one(bed, i, { choice, top: topOf(bed.id), part: partOf(bed.id), units, tab });
     });
     for (const [id, { group }] of this.#drawn) {
       if (seen.has(id)) continue;
@@ -28,10 +28,10 @@ export class DrawnBeds {
     }
   }
 
-  #one(bed, i, { choice, part, units, tab }) {
+  #one(bed, i, { choice, top, part, units, tab }) {
     const chosen = choice.has(bed.id);
     const course = choice.bed === bed.id ? choice.course : null;
-    const looks = looksOf(bed, part, course, units);
+    const looks = looksOf(bed, top, part, course, units);
     let drawn = this.#drawn.get(bed.id);
     if (!drawn) {
       drawn = { group: s('g.bed', { role: 'button', 'data-bed': bed.id }), looks: null };
@@ -43,7 +43,7 @@ export class DrawnBeds {
       this.#layer.append(drawn.group);
     }
     if (drawn.looks !== looks) {
-      drawn.group.replaceChildren(...(course === null ? drawnBed(bed, part, units) : drawnRing(bed, part, course, units)));
+      drawn.group.replaceChildren(...(course === null ? drawnBed(bed, top, units) : drawnRing(bed, part, course, units)));
       drawn.looks = looks;
       drawn.box = bounds(bed.outline);
       drawn.room = insideRoom(bed.outline);
