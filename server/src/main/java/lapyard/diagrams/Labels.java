@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import lapyard.geometry.Point;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
  * Finds room for labels, one after the other: a label goes to the first of its places, best first, where it lies
@@ -59,7 +56,9 @@ final class Labels {
 
     boolean free(Plate plate) {
         List<Point> corners = plate.corners();
-        return (bounds.holds(Box.round(corners)) || within(corners, field))
+        Box box = Box.round(corners);
+        return (plate.turnDeg() != 0 || !taken.fillsSome(box) && !leaders.fillsSome(box))
+                && (bounds.holds(box) || within(corners, field))
                 && taken.none(corners, other -> Plate.overlap(corners, other))
                 && leaders.none(corners, other -> Plate.overlap(corners, other));
     }
@@ -67,7 +66,8 @@ final class Labels {
     /** Whether a plate lies on none of the rings that only their own labels may lie on. */
     boolean clearOfSolids(Plate plate) {
         List<Point> corners = plate.corners();
-        return solids.none(corners, solid -> meet(corners, solid));
+        return (plate.turnDeg() != 0 || !solids.fillsSome(Box.round(corners)))
+                && solids.none(corners, solid -> meet(corners, solid));
     }
 
     /** The middle-most free place for a plate wholly within a ring, at the first of the angles that has any. */
@@ -161,13 +161,16 @@ final class Labels {
     Optional<Led> anywhere(List<Point> ring, Words words) {
         Optional<Led> crossing = Optional.empty();
         Point to = Box.round(ring).centre();
-        for (double away = words.heightMm(); away < FARTHEST; away += STEP) {
+        Plate usual = words.at(to, 0);
+        for (double away = usual.heightMm(); away < FARTHEST; away += STEP) {
             int places = (int) Math.max(DIRECTIONS, Math.min(90, away * 2));
             for (int i = 0; i < places; i++) {
                 double angle = 2 * Math.PI * i / places;
-                Plate plate = words.at(new Point(to.x() + Math.cos(angle) * (away + words.widthMm() / 2), to.y() - Math.sin(angle) * away), 0);
-                if (!free(plate) || !clearOfSolids(plate)) continue;
+                Point centre = new Point(to.x() + Math.cos(angle) * (away + usual.widthMm() / 2), to.y() - Math.sin(angle) * away);
+                Plate plate = new Plate(centre, usual.widthMm(), usual.heightMm(), 0);
+                if (!clearOfSolids(plate) || !free(plate)) continue;
                 Point from = nearestOnEdge(plate.corners(), to);
+                if (taken.fillsSome(from, to)) continue;
                 List<Point> line = line(from, to);
                 if (!taken.none(line, other -> Plate.overlap(line, other))) continue;
                 Optional<Led> led = Optional.of(new Led(plate, from, to));
@@ -203,39 +206,13 @@ final class Labels {
         return taken(within(ring, words.widthMm(), words.heightMm(), LEVEL_OR_UPRIGHT));
     }
 
-    /** Rings on the paper, found again by where they lie. */
-    static final class RingIndex {
-        private record Held(List<Point> ring, Box box) {}
-
-        private final Quadtree tree = new Quadtree();
-
-        void put(List<Point> ring) {
-            Box box = Box.round(ring);
-            tree.insert(envelope(box), new Held(ring, box));
-        }
-
-        /** Whether the test holds for none of the rings whose boxes touch that of {@code ring}. */
-        boolean none(List<Point> ring, Predicate<List<Point>> test) {
-            Box box = Box.round(ring);
-            for (Object one : tree.query(envelope(box))) {
-                Held held = (Held) one;
-                if (held.box.touches(box) && test.test(held.ring)) return false;
-            }
-            return true;
-        }
-
-        private static Envelope envelope(Box box) {
-            return new Envelope(box.left(), box.right(), box.low(), box.high());
-        }
-    }
-
     /** Whether a ring lies wholly in another. */
     private static boolean within(List<Point> inner, List<Point> ring) {
         return inner.stream().allMatch(p -> p.within(ring)) && !cross(inner, ring);
     }
 
     /** Whether two rings share ground. */
-    private static boolean meet(List<Point> one, List<Point> other) {
+    static boolean meet(List<Point> one, List<Point> other) {
         return cross(one, other) || one.get(0).within(other) || other.get(0).within(one);
     }
 
