@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
@@ -115,6 +117,21 @@ class WeekendsIT {
             assertTrue(browser.all("lap-slip li.changed s").size() > 0, "the slip does not tell before and after");
         }
         browser.size(1440, 900, false);
+    }
+
+    /** 32 beds of three courses of four timbers: 384 pieces (arithmetic). */
+    @Test
+    void ofVeryManyPiecesAFewHundredAreListedUntilAllAreAskedFor(Page page) throws IOException, InterruptedException {
+        String beds = IntStream.range(0, 32).mapToObj(i -> "{\"id\":\"B%d\",\"type\":\"T\",\"at\":[%d,%d]}".formatted(i, i % 8 * 4000, i / 8 * 3000)).collect(Collectors.joining(","));
+        page.open("{\"name\":\"Many\",\"types\":[{\"id\":\"T\",\"width\":2400,\"depth\":1200,\"courses\":3}],\"beds\":[" + beds + "]}");
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "tally");
+        for (int day = 0; day < 6 && browser.all("lap-tally ul.pieces").isEmpty(); day++) browser.click("[data-key=\"day after\"]");
+        assertEquals(300, browser.all("lap-tally ul.pieces .piece").size());
+        assertEquals("Show all 384 pieces", browser.text("[data-key=\"all pieces 1\"]"));
+        browser.click("[data-key=\"all pieces 1\"]");
+        assertEquals(384, browser.all("lap-tally ul.pieces .piece").size());
+        assertTrue(browser.all("[data-key=\"all pieces 1\"]").isEmpty());
     }
 
     private static int count(JsonNode sheet) {

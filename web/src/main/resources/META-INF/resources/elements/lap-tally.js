@@ -8,6 +8,9 @@ import { GardenElement, h } from './make.js';
 import './long-press.js';
 import { place } from './places.js';
 
+/** Of a stage so many pieces are listed until all are asked for: thousands take a browser more than a second. */
+const FEW_PIECES = 300;
+
 /** lap-tally: the day's work, and what is done, cut, bought and here. Every tap is kept at once, and can be undone. */
 export class LapTally extends GardenElement {
   #open = 'day';
@@ -76,7 +79,17 @@ export class LapTally extends GardenElement {
     const stage = /^saw\.(\d+)$/.exec(task.id)?.[1];
     return h('li', { 'data-key': `task ${task.id}` }, this.#tick(task, `${task.place === 'saw' ? '' : `${task.place}: `}${task.label}`),
       task.cautions?.length ? h('p.hint', {}, task.cautions.join('; ')) : null,
-      stage ? h('ul.pieces', { 'aria-label': `Pieces of stage ${stage}` }, piecesOf(this.parts, Number(stage)).map(piece => this.#piece(piece, plan))) : null);
+      stage ? this.#pieces(Number(stage), plan) : null);
+  }
+
+  /** Stages of which every piece is listed. */
+  #whole = new Set();
+
+  #pieces(stage, plan) {
+    const all = piecesOf(this.parts, stage);
+    const listed = this.#whole.has(stage) ? all : all.slice(0, FEW_PIECES);
+    return [h('ul.pieces', { 'aria-label': `Pieces of stage ${stage}` }, listed.map(piece => this.#piece(piece, plan))),
+      listed.length < all.length ? h('button.quiet', { type: 'button', 'data-key': `all pieces ${stage}`, onclick: () => { this.#whole.add(stage); this.render(); } }, `Show all ${all.length} pieces`) : null];
   }
 
   #tick(task, text) {
