@@ -1,4 +1,4 @@
-import { facesOf, rest, restWall } from '../../main/resources/META-INF/resources/geometry/snap.js';
+import { facesOf, rest, restLines, restWall } from '../../main/resources/META-INF/resources/geometry/snap.js';
 import { rectangle } from '../../main/resources/META-INF/resources/geometry/outline.js';
 import { equal, test } from '../trial.js';
 
@@ -10,22 +10,22 @@ const bed = (left, front) => facesOf([at(left, front, 1000, 1000)]);
 const STILL = [0, 0];
 
 test('a bed comes to rest on the yard edge', () => {
-  equal(rest(bed(40, -30), STILL, [], yard, how), { dx: -40, dy: 30, onX: 0, onY: 0 });
-  equal(rest(bed(5000, 5000), [4020, 100], [], yard, how).dx, -20, 'the far edge, carried there');
+  equal(rest(bed(40, -30), STILL, restLines([], yard, how.gaps), how), { dx: -40, dy: 30, onX: 0, onY: 0 });
+  equal(rest(bed(5000, 5000), [4020, 100], restLines([], yard, how.gaps), how).dx, -20, 'the far edge, carried there');
 });
 
 test('a bed comes to rest against a neighbour, in line with it, or a path away from it', () => {
-  equal(rest(bed(1985, 1020), STILL, [neighbour], yard, how), { dx: 15, dy: -20, onX: 3000, onY: 1000 });
-  equal(rest(bed(6190, 4444), STILL, [neighbour], yard, how).dx, 10);
+  equal(rest(bed(1985, 1020), STILL, restLines([neighbour], yard, how.gaps), how), { dx: 15, dy: -20, onX: 3000, onY: 1000 });
+  equal(rest(bed(6190, 4444), STILL, restLines([neighbour], yard, how.gaps), how).dx, 10);
 });
 
 test('a bed comes to rest against the inner face of an L', () => {
   const L = { faces: facesOf([[[0, 0], [3000, 0], [3000, 1500], [1800, 1500], [1800, 2400], [0, 2400]]]) };
-  equal(rest(bed(1830, 1540), STILL, [L], null, how), { dx: -30, dy: -40, onX: 1800, onY: 1500 });
+  equal(rest(bed(1830, 1540), STILL, restLines([L], null, how.gaps), how), { dx: -30, dy: -40, onX: 1800, onY: 1500 });
 });
 
 test('without a face nearby the grid counts', () => {
-  equal(rest(bed(2512, 4538), STILL, [], yard, { ...how, gaps: [] }), { dx: -12, dy: 12, onX: null, onY: null });
+  equal(rest(bed(2512, 4538), STILL, restLines([], yard, []), how), { dx: -12, dy: 12, onX: null, onY: null });
 });
 
 test('a dragged wall comes to rest on a face, a path away from one, the yard edge, or the grid', () => {

@@ -22,17 +22,25 @@ export function facesOf(outlines) {
 }
 
 /**
- * @param {Faces} own
- * @param {[number, number]} moved how far the pointer has carried it
+ * The lines on which something can come to rest: they stay the same while it is carried.
+ *
  * @param {{faces: Faces}[]} others beds and paths
  * @param {Faces | null} yard its own faces, seen from outside as any outline's
- * @param {How} how
+ * @param {number[]} gaps as in {@link How}
+ */
+export const restLines = (others, yard, gaps) => ({ x: wanted(others, yard, 'left', 'right', gaps), y: wanted(others, yard, 'front', 'back', gaps) });
+
+/**
+ * @param {Faces} own
+ * @param {[number, number]} moved how far the pointer has carried it
+ * @param {{x: object[], y: object[]}} lines see {@link restLines}
+ * @param {{within: number, grid: number}} how
  * @returns {{dx: number, dy: number, onX: number | null, onY: number | null}} the further move that brings it to rest, and
  *     the lines (x, y) it then lies on
  */
-export function rest(own, [dx, dy], others, yard, how) {
-  const x = along(own, dx, wanted(others, yard, 'left', 'right', how.gaps), 'left', 'right', how);
-  const y = along(own, dy, wanted(others, yard, 'front', 'back', how.gaps), 'front', 'back', how);
+export function rest(own, [dx, dy], lines, how) {
+  const x = along(own, dx, lines.x, 'left', how);
+  const y = along(own, dy, lines.y, 'front', how);
   return { dx: x.move, dy: y.move, onX: x.line, onY: y.line };
 }
 
@@ -49,7 +57,7 @@ function wanted(others, yard, low, high, gaps) {
   return found;
 }
 
-function along(own, moved, lines, low, high, { within, grid }) {
+function along(own, moved, lines, low, { within, grid }) {
   let best = null;
   for (const { at, side } of lines) {
     for (const face of own[side]) {
@@ -80,6 +88,6 @@ export function restWall(wall, out, by, others, yard, how) {
   const own = { [low]: [], [high]: [], [side]: [wall[0][axis]] };
   const moved = by * Math.sign(out[axis]);
   const rested = along({ ...own, [low]: own[low].length ? own[low] : [wall[0][axis]] }, moved,
-    wanted(others, yard, low, high, how.gaps).filter(line => line.side === side), low, high, how);
+    wanted(others, yard, low, high, how.gaps).filter(line => line.side === side), low, how);
   return (moved + rested.move) * Math.sign(out[axis]);
 }

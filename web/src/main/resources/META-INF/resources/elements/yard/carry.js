@@ -1,5 +1,5 @@
 import { bounds } from '../../geometry/outline.js';
-import { facesOf, rest } from '../../geometry/snap.js';
+import { facesOf, rest, restLines } from '../../geometry/snap.js';
 import { neighbours } from '../../geometry/distance.js';
 import { moveBeds } from '../../state/group.js';
 import { bedsOf, calledOf } from '../../state/plan.js';
@@ -8,7 +8,7 @@ import { come } from './come.js';
 
 /** Carries the beds in hand, the pressed one among them. */
 export class Carry {
-  #yard; #from; #ids; #outlines; #faces; #around; #targets; #box; #move = null;
+  #yard; #from; #ids; #outlines; #faces; #around; #lines; #box; #move = null;
 
   constructor(yard, { bed: id, from, also }) {
     this.#yard = yard;
@@ -20,7 +20,8 @@ export class Carry {
     this.#box = bounds(...this.#outlines);
     this.#faces = facesOf(this.#outlines);
     this.#around = around(garden.plan, this.#ids);
-    this.#targets = [...this.#around.beds, ...this.#around.paths].map(({ outline, box }) => ({ faces: facesOf([outline]), box }));
+    const { beds, paths, yard: round, gaps } = this.#around;
+    this.#lines = restLines([...beds, ...paths].map(({ outline }) => ({ faces: facesOf([outline]) })), round ? facesOf([round.outline]) : null, gaps);
   }
 
   move(to, free) {
@@ -29,8 +30,7 @@ export class Carry {
     if (free) {
       [dx, dy] = [Math.round(dx), Math.round(dy)];
     } else {
-      const rested = rest(this.#faces, [dx, dy], this.#targets, this.#around.yard ? facesOf([this.#around.yard.outline]) : null,
-        { within: NEAR / view.k, grid, gaps: this.#around.gaps });
+      const rested = rest(this.#faces, [dx, dy], this.#lines, { within: NEAR / view.k, grid });
       dx += rested.dx;
       dy += rested.dy;
     }

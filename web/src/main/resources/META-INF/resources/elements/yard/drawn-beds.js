@@ -45,6 +45,7 @@ export class DrawnBeds {
     if (drawn.looks !== looks) {
       drawn.group.replaceChildren(...(course === null ? drawnBed(bed, top, units) : drawnRing(bed, part, course, units)));
       drawn.looks = looks;
+      drawn.laid = null;
       drawn.box = bounds(bed.outline);
       drawn.room = insideRoom(bed.outline);
       drawn.at = drawn.room.at;
@@ -52,6 +53,9 @@ export class DrawnBeds {
     }
     const told = toldBed(bed, units);
     if (drawn.told !== told) drawn.group.setAttribute('aria-label', drawn.told = told);
+    const held = `${chosen} ${tab === bed.id}`;
+    if (drawn.held === held) return;
+    drawn.held = held;
     drawn.group.setAttribute('aria-pressed', String(chosen));
     drawn.group.setAttribute('tabindex', tab === bed.id ? '0' : '-1');
     drawn.group.classList.toggle('chosen', chosen);

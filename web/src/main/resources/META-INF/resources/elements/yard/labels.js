@@ -22,8 +22,11 @@ export function layLabels(beds, others, view, size, frame, tapes) {
   const drawn = [];
   const picture = [0, 0, ...size];
   const clear = [frame.left, frame.top, frame.left + frame.width, frame.top + frame.height];
+  const seen = [k, x, y, ...size, ...clear].join();
   for (const bed of beds) {
-    layBed(bed, view, taken, picture, clear);
+    // a bed that is drawn as it was, in the same view, has its words where they are
+    if (bed.laid?.seen !== seen) bed.laid = { seen, box: layBed(bed, view, picture, clear) };
+    if (bed.laid.box) taken.push(bed.laid.box);
     if (bed.box) drawn.push([x + bed.box.left * k, y - bed.box.back * k, x + bed.box.right * k, y - bed.box.front * k]);
   }
   taken.push(...tapes, ...drawn);
@@ -41,9 +44,10 @@ const moved = ([left, top, right, bottom], [dx, dy]) => [left + dx, top + dy, ri
 /** How far a box must go to lie in a room that it fits into, along each axis. */
 const inwards = (own, room) => [0, 1].map(axis => Math.max(room[axis] - own[axis], 0) || Math.min(room[axis + 2] - own[axis + 2], 0));
 
-function layBed({ group, upright, at, room }, { k, x, y }, taken, picture, clear) {
+/** @returns {number[] | null} where its words are in the picture */
+function layBed({ group, upright, at, room }, { k, x, y }, picture, clear) {
   const [code, size] = [group.querySelector('.code:not(.lifted)'), group.querySelector('.label.size')];
-  if (!code) return;
+  if (!code) return null;
   const [wide, high] = [room.wide * k, room.high * k];
   const [across, down] = upright ? [high, wide] : [wide, high];
   const withSize = across > size.textContent.length * SIZE * LETTER + 6 && down > CODE.most + SIZE + 8;
@@ -70,7 +74,7 @@ function layBed({ group, upright, at, room }, { k, x, y }, taken, picture, clear
     text.style.translate = by[0] || by[1] ? `${by[0] / k}px ${by[1] / k}px` : '';
     text.style.visibility = cut ? 'hidden' : '';
   }
-  if (!cut) taken.push(laid);
+  return cut ? null : laid;
 }
 
 function setSize(text, px, k) {
