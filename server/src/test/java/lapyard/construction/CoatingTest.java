@@ -1,6 +1,7 @@
 package lapyard.construction;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import lapyard.plan.Finish;
 import lapyard.plan.Lap;
 import lapyard.plan.Seal;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import org.junit.jupiter.api.Test;
 
 /** A bed of 2400 x 1200, timber 100 x 200, two courses, worked by hand. Covers: USDA Wood Handbook, ch. 16, as the garden states them. */
@@ -48,5 +50,6 @@ class CoatingTest {
         assertEquals(0.17875, sealed.get(0).value(), 1e-9);
         Coating.seal(coated(Finish.NONE, Seal.NONE, Outline.rectangle(2400, 1200)), 8, 3, sealed);
         assertEquals(1, sealed.size());
+        assertTrue(Beds.built(coated(Finish.NONE, seal, Outline.rectangle(2400, 1200))).quantities().stream().anyMatch(one -> one.is(QuantityKind.SEAL_LITRES)));
     }
 }

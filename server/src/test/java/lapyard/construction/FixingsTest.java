@@ -30,6 +30,13 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Screws and notches. */
 class FixingsTest {
+    /** Screws of 300 come out of timber of 100, so they are left out of the order; those of 100 are in it. */
+    @Test
+    void aBedWhoseScrewsBreakOutLeavesThemOut() {
+        assertTrue(Beds.built(Beds.fixed(Beds.m(Lap.TURNING), true, new Screws(300, 2, 6), Notches.USUAL)).leftOut());
+        assertFalse(Beds.built(Beds.m(Lap.TURNING)).leftOut());
+    }
+
     /** Square laps, worked: entry 0.354 s set to 5; cover the smaller of t - entry and t - (0.707 s - entry). */
     @ParameterizedTest(name = "screw {0} in {1}: entry {2}, cover {3}")
     @CsvSource(textBlock = """
