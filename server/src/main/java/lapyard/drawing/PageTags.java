@@ -9,7 +9,7 @@ import org.apache.fop.pdf.PDFText;
 
 /**
  * The logical structure of one page: elements, the first of which is the page's section, and marked content, each numbered from 0.
- * A file keeps it of all its pages until it ends, so it takes few bytes.
+ * Pages are kept painted until their numbers are known, so it takes few bytes.
  */
 final class PageTags {
     private byte[] roles = new byte[32];

@@ -1,6 +1,7 @@
 package lapyard.exchange;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedList;
@@ -10,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import lapyard.exchange.SiteDrawing.Line;
 import lapyard.geometry.Point;
 
 /**
@@ -173,7 +173,7 @@ public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> 
             used[next] = true;
             List<Point> more = new ArrayList<>(lines.get(next).points());
             boolean begins = first(lines.get(next)).equals(end);
-            if (begins != atEnd) java.util.Collections.reverse(more);
+            if (begins != atEnd) Collections.reverse(more);
             if (atEnd) {
                 chain.addAll(more.subList(1, more.size()));
             } else {

@@ -19,14 +19,12 @@ import lapyard.working.Working;
 /**
  * How one bed meets sloping ground: the rim level, the bottom course cut to the ground.
  *
- * @param dropsMm    ground below the level string, one a corner, in the order of the walls
  * @param scribes    what comes off the underside of each wall's bottom course at its two ends
- * @param quantities {@code level.1} ... one a corner, {@code scribe.A.start}, {@code scribe.A.end} ... and
+ * @param quantities {@code level.1} ... one a corner, ground below the level string, {@code scribe.A.start}, {@code scribe.A.end} ... and
  *                   {@code scribe.most}, mm
  */
-public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, List<Quantity> quantities, List<Finding> findings) {
+public record BedFall(String bed, List<Scribe> scribes, List<Quantity> quantities, List<Finding> findings) {
     public BedFall {
-        dropsMm = List.copyOf(dropsMm);
         scribes = List.copyOf(scribes);
         quantities = List.copyOf(quantities);
         findings = List.copyOf(findings);
@@ -57,7 +55,7 @@ public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, Li
         }
         double highest = Collections.min(drops);
         quantities.add(scribe(QuantityKind.SCRIBE_MOST.alone(), lowest, highest));
-        return new BedFall(bed.id(), drops, scribes, quantities, findings(bed, scribes, lowest - highest));
+        return new BedFall(bed.id(), scribes, quantities, findings(bed, scribes, lowest - highest));
     }
 
     private static Quantity level(int corner, Outline outline, Fall fall, double drop) {

@@ -31,10 +31,10 @@ final class SunPath {
     /**
      * One look at the sun.
      *
-     * @param x       towards it in the yard, of length 1 together with {@code y}
+     * @param way     towards it in the yard, of length 1
      * @param tangent of its altitude
      */
-    record Look(ZonedDateTime at, Point way, double tangent) {}
+    record Look(Point way, double tangent) {}
 
     /** Empty where the sun does not rise or set on that day. */
     record Times(Optional<ZonedDateTime> rise, Optional<ZonedDateTime> set) {}
@@ -59,13 +59,12 @@ final class SunPath {
         List<Look> looks = new ArrayList<>();
         ZonedDateTime begins = begins(day);
         for (int minute = stepMinutes / 2; minute < 24 * 60; minute += stepMinutes) {
-            ZonedDateTime at = begins.plusMinutes(minute);
-            Position sun = position(at, day.latitudeDeg(), day.longitudeDeg());
+            Position sun = position(begins.plusMinutes(minute), day.latitudeDeg(), day.longitudeDeg());
             if (sun.altitudeDeg() >= LEAST_ALTITUDE_DEG) {
                 // North lies northDeg counter-clockwise from y; azimuth runs clockwise from north.
                 double angle = Math.toRadians(90 + northDeg - sun.azimuthDeg());
                 Point way = new Point(Math.cos(angle), Math.sin(angle));
-                looks.add(new Look(at.withZoneSameInstant(day.zone()), way, Math.tan(Math.toRadians(sun.altitudeDeg()))));
+                looks.add(new Look(way, Math.tan(Math.toRadians(sun.altitudeDeg()))));
             }
         }
         return looks;

@@ -38,8 +38,8 @@ public final class Survey {
             }
         }
 
-        /** @param shortMm what the tapes miss each other by */
-        record CannotMeet(double shortMm, Finding stop) implements Fix {}
+        /** @param stop says by how much */
+        record CannotMeet(Finding stop) implements Fix {}
     }
 
     /**
@@ -76,7 +76,7 @@ public final class Survey {
                     + baseMm + ", " + firstMm + " and " + secondMm);
         }
         double missing = Math.max(baseMm - firstMm - secondMm, Math.abs(firstMm - secondMm) - baseMm);
-        if (missing > Shapes.TOUCH_MM) return new Fix.CannotMeet(missing, cannotMeet(where, baseMm, firstMm, secondMm, missing));
+        if (missing > Shapes.TOUCH_MM) return new Fix.CannotMeet(cannotMeet(where, baseMm, firstMm, secondMm, missing));
         double x = (firstMm * firstMm - secondMm * secondMm + baseMm * baseMm) / (2 * baseMm);
         double y = Math.sqrt(Math.max(0, firstMm * firstMm - x * x));
         double angle = angleDeg(baseMm, firstMm, secondMm);

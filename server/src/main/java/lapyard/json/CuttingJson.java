@@ -35,20 +35,16 @@ public final class CuttingJson {
 
     private CuttingJson() {}
 
+    /** @param sawn boards at which the saw has been; empty where the job is whole */
+    record Ask(CuttingProblem problem, Optional<List<Sawn>> sawn, boolean report) {}
+
     /**
      * Absent: name empty, kerf, end trim and retrim 0, least offcut 300, price 1 a board, as many boards as wanted, a good
      * face on every board, salvage value 0, both ends to trim, count 1, stage 1, any face for a piece.
      *
      * @throws lapyard.plan.CannotAnswer for what cannot be read, with the field, its value and what it may be
      */
-    public static CuttingProblem read(JsonNode node) {
-        return asked(node).problem();
-    }
-
-    /** @param sawn boards at which the saw has been; empty where the job is whole */
-    private record Ask(CuttingProblem problem, Optional<List<Sawn>> sawn, boolean report) {}
-
-    private static Ask asked(JsonNode node) {
+    static Ask asked(JsonNode node) {
         return Asked.read("cutting", node, ask -> {
             List<CuttingProblem.Stock> stock = Asked.each(ask, "stock", "board", CuttingJson::stock);
             List<CuttingProblem.Demand> pieces = Asked.each(ask, "pieces", "piece", CuttingJson::piece);

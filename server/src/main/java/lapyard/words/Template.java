@@ -35,10 +35,6 @@ record Template(String key, String text) {
         return Optional.ofNullable(ALL.getProperty(key));
     }
 
-    static java.util.Set<String> keys() {
-        return ALL.stringPropertyNames();
-    }
-
     /**
      * @param value  a figure or place written out, by its name
      * @param number the same as a number, for choices
@@ -64,7 +60,8 @@ record Template(String key, String text) {
         return new IllegalArgumentException("the sentence " + key + " needs the figure " + name);
     }
 
-    private static Properties load() {
+    /** All sentences, by their keys. */
+    static Properties load() {
         Properties all = new Properties();
         for (String file : List.of("findings", "refusals")) {
             try (Reader reader = new InputStreamReader(

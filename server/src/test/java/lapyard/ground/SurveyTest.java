@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +31,7 @@ class SurveyTest {
     @Test
     void tapesThatCannotMeetSayHowMuchIsMissing() {
         var none = assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 3100, 2400, true));
-        assertEquals(500, none.shortMm(), 1e-9);
+        assertEquals(Optional.of(Fact.mm(500)), none.stop().by());
         assertEquals(
                 "The tapes cannot meet: 3100 mm and 2400 mm from marks 6000 mm apart are 500 mm short. "
                         + "Tape it again, or check the distance between the marks.",
@@ -38,7 +39,7 @@ class SurveyTest {
         assertEquals(Finding.Weight.STOP, none.stop().weight());
         var tooLong =
                 assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 9000, 2000, true));
-        assertEquals(1000, tooLong.shortMm(), 1e-9);
+        assertEquals(Optional.of(Fact.mm(1000)), tooLong.stop().by());
         assertThrows(IllegalArgumentException.class, () -> Survey.byTwoTapes("corner 3", 0, 9000, 2000, true));
         assertThrows(IllegalArgumentException.class, () -> Survey.byTwoTapes("corner 3", 6000, -1, Double.NaN, true));
     }
@@ -118,7 +119,7 @@ class SurveyTest {
         assertEquals(0, mark.at().distanceMm(new Point(0, 0)), 1e-9);
         for (double[] miss : new double[][] {{300, 400, 300, 0}, {2500, 400, 1100, 1}, {400, 2500, 1100, 1}}) {
             Survey.Fix.CannotMeet none = (Survey.Fix.CannotMeet) Survey.byTwoTapes("corner", 1000, miss[0], miss[1], true);
-            assertEquals(miss[2], none.shortMm(), 1e-9);
+            assertEquals(Optional.of(Fact.mm(miss[2])), none.stop().by());
             assertTrue(none.stop().facts().containsKey(miss[3] > 0 ? "long" : "short"), none.stop().toString());
         }
         for (double[] bad : new double[][] {{0, 100, 100}, {1000, -1, 1000}, {1000, 1000, -1}}) {

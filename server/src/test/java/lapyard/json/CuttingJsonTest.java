@@ -26,7 +26,7 @@ class CuttingJsonTest {
              "pieces":[{"id":"M-A","length":2900,"count":3,"stage":1},{"id":"Z","length":6100,"count":1}]}""";
 
     private static CuttingProblem read(String json) throws JsonProcessingException {
-        return CuttingJson.read(MAPPER.readTree(json));
+        return CuttingJson.asked(MAPPER.readTree(json)).problem();
     }
 
     @Test
@@ -95,7 +95,7 @@ class CuttingJsonTest {
                 .enable(com.fasterxml.jackson.databind.DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
         String json = "{\"stock\":[{\"id\":\"a\",\"length\":10,\"price\":0.1}],"
                 + "\"pieces\":[{\"id\":\"p\",\"length\":10,\"count\":3}]}";
-        var node = Wire.of(CuttingSolver.solve(CuttingJson.read(exact.readTree(json)), CuttingSolver.QUICK));
+        var node = Wire.of(CuttingSolver.solve(CuttingJson.asked(exact.readTree(json)).problem(), CuttingSolver.QUICK));
         assertEquals("0.3", node.get("cost").toString());
         assertEquals("0.3", node.get("lowerBound").toString());
     }
@@ -128,7 +128,7 @@ class CuttingJsonTest {
     void namesTheFieldTheValueAndWhatItMayBe(String json, String says) throws JsonProcessingException {
         var node = DocumentText.parse(json);
         String message =
-                Told.refusal(assertThrows(IllegalArgumentException.class, () -> CuttingJson.read(node)));
+                Told.refusal(assertThrows(IllegalArgumentException.class, () -> CuttingJson.asked(node)));
         assertTrue(message.contains(says), message);
     }
 }
