@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HeaderTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -49,50 +51,55 @@ final class Fonts {
         private static final int TABLE = 0x10000;
         private static final int ROW = 0x100;
 
-        /** Number and advance of 256 code points each, looked up when the first of them is used: most rows never are. */
+        /** Numbers of 256 code points each, looked up when the first of them is used: most rows never are. */
         private final AtomicReferenceArray<char[]> rows = new AtomicReferenceArray<>(TABLE / ROW);
-
-        final SignTables tables;
+        private final CmapLookup lookup;
+        /** Advance of each numbered sign, in font units. */
+        final int[] advances;
 
         final String file;
         /** Name of the font by itself, as a PDF file tells it. */
         final String name;
         /** Font units in an em. */
         final int em;
+        /** Left, bottom, right and top of the box around all signs, in font units. */
+        final int[] box;
+        /** Tops of H, x and d, and bottom of p, in font units. */
+        final int capital, small, ascender, descender;
 
         private Signs(String file) {
             this.file = file;
             this.name = file.replace(".ttf", "");
-            tables = new SignTables(bytes(file));
-            em = tables.em();
+            try (TrueTypeFont font = open(file)) {
+                em = font.getUnitsPerEm();
+                lookup = font.getUnicodeCmapLookup();
+                advances = new int[font.getNumberOfGlyphs()];
+                for (int sign = 0; sign < advances.length; sign++) advances[sign] = font.getAdvanceWidth(sign);
+                HeaderTable head = font.getHeader();
+                box = new int[] {head.getXMin(), head.getYMin(), head.getXMax(), head.getYMax()};
+                capital = top(font, 'H');
+                small = top(font, 'x');
+                ascender = top(font, 'd');
+                descender = font.getGlyph().getGlyph(number('p')).getYMinimum();
+            } catch (IOException e) {
+                throw unreadable(file, e);
+            }
         }
 
-        /** Top of a letter above the line, in font units. */
-        int top(char letter) {
-            return tables.top(number(letter));
-        }
-
-        /** Bottom of a letter above the line, in font units; below it where negative. */
-        int bottom(char letter) {
-            return tables.bottom(number(letter));
+        private int top(TrueTypeFont font, char letter) throws IOException {
+            return font.getGlyph().getGlyph(number(letter)).getYMaximum();
         }
 
         /** Number of a code point's sign in the font file, 0 where the font has none. */
         int number(int c) {
-            return c >= TABLE ? 0 : row(c)[c % ROW];
-        }
-
-        private char[] row(int c) {
+            if (c >= TABLE) return 0;
             char[] row = rows.get(c / ROW);
             if (row == null) {
-                row = new char[2 * ROW];
-                for (int i = 0; i < ROW; i++) {
-                    row[i] = (char) tables.number(c / ROW * ROW + i);
-                    row[ROW + i] = (char) tables.advance(row[i]);
-                }
+                row = new char[ROW];
+                for (int i = 0; i < ROW; i++) row[i] = (char) lookup.getGlyphId(c / ROW * ROW + i);
                 rows.set(c / ROW, row);
             }
-            return row;
+            return row[c % ROW];
         }
 
         boolean has(int c) {
@@ -101,16 +108,16 @@ final class Fonts {
 
         /** Advance in ems; signs of other fonts are mostly of wide scripts and pictures, which take about one em. */
         double em(int c) {
-            if (!has(c)) return 1.3;
-            return (float) row(c)[ROW + c % ROW] / em;
+            int number = number(c);
+            return number > 0 ? (float) advances[number] / em : 1.3;
         }
     }
 
-    /** Reads of a font what its outlines need: half the time of all its tables goes into the others. */
-    private static final class OutlineParser extends TTFParser {
+    /** Reads of a font what {@link Signs} asks of it: half the time of all its tables goes into the others. */
+    private static final class SignsParser extends TTFParser {
         private static final Set<String> OTHERS = Set.of("GDEF", "GPOS", "GSUB", "kern", "name", "post");
 
-        OutlineParser() {
+        SignsParser() {
             super(true); // as fonts within a file, which may be without names
         }
 
@@ -120,10 +127,9 @@ final class Fonts {
         }
     }
 
-    /** A font with the outlines of its signs. */
     static TrueTypeFont open(String file) {
         try {
-            return new OutlineParser().parse(new RandomAccessReadBuffer(bytes(file)));
+            return new SignsParser().parse(new RandomAccessReadBuffer(bytes(file)));
         } catch (IOException e) {
             throw unreadable(file, e);
         }

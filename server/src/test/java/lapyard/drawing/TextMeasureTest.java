@@ -1,6 +1,5 @@
 package lapyard.drawing;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,12 +10,6 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.GlyphData;
-import org.apache.fontbox.ttf.HeaderTable;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,27 +24,6 @@ class TextMeasureTest {
             Font font = Font.createFont(Font.TRUETYPE_FONT, in).deriveFont(1000f);
             double jdk = font.getStringBounds(text, new FontRenderContext(null, true, true)).getWidth() / 1000;
             assertEquals(jdk * 4, TextMeasure.widthMm(text, 4, bold), 0.02, text);
-        }
-    }
-
-    /** Against the font library that reads the outlines for pictures. */
-    @ParameterizedTest
-    @ValueSource(strings = {Fonts.NORMAL, Fonts.BOLD})
-    void everySignHasTheNumberAndAdvanceThatAnotherReaderFinds(String file) throws Exception {
-        SignTables tables = new SignTables(Fonts.bytes(file));
-        try (TrueTypeFont font = new TTFParser(true).parse(new RandomAccessReadBuffer(Fonts.bytes(file)))) {
-            assertEquals(font.getNumberOfGlyphs(), tables.count());
-            assertEquals(font.getUnitsPerEm(), tables.em());
-            CmapLookup lookup = font.getUnicodeCmapLookup();
-            for (int c = 0; c <= 0xFFFF; c++) assertEquals(lookup.getGlyphId(c), tables.number(c), "U+" + Integer.toHexString(c));
-            for (int sign = 0; sign < tables.count(); sign++) assertEquals(font.getAdvanceWidth(sign), tables.advance(sign), "sign " + sign);
-            HeaderTable head = font.getHeader();
-            assertArrayEquals(new int[] {head.getXMin(), head.getYMin(), head.getXMax(), head.getYMax()}, tables.box());
-            for (char letter : "Hxdp".toCharArray()) {
-                GlyphData glyph = font.getGlyph().getGlyph(lookup.getGlyphId(letter));
-                assertEquals(glyph.getYMinimum(), tables.bottom(tables.number(letter)), "bottom of " + letter);
-                assertEquals(glyph.getYMaximum(), tables.top(tables.number(letter)), "top of " + letter);
-            }
         }
     }
 
