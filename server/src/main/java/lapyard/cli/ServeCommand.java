@@ -211,7 +211,7 @@ public final class ServeCommand extends PrintedCommand {
     }
 
     private String place() {
-        return database == null ? "data folder " + full(data) : "database " + database.replaceAll("\\?.*", "");
+        return database == null ? "data folder " + full(data) : GardenStore.place(database);
     }
 
     /** @param environment with the user and the password of the database, where they are told so */

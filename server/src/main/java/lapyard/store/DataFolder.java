@@ -36,6 +36,7 @@ import org.sqlite.SQLiteException;
  * time in the order of asking, and a few that read beside it.
  */
 final class DataFolder extends GardenStore {
+    private static final String ELSEWHERE = ": let this user write there, or give another folder with --data";
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
     private static final System.Logger LOG = System.getLogger("lapyard.store");
@@ -83,7 +84,7 @@ final class DataFolder extends GardenStore {
         try {
             folder = Files.createDirectories(asked).toRealPath();
         } catch (IOException notUsable) {
-            throw unusable(asked, "it cannot be made or entered (" + notUsable + ")");
+            throw unusable(asked, "it cannot be made or entered (" + notUsable + ")" + ELSEWHERE);
         }
         if (!HELD.add(folder)) throw inUse(asked, OptionalLong.of(ProcessHandle.current().pid()));
         try {
@@ -130,7 +131,7 @@ final class DataFolder extends GardenStore {
             throw unusable(asked, unknown.getMessage());
         } catch (IOException notUsable) {
             closeQuietly(channel);
-            throw unusable(asked, "it cannot be written (" + notUsable + ")");
+            throw unusable(asked, "it cannot be written (" + notUsable + ")" + ELSEWHERE);
         } catch (SQLException broken) {
             closeQuietly(channel);
             throw unusable(asked, DATABASE + " cannot be read as a store of gardens: " + inOurWords(broken)

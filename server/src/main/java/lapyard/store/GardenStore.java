@@ -34,6 +34,10 @@ public abstract class GardenStore implements AutoCloseable {
 
     private static final String LISTED = "name = :name, sort_key = :sortKey, client = :client, client_key = :clientKey, state = :state";
 
+    private static final String LOGIN_BEFORE_HOST = "//[^?]*@";
+
+    private static final String LOGIN = "give user and password by LAPYARD_DATABASE_USER and LAPYARD_DATABASE_PASSWORD";
+
     private static final String ROW = "select id, name, client, state, revision, changed";
 
     private final List<NewsListener> listeners = new CopyOnWriteArrayList<>();
@@ -70,16 +74,28 @@ public abstract class GardenStore implements AutoCloseable {
      * @throws IllegalArgumentException where it cannot be used
      */
     public static GardenStore open(String url, Properties login) {
-        String place = "database " + url.replaceAll("\\?.*", ""); // a password may stand behind it
+        String place = place(url);
         if (!url.startsWith("jdbc:postgresql:"))
             throw unusable(place, "give an address that starts with jdbc:postgresql:");
+        if (url.matches("[^?]*" + LOGIN_BEFORE_HOST + ".*")) throw unusable(place, "its address holds a log-in before the host: " + LOGIN);
         try {
             return SharedDatabase.connect(url, login, Clock.systemUTC());
         } catch (SQLException refused) {
-            throw unusable(place, refused.getMessage().lines().findFirst().orElse("it does not answer"));
+            throw unusable(place, refused.getMessage().lines().findFirst().orElse("it does not answer") + wayOut(refused.getSQLState()));
         } catch (Schema.Unknown unknown) {
             throw unusable(place, unknown.getMessage());
         }
+    }
+
+    /** A database as it is told to people: its address without a log-in. */
+    public static String place(String url) {
+        return "database " + url.replaceAll("\\?.*", "").replaceFirst(LOGIN_BEFORE_HOST, "//");
+    }
+
+    /** What the driver does not say. @param state PostgreSQL, appendix A: 28 invalid authorization, 3D000 no such database, 08004 connection rejected */
+    private static String wayOut(String state) {
+        if (state == null) return "";
+        return state.startsWith("28") || state.equals("08004") ? ": " + LOGIN : state.equals("3D000") ? ": make it first, or name another" : "";
     }
 
     static IllegalArgumentException unusable(String place, String why) {

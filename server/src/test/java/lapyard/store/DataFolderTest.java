@@ -97,7 +97,7 @@ class DataFolderTest {
     @Test
     void aPlaceThatIsNoFolderIsTold() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "x");
-        assertTrue(refused(file).contains("cannot be made or entered"), refused(file));
+        assertTrue(refused(file).contains("cannot be made or entered") && refused(file).endsWith(": let this user write there, or give another folder with --data"), refused(file));
     }
 
     @Test
