@@ -16,6 +16,7 @@ import lapyard.catalogue.StockLength;
 import lapyard.catalogue.Supplier;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 
 /**
@@ -24,7 +25,8 @@ import lapyard.plan.Garden;
  *
  * @param merchants who price anything that the garden needs, in the order of the catalogue
  * @param lines     in the order of the slip
- * @param proven    whether no other split costs less: the choice is proved, and so is every cutting and roll plan in it
+ * @param proven    whether no other split costs less: the choice is proved, and so is every cutting and roll plan in it, and no
+ *                  merchant was passed over for boards that walls could be joined for
  */
 public record MerchantOffers(Slip best, List<Merchant> merchants, List<Line> lines, boolean proven) {
     public MerchantOffers {
@@ -62,7 +64,8 @@ public record MerchantOffers(Slip best, List<Merchant> merchants, List<Line> lin
         Map<String, Map<String, BigDecimal>> costs = new LinkedHashMap<>();
         List<Merchant> merchants = new ArrayList<>();
         SearchMemory memory = new SearchMemory(Job.ONE_GARDEN_BYTES);
-        boolean proven = sheet.slip().proven() && planned(sheet.cutting(), sheet.strips(), sheet.rolls());
+        boolean proven = sheet.slip().proven() && planned(sheet.cutting(), sheet.strips(), sheet.rolls())
+                && sheet.snags().stream().noneMatch(one -> one.kind() == FindingKind.SELLER_SHORT);
         Set<String> selling = selling(catalogue);
         for (Supplier supplier : Stream.concat(catalogue.suppliers().stream(), Stream.of(Supplier.ONLY)).filter(one -> selling.contains(one.id())).toList()) {
             Costing alone = Costing.of(

@@ -1,6 +1,7 @@
 package lapyard.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -135,5 +136,7 @@ class SuppliersTest {
         JobSheet yard = Gardens.sheet(garden.formatted(""));
         assertTrue(yard.snags().stream().noneMatch(one -> one.kind() == FindingKind.SELLER_SHORT));
         assertTrue(yard.slip().total().compareTo(both.slip().total()) < 0);
+        assertFalse(MerchantOffers.of(both).proven());
+        assertTrue(MerchantOffers.of(yard).proven());
     }
 }
