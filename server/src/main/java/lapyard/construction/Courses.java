@@ -51,13 +51,7 @@ final class Courses {
     /** One wall in the courses of one kind. */
     private record Wall(WallRun run, List<Double> seamsMm) {
         double shortestMm() {
-            double shortest = Double.POSITIVE_INFINITY;
-            double from = run.fromMm();
-            for (double seam : seamsMm) {
-                shortest = Math.min(shortest, seam - from);
-                from = seam;
-            }
-            return Math.min(shortest, run.toMm() - from);
+            return run.partsMm(seamsMm).min().orElseThrow();
         }
     }
 

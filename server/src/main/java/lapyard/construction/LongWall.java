@@ -3,6 +3,7 @@ package lapyard.construction;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
 import lapyard.plan.Saw;
@@ -50,17 +51,8 @@ public record LongWall(int side, List<SeamSplit> ways) {
 
     /** Longest part of any course of the wall, joined this way, mm to a tenth. */
     public double longestPartMm(Bed bed, SeamSplit way) {
-        double odd = longestMm(WallRun.of(bed, side, true), way.oddMm());
-        return bed.courses() > 1 ? Math.max(odd, longestMm(WallRun.of(bed, side, false), way.evenMm())) : odd;
-    }
-
-    private static double longestMm(WallRun run, List<Double> seams) {
-        double longest = 0;
-        double from = run.fromMm();
-        for (double to : seams) {
-            longest = Math.max(longest, to - from);
-            from = to;
-        }
-        return Lengths.toTenth(Math.max(longest, run.toMm() - from));
+        DoubleStream odd = WallRun.of(bed, side, true).partsMm(way.oddMm());
+        DoubleStream even = bed.courses() > 1 ? WallRun.of(bed, side, false).partsMm(way.evenMm()) : DoubleStream.empty();
+        return Lengths.toTenth(DoubleStream.concat(odd, even).max().orElseThrow());
     }
 }

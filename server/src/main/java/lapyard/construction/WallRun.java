@@ -1,5 +1,8 @@
 package lapyard.construction;
 
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -54,6 +57,12 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
 
     double lengthMm() {
         return toMm() - fromMm();
+    }
+
+    /** Lengths of the parts that seams at these places leave. */
+    DoubleStream partsMm(List<Double> seamsMm) {
+        return IntStream.rangeClosed(0, seamsMm.size())
+                .mapToDouble(i -> (i < seamsMm.size() ? seamsMm.get(i) : toMm()) - (i == 0 ? fromMm() : seamsMm.get(i - 1)));
     }
 
     /** Mean of its outer and its inner face. */
