@@ -130,6 +130,19 @@ class OrderingTest {
         assertEquals(new BigDecimal("67.00"), line.bedByBed().orElseThrow(), "40 and 27, each up to a whole screw");
     }
 
+    /** Together bed M is built with plates, by itself it would be joined so that it takes none: what it would pay alone has none. */
+    @Test
+    void whatABedByItselfWouldNotBuyCostsNothingApart() {
+        List<SlipLine.Use> uses = List.of(new SlipLine.Use("bed M", 4));
+        Wanted timber = Ordering.packWays(goods("timber", "boards", 0, pack("board", 1, "20.00")), uses, BigDecimal.ZERO, GBP);
+        Wanted plates = Ordering.packWays(goods("plates", "plates", 0, pack("plate", 1, "3.00")), uses, BigDecimal.ZERO, GBP);
+        Slip slip = Ordering.slip(GBP, List.of(timber, plates), List.of(new Apart.Buyer("bed M", List.of(timber), BigDecimal.ZERO, false)), List.of());
+        SlipLine line = slip.lines().stream().filter(one -> one.item().equals("plates")).findFirst().orElseThrow();
+        assertEquals(Optional.of(new BigDecimal("-12.00")), line.saved());
+        assertEquals(slip.apart().orElseThrow().total().subtract(slip.total()),
+                slip.lines().stream().map(one -> one.saved().orElseThrow()).reduce(BigDecimal.ZERO, BigDecimal::add));
+    }
+
     @Test
     void noiseOfBinaryFractionsBuysNoPack() {
         SlipLine line = line(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1, 0.2), GBP);
