@@ -58,6 +58,86 @@ test('a first look at the order is one until the whole sheet is there, which is 
   equal([reckoning.standing, reckoning.mayImprove, asked], ['fresh', false, ['']]);
 });
 
+/** A server that fails as told, and the waits that it is asked again after. */
+function failing(answers) {
+  const waits = [];
+  const next = async () => { const answer = answers.length > 1 ? answers.shift() : answers[0]; if (answer instanceof Error) throw answer; return answer; };
+  const later = (run, ms) => waits.push([run, ms]);
+  return { api: { jobSheet: next, jobSheetOf: next }, later, waits, again: async () => { waits.shift()[0](); await turns(); } };
+}
+
+const busy = () => Object.assign(new Error('The server answered 503.'), { told: 'too many requests wait' });
+
+test('a first look stands while the whole does not come, with the reason, and the whole is asked for again', async () => {
+  const { api, later, waits, again } = failing([busy(), new Error('away'), new Error('away'), sheet('12.00')]);
+  const reckoning = new Reckoning(api, 'g', undefined, later);
+  let changes = 0;
+  reckoning.addEventListener('change', () => changes++);
+  reckoning.fresh({ ...sheet('12.40'), look: 'first' });
+  await turns();
+  equal([reckoning.standing, reckoning.isOrdered, reckoning.why, waits.map(([, ms]) => ms)], ['first', true, 'too many requests wait; it is asked again', [1000]]);
+  await again();
+  equal([reckoning.standing, reckoning.why, waits.map(([, ms]) => ms), changes], ['first', '', [2000], 3]);
+  await again();
+  equal(changes, 3, 'the same is not told twice');
+  await again();
+  equal([reckoning.standing, reckoning.why, reckoning.sheet.slip.total, waits.length], ['fresh', null, '12.00', 0]);
+});
+
+test('a sheet that does not come is asked for again until another is asked for or the garden is closed; a refusal is not', async () => {
+  const refusal = Object.assign(new Error('The bed is too small.'), { status: 422, snags: [] });
+  const { api, later, waits, again } = failing([busy(), busy(), busy(), refusal]);
+  const reckoning = new Reckoning(api, 'g', undefined, later);
+  await reckoning.fetch();
+  equal([reckoning.standing, waits.length], ['away', 1]);
+  await reckoning.fetch();
+  await again();
+  equal(waits.length, 1, 'the earlier turn asks no more');
+  await again();
+  equal(waits.length, 1);
+  await again();
+  equal([reckoning.standing, reckoning.why, waits.length], ['away', 'The bed is too small', 0]);
+  const closed = failing([busy()]);
+  const other = new Reckoning(closed.api, 'g', undefined, closed.later);
+  await other.fetch();
+  other.close();
+  await closed.again();
+  equal(closed.waits.length, 0);
+});
+
+test('a part of a whole sheet that a busy server did not send is asked for again, and not in place of it the whole', async () => {
+  const { api, later, waits, again } = failing([sheet('9.00'), busy(), { weekends: { tasks: [1] } }]);
+  const reckoning = new Reckoning(api, 'g', undefined, later);
+  await reckoning.fetch();
+  reckoning.shown.want(['weekends']);
+  await turns();
+  equal([reckoning.problem, waits.length, reckoning.lacks(['weekends'])], ['too many requests wait', 1, true]);
+  await again();
+  equal([reckoning.problem, reckoning.sheet.weekends], [null, { tasks: [1] }]);
+});
+
+test('parts that are opened while what is tried cannot be had are of the sheet that stands', async () => {
+  const asked = [];
+  let tries = 0;
+  const reckoning = new Reckoning({ jobSheet: async (_, { parts }) => { asked.push(String(parts)); return { ...sheet('10.00'), weekends: 'stored' }; },
+    jobSheetOf: async () => { if (tries++) return { weekends: 'tried' }; throw busy(); } }, 'g', undefined, () => {});
+  reckoning.fresh(sheet('10.00'));
+  await reckoning.tryOut({});
+  reckoning.shown.want(['weekends']);
+  await turns();
+  equal([reckoning.sheet.weekends, asked], ['stored', ['weekends']]);
+});
+
+test('a garden that had no sheet before something was tried is asked for one once that is let go', async () => {
+  const { api, later } = failing([busy(), sheet('7.00'), sheet('10.00')]);
+  const reckoning = new Reckoning(api, 'g', undefined, later);
+  await reckoning.fetch();
+  await reckoning.tryOut({});
+  reckoning.letGo();
+  await turns();
+  equal([reckoning.standing, reckoning.sheet.slip.total], ['fresh', '10.00']);
+});
+
 test('what is tried over a first look is held against the whole sheet of the garden', async () => {
   const { api, go } = heldWhole(sheet('9.00'), sheet('8.00'));
   const reckoning = new Reckoning(api, 'g');

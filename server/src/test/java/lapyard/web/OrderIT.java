@@ -92,6 +92,23 @@ class OrderIT {
     }
 
     @Test
+    void aBusyServerIsNamedBesideTheFirstLookAndAskedAgain(Page page) throws IOException, InterruptedException {
+        page.open(chapel());
+        Browser browser = page.browser();
+        browser.js("const fetched = window.fetch; let asked = 0;"
+                + "window.fetch = (address, of) => /\\/job-sheet\\?(?!.*look=first)/.test(address) && asked++ < 2"
+                + " ? Promise.resolve(new Response('{\"detail\":\"too many requests wait: ask again\"}', { status: 503 })) : fetched(address, of);"
+                + "window.said = []; new MutationObserver(() => window.said.push(document.querySelector('lap-slip').textContent)).observe(document.body, { subtree: true, childList: true, characterData: true });");
+        page.chooses("D");
+        browser.keys(Keys.ARROW_LEFT);
+        browser.until("it is not said", "return window.said.some(text => text.includes('Only a first look, the server says: too many requests wait; it is asked again.') && text.includes('A first look: it may still improve.'))");
+        page.kept();
+        assertTrue(browser.text("lap-slip").contains("One order for the whole garden."), browser.text("lap-slip"));
+        assertEquals(false, browser.js("return window.said.some(text => text.includes('cannot be reached'))"));
+        page.hasNoComplaints();
+    }
+
+    @Test
     void theLoadInTellsTripsLiftsAndBarrowRuns(Page page) throws IOException, InterruptedException {
         String id = page.open(chapel());
         Browser browser = page.browser();

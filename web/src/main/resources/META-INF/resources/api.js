@@ -14,7 +14,7 @@ class Refusal extends Error {
   }
 }
 
-/** No answer, or one that says later: `told` is what the server says of itself, empty where it is away or the way to it is. */
+/** No answer, or one that says later: `told` is the first clause of what the server says of itself, empty where it is away or the way to it is. */
 export class Away extends Error {
   constructor(message, { told = '', ...rest } = {}) {
     super(message, rest);
@@ -52,7 +52,7 @@ async function ask(method, path, { body, headers = {} } = {}) {
   }
   if (LATER_STATUSES.has(answer.status)) {
     const { detail = '' } = await answer.json().catch(() => ({}));
-    throw new Away(`The server answered ${answer.status}.`, { told: detail });
+    throw new Away(`The server answered ${answer.status}.`, { told: detail.split(':')[0] });
   }
   if (!answer.ok && answer.status !== 304) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
   return answer;

@@ -8,6 +8,7 @@ import { nameGarden, showIn } from '../state/commands.js';
 import { beginWith, newGarden } from '../state/new-garden.js';
 import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
+import { withoutServer } from '../state/words.js';
 import { form, GardenElement, h, options, verb } from './make.js';
 
 /** What a yard can be made of, before it is drawn more closely. */
@@ -171,7 +172,7 @@ function standingOf(keeper) {
   switch (keeper.standing) {
     case 'saving': return { text: 'Saving …', acts: [] };
     case 'away': return {
-      text: `${keeper.why ? `Not saved yet, the server says: ${keeper.why.split(':')[0]}` : 'The server cannot be reached'}${keeper.storageFull
+      text: `${keeper.why ? withoutServer('Not saved yet', keeper.why) : 'The server cannot be reached'}${keeper.storageFull
         ? ', and this browser has no room to keep your changes over a reload. Leave the page open. '
         : `. Your changes are kept in this browser and sent ${keeper.why ? 'again' : 'when it is back'}. `}`,
       acts: [['Try now', () => keeper.again()]],

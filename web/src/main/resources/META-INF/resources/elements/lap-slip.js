@@ -4,6 +4,7 @@ import { bare } from '../state/paths.js';
 import { compareSlips, money, packsText, savedBeside, savedOf } from '../state/changes.js';
 import { unproved } from '../state/long-look.js';
 import { unitsOf } from '../state/plan.js';
+import { withoutServer } from '../state/words.js';
 import { roundedWithUnit } from '../state/working.js';
 import './look-longer.js';
 import './order-money.js';
@@ -46,7 +47,8 @@ export class LapSlip extends GardenElement {
     const { reckoning, keeper, trying } = this.garden;
     if (trying && reckoning.standing === 'fresh') return 'Only tried: the order as it would be, beside the order as it stands.';
     if (keeper.standing === 'refused') return 'Stands as before the last change, which cannot be kept.';
-    if (keeper.standing === 'away' || reckoning.standing === 'away') return 'Stands as it was: the server cannot be reached.';
+    if (keeper.standing === 'away') return `${withoutServer('Stands as it was', keeper.why)}.`;
+    if (reckoning.why !== null) return `${withoutServer(reckoning.standing === 'first' ? 'Only a first look' : 'Stands as it was', reckoning.why)}.`;
     if (keeper.standing === 'clash') return 'Stands as it was, until you choose.';
     if (reckoning.standing === 'reckoning' || keeper.standing === 'saving') return 'Reckoning …';
     const sheet = reckoning.sheet;
@@ -164,7 +166,7 @@ export class LapSlip extends GardenElement {
         h('span', {},
           changed ? h('s', {}, h('span.unseen', {}, 'was '), money(before.total, slip.currency)) : null,
           h('strong.sum', {}, money(slip.total, slip.currency)))),
-      slip.toPay ? h('p.why', {}, h('strong', {}, money(slip.toPay, slip.currency)), ' is to pay, as goods were bought at other prices: ', h('em', {}, 'What to pay when'), ' adds it up.') : null,
+      slip.toPay ? h('p.why', {}, h('strong', {}, money(slip.toPay, slip.currency)), ' is to pay, as goods were bought at other prices or beyond the order: ', h('em', {}, 'What to pay when'), ' adds it up.') : null,
       slip.atLeast ? h('p.why', {}, 'A line has no price, or something cannot be made: the true sum is higher.') : null,
       this.garden.reckoning.mayImprove ? h('p.saved', {}, firstLook()) : Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved. ', savedBeside(slip, sum => money(sum, slip.currency))) : null);
   }

@@ -1,3 +1,4 @@
+import { withoutServer } from '../state/words.js';
 import { keeping } from './keeping.js';
 import { on, patch } from './patch.js';
 import { afterPress } from './press.js';
@@ -171,7 +172,7 @@ export class GardenElement extends HTMLElement {
   /** A line in place of what it shows where that did not come yet, else null. */
   lacking() {
     const { reckoning } = this.garden;
-    return reckoning.lacks(this.shows) ? h('p.hint', {}, reckoning.problem ?? (reckoning.standing === 'away' ? 'Not worked out yet: the server cannot be reached.' : 'Reckoning …')) : null;
+    return reckoning.lacks(this.shows) ? h('p.hint', {}, reckoning.problem ?? (reckoning.why === null ? 'Reckoning …' : `${withoutServer('Not worked out yet', reckoning.why)}.`)) : null;
   }
 
   /** Opens a place and moves the focus there: see places.js. */

@@ -19,8 +19,8 @@ export class PartPlace extends GardenElement {
    */
   async bring(name, failed, came = () => {}) {
     const { reckoning, trying } = this.garden;
-    const { sheet, standing } = reckoning;
-    if (standing !== 'fresh' && (standing !== 'away' || trying) || this.#of === sheet) return;
+    const { sheet, standing, why } = reckoning;
+    if (standing !== 'fresh' && (why === null || trying) || this.#of === sheet) return;
     this.#of = sheet;
     try {
       const part = await this.garden.part(name);
@@ -37,6 +37,6 @@ export class PartPlace extends GardenElement {
 
   /** What is said above it. */
   standing() {
-    return this.wrong() ?? (this.part && this.garden.reckoning.standing === 'away' ? h('p.hint', {}, 'As it was when the server was reached last.') : null);
+    return this.wrong() ?? (this.part && this.garden.reckoning.why !== null ? h('p.hint', {}, 'As it was when the server was reached last.') : null);
   }
 }

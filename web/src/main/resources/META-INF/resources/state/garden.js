@@ -97,13 +97,14 @@ export class Garden {
   /** The net is back: what waits is sent, what was missed is fetched. */
   again() {
     this.keeper.again();
-    if (this.keeper.standing === 'kept' && this.reckoning.standing === 'away') this.reckoning.fetch();
+    if (this.keeper.standing === 'kept' && this.reckoning.why !== null) this.reckoning.fetch();
   }
 
   close() {
     for (const look of [this.look, this.sizes, this.layOut]) look.forget();
     this.rememberSteps();
     this.keeper.close();
+    this.reckoning.close();
   }
 
   rememberSteps() { this.#steps.keep(this.plans); }
