@@ -91,7 +91,9 @@ public class GardenDesk {
     public boolean isLarge(GivenDocument document, Look look) {
         try {
             JsonNode tree = document.tree();
-            return tree.path("beds").size() > MANY_BEDS || look == Look.WHOLE && tree.path("search").asText().equals("long");
+            // what is being built has no first look
+            boolean whole = look == Look.WHOLE || !tree.path("tally").isEmpty();
+            return tree.path("beds").size() > MANY_BEDS || whole && tree.path("search").asText().equals("long");
         } catch (CannotAnswer refusedLater) {
             return false;
         }

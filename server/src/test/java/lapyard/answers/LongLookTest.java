@@ -72,4 +72,15 @@ class LongLookTest {
         assertEquals(sheet("long", 1250).slip().total(), whole, "what was cut short is not handed out");
         assertTrue(whole.compareTo(early) < 0, whole + " after " + early);
     }
+
+    /** A garden that is being built has no first look, so even that is searched as long as it says. */
+    @Test
+    void aFirstLookAtALongSearchIsShortUnlessSomethingIsBought() {
+        String begun = garden("long", 1300).replaceFirst("\\{", "{\"tally\":{\"bought\":[{\"item\":\"spade\",\"pack\":\"one\",\"count\":1}]},");
+        GardenDesk desk = new GardenDesk();
+        assertEquals(List.of(true, false, true, true, false), List.of(
+                desk.isLarge(GivenDocument.of(garden("long", 1300)), Look.WHOLE), desk.isLarge(GivenDocument.of(garden("long", 1300)), Look.FIRST),
+                desk.isLarge(GivenDocument.of(begun), Look.WHOLE), desk.isLarge(GivenDocument.of(begun), Look.FIRST),
+                desk.isLarge(GivenDocument.of(begun.replace("long", "short")), Look.FIRST)));
+    }
 }
