@@ -65,15 +65,16 @@ public record Payments(
      * @param planned cost on the slip; empty where a price is missing or it does not stand there
      * @param packs   what the slip says, in words
      * @param bought  what the tally says, in words; empty for nothing
-     * @param paid    as tallied, else at the price of the pack; empty where neither is known or nothing was bought
+     * @param paid    as tallied, else at the price of the pack; empty where neither is known of anything or nothing was bought
+     * @param atLeast whether neither is known of something that was bought, so that more was paid
      * @param told    whether all that was paid was tallied
      * @param open    cost of what is still to buy; empty where a price is missing
      */
-    public record BoughtLine(String item, String label, Optional<BigDecimal> planned, String packs, String bought, Optional<BigDecimal> paid, boolean told,
-            Optional<BigDecimal> open) {
+    public record BoughtLine(String item, String label, Optional<BigDecimal> planned, String packs, String bought, Optional<BigDecimal> paid, boolean atLeast,
+            boolean told, Optional<BigDecimal> open) {
         /** Paid less the planned cost of what was bought; empty where one of them is not known. */
         public Optional<BigDecimal> over() {
-            return paid.flatMap(sum -> planned.flatMap(plan -> open.map(rest -> sum.add(rest).subtract(plan))));
+            return paid.filter(sum -> !atLeast).flatMap(sum -> planned.flatMap(plan -> open.map(rest -> sum.add(rest).subtract(plan))));
         }
     }
 
@@ -86,7 +87,7 @@ public record Payments(
         Slip slip = sheet.slip();
         List<BoughtLine> bought = bought(sheet, tally);
         List<Due> dues = dues(sheet, beyondList(sheet, tally, bought));
-        return new Payments(slip.currency(), dues, bought, dues.isEmpty() ? BigDecimal.ZERO : dues.get(dues.size() - 1).sum(), slip.atLeast(),
+        return new Payments(slip.currency(), dues, bought, dues.isEmpty() ? BigDecimal.ZERO : dues.get(dues.size() - 1).sum(), slip.atLeast() || bought.stream().anyMatch(BoughtLine::atLeast),
                 sum(bought.stream().map(BoughtLine::paid).toList()), sum(bought.stream().map(BoughtLine::open).toList()), slip.total().subtract(slip.goods()));
     }
 
@@ -133,10 +134,11 @@ public record Payments(
             OptionalInt ordered = rows.stream().mapToInt(Buying.Row::orderDay).min();
             OptionalInt there = rows.stream().mapToInt(Buying.Row::needDay).min();
             OptionalInt due = there.isPresent() ? OptionalInt.of(there.getAsInt() + order.supplier().payDays()) : there;
-            BigDecimal deposit = Ordering.rounded(total.multiply(order.supplier().depositPercent()).divide(HUNDRED, 6, RoundingMode.HALF_UP), sheet.slip().currency());
+            // of a line that several sell the difference is in one order, which may come out below 0
+            BigDecimal deposit = Ordering.rounded(total.max(BigDecimal.ZERO).multiply(order.supplier().depositPercent()).divide(HUNDRED, 6, RoundingMode.HALF_UP), sheet.slip().currency());
             BigDecimal rest = total.subtract(deposit);
             if (deposit.signum() > 0) dues.add(due(order.supplier(), What.DEPOSIT, deposit, ordered, start));
-            if (rest.signum() > 0) dues.add(due(order.supplier(), deposit.signum() > 0 ? What.REST : What.ALL, rest, due, start));
+            if (rest.signum() != 0) dues.add(due(order.supplier(), deposit.signum() > 0 ? What.REST : What.ALL, rest, due, start));
         }
         without.forEach((id, paid) -> dues.add(due(supplier(sheet, id), What.ALL, paid, OptionalInt.empty(), start)));
         dues.sort(Comparator.comparingInt(one -> one.day().orElse(Integer.MIN_VALUE)));
@@ -169,12 +171,12 @@ public record Payments(
     private static BoughtLine line(String item, String label, Optional<BigDecimal> planned, List<SlipLine.PackCount> packs, List<Tally.Bought> bought, JobSheet sheet) {
         Map<String, Integer> have = new HashMap<>();
         BigDecimal paid = BigDecimal.ZERO;
-        boolean known = !bought.isEmpty();
+        int known = 0;
         for (Tally.Bought one : bought) {
             have.merge(one.pack(), one.count(), Integer::sum);
             Optional<BigDecimal> cost = one.paid().or(() -> packs.stream().filter(pack -> pack.pack().equals(one.pack())).findFirst()
                     .flatMap(SlipLine.PackCount::price).map(price -> price.multiply(BigDecimal.valueOf(one.count()))));
-            known &= cost.isPresent();
+            if (cost.isPresent()) known++;
             paid = paid.add(cost.orElse(BigDecimal.ZERO));
         }
         BigDecimal open = BigDecimal.ZERO;
@@ -189,7 +191,7 @@ public record Payments(
         // a line's cost is rounded once for all of it
         Optional<BigDecimal> left = bought.isEmpty() ? planned : priced ? Optional.of(all ? BigDecimal.ZERO : Ordering.rounded(open, sheet.slip().currency())) : Optional.empty();
         return new BoughtLine(item, label, planned, String.join(" + ", packs.stream().map(pack -> pack.count() + " x " + pack.words(sheet.garden().imperial())).toList()),
-                String.join(" + ", bought.stream().map(one -> one.count() + " x " + PackCode.words(one.pack(), sheet.garden().imperial())).toList()), known ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
-                bought.stream().allMatch(one -> one.paid().isPresent()), left);
+                String.join(" + ", bought.stream().map(one -> one.count() + " x " + PackCode.words(one.pack(), sheet.garden().imperial())).toList()), known > 0 ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
+                known < bought.size(), bought.stream().allMatch(one -> one.paid().isPresent()), left);
     }
 }

@@ -21,7 +21,7 @@ import lapyard.working.Look;
 final class SlipJson {
     private SlipJson() {}
 
-    /** {@code toPay} is given where it is not the total, as goods were bought at other prices. */
+    /** {@code toPay} is given where it is not the total, as goods were bought at other prices or beyond the order. */
     private record Whole(String currency, BigDecimal goods, BigDecimal total, @IfGiven Optional<BigDecimal> toPay, boolean atLeast, BigDecimal lowerBound,
             boolean proven, List<SlipLine> lines, List<Slip.Order> orders, @IfGiven Optional<List<Savings.Saving>> savings, Optional<BigDecimal> saved,
             @IfGiven Optional<BedByBed> bedByBed, List<Share> shares, boolean examplePrices) {}
@@ -41,7 +41,7 @@ final class SlipJson {
         Optional<Look> whole = Optional.of(sheet.look()).filter(Look.WHOLE::equals);
         Map<String, Double> areasM2 = sheet.areasM2();
         return new Whole(
-                slip.currency().getCode(), slip.goods(), slip.total(), whole.flatMap(look -> toPay(sheet)), slip.atLeast(), slip.lowerBound(), slip.proven(), slip.lines(), slip.orders(),
+                slip.currency().getCode(), slip.goods(), slip.total(), toPay(sheet), slip.atLeast(), slip.lowerBound(), slip.proven(), slip.lines(), slip.orders(),
                 whole.map(look -> Savings.of(slip)), whole.map(look -> Savings.total(slip)),
                 slip.apart().map(apart -> new BedByBed(apart.total().subtract(apart.delivery()), apart.delivery(), apart.total(),
                         apart.lowerBound(), apart.unproved().signum() == 0)),

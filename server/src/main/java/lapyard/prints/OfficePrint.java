@@ -162,7 +162,7 @@ final class OfficePrint {
         return sheets.table("Bought against planned, in " + payments.currency().getCode(), List.of(new Column("goods", 0.25, true), new Column("planned", 0.24, false),
                 new Column("cost", 0.09, false), new Column("bought", 0.22, false), new Column("paid", 0.12, true), new Column("over", 0.08, true)), payments.bought().stream()
                 .map(line -> List.of(line.label(), line.packs().isEmpty() ? "not planned" : line.packs(), SlipSheets.cost(line.planned()), line.bought(),
-                        line.bought().isEmpty() ? "" : SlipSheets.cost(line.paid()) + (line.told() || line.paid().isEmpty() ? "" : ", as listed"),
+                        line.bought().isEmpty() ? "" : (line.atLeast() && line.paid().isPresent() ? "at least " : "") + SlipSheets.cost(line.paid()) + (line.told() || line.paid().isEmpty() ? "" : ", as listed"),
                         line.bought().isEmpty() ? "" : line.over().map(over -> (over.signum() > 0 ? "+" : "") + over.toPlainString()).orElse("")))
                 .toList());
     }

@@ -106,4 +106,34 @@ class PaymentsTest {
         // the mill: five boards at 36.05, 35.00 to bring and 7.90 more for the two bought
         assertEquals(new BigDecimal("223.15"), payments.dues().stream().filter(due -> due.supplier().id().equals("mill")).map(Payments.Due::amount).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
+
+    private static void addsUp(Payments payments) {
+        assertEquals(0, payments.total().compareTo(payments.paid().add(payments.open()).add(payments.delivery())), payments.toString());
+        assertEquals(payments.total(), payments.dues().stream().map(Payments.Due::amount).reduce(BigDecimal.ZERO, BigDecimal::add));
+    }
+
+    /** One pack has a price and one has none: the first is paid, and more than that. */
+    @Test
+    void whatWasBoughtWithoutAKnownPriceMakesItAtLeast() throws Exception {
+        JobSheet sheet = sheet(GARDEN.formatted(",\"tally\":{\"bought\":[{\"item\":\"staples\",\"pack\":\"box of 1000\",\"count\":1},{\"item\":\"staples\",\"pack\":\"tub\",\"count\":1}]}"));
+        Payments payments = Payments.of(sheet);
+        Payments.BoughtLine staples = payments.bought().stream().filter(line -> line.item().equals("staples")).findFirst().orElseThrow();
+        assertEquals(staples.planned(), staples.paid());
+        assertEquals(Optional.empty(), staples.over());
+        assertTrue(staples.atLeast() && payments.atLeast() && !sheet.slip().atLeast());
+        assertEquals(sheet.slip().total(), payments.total());
+        addsUp(payments);
+    }
+
+    /** A line that two sell, bought for far less than listed: the one's order is below what the line saved. */
+    @Test
+    void aLineOfTwoSellersAddsUpHoweverCheapItWasBought() throws Exception {
+        JobSheet sheet = sheet("""
+                {"beds":[{"id":"A","width":2400,"depth":1200,"courses":3}],
+                 "catalogue":{"suppliers":[{"id":"a","deposit":30},{"id":"b"}],"packs":[{"item":"soil.topsoil","unit":"m3","packs":[
+                   {"name":"small","content":0.06,"price":6,"supplier":"a"},{"name":"bulk","content":0.7,"price":30,"supplier":"b"}]}]},
+                 "tally":{"bought":[{"item":"soil.topsoil","pack":"bulk","count":1,"supplier":"b","paid":1},{"item":"soil.topsoil","pack":"small","count":1,"supplier":"a","paid":2}]}}""");
+        assertEquals(2, sheet.slip().lines().stream().filter(line -> line.item().equals("soil.topsoil")).findFirst().orElseThrow().packs().size());
+        addsUp(Payments.of(sheet));
+    }
 }

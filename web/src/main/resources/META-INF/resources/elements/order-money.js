@@ -36,7 +36,7 @@ export class OrderMoney extends PartPlace {
 
 const when = ({ date, day }) => date ?? (day === null ? 'now' : day < 0 ? `${-day} ${day === -1 ? 'day' : 'days'} before work begins` : `day ${day + 1}`);
 
-const against = ({ planned, told, paid, over }, currency) => [planned ? `planned ${money(planned, currency)}` : 'not planned', told || !paid ? '' : `${money(paid, currency)} as listed`,
+const against = ({ planned, told, paid, atLeast, over }, currency) => [planned ? `planned ${money(planned, currency)}` : 'not planned', told || !paid ? '' : `${atLeast ? 'at least ' : ''}${money(paid, currency)} as listed`,
   over && Number(over) ? `${money(over.replace('-', ''), currency)} ${Number(over) > 0 ? 'over' : 'under'} the plan` : ''].filter(Boolean).join(', ');
 
 customElements.define('order-money', OrderMoney);
