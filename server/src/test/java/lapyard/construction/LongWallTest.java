@@ -16,6 +16,9 @@ import java.util.TreeSet;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
@@ -69,6 +72,27 @@ class LongWallTest {
             assertEquals(List.of(SeamSplit.NONE, usual(length, 2980)), walls.get(0).ways());
         }
         assertEquals(List.of(), walls(4000, 4780, 700), "no joints 600 apart, six parts at least");
+    }
+
+    /** By hand: of a wall of 6000 odd courses reach from 0 to 5900 and even ones from 100 to 6000. */
+    @Test
+    void theLongestPartMayBeFirstOrLastAndOfAnyCourse() {
+        LongWall wall = new LongWall(0, List.of());
+        Bed three = Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING);
+        assertEquals(3400, wall.longestPartMm(three, new SeamSplit(List.of(2500.0), List.of(3300.0), 800)));
+        assertEquals(3600, wall.longestPartMm(three, new SeamSplit(List.of(3600.0), List.of(2800.0), 800)));
+        SeamSplit evenLonger = new SeamSplit(List.of(3000.0), List.of(2500.0), 500);
+        assertEquals(3500, wall.longestPartMm(three, evenLonger));
+        assertEquals(3000, wall.longestPartMm(Beds.bed("K", Outline.rectangle(6000, 1200), 1, Lap.TURNING), evenLonger));
+    }
+
+    /** By hand, as above: behind a joint at 5700 200 are left of a piece of 300 at least. */
+    @Test
+    void theShortestPartMayBeTheLast() {
+        Bed bed = Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING);
+        List<Finding> found = Courses.of(bed, SAW, 4780, Map.of(0, new SeamSplit(List.of(1700.0, 5700.0), List.of(3300.0), 800))).findings();
+        Finding piece = found.stream().filter(one -> one.kind() == FindingKind.PIECE_SHORT).findFirst().orElseThrow();
+        assertEquals(List.of(Fact.mm(200), Fact.mm(300), Fact.mm(100)), List.of(piece.facts().get("shortest"), piece.facts().get("least"), piece.by().orElseThrow()));
     }
 
     @Test
