@@ -13,6 +13,7 @@ import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.store.ShelfItem;
 import lapyard.store.StoreCopy;
+import lapyard.store.StoreFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -43,6 +44,8 @@ abstract class StoreReadCommand extends PrintedCommand {
             throw new UnusableInput(refused.getMessage());
         } catch (IOException | UncheckedIOException cannot) {
             throw new UnusableInput("the gardens cannot be copied to be read: " + cannot.getMessage());
+        } catch (StoreFault fault) {
+            throw new UnusableInput("the gardens cannot be read: " + fault.getMessage());
         }
     }
 

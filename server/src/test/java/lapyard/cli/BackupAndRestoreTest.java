@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -66,6 +68,21 @@ class BackupAndRestoreTest {
         }
         assertEquals(List.of(), printed(2, "gardens", "--data", folder.resolve("nowhere").toString()));
         assertFalse(Files.exists(folder.resolve("nowhere")), "a list makes no store");
+    }
+
+    @Test
+    void aStoreThatCannotBeReadIsTold() throws Exception {
+        Path data = folder.resolve("data");
+        open(data).close();
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + data.resolve("gardens.db")); var statement = connection.createStatement()) {
+            statement.execute("drop table shelf_item");
+        }
+        List<Exception> refused = new ArrayList<>();
+        Lapyard.commands().setExecutionExceptionHandler((e, command, parsed) -> {
+            refused.add(e);
+            return Lapyard.REFUSED;
+        }).execute("shelf", "--data", data.toString());
+        assertTrue(refused.get(0) instanceof UnusableInput && refused.get(0).getMessage().startsWith("the gardens cannot be read: "), refused::toString);
     }
 
     private static List<String> printed(int exit, String... arguments) {
