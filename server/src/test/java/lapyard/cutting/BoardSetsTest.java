@@ -34,7 +34,7 @@ class BoardSetsTest {
         assertEquals(0, new BigDecimal("10.60").compareTo(money(new Intake(Jobs.job("seven", 0, 0, stock, Jobs.pieces(45, 7))).whole())));
     }
 
-    /** By the sets alone, starting from the plain filling: no dives, no exchanges. */
+    /** By the sets alone, starting from the plain filling: no dives. */
     private BigDecimal money(WholeProblem problem) {
         BoardSets sets = sets(problem);
         Solution best = new Filling(problem, budget).best(problem.demand, problem.supply);
