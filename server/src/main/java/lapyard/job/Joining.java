@@ -30,7 +30,8 @@ import lapyard.plan.SearchLength;
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
  * with which all beds' timber of a section, their ties, plates, screws and seal cost least together, with no more joints that
  * nothing stands behind than the usual ways have, unless fewer pieces are left uncut so; the usual way where that is no dearer, and of
- * others that cost the same the one whose longest part is shorter, thus lighter to lift. Walls alike are joined alike. Each kind of
+ * others that cost the same the one whose longest part is shorter, thus lighter to lift, where boards are sold singly: whole bundles
+ * are not counted here. Walls alike are joined alike. Each kind of
  * wall in turn is tried every way until a round changes nothing, in a long search two kinds together after that; the number of
  * tries is bounded, and the order in which the garden names its beds changes nothing.
  */
@@ -76,6 +77,7 @@ final class Joining {
     private final double longestMm;
     private final CuttingProblem saw;
     private final boolean graded;
+    private final boolean singly;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new LinkedHashMap<>();
     /** Keeps the last result of each bed only: a try changes the walls of one kind, and all tries would not fit in memory. */
@@ -101,6 +103,7 @@ final class Joining {
         List<CuttingProblem.Stock> rack = RackRuns.of(garden, section);
         this.saw = PooledTimber.saw(garden, section, rack);
         this.graded = PooledTimber.graded(rack);
+        this.singly = section.stock().stream().allMatch(length -> length.bought(1) == 1);
         double boughtMm = PooledTimber.boughtPieceMm(garden, section);
         List<Double> boards = PooledTimber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
@@ -241,7 +244,7 @@ final class Joining {
                 double longest = longestPartMm(kinds);
                 boolean usual = isUsual(kinds);
                 choose(kinds, one.way());
-                if (!isBest(one.trial(), !usual && longestPartMm(kinds) < longest - 1e-6)) continue;
+                if (!isBest(one.trial(), singly && !usual && longestPartMm(kinds) < longest - 1e-6)) continue;
                 kept.putAll(chosen);
                 changed = true;
             }

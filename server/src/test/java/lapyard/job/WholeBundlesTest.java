@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import lapyard.order.SlipLine;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -51,5 +52,18 @@ class WholeBundlesTest {
                 .formatted(beds, 1 + random.nextInt(8), 1 + random.nextInt(12), 1 + random.nextInt(6)))));
         assertTrue(line.saved().orElseThrow().signum() >= 0, line.cost() + " together, " + line.bedByBed() + " bed by bed");
         assertFalse(line.packs().isEmpty());
+    }
+
+    /** Lighter joints that cost as much in single boards cost 75.80 more in bundles of three: they are not taken. */
+    @Test
+    void lighterJointsAreTakenOnlyWhereBoardsAreSoldSingly() {
+        JobSheet sheet = Job.prepare(Gardens.garden("""
+                {"beds":[{"width":3860,"depth":1490,"courses":2,"stage":2},{"width":5700,"depth":1250,"courses":1,"at":[0,2600]},
+                   {"width":5820,"depth":1170,"courses":3,"stage":2,"at":[0,5200]},{"width":3140,"depth":910,"courses":2,"at":[0,7800]},
+                   {"width":6310,"depth":1050,"courses":2,"stage":2,"at":[0,10400]}],
+                 "catalogue":{"suppliers":[{"id":"a","delivery":20,"freeOver":300},{"id":"b","delivery":15}],
+                   "sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[{"length":2400,"price":17.4,"supplier":"a"},
+                     {"length":3000,"least":7,"price":21.9,"supplier":"a"},{"length":3600,"bundle":3,"price":26.4,"supplier":"b"},{"length":4800,"price":37.9,"supplier":"b"}]}]}}"""));
+        assertEquals(new BigDecimal("936.80"), timber(sheet).cost().orElseThrow());
     }
 }
