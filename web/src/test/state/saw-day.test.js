@@ -22,6 +22,8 @@ test('how good it is stands beside what it would be bed by bed', () => {
   equal(standing({ section: '100x200', result, boardsBedByBed: 68, ways: [{ way: 'bed by bed', boards: 68, cost: '1510.50' }] }, money),
     '64 boards of 100x200, £1466.10, none can cost less than £1465.80; bed by bed 68 boards, £1510.50.');
   equal(standing({ section: '50x75', result: { ...result, proven: true } }, money), '64 boards of 50x75, £1466.10, proven least.');
+  equal(standing({ section: '100x200', result: { boards: 5, cost: 132, lowerBound: 132, proven: true }, ways: [{ way: 'pooled', boards: 5, cost: '158.40' }] }, money),
+    '5 boards of 100x200, £158.40, none can cost less than £132.00.', 'a sixth board of a bundle of three is paid');
   const own = { section: '100x200', result: { ...result, salvage: 8.3 }, onHand: [{ stock: 'K1', opened: 1 }, { stock: 'K2', opened: 2 }] };
   equal(standing({ ...own, ways: [{ way: 'pooled', boards: 64, cost: '1457.80' }] }, money), '61 boards of 100x200 bought and 3 lengths on hand, £1457.80.');
   const strips = { section: '50x75', result: { boards: 43, cost: 129, lowerBound: 129, proven: true }, ripping: { boards: 22 }, ways: [{ way: 'pooled', boards: 22, cost: '132.00' }] };

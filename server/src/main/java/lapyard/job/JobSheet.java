@@ -157,6 +157,12 @@ public record JobSheet(
         public int boardsBedByBed() {
             return saw.ways().size() > 1 ? saw.ways().get(1).boards() : 0;
         }
+
+        /** Whether no plan for these pieces costs less, also in the whole bundles and least counts that are bought; of strips, counted in strips. */
+        boolean proven() {
+            boolean more = saw.ripping().isEmpty() && saw.ways().get(0).cost().filter(cost -> cost.compareTo(result.paid()) > 0).isPresent();
+            return result.proven() && !more;
+        }
     }
 
     /**

@@ -105,6 +105,6 @@ public record MerchantOffers(Slip best, List<Merchant> merchants, List<Line> lin
     }
 
     private static boolean planned(List<JobSheet.SectionCutting> timber, List<JobSheet.SectionCutting> strips, List<JobSheet.MaterialRolls> rolls) {
-        return Stream.concat(timber.stream(), strips.stream()).allMatch(one -> one.result().proven()) && rolls.stream().allMatch(one -> one.result().proven());
+        return Stream.concat(timber.stream(), strips.stream()).allMatch(JobSheet.SectionCutting::proven) && rolls.stream().allMatch(one -> one.result().proven());
     }
 }

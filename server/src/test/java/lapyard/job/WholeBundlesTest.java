@@ -35,6 +35,7 @@ class WholeBundlesTest {
         assertEquals(cost, timber(sheet).bedByBed().orElseThrow());
         assertEquals(0, new BigDecimal("30.00").compareTo(sheet.cutting().get(0).result().lowerBound()), "the bound of all lengths stays");
         assertEquals(!sold.contains("5"), sheet.cutting().get(0).result().proven());
+        assertEquals(cost.equals(new BigDecimal("30.00")), sheet.cutting().get(0).proven(), "a board that lies unused is no part of a proof");
     }
 
     /** Without boards on hand all that beds buy by themselves can be bought together, so together costs no more. */

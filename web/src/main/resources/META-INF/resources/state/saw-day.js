@@ -73,7 +73,8 @@ export function standing({ section, result, ripping, boardsBedByBed, onHand = []
   const bought = `${boards - own} boards of ${section}${own ? ` bought and ${own} ${own === 1 ? 'length' : 'lengths'} on hand` : ''}${ripping ? `, ripped into ${result.boards} strips` : ''}`;
   const cost = pooled ? pooled.cost && money(pooled.cost) : money(result.cost.toFixed(2));
   // of strips only the lengths are proved, not the boards that they are ripped from; what a board on hand is worth is nobody's bill
-  const best = ripping || result.salvage ? null : result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
+  const unused = Number(pooled?.cost ?? 0) > result.cost + 0.004; // boards of whole bundles, of which nothing is proved
+  const best = ripping || result.salvage ? null : result.proven && !unused ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
   const other = alone ? `; bed by bed ${boardsBedByBed ?? alone.boards} boards${own ? ' and lengths on hand together' : ''}, ${money(alone.cost)}` : '';
   return `${[bought, cost, best].filter(Boolean).join(', ')}${other}.`;
 }
