@@ -40,7 +40,7 @@ public final class StoreCopy {
             } catch (SQLException failed) {
                 throw new IllegalArgumentException(database + " cannot be copied: " + DataFolder.inOurWords(failed), failed);
             }
-            Held held = lookedThrough(part);
+            Held held = lookedThrough(part, database, "name the folder of the gardens with --data");
             force(part);
             Files.move(part, out, StandardCopyOption.ATOMIC_MOVE);
             return held;
@@ -56,7 +56,7 @@ public final class StoreCopy {
      */
     public static Held putBack(Path copy, Path folder) throws IOException {
         if (!Files.isRegularFile(copy)) throw new IllegalArgumentException(copy + " is not there");
-        Held held = lookedThrough(copy);
+        Held held = lookedThrough(copy, copy, "give a file that lapyard backup made");
         Files.createDirectories(folder);
         Path database = folder.resolve(DataFolder.DATABASE);
         for (String ending : new String[] {"", "-wal"})
@@ -74,16 +74,17 @@ public final class StoreCopy {
         return held;
     }
 
-    private static Held lookedThrough(Path file) {
+    /** @param told the file that a person knows @param way out where it holds no gardens */
+    private static Held lookedThrough(Path file, Path told, String way) {
         try (Connection connection = SqliteDriver.open(url(file))) {
             if (!new Sql(connection, "pragma integrity_check(1)").first(row -> row.text("integrity_check").equals("ok")).orElse(false))
-                throw new IllegalArgumentException(file + " is damaged: use an older copy, or lapyard rescue");
+                throw new IllegalArgumentException(told + " is damaged: use an older copy, or lapyard rescue");
             int version = Schema.SQLITE.versionOf(connection);
-            if (version == 0) throw new IllegalArgumentException(file + " is no copy of gardens: give a file that lapyard backup made");
-            if (version > Schema.SQLITE.newest) throw new IllegalArgumentException(file + " is of a newer Lapyard: use that one");
+            if (version == 0) throw new IllegalArgumentException(told + " holds no gardens: " + way);
+            if (version > Schema.SQLITE.newest) throw new IllegalArgumentException(told + " is of a newer Lapyard: use that one");
             return new Held(count(connection, "garden where deleted = 0"), count(connection, "revision"));
         } catch (SQLException | Schema.Unknown failed) {
-            throw new IllegalArgumentException(file + " cannot be read as a store of gardens: "
+            throw new IllegalArgumentException(told + " cannot be read as a store of gardens: "
                     + (failed instanceof SQLException sql ? DataFolder.inOurWords(sql) : failed.getMessage()), failed);
         }
     }

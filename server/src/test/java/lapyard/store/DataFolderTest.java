@@ -30,6 +30,11 @@ class DataFolderTest {
         return assertThrows(IllegalArgumentException.class, () -> GardenStore.open(folder)).getMessage();
     }
 
+    /** A copy in the making has a name that nobody knows. */
+    private String notCopied() {
+        return assertThrows(IllegalArgumentException.class, () -> StoreCopy.make(folder, folder.resolve("copy"))).getMessage();
+    }
+
     private String inUseBy(long process) {
         return "data folder " + folder + " is in use by another Lapyard (process " + process + "): stop that one, or give another folder with --data";
     }
@@ -75,6 +80,7 @@ class DataFolderTest {
             statement.execute("create table bees (hive integer)");
         }
         assertTrue(whyUnusable().contains("tables of another program; it was left as it is"), whyUnusable());
+        assertEquals(folder.resolve(DataFolder.DATABASE) + " holds no gardens: name the folder of the gardens with --data", notCopied());
         try (var connection = DriverManager.getConnection(url);
                 var statement = connection.createStatement();
                 var tables = statement.executeQuery("select name from sqlite_master where name <> 'bees'")) {
@@ -92,6 +98,7 @@ class DataFolderTest {
                     + " values (99, '999', 'later', 'SQL', 'V999__later.sql', 1, 'me', 1, 1)");
         }
         assertTrue(whyUnusable().contains("version 999"), whyUnusable());
+        assertEquals(folder.resolve(DataFolder.DATABASE) + " is of a newer Lapyard: use that one", notCopied());
     }
 
     @Test
