@@ -45,6 +45,14 @@ test('equal looks all the way down', () => {
   equal([same({ a: [1, { b: 2 }] }, { a: [1, { b: 2 }] }), same([1], { 0: 1 }), same({ a: undefined }, {}), same(null, {})], [true, false, false, false]);
 });
 
+test('what two suppliers sold of one pack, or one sold twice, stays what it is when two changes go together', () => {
+  const bought = [{ item: 'finish', pack: 'tin', supplier: 'a', count: 1 }, { item: 'finish', pack: 'tin', supplier: 'b', count: 2 }, { item: 'finish', pack: 'tin', supplier: 'b', count: 3 }];
+  const base = { name: 'g', tally: { bought } };
+  const mine = { name: 'g', tally: { bought: [{ ...bought[0], paid: 9 }, bought[1], bought[2]] } };
+  const theirs = { name: 'h', tally: { bought: [bought[0], bought[1], { ...bought[2], count: 4 }] } };
+  equal(merged(base, mine, theirs), { plan: { name: 'h', tally: { bought: [{ ...bought[0], paid: 9 }, bought[1], { ...bought[2], count: 4 }] } }, clashes: [] });
+});
+
 test('two people who mark different boards and tasks are no clash, and the same board is one', () => {
   const base = { tally: { boards: [{ board: '#1', section: 's' }, { board: '#2', section: 's' }] } };
   const mine = { tally: { boards: [{ board: '#1', section: 's', cut: ['a'] }, { board: '#2', section: 's' }], done: [{ task: 'x' }] } };

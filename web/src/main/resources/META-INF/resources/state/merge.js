@@ -39,9 +39,17 @@ function chosen(where, base, mine, theirs, clashes) {
   return mine;
 }
 
-/** Lists of which each member has a name: what the two did with different members is no clash. */
+/** Lists of which each member has a name, those of one name by their turn: what the two did with different members is no clash. */
 function mergedList(where, nameOf, lists, clashes) {
-  const [base, mine, theirs] = lists.map(list => new Map((list ?? []).map(one => [nameOf(one), one])));
+  const [base, mine, theirs] = lists.map(list => {
+    const byName = new Map();
+    for (const member of list ?? []) {
+      let name = nameOf(member);
+      while (byName.has(name)) name += ', again';
+      byName.set(name, member);
+    }
+    return byName;
+  });
   return [...new Set([...theirs.keys(), ...mine.keys()])]
     .map(name => chosen(`${where}${name}`, base.get(name), mine.get(name), theirs.get(name), clashes)).filter(value => value !== undefined);
 }
@@ -49,7 +57,7 @@ function mergedList(where, nameOf, lists, clashes) {
 /** What was done, cut and bought, mark by mark: two people at two boards are no clash. */
 function mergedTally(base, mine, theirs, clashes) {
   const tally = {};
-  const names = { done: one => one.task, boards: one => `${one.section} ${one.board}`, bought: one => `${one.item}, ${one.pack}` };
+  const names = { done: one => one.task, boards: one => `${one.section} ${one.board}`, bought: one => [one.item, one.pack, one.supplier].filter(Boolean).join(', ') };
   for (const key of keysOf(theirs, mine, base)) {
     const nameOf = names[key];
     if (!nameOf) {
