@@ -74,6 +74,13 @@ final class DataFolder extends GardenStore {
         looking.setDaemon(true);
     }
 
+    /** Of a folder that nobody holds, or that a server does. @throws IllegalArgumentException where there is none */
+    static Path databaseIn(Path folder) {
+        Path database = folder.resolve(DATABASE);
+        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " is not a data folder: it holds no " + DATABASE + ". Name the folder of the gardens with --data.");
+        return database;
+    }
+
     private static String url(Path folder) {
         return "jdbc:sqlite:" + folder.resolve(DATABASE);
     }

@@ -41,8 +41,7 @@ public final class Rescue {
      * @throws IllegalArgumentException if there is no database, it opens not at all, or {@code out} holds something
      */
     public static Taken from(Path folder, Path out, Predicate<Photos.Kept> whole, Writing file) throws IOException {
-        Path database = folder.resolve(DataFolder.DATABASE);
-        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " is not a data folder: it holds no " + DataFolder.DATABASE + ". Name the folder of the gardens with --data.");
+        Path database = DataFolder.databaseIn(folder);
         Files.createDirectories(out);
         try (Stream<Path> there = Files.list(out)) {
             if (there.findAny().isPresent()) throw new IllegalArgumentException(out + " is not empty: give a new folder");

@@ -27,8 +27,7 @@ public final class StoreCopy {
      * @throws IllegalArgumentException if the folder holds no database of ours, {@code out} is there, or the copy is damaged
      */
     public static Held make(Path folder, Path out) throws IOException {
-        Path database = folder.resolve(DataFolder.DATABASE);
-        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " is not a data folder: it holds no " + DataFolder.DATABASE + ". Name the folder of the gardens with --data.");
+        Path database = DataFolder.databaseIn(folder);
         if (Files.exists(out)) throw new IllegalArgumentException(out + " is there already: give a new name");
         Path part = part(out);
         Files.deleteIfExists(part);
