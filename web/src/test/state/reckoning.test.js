@@ -111,7 +111,7 @@ test('a part of a whole sheet that a busy server did not send is asked for again
   await reckoning.fetch();
   reckoning.shown.want(['weekends']);
   await turns();
-  equal([reckoning.problem, waits.length, reckoning.lacks(['weekends'])], ['too many requests wait', 1, true]);
+  equal([reckoning.problem, waits.length, reckoning.lacks(['weekends'])], ['Not worked out yet, the server says: too many requests wait.', 1, true]);
   await again();
   equal([reckoning.problem, reckoning.sheet.weekends], [null, { tasks: [1] }]);
 });

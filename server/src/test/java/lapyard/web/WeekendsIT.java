@@ -41,6 +41,20 @@ class WeekendsIT {
         assertTrue(browser.text("staging-cost").contains(cost.at("/2/way").asText()));
     }
 
+    /** The day came with the weekends; its pieces and what is bought did not. */
+    @Test
+    void aTallyOfWhichAPartDidNotComeSaysSo(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "weekends");
+        browser.until("the days do not come", "return document.querySelector('lap-days .day') !== null");
+        browser.js("const fetched = window.fetch; window.fetch = (address, of) => String(address).includes('parts=cutting')"
+                + " ? Promise.resolve(new Response('{\"detail\":\"too many requests wait: ask again\"}', { status: 503 })) : fetched(address, of);");
+        PlacesIT.opens(browser, "tally");
+        browser.until("it is not said", "return document.querySelector('lap-tally').textContent.startsWith('Not worked out yet, the server says: too many requests wait.')");
+        assertTrue(browser.text("lap-tally").contains("The day"));
+    }
+
     /** On a phone: a tap is kept at once, survives a reload and is taken back by one press. */
     @Test
     void everyTapOfTheTallyIsKeptAtOnce(Page page) throws IOException, InterruptedException {

@@ -28,6 +28,7 @@ export class LapSawDay extends GardenElement {
     if (!stages.includes(this.#stage)) this.#stage = null;
     const toggle = (text, key, pressed, act) => h('button', { type: 'button', 'data-key': key, 'aria-pressed': String(pressed), onclick: () => { act(); this.render(); } }, text);
     return this.rebuild(
+      this.lacking(),
       h('div.bar', {},
         h('div.verbs', { role: 'group', 'aria-label': 'Shown' },
           toggle('Boards', 'saw boards', this.#view === 'boards', () => { this.#view = 'boards'; }),

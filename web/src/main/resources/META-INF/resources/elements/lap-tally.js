@@ -36,6 +36,7 @@ export class LapTally extends GardenElement {
     const tab = (key, text) => h('button', { type: 'button', 'data-key': `tally ${key}`, 'aria-pressed': String(this.#open === key), onclick: () => { this.#open = key; this.#held = null; this.render(); } }, text);
     const views = { day: () => this.#today(weekends), beds: () => this.#beds(weekends), boards: () => this.#boards(), bought: () => this.#bought() };
     return this.rebuild(
+      this.lacking(),
       this.garden.trying ? h('p.hint', {}, 'This is the work as you try it. Keep it or let it go before you mark what is done.') : null,
       h('div.verbs.tabs', { role: 'group', 'aria-label': 'What to mark' }, tab('day', 'The day'), tab('beds', 'Beds'), tab('boards', 'Boards'), tab('bought', 'Bought')),
       this.#short(), views[this.#open](), this.#open === 'beds' ? this.#from(weekends) : null);

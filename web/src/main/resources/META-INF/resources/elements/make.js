@@ -1,4 +1,4 @@
-import { withoutServer } from '../state/words.js';
+import { NOT_YET, withoutServer } from '../state/words.js';
 import { keeping } from './keeping.js';
 import { on, patch } from './patch.js';
 import { afterPress } from './press.js';
@@ -169,10 +169,10 @@ export class GardenElement extends HTMLElement {
   /** The same as a line, null for none. */
   wrong() { return this.problem && h('p.hint.wrong', { role: 'alert' }, this.problem); }
 
-  /** A line in place of what it shows where that did not come yet, else null. */
+  /** A line where something of what it shows did not come yet, else null. */
   lacking() {
     const { reckoning } = this.garden;
-    return reckoning.lacks(this.shows) ? h('p.hint', {}, reckoning.problem ?? (reckoning.why === null ? 'Reckoning …' : `${withoutServer('Not worked out yet', reckoning.why)}.`)) : null;
+    return reckoning.lacks(this.shows) ? h('p.hint', {}, reckoning.problem ?? (reckoning.why === null ? 'Reckoning …' : `${withoutServer(NOT_YET, reckoning.why)}.`)) : null;
   }
 
   /** Opens a place and moves the focus there: see places.js. */

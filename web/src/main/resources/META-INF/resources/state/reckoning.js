@@ -1,5 +1,6 @@
 import { WAITS } from './keeper.js';
 import { ShownParts } from './shown-parts.js';
+import { NOT_YET, withoutServer } from './words.js';
 
 /**
  * The job sheet of the stored plan as far as it is on show, and the slip as it stood before. `standing` is `none`, `reckoning`, `ordered`
@@ -142,7 +143,7 @@ export class Reckoning extends EventTarget {
         return this.#api.jobSheet(this.#id);
       });
     } catch (problem) {
-      this.problem = problem.told || problem.message;
+      this.problem = problem.told ? `${withoutServer(NOT_YET, problem.told)}.` : problem.message;
       if (!problem.status && this.standing === 'fresh') this.#later(() => {
         if (turn !== this.#turn || this.#completing.asked !== key) return;
         this.#completing.sheet = null;

@@ -6,6 +6,9 @@ export const capital = text => text.slice(0, 1).toUpperCase() + text.slice(1);
 /** A count with its noun: `3 snags`. */
 export const counted = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
 
+/** Of what a place shows. */
+export const NOT_YET = 'Not worked out yet';
+
 /** Why something stands as it does: what the server says, or that nothing is heard of it. @param {string} said empty for nothing */
 export const withoutServer = (text, said) => (said ? `${text}, the server says: ${said}` : `${text}: the server cannot be reached`);
 
