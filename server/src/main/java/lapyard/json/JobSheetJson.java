@@ -12,7 +12,6 @@ import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -149,12 +148,8 @@ public final class JobSheetJson {
         return Stream.of(
                 sheet.cutting().stream().map(one -> search("Timber " + one.section(), one)),
                 sheet.strips().stream().map(one -> search("Bearers " + one.section(), one)),
-                sheet.rolls().stream().map(one -> new Search(capital(one.material()), one.result().cost(), one.result().lowerBound(), one.result().proven(),
+                sheet.rolls().stream().map(one -> new Search(Wording.capital(one.material()), one.result().cost(), one.result().lowerBound(), one.result().proven(),
                         one.costBedByBed().isPresent() ? Optional.<String>empty() : Optional.of("m")))).flatMap(all -> all).toList();
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static Search search(String of, JobSheet.SectionCutting one) {

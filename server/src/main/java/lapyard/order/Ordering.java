@@ -135,12 +135,10 @@ public final class Ordering {
         Optional<Apart> byBed = buyers.isEmpty() ? Optional.empty() : Optional.of(Apart.of(buyers, suppliers, currency));
         SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces());
         Map<String, BigDecimal> apart = new HashMap<>();
-        wanted.forEach(one -> one.ways().forEach(way ->
-                way.bedByBed().ifPresent(cost -> apart.merge(way.item(), cost, BigDecimal::min))));
         Set<String> buying = buyers.stream().map(Apart.Buyer::owner).collect(Collectors.toSet());
-        // who is built in another way by itself may want none of it
-        wanted.forEach(one -> one.ways().stream().filter(way -> way.uses().stream().anyMatch(use -> buying.contains(use.owner())))
-                .forEach(way -> apart.computeIfPresent(way.item(), (item, cost) -> BigDecimal.ZERO.setScale(cost.scale()))));
+        // a buyer who is built in another way by itself may want none of it
+        wanted.forEach(one -> one.ways().forEach(way -> way.bedByBed().ifPresent(cost -> apart.merge(way.item(),
+                way.uses().stream().anyMatch(use -> buying.contains(use.owner())) ? BigDecimal.ZERO.setScale(cost.scale()) : cost, BigDecimal::min))));
         byBed.ifPresent(all -> all.goods().forEach((item, cost) -> apart.put(item, rounded(cost, currency))));
         Set<String> told = new HashSet<>();
         // who buys bed by bed may buy where it is cheapest for that
