@@ -1,4 +1,4 @@
-import { FIELDS, isWanted, layersOf, layersText, readLayers, sectionsOf, turnedOver, valueOf, written } from '../../main/resources/META-INF/resources/state/build.js';
+import { FIELDS, isWanted, layersOf, layersText, readLayers, sectionChoices, sectionName, sectionsOf, turnedOver, valueOf, written } from '../../main/resources/META-INF/resources/state/build.js';
 import { equal, test } from '../trial.js';
 
 const field = name => FIELDS.find(({ key, sub }) => (sub ? `${key}.${sub}` : key) === name);
@@ -51,8 +51,15 @@ test('walls are hidden and seen one by one; all seen is said by saying nothing',
 
 test('the timbers to choose from are the usual one and the garden\'s own', () => {
   equal(sectionsOf({ catalogue: { sections: [{ id: '75x200' }, { id: '100x200' }] } }), ['100x200', '75x200']);
+  equal(sectionChoices({ units: 'imperial', catalogue: { sections: [{ id: '75x200' }] } }, '50x75'), [['100x200', '4x8'], ['75x200', '3x8'], ['50x75', '2x3']]);
+  equal(sectionChoices({ units: 'imperial', catalogue: { sections: [{ id: '4x8' }] } }), [['100x200', '100x200'], ['4x8', '4x8']], 'two of one name are told apart');
 });
 
 test('the laps are called as on the course cards', () => {
   equal(field('lap').choices, [['turning', 'alternating'], ['long-wall', 'long-wall']]);
+});
+
+test('a section is named in nominal inches where the garden is in feet; sizes as sold, common practice, no source', () => {
+  const table = [['100x200', '4x8'], ['50x75', '2x3'], ['150x150', '6x6'], ['6x6', '6x6'], ['12x20', '12x20'], ['oak', 'oak']];
+  for (const [id, name] of table) equal([sectionName(id, 'imperial'), sectionName(id, 'metric')], [name, id]);
 });

@@ -32,7 +32,7 @@ class ImportTest {
             cutting       :
             sheets        :
             plan          : geometry catalogue
-            words         : plan geometry
+            words         : plan catalogue geometry
             construction  : plan geometry
             fill          : construction plan
             standing      : construction plan geometry catalogue

@@ -28,7 +28,7 @@ final class UnusableInput extends Exception {
     }
 
     private UnusableInput(String where, Finding finding, Wording words) {
-        this(where + ": " + (finding.where().equals("document") ? "" : finding.place().words() + ": ") + words.paragraph(finding));
+        this(where + ": " + (finding.where().equals("document") ? "" : words.place(finding.place()) + ": ") + words.paragraph(finding));
     }
 
     /** What a disk or network says, in our words. */

@@ -34,7 +34,7 @@ final class Angles {
         if (extra > 0.05) {
             findings.add(Finding.of(FindingKind.ANGLE_POINTS, Place.bed(bed.id()))
                     .with("pieces", Fact.count(apart.size(), "pieces")).by(Fact.mm(extra))
-                    .way(WayKind.GOOD_FACES_TWO, Fact.name(bed.section().id())));
+                    .way(WayKind.GOOD_FACES_TWO, new Fact.Section(bed.section().id())));
         }
         if (!angled.isEmpty()) {
             List<String> sets = angled.stream().flatMap(piece -> piece.setsDeg().stream()).distinct().sorted().map(Lengths::text).toList();

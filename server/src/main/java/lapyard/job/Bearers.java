@@ -127,7 +127,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         if (perBoard == 0) {
             String item = "bearers " + rip.section();
             unknown(Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"), section.isEmpty()
-                    ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", Fact.name(rip.section()))
+                    ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", new Fact.Section(rip.section()))
                             .way(WayKind.ADD_SECTION).way(WayKind.OTHER_BEARERS)
                     : Finding.of(FindingKind.BEARERS_THICK, Place.of(What.BEARERS, rip.section()))
                             .with("strips", Fact.mm(rip.liftMm())).with("board", Fact.mm(section.get().thicknessMm()))
@@ -150,7 +150,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         CuttingResult pooled = looking.boards("Bearers " + section.id(), problem);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
             findings.add(Finding.of(FindingKind.BEARERS_NO_BOARD, Place.of(What.BEARERS, section.id()).then(What.FIELD, Lengths.text(one.lengthMm())))
-                    .with("section", Fact.name(section.id())).by(Fact.mm(one.lengthMm())).way(WayKind.LONGER_STOCK));
+                    .with("section", new Fact.Section(section.id())).by(Fact.mm(one.lengthMm())).way(WayKind.LONGER_STOCK));
         }
         Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
         List<Single> singles = new ArrayList<>();

@@ -170,7 +170,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             String id = cut.sellers().get(0);
             String seller = garden.goods().catalogue().suppliers().stream().filter(one -> one.id().equals(id)).findFirst().map(Supplier::name).orElse(id);
             notes.add(Finding.of(FindingKind.SELLER_SHORT, Place.of(What.TIMBER, cut.section().id()).then(What.FIELD, seller))
-                    .with("section", Fact.name(cut.section().id())).with("seller", Fact.name(seller))
+                    .with("section", new Fact.Section(cut.section().id())).with("seller", Fact.name(seller))
                     .with("longest", Fact.mm(left.stream().mapToDouble(CuttingResult.Unplaced::lengthMm).max().orElseThrow()))
                     .by(Fact.count(left.stream().mapToInt(CuttingResult.Unplaced::count).sum(), "pieces")).way(WayKind.SHORTER_LIST));
         }

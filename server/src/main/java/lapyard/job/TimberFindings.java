@@ -90,7 +90,7 @@ final class TimberFindings {
             double thick = board.thicknessMm() == 0 ? section.thicknessMm() : board.thicknessMm();
             double tall = board.heightMm() == 0 ? section.heightMm() : board.heightMm();
             found.add(Finding.of(FindingKind.BOARD_OFF_SIZE, Place.of(What.BOARD, board.id()))
-                    .with("section", Fact.name(section.id())).with(high ? "high" : "thick", Fact.mm(measured)).with("meant", Fact.mm(meant))
+                    .with("section", new Fact.Section(section.id())).with(high ? "high" : "thick", Fact.mm(measured)).with("meant", Fact.mm(meant))
                     .with("allowed", Fact.mm(RackRuns.TOLERANCE_MM)).by(Fact.mm(Math.abs(measured - meant)))
                     .way(WayKind.OWN_SECTION, Fact.size(thick, tall)).way(WayKind.MEASURE_AGAIN));
         }
@@ -162,7 +162,7 @@ final class TimberFindings {
         if (left.isEmpty()) return Optional.empty();
         Finding finding = Finding.of(pooled.unplacedProven() ? FindingKind.BOARDS_RUN_OUT : FindingKind.BOARDS_RUN_OUT_PERHAPS,
                         Place.of(What.TIMBER, section.id()))
-                .with("section", Fact.name(section.id()))
+                .with("section", new Fact.Section(section.id()))
                 .with("longest", Fact.mm(left.stream().mapToDouble(Unplaced::lengthMm).max().orElseThrow()))
                 .by(Fact.count(left.stream().mapToInt(Unplaced::count).sum(), "pieces"));
         for (Shortage.Way way : pooled.shortage().ways()) {

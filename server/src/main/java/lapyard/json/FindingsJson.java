@@ -36,10 +36,10 @@ public final class FindingsJson {
     static Record shown(Finding finding, Wording words) {
         Finding acting = finding.alike().isEmpty() ? finding : finding.alike().get(0);
         return new Shown(
-                finding.kind().code, finding.kind().concern.name(), finding.weight().name(), finding.where(), finding.place().words(),
+                finding.kind().code, finding.kind().concern.name(), finding.weight().name(), finding.where(), words.place(finding.place()),
                 words.text(finding), finding.amount(), words.ways(finding), at(acting), acts(acting),
                 finding.alike().stream()
-                        .map(one -> new Single(one.where(), one.place().words(), words.text(one), words.ways(one), at(one), acts(one)))
+                        .map(one -> new Single(one.where(), words.place(one.place()), words.text(one), words.ways(one), at(one), acts(one)))
                         .toList());
     }
 
@@ -59,6 +59,7 @@ public final class FindingsJson {
 
     private static Object value(Fact fact) {
         if (fact instanceof Fact.Name name) return name.name();
+        if (fact instanceof Fact.Section section) return section.id();
         if (fact instanceof Fact.Names names) return names.names();
         if (fact instanceof Fact.Choice choice) return choice.words();
         if (fact instanceof Fact.Lengths lengths) return lengths.mm().stream().map(mm -> Wire.number(mm, 1)).toList();

@@ -101,6 +101,9 @@ public sealed interface Fact {
     /** A name or code that stands in the garden or the catalogue, or a word of the document. */
     record Name(String name) implements Fact {}
 
+    /** A section of timber by its code. */
+    record Section(String id) implements Fact {}
+
     /** Names in their order. */
     record Names(List<String> names) implements Fact {
         public Names {

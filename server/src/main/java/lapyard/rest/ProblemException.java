@@ -25,7 +25,7 @@ final class ProblemException extends WebApplicationException {
 
     /** Says the one thing that is wrong, or that there are several. */
     ProblemException(List<Finding> stops, Wording words) {
-        this(new Problem(422, stops.size() == 1 ? stops.get(0).place().words() + ": " + words.paragraph(stops.get(0)) : stops.size() + " things are wrong. Correct each that \"snags\" lists.", Map.of(), stops, words));
+        this(new Problem(422, stops.size() == 1 ? words.place(stops.get(0).place()) + ": " + words.paragraph(stops.get(0)) : stops.size() + " things are wrong. Correct each that \"snags\" lists.", Map.of(), stops, words));
     }
 
     Problem problem() {

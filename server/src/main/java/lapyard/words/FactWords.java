@@ -3,6 +3,7 @@ package lapyard.words;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import lapyard.catalogue.TradeName;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
 import lapyard.geometry.ScrewLength;
@@ -45,6 +46,8 @@ record FactWords(boolean imperial) {
             return DAY.format(day.date());
         } else if (fact instanceof Fact.Name name) {
             return name.name();
+        } else if (fact instanceof Fact.Section section) {
+            return TradeName.section(section.id(), imperial);
         } else if (fact instanceof Fact.Names all) {
             return BedNames.listed(all.names());
         } else if (fact instanceof Fact.Choice choice) {

@@ -3,6 +3,7 @@ package lapyard.words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lapyard.catalogue.TradeName;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
@@ -83,16 +84,26 @@ public final class Wording {
         return facts.text(Fact.mm(mm));
     }
 
+    /** Where a finding stands, the part before the whole, timber by its name. */
+    public String place(Place place) {
+        return named(place).words();
+    }
+
+    private Place named(Place place) {
+        return new Place(place.parts().stream().map(part -> part.what() != What.TIMBER && part.what() != What.BEARERS ? part
+                : new Place.Part(part.what(), part.ids().stream().map(id -> TradeName.section(id, imperial())).toList())).toList());
+    }
+
     private Optional<String> value(Finding finding, String name) {
         if (name.endsWith("#")) return Optional.ofNullable(finding.facts().get(name.substring(0, name.length() - 1))).map(facts::bare);
         Fact fact = finding.facts().get(name);
         if (fact != null) return Optional.of(facts.text(fact));
         if (name.equals("n")) return Optional.of(String.valueOf(finding.alike().size()));
-        if (name.equals("worst")) return finding.alike().isEmpty() ? Optional.empty() : Optional.of(finding.alike().get(0).place().words());
+        if (name.equals("worst")) return finding.alike().isEmpty() ? Optional.empty() : Optional.of(place(finding.alike().get(0).place()));
         if (name.startsWith("worst-")) {
-            return finding.alike().isEmpty() ? Optional.empty() : part(finding.alike().get(0).place(), name.substring("worst-".length()));
+            return finding.alike().isEmpty() ? Optional.empty() : part(named(finding.alike().get(0).place()), name.substring("worst-".length()));
         }
-        return name.equals("place") ? Optional.of(finding.place().words()) : part(finding.place(), name);
+        return name.equals("place") ? Optional.of(place(finding.place())) : part(named(finding.place()), name);
     }
 
     private static Optional<Double> count(Finding finding, String name) {

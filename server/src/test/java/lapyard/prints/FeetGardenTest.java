@@ -59,7 +59,7 @@ class FeetGardenTest {
         Wording words = Wording.of(sheet.garden().imperial());
         Stream<Finding> standing = sheet.beds().stream().flatMap(bed -> bed.standing().verdicts().stream().map(verdict -> verdict.finding()));
         for (Finding finding : Stream.of(sheet.snags().stream(), standing, Loads.of(sheet).findings().stream()).flatMap(all -> all).toList()) {
-            found.addAll(metric("finding", words.paragraph(finding) + " " + finding.alike().stream().map(words::text).toList()));
+            found.addAll(metric("finding", words.place(finding.place()) + ": " + words.paragraph(finding) + " " + finding.alike().stream().map(words::text).toList()));
         }
         sheet.weekends().tasks().forEach(task -> found.addAll(metric("task", task.work().label() + task.work().loads() + task.work().cautions())));
         sheet.cautions().forEach(caution -> found.addAll(metric("caution", caution.text())));
@@ -104,7 +104,7 @@ class FeetGardenTest {
                 + "\"levels\":[{\"at\":[0,0],\"drop\":400},{\"at\":[9000,0],\"drop\":" + (400 + random.nextInt(500))
                 + "},{\"at\":[0,7000],\"drop\":" + (400 + random.nextInt(500)) + "}]},"
                 + "\"loadIn\":{\"passage\":{\"width\":1000,\"turn\":1000},\"vehicle\":{\"payload\":500,\"bedLength\":2000,\"volume\":1}},"
-                + "\"rack\":[{\"length\":2750,\"bad\":[[0,150]]}],"
+                + "\"rack\":[{\"length\":2750,\"bad\":[[0,150]]},{\"length\":1500,\"thickness\":90}],"
                 + "\"paths\":[{\"line\":[[0,8500],[9000,8500]],\"width\":900,\"layers\":[{\"material\":\"gravel\",\"depth\":50}]}],\"beds\":[" + beds + "]}";
         assertEquals(List.of(), List.copyOf(metric(garden(document))), () -> document);
     }

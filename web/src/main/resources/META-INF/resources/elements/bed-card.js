@@ -1,5 +1,6 @@
 import { bounds } from '../geometry/outline.js';
 import { shown } from '../geometry/length.js';
+import { sectionName } from '../state/build.js';
 import { placeCheck, readName } from '../state/checks.js';
 import { mirrorBed, nudgeBed, ownBed, setBed, turnBed } from '../state/commands.js';
 import { boxOf } from '../state/group.js';
@@ -94,7 +95,7 @@ export class BedCard extends GardenElement {
     const units = unitsOf(this.garden.plan);
     const box = bounds(bed.own);
     const size = `${shown(box.right - box.left, units)} by ${shown(box.back - box.front, units)}, ${bed.own.length} walls, `
-      + `timber ${bed.section.id}${bed.placement.mirror ? ', mirrored' : ''}`;
+      + `timber ${sectionName(bed.section.id, units)}${bed.placement.mirror ? ', mirrored' : ''}`;
     if (!bed.type) {
       return [`${size}. `, h('button.quiet', { type: 'button', 'data-key': 'make type', onclick: () => {
         this.run(makeType(bed.id));

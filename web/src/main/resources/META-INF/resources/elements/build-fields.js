@@ -1,5 +1,5 @@
 import { lengthCheck, readNumber } from '../state/checks.js';
-import { FIELDS, isWanted, layersOf, layersText, nameOf, readLayers, sectionsOf, valueOf, written } from '../state/build.js';
+import { FIELDS, isWanted, layersOf, layersText, nameOf, readLayers, sectionChoices, sectionName, valueOf, written } from '../state/build.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
@@ -34,7 +34,7 @@ function entry(field, { plan, layers, key, set }) {
   const found = valueOf(field, layers);
   const change = value => set({ [field.key]: written(field, layers, value) });
   const parts = { key: `${key} ${nameOf(field)}`, label: field.label };
-  return h('div.entry', { 'data-key': `${parts.key} entry` }, control(field, found, parts, plan, change), origin(field, found, parts.key, change));
+  return h('div.entry', { 'data-key': `${parts.key} entry` }, control(field, found, parts, plan, change), origin(field, found, parts.key, change, unitsOf(plan)));
 }
 
 function control(field, { value }, parts, plan, change) {
@@ -44,13 +44,13 @@ function control(field, { value }, parts, plan, change) {
       check: lengthCheck(least, most, unitsOf(plan), ['too small', 'too large']) });
   }
   if (field.kind === 'count') return countField({ ...parts, value, read: readNumber(least, most, field.key !== 'courses' && field.sub !== 'coats' && field.sub !== 'perJoint'), oncount: ({ detail }) => change(detail) });
-  const choices = field.kind === 'section' ? [...new Set([...sectionsOf(plan), value])].map(id => [id, id]) : field.choices;
+  const choices = field.kind === 'section' ? sectionChoices(plan, value) : field.choices;
   return choiceField(field.label, parts.key, value, choices, change);
 }
 
-function origin(field, found, key, change) {
+function origin(field, found, key, change, units) {
   if (found.from !== 'own') return h('p.from', {}, FROM[found.from]);
-  const words = field.choices?.find(([value]) => value === found.else)?.[1] ?? found.else;
+  const words = field.choices?.find(([value]) => value === found.else)?.[1] ?? (field.kind === 'section' ? sectionName(found.else, units) : found.else);
   return h('p.from', {}, h('button.quiet', { type: 'button', 'data-key': `${key} back`, onclick: () => change(undefined) }, `its own; back to ${words}`));
 }
 

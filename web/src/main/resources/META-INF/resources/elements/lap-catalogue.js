@@ -1,5 +1,6 @@
 import { capital } from '../state/words.js';
 import { api } from '../api.js';
+import { sectionChoices } from '../state/build.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { readName, readNumber } from '../state/checks.js';
@@ -167,11 +168,12 @@ export class LapCatalogue extends GardenElement {
 
   #timber() {
     const rows = timberRows(this.garden.plan, this.#examples);
+    const names = Object.fromEntries(sectionChoices(this.garden.plan, ...rows.map(({ id }) => id)));
     const set = (id, fields) => this.run(setTimber(id, fields, this.#examples));
     return h('section', {},
       h('h3', {}, 'Timber'),
       h('ul.prices', {}, rows.map(({ id, goodFaces, treated, strengthClass }) => h('li', { 'data-key': `timber ${id}` },
-        h('strong', {}, id),
+        h('strong', {}, names[id]),
         tick(`timber ${id} faces`, 'both faces of its boards may be seen: angled pieces are nested where that saves a board', goodFaces > 1,
           on => set(id, { goodFaces: on ? 2 : undefined }), 'wall'),
         tick(`timber ${id} treated`, 'treated against rot', treated, on => set(id, { treated: on || undefined }), 'wall'),

@@ -2,7 +2,7 @@ import { shown } from '../geometry/length.js';
 import { readPrice } from '../state/catalogue.js';
 import { lengthCheck, readNumber, readText } from '../state/checks.js';
 import { badText, chalked, goodRuns, rackBoard, readBad, readRack, setBoard, takeOffRack } from '../state/rack.js';
-import { sectionsOf } from '../state/build.js';
+import { sectionChoices, sectionName } from '../state/build.js';
 import { USUAL, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
@@ -74,14 +74,14 @@ export class LapRack extends GardenElement {
     const least = plan.saw?.leastPiece ?? 300;
     const runs = goodRuns(board.length, board.bad, least).map(([from, to]) => shown(to - from, units));
     return h('li', { 'data-key': key }, h('details', {},
-      h('summary', { 'data-key': `${key} open` }, h('strong', {}, board.id || `Board ${index + 1}`), ` ${board.count > 1 ? `${board.count} × ` : ''}${shown(board.length, units)} of ${board.section}`,
+      h('summary', { 'data-key': `${key} open` }, h('strong', {}, board.id || `Board ${index + 1}`), ` ${board.count > 1 ? `${board.count} × ` : ''}${shown(board.length, units)} of ${sectionName(board.section, units)}`,
         board.bad.length ? h('span.badspan', {}, runs.length ? `, sound ${runs.join(' and ')}` : ', nothing sound') : null,
         board.coated ? ', coated' : null),
       h('div.fields', {},
         lengthField({ label: 'Length', units, mm: board.length, key: `${key} length`, onlength: ({ detail }) => set({ length: detail.mm }),
           check: mm => lengthCheck(LEAST, MOST, units)(mm) ?? (board.bad.some(([, to]) => to > mm) ? `A bad span reaches ${shown(Math.max(...board.bad.map(([, to]) => to)) - mm, units)} beyond that. Write it shorter first.` : null) }),
         countField({ label: 'How many', value: board.count, key: `${key} count`, read: readNumber(1, 10000), oncount: ({ detail }) => set({ count: detail > 1 ? detail : undefined }) }),
-        choiceField('Timber', `${key} section`, board.section, [...new Set([...sectionsOf(plan), board.section])].map(id => [id, id]), value => set({ section: value })),
+        choiceField('Timber', `${key} section`, board.section, sectionChoices(plan, board.section), value => set({ section: value })),
         choiceField('Good faces', `${key} faces`, String(board.goodFaces), [['2', 'both'], ['1', 'one'], ['0', 'none: hidden walls only']], value => set({ goodFaces: Number(value) })),
         h('div.wide', {}, countField({ label: 'Bad from the marked end', mode: 'text', key: `${key} bad`, value: badText(board.bad, units), hint: `such as ${badText([[0, 150], [1180, 1260]], units)}`,
           read: text => {
@@ -110,7 +110,7 @@ export class LapRack extends GardenElement {
     h('div.fields', {},
       lengthField({ label: 'Length', units: unitsOf(plan), mm: this.#next.length, check: lengthCheck(LEAST, MOST, unitsOf(plan)), key: 'rack length', onlength: ({ detail }) => { this.#next.length = detail.mm; } }),
       countField({ label: 'How many', value: this.#next.count, read: readNumber(1, 10000), key: 'rack count', oncount: ({ detail }) => { this.#next.count = detail; } }),
-      choiceField('Timber', 'rack section', section, sectionsOf(plan).map(id => [id, id]), value => { this.#next.section = value; }),
+      choiceField('Timber', 'rack section', section, sectionChoices(plan, section), value => { this.#next.section = value; }),
       h('button.main', { type: 'submit', 'data-key': 'rack it' }, 'Rack it')));
   }
 }

@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
 import { money } from '../state/changes.js';
+import { sectionName } from '../state/build.js';
 import { alike, bedOfMark, marksIn, nestOf, runs, segments, stagesOf, standing, waiting } from '../state/saw-day.js';
 import { unitsOf } from '../state/plan.js';
 import { GardenElement, h, s } from './make.js';
@@ -43,7 +44,7 @@ export class LapSawDay extends GardenElement {
   #part(part) {
     const currency = this.garden.reckoning.sheet.slip?.currency;
     return h('section', { 'data-key': `saw ${part.section}` },
-      h('h3', {}, standing(part, amount => money(amount, currency))),
+      h('h3', {}, standing(part, amount => money(amount, currency), sectionName(part.section, unitsOf(this.garden.plan)))),
       this.#view === 'boards' ? this.#boards(part) : this.#settings(part));
   }
 

@@ -1,4 +1,5 @@
 import { shown } from '../geometry/length.js';
+import { sectionName } from '../state/build.js';
 import { lengthCheck } from '../state/checks.js';
 import { bought, boughtRows, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
@@ -55,7 +56,7 @@ export class LapTally extends GardenElement {
     const rest = (this.garden.reckoning.sheet.tally?.sections ?? []).filter(part => Object.keys(part.buy).length);
     return rest.map(part => h('p.short', { 'data-key': `short ${part.section}` },
       h('strong', {}, `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} board${count > 1 ? 's' : ''} of ${this.#stock({ stock, length: Number(stock) })}`).join(', ')}`),
-      ` of ${part.section}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. They are on the slip.`));
+      ` of ${sectionName(part.section, unitsOf(this.garden.plan))}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. They are on the slip.`));
   }
 
   #today(weekends) {
@@ -126,7 +127,7 @@ export class LapTally extends GardenElement {
 
   #boards() {
     const { plan } = this.garden;
-    return h('div', {}, h('p.hint', {}, 'Press a piece when it is cut. Hold it, or press S, when it is spoiled.'), this.parts.map(part => h('ol.boards', { 'aria-label': part.section },
+    return h('div', {}, h('p.hint', {}, 'Press a piece when it is cut. Hold it, or press S, when it is spoiled.'), this.parts.map(part => h('ol.boards', { 'aria-label': sectionName(part.section, unitsOf(plan)) },
       part.boards.map(board => h('li', { 'data-key': `board ${board.number}` },
         h('strong', {}, `#${board.number}`), h('span', {}, ` ${this.#stock(board)}`),
         h('ul.pieces', {}, board.cuts.map(cut => this.#piece({ board, cut }, plan)), this.#spoiledHere(board, plan)),

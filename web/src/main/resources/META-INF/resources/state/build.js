@@ -1,3 +1,5 @@
+import { unitsOf } from './plan.js';
+
 /**
  * How a bed is built beyond its outline, as fields that each say where their value comes from: the bed itself, its type,
  * the garden's own usual, or the usual of the trade.
@@ -135,4 +137,21 @@ export function turnedOver(walls, seen, wall) {
 }
 
 /** The timbers walls can be built of: the usual one and the garden's own. @returns {string[]} */
+/**
+ * What a section is called: its code in millimetres, nominal inches in a garden in feet, as `catalogue.TradeName` has it on paper.
+ *
+ * @param {string} id `100x200` @param {'metric'|'imperial'} units @returns {string} `4x8`; a code that gives no millimetres stays
+ */
+export function sectionName(id, units) {
+  const sides = /^(\d{2,3})x(\d{2,3})$/.exec(id)?.slice(1).map(Number);
+  return units === 'imperial' && sides?.every(side => side >= 16) ? sides.map(side => Math.round(side / 25)).join('x') : id;
+}
+
+/** Sections to choose from by their names; where two have one name, by their codes. @param {string[]} also @returns {[string, string][]} */
+export function sectionChoices(plan, ...also) {
+  const ids = [...new Set([...sectionsOf(plan), ...also])];
+  const names = ids.map(id => sectionName(id, unitsOf(plan)));
+  return ids.map((id, i) => [id, names.indexOf(names[i]) === names.lastIndexOf(names[i]) ? names[i] : id]);
+}
+
 export const sectionsOf = plan => [...new Set(['100x200', ...(plan.catalogue?.sections ?? []).map(section => section.id)])];

@@ -1,4 +1,7 @@
+import { shown } from '../geometry/length.js';
+import { sectionName } from './build.js';
 import { given } from './fields.js';
+import { unitsOf } from './plan.js';
 
 /** What is sold, for what: the garden's own list over our examples, as rows, and the commands that change it. */
 
@@ -23,10 +26,10 @@ const packName = (pack, unit) => pack.name ?? (pack.tonnes ? `${pack.tonnes} t` 
 export function priceRows(plan, examples) {
   const rows = [];
   for (const { line, example } of lines(plan, examples, 'sections')) {
-    (line.stock ?? []).forEach((stock, index) => rows.push(row('sections', line.id, index, `Timber ${line.id}`, `board of ${stock.length}`, stock, example)));
+    (line.stock ?? []).forEach((stock, index) => rows.push(row('sections', line.id, index, `Timber ${sectionName(line.id, unitsOf(plan))}`, `board of ${shown(stock.length, unitsOf(plan))}`, stock, example)));
   }
   for (const { line, example } of lines(plan, examples, 'rolls')) {
-    rows.push(row('rolls', line.id, null, line.material ?? 'liner', `a metre of ${line.width} wide roll`, line, example));
+    rows.push(row('rolls', line.id, null, line.material ?? 'liner', `a metre of ${shown(line.width, unitsOf(plan))} wide roll`, line, example));
   }
   for (const { line, example } of lines(plan, examples, 'packs')) {
     (line.packs ?? []).forEach((pack, index) => rows.push(row('packs', line.item, index, line.label ?? line.item, packName(pack, line.unit), pack, example)));

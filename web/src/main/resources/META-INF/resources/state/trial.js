@@ -1,5 +1,6 @@
+import { sectionName } from './build.js';
 import { sumOf } from './changes.js';
-import { bedsOf, calledOf } from './plan.js';
+import { bedsOf, calledOf, unitsOf } from './plan.js';
 import { equal } from './merge.js';
 import { counted } from './words.js';
 
@@ -11,11 +12,11 @@ const FEW = 2;
 /** Keys of the document that are told by a word of their own, the others by theirs. */
 const WORDS = { rack: 'boards on hand', catalogue: 'merchants', crew: 'who works when', types: 'types', paths: 'paths', ground: 'ground', saw: 'saw', defaults: 'how beds are usually built', quote: 'quote', name: 'name', tally: 'tally' };
 
-function bedChange(was, is) {
+function bedChange(was, is, units) {
   const told = [];
   const courses = is.courses - was.courses;
   if (courses) told.push(`${counted(Math.abs(courses), 'course')} ${courses > 0 ? 'more' : 'less'}`);
-  if (is.section.id !== was.section.id) told.push(`timber ${is.section.id}`);
+  if (is.section.id !== was.section.id) told.push(`timber ${sectionName(is.section.id, units)}`);
   if (!equal(is.own, was.own)) told.push('another size');
   if (is.stage !== was.stage) told.push(`stage ${is.stage}`);
   if (!told.length && !equal(is.placement, was.placement)) told.push('moved');
@@ -34,7 +35,7 @@ export function changesOf(stands, tried) {
     const was = before.get(bed.id);
     before.delete(bed.id);
     if (!was) told.push(`${calledOf(bed)} added`);
-    else if (!equal(was, bed)) told.push(`${calledOf(bed)}: ${bedChange(was, bed)}`);
+    else if (!equal(was, bed)) told.push(`${calledOf(bed)}: ${bedChange(was, bed, unitsOf(tried))}`);
   }
   for (const bed of before.values()) told.push(`${calledOf(bed)} left out`);
   for (const key of new Set([...Object.keys(stands), ...Object.keys(tried)])) {
