@@ -35,6 +35,9 @@ import org.joda.money.CurrencyUnit;
 
 /** Reads the garden document: strict, every finding with its place, every default written down. */
 public final class GardenReader {
+    /** Money of a garden that names none. */
+    static final String CURRENCY = "GBP";
+
     /** The document format that this program writes and the newest that it reads. */
     public static final int FORMAT = 1;
 
@@ -128,7 +131,7 @@ public final class GardenReader {
             // told below, as what is no money
         }
         cursor.misshapen("currency", "the ISO 4217 code of money that goods are paid in", cursor.raw("currency"), "\"GBP\"");
-        return "GBP";
+        return CURRENCY;
     }
 
     /** @param types and {@code gives}, by bed, are filled in */

@@ -10,10 +10,12 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,8 +47,18 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     /** Fields that hold millimetres, and what else they may be written in. */
     private static final List<String> LENGTHS = List.of("length", "width", "thickness", "height", "step");
     private static final Map<String, String> UNITS_MM =
-            Map.of("mm", "1", "cm", "10", "m", "1000", "in", "25.4", "\"", "25.4", "ft", "304.8", "'", "304.8");
-    private static final Pattern LENGTH = Pattern.compile("(.*[0-9])\\s*(mm|cm|m|in|\"|ft|')", Pattern.CASE_INSENSITIVE);
+            Map.of("mm", "1", "cm", "10", "m", "1000", "in", "25.4", "\"", "25.4", "inches", "25.4", "ft", "304.8", "'", "304.8", "feet", "304.8");
+    private static final String UNIT = "(" + String.join("|", UNITS_MM.keySet()) + ")";
+    private static final Pattern LENGTH = Pattern.compile("(.*[0-9])\\s*" + UNIT, Pattern.CASE_INSENSITIVE);
+
+    /** A heading that says what its column is in: {@code Length, ft}, {@code Price (USD)}. */
+    private static final Pattern HEADING = Pattern.compile("(.*?)[\\s,;:(\\[_-]*(?:in\\s+)?(" + UNIT + "|[a-z]{3})[)\\].]*", Pattern.CASE_INSENSITIVE);
+
+    /** An amount with the code of its currency before or after it: {@code 46.00 USD}. */
+    private static final Pattern CODED = Pattern.compile("([A-Z]{3})?(.*?[0-9].*?)([A-Z]{3})?", Pattern.CASE_INSENSITIVE);
+
+    /** @param unit of numbers without one; empty where the heading names none */
+    private record Heading(String field, String unit) {}
 
     /** A section named by its size, however merchants write it: {@code 100x200}, {@code 100 x 200 mm}. */
     private static final Pattern SIZE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)\\s*[xX\u00D7*]\\s*([0-9]+(?:\\.[0-9]+)?)(?:\\s*mm)?");
@@ -84,12 +96,12 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         HEADINGS.put("content", List.of("content", "contents", "quantity", "fill", "packsize"));
         HEADINGS.put("unit", List.of("unit", "uom", "units"));
         HEADINGS.put("tonnes", List.of("tonnes", "tonne", "t"));
-        HEADINGS.put("length", List.of("length", "lengthmm", "stocklength"));
-        HEADINGS.put("width", List.of("width", "widthmm", "rollwidth"));
-        HEADINGS.put("thickness", List.of("thickness", "thicknessmm"));
+        HEADINGS.put("length", List.of("length", "stocklength"));
+        HEADINGS.put("width", List.of("width", "rollwidth"));
+        HEADINGS.put("thickness", List.of("thickness"));
         HEADINGS.put("height", List.of("height", "heightmm", "depth"));
         HEADINGS.put("density", List.of("density", "densitykgm3"));
-        HEADINGS.put("step", List.of("step", "stepmm", "soldby"));
+        HEADINGS.put("step", List.of("step", "soldby"));
         HEADINGS.put("price", List.of("price", "priceeach", "unitprice", "cost", "each", "net", "gross"));
         HEADINGS.put(FOR, List.of("priceisfor", "per"));
         HEADINGS.put("bundle", List.of("bundle", "soldin", "bundlesize"));
@@ -121,6 +133,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
      */
     static MerchantList read(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
         Map<String, Known> known = Known.of(garden);
+        String currency = garden.path("currency").asText(GardenReader.CURRENCY);
         Map<String, String> columns = new LinkedHashMap<>();
         List<String> ignored = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
@@ -128,13 +141,13 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         String text = DocumentText.unmarked(csv);
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setIgnoreEmptyLines(false).get();
         try (var parser = format.parse(new StringReader(text))) {
-            Map<Integer, String> fieldAt = new LinkedHashMap<>();
+            Map<Integer, Heading> headings = new LinkedHashMap<>();
             for (CSVRecord row : parser) {
                 // a cell may hold a line break, so the line where the row ends is what the parser counts
                 long number = parser.getCurrentLineNumber();
-                if (fieldAt.isEmpty()) {
+                if (headings.isEmpty()) {
                     if (isTitle(row)) continue;
-                    headings(row, named, fieldAt, columns, ignored);
+                    headings(row, named, headings, columns, ignored);
                     if (!columns.containsValue("item") || !columns.containsValue("price")) {
                         String missing = columns.containsValue("item") ? "price" : "item";
                         bad.add(new Bad(number, "no column for the " + missing, "head one column \"" + missing + "\""));
@@ -146,7 +159,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                     bad.add(new Bad(number, "more than " + MOST_LINES + " lines", "split the list"));
                     break;
                 }
-                line(row, number, fieldAt, supplier, known, lines, bad);
+                line(row, number, headings, supplier, known, currency, lines, bad);
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
             long number = 1 + text.chars().filter(c -> c == '\n').count();
@@ -171,31 +184,56 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return row.stream().filter(cell -> !cell.isBlank()).count() < 2;
     }
 
-    private static void headings(CSVRecord row, Map<String, String> named, Map<Integer, String> fieldAt, Map<String, String> columns, List<String> ignored) {
+    private static void headings(CSVRecord row, Map<String, String> named, Map<Integer, Heading> headings, Map<String, String> columns, List<String> ignored) {
         for (int i = 0; i < row.size(); i++) {
-            String plain = row.get(i).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
-            Optional<String> field = Optional.ofNullable(named.get(row.get(i).strip())).or(() -> HEADINGS.entrySet().stream()
-                    .filter(entry -> entry.getValue().contains(plain) && !named.containsValue(entry.getKey()))
-                    .map(Map.Entry::getKey)
-                    .findFirst()).filter(one -> !fieldAt.containsValue(one));
-            if (field.isPresent()) {
-                fieldAt.put(i, field.get());
-                columns.put(row.get(i), field.get());
-            } else if (!row.get(i).isBlank()) {
+            String cell = row.get(i).strip();
+            Optional<Heading> heading = Optional.ofNullable(named.get(cell)).map(field -> new Heading(field, unit(cell, field)))
+                    .or(() -> meant(cell).filter(one -> !named.containsValue(one.field())))
+                    .filter(one -> headings.values().stream().noneMatch(other -> other.field().equals(one.field())));
+            if (heading.isPresent()) {
+                headings.put(i, heading.get());
+                columns.put(row.get(i), heading.get().field());
+            } else if (!cell.isEmpty()) {
                 ignored.add(row.get(i));
             }
         }
-        if (fieldAt.isEmpty()) fieldAt.put(-1, "none");
+        if (headings.isEmpty()) headings.put(-1, new Heading("none", ""));
     }
 
-    private static void line(CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, Map<String, Known> known, List<Line> lines, List<Bad> bad) {
+    private static Optional<Heading> meant(String cell) {
+        Matcher parted = HEADING.matcher(cell);
+        return field(cell).map(field -> new Heading(field, ""))
+                .or(() -> parted.matches() ? field(parted.group(1)).map(field -> new Heading(field, unit(cell, field))).filter(one -> !one.unit().isEmpty()) : Optional.empty());
+    }
+
+    private static Optional<String> field(String heading) {
+        String plain = heading.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+        return HEADINGS.entrySet().stream().filter(entry -> entry.getValue().contains(plain)).map(Map.Entry::getKey).findFirst();
+    }
+
+    /** What a heading says that its column is in, where such a field can be in it: lengths in a unit of length, prices in a currency. */
+    private static String unit(String cell, String field) {
+        Matcher parted = HEADING.matcher(cell);
+        if (!parted.matches()) return "";
+        String unit = parted.group(2).toLowerCase(Locale.ROOT);
+        boolean can = LENGTHS.contains(field) ? UNITS_MM.containsKey(unit) : field.equals("price") && isCurrency(unit.toUpperCase(Locale.ROOT));
+        return can ? unit : "";
+    }
+
+    private static boolean isCurrency(String code) {
+        return Currency.getAvailableCurrencies().stream().anyMatch(one -> one.getCurrencyCode().equals(code));
+    }
+
+    private static void line(CSVRecord row, long number, Map<Integer, Heading> headings, String supplier, Map<String, Known> known, String currency, List<Line> lines, List<Bad> bad) {
         Map<String, String> fields = new LinkedHashMap<>();
-        fieldAt.forEach((column, field) -> {
-            if (column < row.size() && !row.get(column).isBlank()) fields.put(field, row.get(column).strip());
+        headings.forEach((column, heading) -> {
+            if (column >= row.size() || row.get(column).isBlank()) return;
+            String cell = row.get(column).strip();
+            fields.put(heading.field(), amount(cell).isPresent() ? (cell + " " + heading.unit().toUpperCase(Locale.ROOT)).strip() : cell);
         });
         if (fields.isEmpty()) return;
         if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
-        Optional<Bad> fault = fields.containsKey("item") ? numbers(fields, number).or(() -> size(fields, number, known))
+        Optional<Bad> fault = fields.containsKey("item") ? price(fields, number, currency).or(() -> numbers(fields, number)).or(() -> size(fields, number, known))
                 : Optional.of(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
         if (fault.isPresent()) {
             bad.add(fault.get());
@@ -230,6 +268,18 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             fields.putIfAbsent("thickness", size.group(1));
             fields.putIfAbsent("height", size.group(2));
         }
+        return Optional.empty();
+    }
+
+    /** Takes the currency off a price that names one; another than the garden's is nothing to count with. */
+    private static Optional<Bad> price(Map<String, String> fields, long number, String currency) {
+        Matcher coded = CODED.matcher(fields.getOrDefault("price", ""));
+        if (!coded.matches()) return Optional.empty();
+        String code = (coded.group(1) != null ? coded.group(1) : Objects.requireNonNullElse(coded.group(3), "")).toUpperCase(Locale.ROOT);
+        if (!isCurrency(code)) return Optional.empty();
+        if (!code.equals(currency))
+            return Optional.of(new Bad(number, "price \"" + Cursor.cut(fields.get("price")) + "\" is in " + code + ", the garden in " + currency, "give the price in " + currency));
+        fields.put("price", coded.group(2).strip());
         return Optional.empty();
     }
 

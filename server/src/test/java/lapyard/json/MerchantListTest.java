@@ -78,13 +78,38 @@ class MerchantListTest {
         assertTrue(MerchantListJson.preview(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
     }
 
-    /** Decimal commas go with semicolons between cells. */
     /** NIST SP 811: a foot is 0.3048 m, so 3.20 a foot is 10.4987 a metre. */
     @Test
     void aRollPricedByTheFootIsTakenByTheMetre() {
         String list = "Item,Width mm,Price is for,Price\nliner,3657.6,a foot,3.20\nmembrane,1000,a metre,1.10\n";
         ObjectNode preview = MerchantListJson.preview(list, "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of("10.4987", "1.10"), preview.at("/garden/catalogue/rolls").findValues("price").stream().map(price -> price.decimalValue().toPlainString()).toList());
+    }
+
+    /** ISO 4217 writes the code before or after the amount; 1 ft = 304.8 mm by the international yard of 1959. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            item;Length, ft;Price        | 8      | 46.00 USD   | 2438.4 | 46.00
+            item;Length (ft);Price (USD) | 8      | 46.00       | 2438.4 | 46.00
+            item;Length in feet;price    | 10     | usd 46.00   | 3048   | 46.00
+            item;Length [mm];Net, USD    | 2400   | USD1,046.50 | 2400   | 1046.50
+            item;length_mm;price         | 2400   | 46.00USD    | 2400   | 46.00
+            item;Length, ft;price        | 2400mm | $46         | 2400   | 46
+            item;Length, in;price        | 96     |             | 2438.4 |
+            """)
+    void aHeadingSaysTheUnitAndAPriceItsCurrency(String head, String length, String price, String mm, String plain) {
+        ObjectNode dollars = DocumentText.MAPPER.createObjectNode().put("currency", "USD");
+        MerchantList list = MerchantList.read(head + "\n100x200;" + length + ";" + (price == null ? "" : price) + "\n", "", Map.of(), dollars);
+        assertEquals(List.of(), list.bad());
+        assertEquals(mm, list.lines().get(0).fields().get("length"));
+        assertEquals(plain, list.lines().get(0).fields().get("price"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"price,46.00 USD", "price (USD),46.00", "price,usd46"})
+    void aPriceInAnotherCurrencyThanTheGardensIsRefused(String head, String price) {
+        MerchantList list = MerchantList.read("item,content," + head + "\nscrews,50," + price + "\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of("is in USD, the garden in GBP"), list.bad().stream().map(bad -> bad.text().replaceFirst(".*\" ", "")).toList());
     }
 
     @Test
