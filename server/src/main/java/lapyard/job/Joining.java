@@ -30,8 +30,7 @@ import lapyard.plan.SearchLength;
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
  * with which all beds' timber of a section, their ties, plates, screws and seal cost least together, with no more joints that
  * nothing stands behind than the usual ways have, unless fewer pieces are left uncut so; the usual way where that is no dearer, and of
- * others that cost the same the one whose longest part is shorter, thus lighter to lift, where boards are sold singly: whole bundles
- * are not counted here. Walls alike are joined alike. Each kind of
+ * others that cost the same the one whose longest part is shorter, thus lighter to lift. Walls alike are joined alike. Each kind of
  * wall in turn is tried every way until a round changes nothing, in a long search two kinds together after that; the number of
  * tries is bounded, and the order in which the garden names its beds changes nothing.
  */
@@ -72,12 +71,13 @@ final class Joining {
     }
 
     private final Garden garden;
+    private final Section section;
     private final List<Bed> beds;
     private final SearchMemory memory;
     private final double longestMm;
+    private final List<CuttingProblem.Stock> rack;
     private final CuttingProblem saw;
     private final boolean graded;
-    private final boolean singly;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new LinkedHashMap<>();
     /** Keeps the last result of each bed only: a try changes the walls of one kind, and all tries would not fit in memory. */
@@ -97,13 +97,13 @@ final class Joining {
 
     private Joining(Garden garden, Section section, List<Bed> beds, SearchMemory memory) {
         this.garden = garden;
+        this.section = section;
         this.beds = beds;
         this.memory = memory;
         this.longestMm = PooledTimber.longestPieceMm(garden, section);
-        List<CuttingProblem.Stock> rack = RackRuns.of(garden, section);
+        this.rack = RackRuns.of(garden, section);
         this.saw = PooledTimber.saw(garden, section, rack);
         this.graded = PooledTimber.graded(rack);
-        this.singly = section.stock().stream().allMatch(length -> length.bought(1) == 1);
         double boughtMm = PooledTimber.boughtPieceMm(garden, section);
         List<Double> boards = PooledTimber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
@@ -214,9 +214,9 @@ final class Joining {
             mostHinges = usual.hinges();
             int timbers = usual.boards().pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
             most = Math.max(LEAST_TRIES, Math.min(MOST_TRIES, MOST_TIMBERS / Math.max(1, timbers)));
-            CuttingResult cut = looking.boardsShortly(usual.boards());
-            unplaced = cut.unplaced().size();
-            best = cut.cost().add(usual.held());
+            Nesting.Plan plan = bundled(usual.boards(), looking.boardsShortly(usual.boards()));
+            unplaced = left(plan);
+            best = cost(usual, plan);
             looking.lengthPrices(usual.boards()).ifPresent(prices::add);
         }
 
@@ -244,7 +244,7 @@ final class Joining {
                 double longest = longestPartMm(kinds);
                 boolean usual = isUsual(kinds);
                 choose(kinds, one.way());
-                if (!isBest(one.trial(), singly && !usual && longestPartMm(kinds) < longest - 1e-6)) continue;
+                if (!isBest(one.trial(), !usual && longestPartMm(kinds) < longest - 1e-6)) continue;
                 kept.putAll(chosen);
                 changed = true;
             }
@@ -257,15 +257,30 @@ final class Joining {
             boolean looser = trial.hinges() > mostHinges;
             BigDecimal below = lighter ? best.add(LEAST_MONEY) : best;
             if (unplaced == 0 && (looser || atLeast(trial).compareTo(below) >= 0)) return false;
-            Optional<CuttingResult> better = looking.boardsCheaper(trial.boards(), below.subtract(trial.held()), unplaced)
-                    .filter(cut -> !looser || cut.unplaced().size() < unplaced);
-            better.ifPresent(cut -> {
+            Optional<Nesting.Plan> better = looking.boardsCheaper(trial.boards(), below.subtract(trial.held()), unplaced)
+                    .map(cut -> bundled(trial.boards(), cut))
+                    .filter(plan -> left(plan) < unplaced || left(plan) == unplaced && !looser && cost(trial, plan).compareTo(below) < 0);
+            better.ifPresent(plan -> {
                 mostHinges = Math.max(mostHinges, trial.hinges());
-                best = cut.cost().add(trial.held());
-                unplaced = cut.unplaced().size();
+                best = cost(trial, plan);
+                unplaced = left(plan);
                 looking.lengthPrices(trial.boards()).ifPresent(prices::add);
             });
             return better.isPresent();
+        }
+
+        /** The cheapest found of these timbers where some boards come in whole bundles, {@code cut} of all lengths. */
+        private Nesting.Plan bundled(CuttingProblem boards, CuttingResult cut) {
+            return WholeBundles.cheapest(section, lengths -> new Nesting.Plan(new SawDemands(boards, Map.of()), lengths == section ? cut
+                    : looking.boardsShortly(boards.with(PooledTimber.saw(garden, lengths, rack).stock(), boards.pieces()))));
+        }
+
+        private BigDecimal cost(Trial trial, Nesting.Plan plan) {
+            return WholeBundles.cost(section, plan).add(trial.held());
+        }
+
+        private static int left(Nesting.Plan plan) {
+            return plan.result().unplaced().size();
         }
 
         /** What it costs at least if all timbers are cut, as far as the prices of what was best so far tell. */

@@ -37,7 +37,8 @@ final class WholeBundles {
         return new Nesting.Plan(best.asked(), best.result().bounded(bound));
     }
 
-    private static BigDecimal cost(Section section, Nesting.Plan plan) {
+    /** Of the boards that are cut and of those that lie unused. */
+    static BigDecimal cost(Section section, Nesting.Plan plan) {
         return plan.result().cost().add(over(section, plan.result()));
     }
 

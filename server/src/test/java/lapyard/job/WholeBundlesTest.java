@@ -55,9 +55,19 @@ class WholeBundlesTest {
         assertFalse(line.packs().isEmpty());
     }
 
+    /** Walls of 7000 joined for the boards that are cheapest singly take bundles for 240.00; six of 4800 hold all 25920 mm for 216.00. */
+    @Test
+    void wallsAreJoinedForTheBundlesThatAreBought() {
+        JobSheet sheet = Job.prepare(Gardens.garden("""
+                {"beds":[{"width":7100,"depth":1070,"courses":1},{"width":3700,"depth":1490,"courses":1,"at":[0,2600]}],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[{"length":2400,"bundle":6,"price":17.40},
+                   {"length":3000,"bundle":4,"price":21.90},{"length":3600,"least":3,"price":26.40},{"length":4800,"bundle":3,"price":36.00}]}]}}"""));
+        assertEquals(new BigDecimal("216.00"), timber(sheet).cost().orElseThrow());
+    }
+
     /** Lighter joints that cost as much in single boards cost 75.80 more in bundles of three: they are not taken. */
     @Test
-    void lighterJointsAreTakenOnlyWhereBoardsAreSoldSingly() {
+    void lighterJointsAreTakenOnlyWhereBundlesCostNoMore() {
         JobSheet sheet = Job.prepare(Gardens.garden("""
                 {"beds":[{"width":3860,"depth":1490,"courses":2,"stage":2},{"width":5700,"depth":1250,"courses":1,"at":[0,2600]},
                    {"width":5820,"depth":1170,"courses":3,"stage":2,"at":[0,5200]},{"width":3140,"depth":910,"courses":2,"at":[0,7800]},
