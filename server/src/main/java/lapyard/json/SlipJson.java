@@ -42,7 +42,7 @@ final class SlipJson {
         Map<String, Double> areasM2 = sheet.areasM2();
         return new Whole(
                 slip.currency().getCode(), slip.goods(), slip.total(), toPay(sheet), slip.atLeast(), slip.lowerBound(), slip.proven(), slip.lines(), slip.orders(),
-                whole.map(look -> Savings.of(slip)), whole.map(look -> Savings.total(slip)),
+                whole.map(look -> Savings.of(slip)), whole.flatMap(look -> Savings.total(slip)),
                 slip.apart().map(apart -> new BedByBed(apart.total().subtract(apart.delivery()), apart.delivery(), apart.total(),
                         apart.lowerBound(), apart.unproved().signum() == 0)),
                 Savings.shares(slip).stream()

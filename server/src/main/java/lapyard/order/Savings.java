@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lapyard.working.Working;
 
 /** What buying as one saves, and what each bed and path costs of it. */
@@ -58,9 +59,10 @@ public final class Savings {
         return savings;
     }
 
-    /** The saving of all lines and deliveries together: the least that buying as one saves. */
-    public static BigDecimal total(Slip slip) {
-        return of(slip).stream().map(Saving::saved).reduce(BigDecimal.ZERO.setScale(slip.currency().getDecimalPlaces()), BigDecimal::add);
+    /** The least that buying as one saves, all lines and deliveries together; empty where it is not proved that it costs no more. */
+    public static Optional<BigDecimal> total(Slip slip) {
+        return Optional.of(of(slip).stream().map(Saving::saved).reduce(BigDecimal.ZERO.setScale(slip.currency().getDecimalPlaces()), BigDecimal::add))
+                .filter(saved -> saved.signum() >= 0);
     }
 
     private static Saving saving(Slip slip, String item, String label, BigDecimal pooled, BigDecimal alone, String why) {

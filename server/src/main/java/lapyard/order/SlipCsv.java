@@ -71,7 +71,7 @@ public final class SlipCsv {
         String unproved = slip.apart().map(Apart::unproved).filter(some -> some.signum() != 0).map(some -> some.negate().toPlainString()).orElse("");
         if (!unproved.isEmpty()) rows.printRecord("", "not proved", "", "", "", "", "", "", unproved, unproved);
         rows.printRecord("", "total", slip.atLeast() ? "at least" : "", "", slip.currency().getCode(), "", "", slip.total().toPlainString(),
-                Ordering.rounded(alone, slip.currency()).toPlainString(), Savings.total(slip).toPlainString());
+                Ordering.rounded(alone, slip.currency()).toPlainString(), plain(Savings.total(slip)));
     }
 
     private static void delivery(CSVPrinter rows, String supplier, BigDecimal charge, Optional<BigDecimal> alone) throws IOException {

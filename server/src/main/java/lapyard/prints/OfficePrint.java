@@ -64,7 +64,7 @@ final class OfficePrint {
         List<List<String>> savings = new ArrayList<>();
         for (Savings.Saving saving : Savings.of(slip))
             savings.add(List.of(saving.label(), saving.bedByBed().toPlainString(), saving.pooled().toPlainString(), saving.saved().toPlainString()));
-        savings.add(List.of("All", "", "", Savings.total(slip).toPlainString()));
+        savings.add(List.of("All", "", "", Savings.total(slip).map(BigDecimal::toPlainString).orElse("none is proved")));
         sheets.section("Office: the sum, and what is saved", slip.proven()
                         ? "no other choice of suppliers and packs costs less" : "none can cost under " + slip.lowerBound().toPlainString(), 1)
                 .table("Suppliers, in " + code, List.of(new Column("supplier", 0.4, true), new Column("goods", 0.2, false), new Column("delivery", 0.2, false),
