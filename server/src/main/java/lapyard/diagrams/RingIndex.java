@@ -53,8 +53,7 @@ final class RingIndex {
                 cells.get(cell).add(held);
             }
         }
-        int highest = (int) Math.min(SQUARES - 1, Math.floor(box.high() / SQUARE_MM));
-        for (int row = (int) Math.max(0, Math.floor(box.low() / SQUARE_MM)); row <= highest; row++) fill(ring, row);
+        if (Math.min(box.width(), box.height()) > SQUARE_MM) new Filling(ring).rows(box);
     }
 
     /** Whether the test holds for none of the rings that may touch {@code ring}. */
@@ -87,10 +86,8 @@ final class RingIndex {
         for (int row = (int) Math.max(0, Math.ceil(box.low() / SQUARE_MM)); row <= highest; row++) {
             long[] squares = filled[row];
             if (squares == null) continue;
-            for (int word = from >> 6; word <= to >> 6; word++) {
-                long mask = (word == from >> 6 ? -1L << from : -1L) & (word == to >> 6 ? -1L >>> ~to : -1L);
-                if ((squares[word] & mask) != 0) return true;
-            }
+            int last = Math.min(to >> 6, squares.length - 1);
+            for (int word = from >> 6; word <= last; word++) if ((squares[word] & mask(word, from, to)) != 0) return true;
         }
         return false;
     }
@@ -101,59 +98,106 @@ final class RingIndex {
         for (int i = 1; i < steps; i++) {
             int x = (int) Math.floor((from.x() + (to.x() - from.x()) * i / steps) / SQUARE_MM);
             int y = (int) Math.floor((from.y() + (to.y() - from.y()) * i / steps) / SQUARE_MM);
-            if (x >= 0 && y >= 0 && x < SQUARES && y < SQUARES && filled[y] != null && (filled[y][x >> 6] >> x & 1) != 0) return true;
+            if (x < 0 || y < 0 || y >= SQUARES || filled[y] == null || x >> 6 >= filled[y].length) continue;
+            if ((filled[y][x >> 6] >> x & 1) != 0) return true;
         }
         return false;
     }
 
-    /** Notes the squares of a row whose middle is within the ring and that no edge touches. */
-    private void fill(List<Point> ring, int row) {
-        double low = row * SQUARE_MM;
-        double middle = low + SQUARE_MM / 2;
-        double[] crossed = new double[ring.size()];
-        int count = 0;
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.get(i);
-            Point b = ring.get((i + 1) % ring.size());
-            if (a.y() > middle != b.y() > middle) crossed[count++] = a.x() + (b.x() - a.x()) * (middle - a.y()) / (b.y() - a.y());
-        }
-        Arrays.sort(crossed, 0, count);
-        for (int i = 0; i + 1 < count; i += 2) {
-            int from = (int) Math.max(0, Math.ceil(crossed[i] / SQUARE_MM - 0.5));
-            int to = (int) Math.min(SQUARES - 1, Math.floor(crossed[i + 1] / SQUARE_MM - 0.5));
-            for (int square = from; square <= to; square++) {
-                int touched = touches(ring, square * SQUARE_MM, low);
-                if (touched >= 0) {
-                    square = touched;
-                    continue;
-                }
-                if (filled[row] == null) filled[row] = new long[SQUARES >> 6];
-                filled[row][square >> 6] |= 1L << square;
+    /** Notes the squares whose middle is within a ring and that no edge touches, row by row. */
+    private final class Filling {
+        private final double[] x;
+        private final double[] y;
+        private final double[] crossed;
+        /** First and last squares of the row that each edge touches there. */
+        private final int[] touched;
+
+        private int edges;
+
+        private Filling(List<Point> ring) {
+            int sides = ring.size();
+            x = new double[sides + 1];
+            y = new double[sides + 1];
+            for (int i = 0; i <= sides; i++) {
+                x[i] = ring.get(i % sides).x();
+                y[i] = ring.get(i % sides).y();
             }
+            crossed = new double[sides];
+            touched = new int[2 * sides];
+        }
+
+        private void rows(Box box) {
+            int highest = (int) Math.min(SQUARES - 1, Math.floor(box.high() / SQUARE_MM));
+            for (int row = (int) Math.max(0, Math.floor(box.low() / SQUARE_MM)); row <= highest; row++) row(row);
+        }
+
+        private void row(int row) {
+            int count = edges(row * SQUARE_MM);
+            Arrays.sort(crossed, 0, count);
+            for (int i = 0; i + 1 < count; i += 2) {
+                int from = (int) Math.max(0, Math.ceil(crossed[i] / SQUARE_MM - 0.5));
+                int to = (int) Math.min(SQUARES - 1, Math.floor(crossed[i + 1] / SQUARE_MM - 0.5));
+                while (from <= to) {
+                    int past = pastTouched(from);
+                    if (past == from) {
+                        int end = Math.min(to, untouchedTo(from));
+                        note(row, from, end);
+                        past = end + 1;
+                    }
+                    from = past;
+                }
+            }
+        }
+
+        /** Looks at the edges in a row. @return how many cross its middle */
+        private int edges(double low) {
+            double middle = low + SQUARE_MM / 2;
+            int count = 0;
+            edges = 0;
+            for (int i = 0; i < crossed.length; i++) {
+                if (Math.max(y[i], y[i + 1]) < low - TOUCH_MM || Math.min(y[i], y[i + 1]) > low + SQUARE_MM + TOUCH_MM) continue;
+                if (y[i] > middle != y[i + 1] > middle) crossed[count++] = x[i] + (x[i + 1] - x[i]) * (middle - y[i]) / (y[i + 1] - y[i]);
+                boolean level = Math.abs(y[i] - y[i + 1]) < TOUCH_MM;
+                double one = level ? x[i] : at(x[i], y[i], x[i + 1], y[i + 1], low - TOUCH_MM);
+                double other = level ? x[i + 1] : at(x[i], y[i], x[i + 1], y[i + 1], low + SQUARE_MM + TOUCH_MM);
+                touched[edges++] = (int) Math.ceil((Math.min(one, other) - TOUCH_MM) / SQUARE_MM - 1);
+                touched[edges++] = (int) Math.min(SQUARES, Math.floor((Math.max(one, other) + TOUCH_MM) / SQUARE_MM));
+            }
+            return count;
+        }
+
+        /** Behind the edges that touch this square. */
+        private int pastTouched(int square) {
+            int past = square;
+            for (int i = 0; i < edges; i += 2) if (touched[i] <= square) past = Math.max(past, touched[i + 1] + 1);
+            return past;
+        }
+
+        /** The last square before the next that an edge touches. */
+        private int untouchedTo(int square) {
+            int last = SQUARES - 1;
+            for (int i = 0; i < edges; i += 2) if (touched[i] > square) last = Math.min(last, touched[i] - 1);
+            return last;
         }
     }
 
-    /** The last square of its row that an edge touches which touches this one too; -1 where none does. */
-    private static int touches(List<Point> ring, double left, double low) {
-        int last = -1;
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.get(i);
-            Point b = ring.get((i + 1) % ring.size());
-            if (Math.max(a.y(), b.y()) < low - TOUCH_MM || Math.min(a.y(), b.y()) > low + SQUARE_MM + TOUCH_MM) continue;
-            boolean level = Math.abs(a.y() - b.y()) < TOUCH_MM;
-            double one = level ? a.x() : at(a, b, low - TOUCH_MM);
-            double other = level ? b.x() : at(a, b, low + SQUARE_MM + TOUCH_MM);
-            double right = Math.max(one, other) + TOUCH_MM;
-            if (Math.min(one, other) - TOUCH_MM <= left + SQUARE_MM && right >= left) last = Math.max(last, (int) Math.floor(right / SQUARE_MM));
-        }
-        return last;
+    private void note(int row, int from, int to) {
+        int words = (to >> 6) + 1;
+        if (filled[row] == null) filled[row] = new long[words];
+        else if (filled[row].length < words) filled[row] = Arrays.copyOf(filled[row], words);
+        for (int word = from >> 6; word < words; word++) filled[row][word] |= mask(word, from, to);
+    }
+
+    /** The squares of a word that lie between these two. */
+    private static long mask(int word, int from, int to) {
+        return (word == from >> 6 ? -1L << from : -1L) & (word == to >> 6 ? -1L >>> ~to : -1L);
     }
 
     /** Where an edge is at a height; at its nearer end where it does not reach it. */
-    private static double at(Point a, Point b, double y) {
-        if (a.y() == b.y()) return a.x();
-        double along = (y - a.y()) / (b.y() - a.y());
-        return a.x() + (b.x() - a.x()) * Math.max(0, Math.min(1, along));
+    private static double at(double ax, double ay, double bx, double by, double y) {
+        if (ay == by) return ax;
+        double along = (y - ay) / (by - ay);
+        return ax + (bx - ax) * Math.max(0, Math.min(1, along));
     }
 
     private static int cell(double mm) {
@@ -181,8 +225,8 @@ final class RingIndex {
             int to = cell(Math.max(a.y(), b.y()) + TOUCH_MM);
             boolean level = Math.abs(a.y() - b.y()) < TOUCH_MM;
             for (int row = from; row <= to; row++) {
-                reach(row, level || row == from ? a.y() <= b.y() ? a.x() : b.x() : at(a, b, row * CELL_MM));
-                reach(row, level || row == to ? a.y() <= b.y() ? b.x() : a.x() : at(a, b, (row + 1) * CELL_MM));
+                reach(row, level || row == from ? a.y() <= b.y() ? a.x() : b.x() : at(a.x(), a.y(), b.x(), b.y(), row * CELL_MM));
+                reach(row, level || row == to ? a.y() <= b.y() ? b.x() : a.x() : at(a.x(), a.y(), b.x(), b.y(), (row + 1) * CELL_MM));
             }
         }
 

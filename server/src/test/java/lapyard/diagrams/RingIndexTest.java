@@ -3,11 +3,19 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import lapyard.geometry.Point;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** What is found by cells is what is found by looking at every ring. */
@@ -86,6 +94,33 @@ class RingIndexTest {
             }
         }
         for (int k = 0; k < 2; k++) assertTrue(there[k] > 100 && told[k] > 0.7 * there[k], told[k] + " of " + there[k]);
+    }
+
+    /** A square of a quarter of a millimetre is told where JTS has it covered by a ring, unless an edge runs within 0.02 mm of it. */
+    @ParameterizedTest
+    @ValueSource(longs = {4, 16, 64})
+    void squaresAreFilledAsJtsHasThem(long seed) {
+        Random random = new Random(seed);
+        GeometryFactory jts = new GeometryFactory();
+        for (int i = 0; i < 30; i++) {
+            List<Point> ring = bed(random, 1 + random.nextInt(12), 60);
+            RingIndex index = new RingIndex();
+            index.put(ring);
+            Coordinate[] shell = IntStream.rangeClosed(0, ring.size()).mapToObj(k -> ring.get(k % ring.size())).map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+            PreparedGeometry whole = PreparedGeometryFactory.prepare(jts.createPolygon(shell));
+            Box round = Box.round(ring).grown(1);
+            for (double x = Math.max(0, Math.floor(round.left())); x < round.right(); x += 0.25) {
+                for (double y = Math.max(0, Math.floor(round.low())); y < round.high(); y += 0.25) {
+                    boolean told = index.fillsSome(new Box(x, y, x + 0.25, y + 0.25));
+                    if (told) assertTrue(whole.covers(square(jts, x, y, 0)), "told at " + x + ", " + y + " of ring " + i);
+                    else assertFalse(whole.covers(square(jts, x, y, 0.02)), "not told at " + x + ", " + y + " of ring " + i);
+                }
+            }
+        }
+    }
+
+    private static Geometry square(GeometryFactory jts, double x, double y, double more) {
+        return jts.toGeometry(new Envelope(x - more, x + 0.25 + more, y - more, y + 0.25 + more));
     }
 
     private static List<Point> bed(Random random, double size, int room) {
