@@ -24,8 +24,9 @@ final class WholeBundles {
         for (boolean changed = section.priced(); changed; ) {
             changed = false;
             for (StockLength length : sold.stock()) {
-                if (unused(length, best.result()) == 0 || sold.stock().size() == 1) continue;
                 Section without = sold.sold(sold.stock().stream().filter(other -> other != length).toList());
+                // of lengths without a price alone each board counts 1, which is no money
+                if (unused(length, best.result()) == 0 || !without.priced()) continue;
                 Nesting.Plan other = plan.apply(without);
                 if (other.result().left() > best.result().left() || cost(section, other).compareTo(cost(section, best)) >= 0) continue;
                 best = other;

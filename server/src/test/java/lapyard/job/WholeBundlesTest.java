@@ -38,6 +38,17 @@ class WholeBundlesTest {
         assertEquals(cost.equals(new BigDecimal("30.00")), sheet.cutting().get(0).proven(), "a board that lies unused is no part of a proof");
     }
 
+    /** Two of 4800 at 21.00 hold all (see above), and are sold from five on: 105.00, as nobody knows what the others cost. */
+    @Test
+    void aLengthWithoutAPriceIsNotTakenForOneThatComesInBundles() {
+        JobSheet sheet = Job.prepare(Gardens.garden("""
+                {"beds":[{"id":"A","width":2400,"depth":1200,"courses":1}],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,
+                   "stock":[{"length":2400},{"length":4800,"bundle":5,"price":21.00}]}]}}"""));
+        assertEquals(new BigDecimal("105.00"), timber(sheet).cost().orElseThrow());
+        assertTrue(timber(sheet).packs().stream().allMatch(pack -> pack.price().isPresent()), timber(sheet).packs()::toString);
+    }
+
     /** Without boards on hand all that beds buy by themselves can be bought together, so together costs no more. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
