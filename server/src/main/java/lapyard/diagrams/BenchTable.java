@@ -164,7 +164,7 @@ public final class BenchTable {
         double whole = BenchSheet.fitting(cell, size, least, column.bold(), room);
         if (TextMeasure.widthMm(cell, whole, column.bold()) <= room) return whole;
         double fits = size;
-        for (String word : cell.split(" ")) fits = Math.min(fits, BenchSheet.fitting(word, size, TypeSize.LEAST, column.bold(), room));
+        for (String word : TextMeasure.words(cell)) fits = Math.min(fits, BenchSheet.fitting(word, size, TypeSize.LEAST, column.bold(), room));
         return fits;
     }
 

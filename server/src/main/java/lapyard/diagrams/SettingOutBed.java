@@ -26,6 +26,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     private static final double ROW = 5.8;
     private static final double TEXT = TypeSize.ARMS_LENGTH;
     private static final double SMALL = 3;
+    private static final double HEADS_SIZE = 2.9;
     private static final double LEAST_DRAWING = 28;
     private static final String STRING_PEGS = "String pegs";
     /** Enough to find any corner that is off; more are not read. */
@@ -42,8 +43,12 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     private static final double GAP = 1.5;
     private static final double APART_MM = 2;
 
-    /** As a block of a width; empty where no sheet could hold it whole. */
-    Optional<Flow.Block> block(Flow flow, double wide) {
+    /**
+     * As a block of a width; empty where no sheet could hold it whole.
+     *
+     * @param size of all numbers
+     */
+    Optional<Flow.Block> block(Flow flow, double wide, double size) {
         Flow.Block words = Flow.Block.of(flow.lines(paragraphs(), SMALL, false, wide));
         double middle = Math.max(LEAST_DRAWING, HEAD + bed.pegs().pegs().size() * ROW);
         double height = TITLE + middle + 1 + words.heightMm() + 1.4;
@@ -57,11 +62,11 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
             Box right = new Box(left + drawn + APART_MM, 0, left + wide, 0);
             double y = top + TITLE;
             Tag table = Tag.table();
-            shapes.addAll(row(HEADS, right, y + 4, 2.9, table.head(HEADS.size())));
+            shapes.addAll(row(HEADS, right, y + 4, HEADS_SIZE, false, table.head(HEADS.size())));
             y += HEAD;
             shapes.add(sheet.line(right.left(), y - 0.8, right.right(), y - 0.8, Inks.THIN));
             for (List<String> cells : rows()) {
-                shapes.addAll(row(cells, right, y + 4.4, TEXT, table.row(HEADS.size())));
+                shapes.addAll(row(cells, right, y + 4.4, size, true, table.row(HEADS.size())));
                 y += ROW;
                 shapes.add(sheet.line(right.left(), y - 0.4, right.right(), y - 0.4, Inks.HAIR));
             }
@@ -100,20 +105,20 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         return rows;
     }
 
-    /** Whether every number has room beside the others, in the least type at least, in a block of this width. */
-    boolean fits(double wide) {
+    /** The largest type at which each number has room beside the others in a block of this width; may be too small to print. */
+    double size(double wide) {
         double room = wide - wide * DRAWING_SHARE - APART_MM;
-        return rows().stream().allMatch(cells -> IntStream.range(0, cells.size())
-                .allMatch(i -> TextMeasure.widthMm(cells.get(i), TypeSize.LEAST, i < HEAVY) <= room * SHARES[i] - GAP));
+        return rows().stream().flatMapToDouble(cells -> IntStream.range(0, cells.size())
+                .mapToDouble(i -> TEXT * (room * SHARES[i] - GAP) / TextMeasure.widthMm(cells.get(i), TEXT, i < HEAVY))).reduce(TEXT, Math::min);
     }
 
-    private List<Shape> row(List<String> cells, Box room, double base, double size, Tag told) {
+    private List<Shape> row(List<String> cells, Box room, double base, double size, boolean numbers, Tag told) {
         List<Shape> shapes = new ArrayList<>();
         double x = room.left();
         for (int i = 0; i < cells.size(); i++) {
             double wide = room.width() * SHARES[i];
-            boolean heavy = size == TEXT && i < HEAVY;
-            double fitting = BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, heavy, wide - GAP);
+            boolean heavy = numbers && i < HEAVY;
+            double fitting = numbers ? size : BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, false, wide - GAP);
             shapes.add((i == 0 ? sheet.text(x, base, cells.get(i), fitting, heavy)
                     : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy)).as(told.cell(i)));
             x += wide;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
@@ -51,15 +52,14 @@ public final class SettingOutSheets {
                             TEXT,
                             false));
             // feet and sixteenths may need the whole width
-            boolean narrow = out.beds().stream().allMatch(pegs -> new SettingOutBed(pegs, sheet).fits(flow.columnWidth(2, APART)));
-            int columns = narrow ? 2 : 1;
+            List<SettingOutBed> all = out.beds().stream().map(pegs -> new SettingOutBed(pegs, sheet)).toList();
+            ToDoubleFunction<Integer> size = columns -> all.stream().mapToDouble(bed -> bed.size(flow.columnWidth(columns, APART))).min().orElse(TypeSize.LEAST);
+            int columns = size.applyAsDouble(2) >= TypeSize.LEAST ? 2 : 1;
             double wide = flow.columnWidth(columns, APART);
+            double type = Math.max(TypeSize.LEAST, size.applyAsDouble(columns));
             List<Flow.Block> beds = new ArrayList<>();
             List<SettingOutBed> large = new ArrayList<>();
-            for (SettingOut.BedPegs pegs : out.beds()) {
-                SettingOutBed bed = new SettingOutBed(pegs, sheet);
-                bed.block(flow, wide).ifPresentOrElse(beds::add, () -> large.add(bed));
-            }
+            all.forEach(bed -> bed.block(flow, wide, type).ifPresentOrElse(beds::add, () -> large.add(bed)));
             flow.columns(columns, APART, beds);
             large.forEach(bed -> bed.table(flow));
             drafts.addAll(flow.drafts());

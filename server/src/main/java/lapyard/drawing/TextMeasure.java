@@ -2,9 +2,13 @@ package lapyard.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** How wide text comes out in the font that all pages use, without asking the machine for fonts. */
 public final class TextMeasure {
+    /** Between words; a length in feet, inches and a fraction is one word. */
+    private static final Pattern SPACE = Pattern.compile(" (?!(?<=[0-9]' )[0-9])(?!(?<=[0-9] )[0-9]+/[0-9])");
+
     private TextMeasure() {}
 
     /** Width in millimetres of one line in this size; kerning, which only narrows, is left out. */
@@ -66,12 +70,17 @@ public final class TextMeasure {
         return plain.substring(0, end).stripTrailing() + "…";
     }
 
+    /** What {@link #wrap} keeps together where it can. */
+    public static List<String> words(String text) {
+        return List.of(SPACE.split(text, -1));
+    }
+
     /** The text in lines no wider than {@code mostMm}, broken between words; a longer word is cut. */
     public static List<String> wrap(String text, double sizeMm, boolean bold, double mostMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
         double ems = 0;
-        for (String word : PlainText.of(text).split(" ")) {
+        for (String word : words(PlainText.of(text).stripTrailing())) {
             String longer = line.isEmpty() ? word : line + " " + word;
             ems = line.isEmpty() ? ems(0, word, bold) : ems(ems(ems, " ", bold), word, bold);
             if (!line.isEmpty() && ems * sizeMm > mostMm) {
@@ -83,7 +92,7 @@ public final class TextMeasure {
             while (ems * sizeMm > mostMm && line.codePointCount(0, line.length()) > 1) {
                 int end = breaks(line, sizeMm, bold, mostMm);
                 lines.add(line.substring(0, end));
-                line = line.substring(end);
+                line = line.substring(end).stripLeading();
                 ems = ems(0, line, bold);
             }
         }
@@ -91,7 +100,7 @@ public final class TextMeasure {
         return lines;
     }
 
-    /** Where a word that is too long is broken: after a hyphen where one stands early enough, else where the line is full. */
+    /** Where a word that is too long is broken: at a space or after a hyphen where one stands early enough, else where the line is full. */
     private static int breaks(String word, double sizeMm, boolean bold, double mostMm) {
         int end = word.offsetByCodePoints(0, 1);
         while (end < word.length()) {
@@ -99,6 +108,8 @@ public final class TextMeasure {
             if (next >= word.length() || widthMm(word.substring(0, next), sizeMm, bold) > mostMm) break;
             end = next;
         }
+        int space = word.lastIndexOf(' ', end);
+        if (space > 0) return space;
         int hyphen = word.lastIndexOf('-', end - 1);
         return hyphen > 0 ? hyphen + 1 : end;
     }

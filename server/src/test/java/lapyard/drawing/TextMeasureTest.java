@@ -48,6 +48,19 @@ class TextMeasureTest {
         lines.forEach(line -> assertTrue(TextMeasure.widthMm(line, 3, false) <= 40, line));
     }
 
+    /** Feet, inches and sixteenths stay together on a line that holds them, whatever stands before. */
+    @Test
+    void aLengthInFeetIsOneWord() {
+        String length = "10' 11 13/16\"";
+        for (double most = 30; most < 90; most += 0.5) {
+            List<String> lines = TextMeasure.wrap("1 of " + length + " and course 3 of 8' 4\", stage 2 cuts 3/4\" off " + length + ".", 3, false, most);
+            assertEquals(2, lines.stream().filter(line -> line.contains(length)).count(), lines::toString);
+            assertTrue(lines.stream().anyMatch(line -> line.contains("8' 4\"")), lines::toString);
+            lines.forEach(line -> assertTrue(TextMeasure.widthMm(line, 3, false) <= 90, line));
+        }
+        assertEquals(List.of("10' 11", "13/16\""), TextMeasure.wrap(length, 3, false, 15));
+    }
+
     /** Greedy by definition: a line takes the next word while the whole of it, measured anew, still fits. */
     @Test
     void wrapsAsOneWhoMeasuresEachLineAnew() {

@@ -2,11 +2,14 @@ package lapyard.prints;
 
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.Set;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.SvgWriter;
@@ -75,6 +78,7 @@ class GroundPrintTest {
         List<Page> pages = Prints.pages("setting-out", sheet("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[21000,0],[21000,14000],[0,14000]]},\"beds\":["
                 + bed.formatted("A", 3801) + "," + bed.formatted("B", 15007) + "]}"), ASK);
         int rows = 0;
+        Set<Double> sizes = new TreeSet<>();
         for (Page page : pages) {
             List<Shape.Text> texts = page.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).filter(text -> text.turnDeg() == 0).toList();
             for (Shape.Text peg : texts) {
@@ -82,10 +86,12 @@ class GroundPrintTest {
                 List<Shape.Text> row = texts.stream().filter(text -> Math.abs(text.at().y() - peg.at().y()) < 0.1 && text.at().x() >= peg.at().x()).toList();
                 assertTrue(row.size() >= 6, row::toString);
                 for (int i = 1; i < 6; i++) assertTrue(left(row.get(i)) > left(row.get(i - 1)) + wide(row.get(i - 1)), row.get(i - 1).text() + " on " + row.get(i).text());
+                row.forEach(number -> sizes.add(number.sizeMm()));
                 rows++;
             }
         }
         assertTrue(rows == 8, "two beds of four pegs");
+        assertEquals(1, sizes.size(), () -> "one type for all numbers, not " + sizes);
     }
 
     private static double wide(Shape.Text text) {
