@@ -39,7 +39,7 @@ record BedReader(Catalogue catalogue, Manner usual) {
                 new Screws(BY_TIMBER, Screws.USUAL.perJoint(), Screws.USUAL.diameterMm()),
                 new Notches(Notches.USUAL.widthMm(), BY_TIMBER, Notches.USUAL.maxGapMm(), Notches.USUAL.fromCornersMm()),
                 Base.USUAL, Liner.USUAL, Fill.USUAL,
-                new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
+                new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL.withFixings(BY_TIMBER), Seal.NONE);
 
         /** What a bed or the garden's defaults say, and this where they say nothing; without an outline no wall is refused. */
         Manner changed(Cursor cursor, Optional<Outline> outline) {
@@ -82,7 +82,7 @@ record BedReader(Catalogue catalogue, Manner usual) {
                 stage,
                 new Bed.Siting(outline.get(), placement, near),
                 new Bed.Walls(own.courses(), timber, own.lap(), joints, hidden, low, seams),
-                new Bed.Making(own.screws(), of(timber, own.notches()), own.ties(), of(timber, own.finish()), own.seal()),
+                new Bed.Making(own.screws(), of(timber, own.notches()), of(timber, own.ties()), of(timber, own.finish()), own.seal()),
                 new Bed.Inside(own.base(), own.liner()),
                 new Bed.Planting(own.fill(), food));
         Screws screws = own.screws();
@@ -93,6 +93,10 @@ record BedReader(Catalogue catalogue, Manner usual) {
     private static Notches of(Section timber, Notches given) {
         return given.depthMm() != BY_TIMBER ? given
                 : new Notches(given.widthMm(), Notches.usualDepthMm(timber.heightMm()), given.maxGapMm(), given.fromCornersMm());
+    }
+
+    private static Ties of(Section timber, Ties given) {
+        return given.fixingLengthMm() != BY_TIMBER ? given : given.withFixings(Ties.usualFixingMm(timber.thicknessMm()));
     }
 
     private static Finish of(Section timber, Finish given) {

@@ -76,6 +76,16 @@ public record Ties(
                 crossOverMm, crossFromMm, others);
     }
 
+    public Ties withFixings(double lengthMm) {
+        return new Ties(brackets, bracketFixings, courseTies, courseEveryMm, courseTie, courseFixings, lengthMm, crossTies, crossEveryMm,
+                crossOverMm, crossFromMm, supports);
+    }
+
+    /** The usual length, in thin timber the longest in whole 5 mm that leaves {@link #BEHIND_MM} (common practice, no source). */
+    public static double usualFixingMm(double thicknessMm) {
+        return Math.min(USUAL.fixingLengthMm, 5 * Math.floor((thicknessMm - BEHIND_MM) / 5 + 1e-9));
+    }
+
     /** Whether the courses of timber of this height are strapped and not screwed. */
     public boolean strapped(double courseHeightMm) {
         return courseTie == CourseTie.STRAPS

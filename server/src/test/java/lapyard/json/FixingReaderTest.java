@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
@@ -29,15 +31,17 @@ class FixingReaderTest {
         return assertInstanceOf(Reading.Read.class, read(more)).garden().beds().get(0);
     }
 
-    /** 38 less 10 leaves 28: a fixing of 50 is 22 too long; nobody who wants no brackets is asked. */
+    /** 38 less 10 leaves 28: a fixing of 50 is 22 too long. Who names none gets 25, and 50 from 60 on. */
     @Test
     void aBracketFixingThatComesOutIsRefused() {
-        Finding stop = stop("\"ties\":{\"brackets\":true}");
+        Finding stop = stop("\"ties\":{\"brackets\":true,\"fixingLength\":50}");
         assertEquals("bed K, ties/fixingLength", stop.where());
         assertEquals(new Amount(22, "mm"), stop.amount().orElseThrow());
         assertTrue(Told.ways(stop).contains("Use fixings up to 28 mm"), stop.ways().toString());
         assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").making().ties().fixingLengthMm());
-        assertEquals(Ties.USUAL, bed("\"food\":false").making().ties());
+        assertEquals(25, bed("\"ties\":{\"brackets\":true}").making().ties().fixingLengthMm());
+        assertEquals(Ties.USUAL.withFixings(25), bed("\"food\":false").making().ties());
+        assertEquals(List.of(45.0, 50.0, 50.0), Stream.of(59.0, 60.0, 100.0).map(Ties::usualFixingMm).toList());
     }
 
     /** 38 less 5 leaves 33. */
