@@ -4,115 +4,72 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 
-/** The clear width between the inner faces of a right-angled outline's walls. */
-final class InsideWidth {
-    private InsideWidth() {}
+/** A clear width between the inner faces of two walls, which may be below 0, near a place. */
+record InsideWidth(double widthMm, boolean facing, int side, int other, Point at) {
+    /** Walls whose inner faces look at each other: their turn is 120 degrees or more. */
+    private static final double FACING = -0.5 - 1e-9;
+
+    private static final double NEAR_MM = 1e-6;
+    private static final double HAIR_MM = 0.01;
 
     /**
-     * The narrowest place, where it falls short of {@code leastMm}.
+     * The narrowest place, where it falls short of {@code leastMm}: between two walls that face each other, or between
+     * an inside corner and a wall across from it. Where two walls are as narrow over a length, its middle.
      *
-     * @param outline upright and right-angled, either way round, not touching itself
+     * @param outline either way round, not touching itself
      * @param insetMm thickness of the walls
      */
     static Optional<OutlineFault> narrowest(Outline outline, double insetMm, double leastMm) {
-        List<ClearWidth> gaps = new ArrayList<>();
-        facing(outline, insetMm, true, gaps);
-        facing(outline, insetMm, false, gaps);
-        acrossCorners(outline, insetMm, leastMm, gaps);
-        return ClearWidth.narrowest(gaps, leastMm, side -> side);
-    }
-
-    /** Walls that face each other: the widths of every strip of the outline between two neighbouring levels. */
-    private static void facing(Outline outline, double insetMm, boolean across, List<ClearWidth> gaps) {
-        TreeSet<Double> levels = new TreeSet<>();
-        outline.corners().forEach(corner -> levels.add(across ? corner.y() : corner.x()));
-        List<Double> list = List.copyOf(levels);
-        for (int k = 0; k + 1 < list.size(); k++) {
-            double middle = (list.get(k) + list.get(k + 1)) / 2;
-            List<Integer> crossing = new ArrayList<>();
-            for (int i = 0; i < outline.sides(); i++) {
-                double from = across ? outline.corner(i).y() : outline.corner(i).x();
-                double to = across
-                        ? outline.corner(i + 1).y()
-                        : outline.corner(i + 1).x();
-                if (Math.min(from, to) < middle
-                        && middle < Math.max(from, to)
-                        && Math.abs(from - to) > 1 /* not a side along the strip that strays a hair */) {
-                    crossing.add(i);
-                }
-            }
-            crossing.sort(Comparator.comparingDouble(i -> place(outline, i, across)));
-            for (int k2 = 0; k2 + 1 < crossing.size(); k2 += 2) {
-                int one = crossing.get(k2);
-                int other = crossing.get(k2 + 1);
-                double low = place(outline, one, across);
-                double high = place(outline, other, across);
-                double centre = (low + high) / 2;
-                gaps.add(new ClearWidth(
-                        high - low - 2 * insetMm,
-                        Math.min(one, other),
-                        Math.max(one, other),
-                        across ? new Point(centre, middle) : new Point(middle, centre)));
-            }
-        }
-    }
-
-    private static double place(Outline outline, int side, boolean across) {
-        return across ? outline.corner(side).x() : outline.corner(side).y();
-    }
-
-    /** Inside corners that point at each other across a neck. */
-    private static void acrossCorners(Outline given, double insetMm, double leastMm, List<ClearWidth> gaps) {
-        boolean reversed = given.signedAreaMm2() < 0;
-        Outline outline = given.counterClockwise();
-        int n = outline.sides();
+        boolean reversed = outline.signedAreaMm2() < 0;
+        // a hair inside, so that a line along a wall runs within
+        Outline outer = outline.counterClockwise();
+        Outline round = Inset.of(outer, HAIR_MM);
+        Outline inner = Inset.of(outer, insetMm);
+        int n = round.sides();
+        List<InsideWidth> widths = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            if (!outline.insideCorner(i)) continue;
-            Point p = outline.corner(i);
-            Point into = into(outline, i);
-            for (int j = i + 1; j < n; j++) {
-                if (!outline.insideCorner(j)) continue;
-                Point q = outline.corner(j);
-                Point back = into(outline, j);
-                double dx = (q.x() - p.x()) * into.x();
-                double dy = (q.y() - p.y()) * into.y();
-                if (dx <= 0 || dy <= 0 || back.x() != -into.x() || back.y() != -into.y()) continue;
-                double freeX = dx - 2 * insetMm;
-                double freeY = dy - 2 * insetMm;
-                double width = freeX >= 0 && freeY >= 0 ? Math.hypot(freeX, freeY) : Math.max(freeX, freeY);
-                if (width < leastMm && empty(outline, p, q)) {
-                    int one = reversed ? n - 1 - i : i;
-                    int other = reversed ? n - 1 - j : j;
-                    gaps.add(new ClearWidth(width, Math.min(one, other), Math.max(one, other), p.middle(q)));
-                }
+            for (int j = i + 2; j < n - (i == 0 ? 1 : 0); j++) {
+                boolean facing = round.direction(i).dot(round.direction(j)) < FACING;
+                boolean corners = round.insideCorner(i) || round.insideCorner(i + 1)
+                        || round.insideCorner(j) || round.insideCorner(j + 1);
+                if (facing || corners) nearest(outer, round, inner, i, j, facing).filter(width -> width.widthMm < leastMm - NEAR_MM).ifPresent(widths::add);
             }
         }
+        return widths.stream().min(Comparator.comparingLong((InsideWidth width) -> Math.round(width.widthMm / NEAR_MM)).thenComparing(width -> !width.facing)).map(width -> {
+            List<Integer> sides = DoubleStream.of(width.side, width.other)
+                    .mapToObj(side -> reversed ? Math.floorMod(n - 2 - (int) side, n) : (int) side).sorted().toList();
+            return new OutlineFault(
+                    OutlineFault.Kind.INSIDE_NARROW, sides.stream().map(side -> side + 1).toList(), sides, leastMm - width.widthMm, "mm", width.at);
+        });
     }
 
-    /** From an inside corner straight away from the ground that it cuts out. */
-    private static Point into(Outline outline, int i) {
-        Point before = outline.uprightDirection(i - 1);
-        Point after = outline.uprightDirection(i);
-        return new Point(before.x() - after.x(), before.y() - after.y());
-    }
-
-    private static boolean empty(Outline outline, Point p, Point q) {
-        double left = Math.min(p.x(), q.x());
-        double right = Math.max(p.x(), q.x());
-        double bottom = Math.min(p.y(), q.y());
-        double top = Math.max(p.y(), q.y());
-        for (int i = 0; i < outline.sides(); i++) {
-            Point a = outline.corner(i);
-            Point b = outline.corner(i + 1);
-            if (Math.max(a.x(), b.x()) > left
-                    && Math.min(a.x(), b.x()) < right
-                    && Math.max(a.y(), b.y()) > bottom
-                    && Math.min(a.y(), b.y()) < top) {
-                return false;
-            }
+    /**
+     * From each end of one inner face to the nearest place of the other; crossing faces have no width at all. Along a wall
+     * between them there is none either, unless they face each other.
+     */
+    private static Optional<InsideWidth> nearest(Outline outline, Outline round, Outline inner, int i, int j, boolean facing) {
+        List<InsideWidth> ends = new ArrayList<>();
+        for (int turn = 0; turn < 4; turn++) {
+            int across = turn < 2 ? j : i;
+            int corner = turn < 2 ? i + turn : j + turn - 2;
+            Point outer = round.corner(corner);
+            Point outerTo = outer.nearestOn(round.corner(across), round.corner(across + 1));
+            boolean along = outerTo.equals(round.corner(corner - 1)) || outerTo.equals(round.corner(corner + 1));
+            if (!facing && (along || !round.insideCorner(corner)) || !within(outline, outer, outerTo)) continue;
+            Point from = inner.corner(corner);
+            Point to = from.nearestOn(inner.corner(across), inner.corner(across + 1));
+            double width = Math.copySign(from.distanceMm(to), to.minus(from).dot(outerTo.minus(outer)));
+            ends.add(new InsideWidth(width, facing, i, j, from.middle(to)));
         }
-        return true;
+        double least = ends.stream().mapToDouble(InsideWidth::widthMm).min().orElse(0);
+        return ends.stream().filter(end -> end.widthMm <= least + NEAR_MM).map(end -> end.at.steady()).distinct()
+                .reduce(Point::middle).map(at -> new InsideWidth(least, facing, i, j, at));
+    }
+
+    /** Whether the straight line between two places of the outline's edge runs inside it. */
+    private static boolean within(Outline outline, Point from, Point to) {
+        return DoubleStream.of(0.02, 0.25, 0.5, 0.75, 0.98).allMatch(share -> from.towards(to, share).within(outline.corners()));
     }
 }

@@ -2,7 +2,6 @@ package lapyard.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Looks for what is wrong with an outline, as data. */
 public final class OutlineCheck {
@@ -71,10 +70,7 @@ public final class OutlineCheck {
             shortSides(outline, rules.leastSideMm(), faults);
         }
         if (rules.leastInsideMm() > 0 && faults.isEmpty()) {
-            Optional<OutlineFault> narrow = outline.upright()
-                    ? InsideWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm())
-                    : AngledWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm());
-            narrow.ifPresent(faults::add);
+            InsideWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm()).ifPresent(faults::add);
         }
         return faults;
     }

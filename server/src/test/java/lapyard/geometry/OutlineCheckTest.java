@@ -132,7 +132,8 @@ class OutlineCheckTest {
                 only(OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 440, 1500, 440, 2700, 0, 2700), BED));
         assertEquals(OutlineFault.Kind.INSIDE_NARROW, fault.kind());
         assertEquals(60, fault.amount(), 1e-9);
-        assertEquals(new Point(220, 2100), fault.at());
+        // inner faces look at each other from 1400, round the inside corner, to 2600
+        assertEquals(new Point(220, 2000), fault.at());
         assertEquals(List.of(3, 5), fault.sides());
     }
 
@@ -147,6 +148,11 @@ class OutlineCheckTest {
         assertEquals(OutlineFault.Kind.INSIDE_NARROW, fault.kind());
         assertEquals(300 - 150 * Math.sqrt(2), fault.amount(), 1e-6);
         assertEquals(new Point(1825, 1675), fault.at());
+        // 0 x 350: the faces past the two corners look at each other over 200, 150 apart
+        OutlineFault above = only(OutlineCheck.faults(
+                outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 2000, 3400, 2000, 1850, 0, 1850), BED));
+        assertEquals(150, above.amount(), 1e-6);
+        assertEquals(new Point(2000, 1675), above.at());
         // 150 x 150: the walls of the two inside corners would meet, 50 too much both ways.
         OutlineFault closed = only(OutlineCheck.faults(
                 outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 1850, 3400, 1850, 1650, 0, 1650), BED));
