@@ -1,6 +1,7 @@
 package lapyard.geometry;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -21,22 +22,13 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
         moves = List.copyOf(moves);
     }
 
-    /** Along x before along y; of an upright outline one for each of its {@link Spans}, in their order. */
+    /** Along x before along y; of an outline whose sides run along the axes one for each pair of neighbouring coordinates of its corners. */
     public static List<Stretch> of(Outline outline) {
         List<Stretch> all = new ArrayList<>();
         for (boolean acrossX : new boolean[] {true, false}) {
-            List<Stretch> own = outline.upright() ? spans(outline, acrossX) : cuts(outline, acrossX);
+            List<Stretch> own = cuts(outline, acrossX);
             if (own.isEmpty()) own = shift(outline, acrossX);
             all.addAll(own);
-        }
-        return all;
-    }
-
-    private static List<Stretch> spans(Outline outline, boolean acrossX) {
-        List<Stretch> all = new ArrayList<>();
-        for (int span = 0; span < Spans.of(outline, acrossX).size(); span++) {
-            Outline larger = Spans.stretched(outline, acrossX, span, 1);
-            all.add(new Stretch(acrossX, true, IntStream.range(0, outline.sides()).mapToObj(i -> less(larger.corner(i), outline.corner(i))).toList()));
         }
         return all;
     }
@@ -125,7 +117,45 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
         return IntStream.range(0, moves.size()).filter(i -> moves.get(i).distanceMm(moves.get((i + 1) % moves.size())) > 1e-6).boxed().toList();
     }
 
-    private static Point less(Point one, Point other) {
-        return new Point(Math.rint(one.x() - other.x()), Math.rint(one.y() - other.y()));
+    /** Of outlines with more sides only pairs of parallel sides are looked for. */
+    private static final int MOST_SIDES = 12;
+
+    /** How far unit vectors may miss: corners are given in whole mm. Over 25 mm it makes 0.05. */
+    private static final double NEAR = 0.002;
+
+    /**
+     * The sets of sides that may all become shorter by one length while every angle stays: those whose directions add up to
+     * nothing, as the sides of a closed outline do. Sets that hold no other such set, then all sides where they close too.
+     *
+     * @return numbers of sides, ascending; of an outline of more than 12 sides only the pairs
+     */
+    public static List<List<Integer>> closing(Outline outline) {
+        List<List<Integer>> sets = new ArrayList<>();
+        int sides = outline.sides();
+        for (int size = 2; size <= (sides > MOST_SIDES ? 2 : sides); size++) subsets(outline, size, 0, List.of(), new Point(0, 0), sets);
+        return sets;
+    }
+
+    private static void subsets(Outline outline, int size, int from, List<Integer> taken, Point sum, List<List<Integer>> sets) {
+        if (taken.size() == size) {
+            boolean least = size == outline.sides() || sets.stream().noneMatch(taken::containsAll);
+            if (least && Math.hypot(sum.x(), sum.y()) < NEAR) sets.add(taken);
+            return;
+        }
+        for (int side = from; side <= outline.sides() - (size - taken.size()); side++) {
+            List<Integer> more = new ArrayList<>(taken);
+            more.add(side);
+            subsets(outline, size, side + 1, List.copyOf(more), sum.moved(outline.direction(side), 1, 0), sets);
+        }
+    }
+
+    /** The outline with these sides shorter, which close together; its first corner stays in its place. */
+    public static Outline shorter(Outline outline, Collection<Integer> sides, double byMm) {
+        List<Point> corners = new ArrayList<>(List.of(outline.corner(0)));
+        for (int side = 0; side < outline.sides() - 1; side++) {
+            double length = outline.sideMm(side) - (sides.contains(side) ? byMm : 0);
+            corners.add(corners.get(side).moved(outline.direction(side), length, 0));
+        }
+        return new Outline(corners);
     }
 }

@@ -24,7 +24,7 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.OutlineCheck;
-import lapyard.geometry.Spans;
+import lapyard.geometry.Stretch;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Bed;
@@ -84,16 +84,11 @@ public record SmallerBeds(
     private static void of(List<BedWork> works, Map<String, String> demandOf, List<SmallerBeds> all) {
         Outline outline = works.get(0).bed().outline();
         if (!outline.upright()) {
-            Spans.closing(outline).forEach(sides -> change(works, sides, false, false, demandOf).ifPresent(all::add));
+            Stretch.closing(outline).forEach(sides -> change(works, sides, false, false, demandOf).ifPresent(all::add));
             return;
         }
-        int across = Spans.of(outline, true).size();
-        int deep = Spans.of(outline, false).size();
-        for (int span = 0; span < across; span++) {
-            change(works, Spans.sides(outline, true, span), true, false, demandOf).ifPresent(all::add);
-        }
-        for (int span = 0; span < deep; span++) change(works, Spans.sides(outline, false, span), false, true, demandOf).ifPresent(all::add);
-        if (across == 1 && deep == 1) change(works, List.of(0, 1, 2, 3), true, true, demandOf).ifPresent(all::add);
+        for (Stretch one : Stretch.of(outline)) change(works, one.sides(), one.acrossX(), !one.acrossX(), demandOf).ifPresent(all::add);
+        if (outline.sides() == 4) change(works, List.of(0, 1, 2, 3), true, true, demandOf).ifPresent(all::add);
     }
 
     private static Optional<SmallerBeds> change(
@@ -128,7 +123,7 @@ public record SmallerBeds(
         for (BedSheet one : sheet.beds()) {
             Bed bed = one.work().bed();
             if (!bed.section().id().equals(cutting.section())) continue;
-            Bed smaller = beds.contains(bed.id()) ? bed.withOutline(drawn(Spans.shorter(bed.outline(), sides, byMm))) : bed;
+            Bed smaller = beds.contains(bed.id()) ? bed.withOutline(drawn(Stretch.shorter(bed.outline(), sides, byMm))) : bed;
             if (!OutlineCheck.faults(smaller.outline(), OutlineCheck.Rules.bed(bed.section().thicknessMm())).isEmpty()) return Optional.empty();
             then.add(smaller);
         }

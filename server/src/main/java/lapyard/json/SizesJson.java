@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Spans;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
@@ -161,8 +160,8 @@ public final class SizesJson {
     private static void size(ObjectNode bed, Outline outline) {
         boolean sized = bed.has("width") || bed.has("depth");
         if (sized && outline.sides() == 4) {
-            bed.set("width", Wire.number(Spans.of(outline, true).get(0), 1));
-            bed.set("depth", Wire.number(Spans.of(outline, false).get(0), 1));
+            bed.set("width", Wire.number(outline.sideMm(0), 1));
+            bed.set("depth", Wire.number(outline.sideMm(1), 1));
             return;
         }
         bed.remove(List.of("width", "depth", "walls"));

@@ -35,6 +35,16 @@ class StretchTest {
         assertEquals(shifts, all.stream().filter(stretch -> !stretch.growing()).count(), name);
     }
 
+    /** Two of its spans lie across and two deep; what lies beyond one moves, so that the L stays square. */
+    @Test
+    void anLGrowsByOneSpanAtATime() {
+        Outline l = outline("0,0 2700,0 2700,1200 1200,1200 1200,2400 0,2400");
+        List<Stretch> spans = Stretch.of(l);
+        assertEquals(List.of(List.of(0, 4), List.of(0, 2), List.of(1, 5), List.of(3, 5)), spans.stream().map(Stretch::sides).toList());
+        assertEquals(outline("0,0 2800,0 2800,1200 1300,1200 1300,2400 0,2400"), spans.get(0).applied(l, 100));
+        assertEquals(l.areaMm2() - 25 * 1200, spans.get(3).applied(l, -25).areaMm2());
+    }
+
     /** By hand: a trapezoid of 3000 and 1800, 1200 deep, its sides leaning 600 each; 100 deeper its far side is 1800 - 2 * 50. */
     @Test
     void aTrapezoidGrowsDeeperAlongItsLeaningSides() {

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import lapyard.geometry.Spans;
+import lapyard.geometry.Stretch;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.working.Progress;
@@ -29,7 +29,7 @@ class CostingTest {
             List<Bed> beds = new ArrayList<>();
             for (Bed bed : garden.beds()) {
                 double by = -5 * random.nextInt(20);
-                beds.add(bed.outline().upright() ? bed.withOutline(Spans.stretched(bed.outline(), random.nextBoolean(), 0, by)) : bed);
+                beds.add(bed.outline().upright() ? bed.withOutline(Stretch.of(bed.outline()).get(random.nextInt(2)).applied(bed.outline(), by)) : bed);
             }
             Garden changed = garden.withBeds(beds);
             assertEquals(Job.prepare(changed).slip().total(), Costing.of(changed, new SearchMemory(1 << 20)).total(), sample);

@@ -18,7 +18,7 @@ import lapyard.cutting.Sawn;
 import lapyard.cutting.SawnBoards;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
-import lapyard.geometry.Spans;
+import lapyard.geometry.Stretch;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.json.JobSheetJson;
 import lapyard.order.SlipLine;
@@ -132,7 +132,7 @@ class SawWorkTest {
                 Outline smaller = outline;
                 for (boolean acrossX : new boolean[] {true, false}) {
                     if (acrossX ? miss.sizes().narrower() : miss.sizes().shallower()) {
-                        smaller = Spans.stretched(smaller, acrossX, span(outline, acrossX, miss.sizes().walls()), -miss.shorterMm());
+                        smaller = span(outline, acrossX, miss.sizes().walls()).applied(smaller, -miss.shorterMm());
                     }
                 }
                 JobSheet then = Gardens.sheet(miss.sizes().beds().size() == 2 ? asDrawn(smaller, smaller) : asDrawn(smaller, outline));
@@ -155,12 +155,12 @@ class SawWorkTest {
         JobSheet sheet = Gardens.sheet(sixSided(List.of()));
         Outline outline = sheet.beds().get(0).work().bed().outline();
         assertEquals(List.of(List.of(0, 3), List.of(1, 4), List.of(2, 5), List.of(0, 2, 4), List.of(1, 3, 5), List.of(0, 1, 2, 3, 4, 5)),
-                Spans.closing(outline), "unit vectors at 0, 60 ... 300 degrees that add up to nothing");
+                Stretch.closing(outline), "unit vectors at 0, 60 ... 300 degrees that add up to nothing");
         List<SawAdvice.NearMiss> misses = SawAdvice.of(sheet).get(0).nearMisses();
         assertTrue(!misses.isEmpty());
         for (SawAdvice.NearMiss miss : misses) {
             assertTrue(miss.sizes().words(1, false).startsWith("make walls "), miss.sizes().words(1, false));
-            JobSheet then = Gardens.sheet(sixSided(Spans.shorter(outline, miss.sizes().sides(), miss.shorterMm()).corners()));
+            JobSheet then = Gardens.sheet(sixSided(Stretch.shorter(outline, miss.sizes().sides(), miss.shorterMm()).corners()));
             for (int corner = 0; corner < 6; corner++) {
                 assertEquals(60, then.beds().get(0).work().bed().outline().turnDeg(corner), 0.01, "every angle stays");
             }
@@ -183,8 +183,8 @@ class SawWorkTest {
     @Test
     void aChamferStaysAsItIs() {
         Outline chamfered = new Outline(List.of(new Point(0, 0), new Point(2400, 0), new Point(2400, 900), new Point(2100, 1200), new Point(0, 1200)));
-        assertEquals(List.of(List.of(0, 3), List.of(1, 4)), Spans.closing(chamfered));
-        Outline less = Spans.shorter(chamfered, List.of(0, 3), 24);
+        assertEquals(List.of(List.of(0, 3), List.of(1, 4)), Stretch.closing(chamfered));
+        Outline less = Stretch.shorter(chamfered, List.of(0, 3), 24);
         assertEquals(List.of(new Point(0, 0), new Point(2376, 0), new Point(2376, 900)), less.corners().subList(0, 3));
         assertEquals(List.of(2376.0, 900.0, Math.hypot(300, 300), 2076.0, 1200.0),
                 java.util.stream.IntStream.range(0, 5).mapToObj(side -> Math.round(1e6 * less.sideMm(side)) / 1e6)
@@ -214,13 +214,10 @@ class SawWorkTest {
         return "{\"beds\":[{\"id\":\"J\",\"width\":" + width + ",\"depth\":" + depth + ",\"courses\":2}]" + ONLY_2400;
     }
 
-    private static int span(Outline outline, boolean acrossX, List<String> walls) {
-        for (int span = 0; span < Spans.of(outline, acrossX).size(); span++) {
-            if (Spans.sides(outline, acrossX, span).stream().map(Bed::wallLetter).allMatch(walls::contains)) {
-                return span;
-            }
-        }
-        throw new AssertionError("no span has walls " + walls);
+    private static Stretch span(Outline outline, boolean acrossX, List<String> walls) {
+        return Stretch.of(outline).stream()
+                .filter(one -> one.acrossX() == acrossX && one.sides().stream().map(Bed::wallLetter).allMatch(walls::contains))
+                .findFirst().orElseThrow(() -> new AssertionError("no span has walls " + walls));
     }
 
     private static String asDrawn(Outline one, Outline other) {
