@@ -74,16 +74,13 @@ final class Courses {
             List<List<Wall>> walls,
             int side,
             List<Finding> findings) {
-        WallRun odd = walls.get(0).get(side).run();
-        WallRun even = walls.get(1).get(side).run();
-        boolean evenLaid = bed.courses() > 1;
-        double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
+        double needed = WallRun.longestMm(bed, side);
         double over = needed - longestMm;
         if (over <= 1e-6 && !joined.containsKey(side)) return;
         String wall = Bed.wallLetter(side);
         Optional<SeamSplit> split = joined.containsKey(side)
                 ? Optional.of(joined.get(side))
-                : bed.walls().seams() ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
+                : bed.walls().seams() ? SeamSplit.of(bed, side, longestMm, saw)
                 : Optional.empty();
         if (split.isEmpty()) {
             findings.add(Finding.of(bed.walls().seams() ? FindingKind.WALL_NOT_JOINABLE : FindingKind.WALL_TOO_LONG, Place.wall(bed.id(), wall))
@@ -94,8 +91,8 @@ final class Courses {
                     .way(WayKind.LONGER_BOARD, Fact.mm(needed + 2 * saw.endTrimMm())));
             return;
         }
-        walls.get(0).set(side, new Wall(odd, split.get().oddMm()));
-        walls.get(1).set(side, new Wall(even, split.get().evenMm()));
+        walls.get(0).set(side, new Wall(walls.get(0).get(side).run(), split.get().oddMm()));
+        walls.get(1).set(side, new Wall(walls.get(1).get(side).run(), split.get().evenMm()));
         double missing = saw.seamStaggerMm() - split.get().staggerMm();
         if (missing > 1e-6) {
             findings.add(Finding.of(FindingKind.JOINT_STAGGER, Place.wall(bed.id(), wall))

@@ -30,17 +30,12 @@ public record LongWall(int side, List<SeamSplit> ways) {
     public static List<LongWall> of(Bed bed, Saw saw, double longestMm, double boughtMm, Collection<Double> boardsMm) {
         List<LongWall> walls = new ArrayList<>();
         for (int side = 0; bed.walls().seams() && side < bed.outline().sides(); side++) {
-            WallRun odd = WallRun.of(bed, side, true);
-            WallRun even = WallRun.of(bed, side, false);
-            boolean evenLaid = bed.courses() > 1;
-            double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
+            double needed = WallRun.longestMm(bed, side);
             if (needed <= Math.min(longestMm, boughtMm) + 1e-6) continue;
-            double wallMm = bed.outline().sideMm(side);
             boolean joined = needed > longestMm + 1e-6;
-            List<SeamSplit> ways = new ArrayList<>(
-                    joined ? SeamSplit.all(odd, even, evenLaid, wallMm, longestMm, saw, boardsMm) : List.of(SeamSplit.NONE));
+            List<SeamSplit> ways = new ArrayList<>(joined ? SeamSplit.all(bed, side, longestMm, saw, boardsMm) : List.of(SeamSplit.NONE));
             if (boughtMm < longestMm) {
-                SeamSplit.of(odd, even, evenLaid, wallMm, boughtMm, saw)
+                SeamSplit.of(bed, side, boughtMm, saw)
                         .filter(way -> way.staggerMm() >= saw.seamStaggerMm() - 1e-6 && !ways.contains(way))
                         .ifPresent(ways::add);
             }

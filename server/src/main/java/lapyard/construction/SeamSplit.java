@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import lapyard.geometry.Lengths;
+import lapyard.plan.Bed;
 import lapyard.plan.Saw;
 
 /**
@@ -27,22 +28,22 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
 
     private static final double EPSILON = 1e-6;
 
+    /** Ways to join one wall that are handed on; each costs a try of the cutting. */
+    private static final int MOST_WAYS = 16;
+
     /**
      * Fewest seams first. The long part starts the odd courses and ends the even ones (or the other way round); it is
      * the shortest whole half metre, else whole 100 mm, that gives the stagger, else as long as it can be.
      *
-     * @param wallMm    outer length of the wall
      * @param longestMm longest part that a board gives
      * @return empty where no parts keep the least length, the distance from the corners and the longest board; a
      *     split that misses the stagger is the best there is of up to two seams more than needed
      */
-    static Optional<SeamSplit> of(WallRun odd, WallRun even, boolean evenLaid, double wallMm, double longestMm, Saw saw) {
-        boolean joinOdd = odd.lengthMm() > longestMm + EPSILON;
-        boolean joinEven = evenLaid && even.lengthMm() > longestMm + EPSILON;
-        double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
-        double shorter = Math.min(joinOdd ? odd.lengthMm() : longer, joinEven ? even.lengthMm() : longer);
+    static Optional<SeamSplit> of(Bed bed, int side, double longestMm, Saw saw) {
+        Search search = new Search(bed, side, longestMm, saw);
+        double longer = search.longerMm;
+        double shorter = Math.min(search.joinOdd ? search.odd.lengthMm() : longer, search.joinEven ? search.even.lengthMm() : longer);
         int least = (int) Math.ceil((longer - EPSILON) / longestMm);
-        Search search = new Search(odd, even, joinOdd, joinEven, wallMm, longestMm, saw);
         for (int parts = least; parts <= least + 2; parts++) {
             for (double step : new double[] {500, 100}) {
                 double first = Math.ceil(longer / parts / step - EPSILON) * step;
@@ -56,9 +57,6 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         return search.best;
     }
 
-    /** Ways to join one wall that are handed on; each costs a try of the cutting. */
-    private static final int MOST_WAYS = 16;
-
     /**
      * All splits into the fewest parts that keep every rule, the one of {@link #of} first; those with long parts of
      * whole 100 mm or of a whole board, or that leave a whole board, in the order of their long parts; thinned out
@@ -67,30 +65,21 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
      * @param boardsMm what whole boards give
      * @return only the first where it misses the stagger; empty where there is none
      */
-    static List<SeamSplit> all(
-            WallRun odd,
-            WallRun even,
-            boolean evenLaid,
-            double wallMm,
-            double longestMm,
-            Saw saw,
-            Collection<Double> boardsMm) {
-        Optional<SeamSplit> usual = of(odd, even, evenLaid, wallMm, longestMm, saw);
+    static List<SeamSplit> all(Bed bed, int side, double longestMm, Saw saw, Collection<Double> boardsMm) {
+        Optional<SeamSplit> usual = of(bed, side, longestMm, saw);
         if (usual.isEmpty() || usual.get().staggerMm() < saw.seamStaggerMm() - EPSILON) return usual.stream().toList();
-        boolean joinOdd = !usual.get().oddMm().isEmpty();
-        boolean joinEven = !usual.get().evenMm().isEmpty();
-        double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
         int parts = Math.max(usual.get().oddMm().size(), usual.get().evenMm().size()) + 1;
         TreeSet<Double> longParts = new TreeSet<>();
-        for (double part = Math.ceil(longer / parts / 100 - EPSILON) * 100; part <= longestMm + EPSILON; part += 100) longParts.add(part);
+        for (double part = 100; part <= longestMm; part += 100) longParts.add(part);
         for (double board : boardsMm) {
             longParts.add(Lengths.toTenth(board));
-            for (WallRun run : List.of(odd, even)) longParts.add(Lengths.toTenth(run.lengthMm() - board));
+            for (boolean odd : new boolean[] {true, false}) longParts.add(Lengths.toTenth(WallRun.of(bed, side, odd).lengthMm() - board));
         }
-        longParts.removeIf(part -> part < longer / parts - EPSILON || part > longestMm + EPSILON);
+        double share = new Search(bed, side, longestMm, saw).longerMm / parts;
+        longParts.removeIf(part -> part < share - EPSILON);
         LinkedHashSet<SeamSplit> found = new LinkedHashSet<>();
         for (double part : longParts) {
-            Search search = new Search(odd, even, joinOdd, joinEven, wallMm, longestMm, saw);
+            Search search = new Search(bed, side, longestMm, saw);
             if (search.reached(parts, part, 100)) found.add(search.best.orElseThrow());
         }
         found.remove(usual.get());
@@ -107,17 +96,20 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         private final WallRun even;
         private final boolean joinOdd;
         private final boolean joinEven;
+        /** The longer of those that must be joined. */
+        private final double longerMm;
         private final double wallMm;
         private final double longestMm;
         private final Saw saw;
         private Optional<SeamSplit> best = Optional.empty();
 
-        Search(WallRun odd, WallRun even, boolean joinOdd, boolean joinEven, double wallMm, double longestMm, Saw saw) {
-            this.odd = odd;
-            this.even = even;
-            this.joinOdd = joinOdd;
-            this.joinEven = joinEven;
-            this.wallMm = wallMm;
+        Search(Bed bed, int side, double longestMm, Saw saw) {
+            odd = WallRun.of(bed, side, true);
+            even = WallRun.of(bed, side, false);
+            joinOdd = odd.lengthMm() > longestMm + EPSILON;
+            joinEven = bed.courses() > 1 && even.lengthMm() > longestMm + EPSILON;
+            longerMm = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
+            wallMm = bed.outline().sideMm(side);
             this.longestMm = longestMm;
             this.saw = saw;
         }
@@ -137,14 +129,11 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
             List<Double> evenSeams = joinEven ? seams(even, parts, longMm, middleMm, !longFirst) : List.of();
             if (joinOdd && !sound(odd, oddSeams) || joinEven && !sound(even, evenSeams)) return false;
             double stagger = stagger(oddSeams, evenSeams);
-            if (best.isEmpty() || stagger > best.get().staggerMm() + EPSILON) {
+            boolean enough = stagger >= saw.seamStaggerMm() - EPSILON;
+            if (enough || best.isEmpty() || stagger > best.get().staggerMm() + EPSILON) {
                 best = Optional.of(new SeamSplit(oddSeams, evenSeams, stagger));
             }
-            if (stagger >= saw.seamStaggerMm() - EPSILON) {
-                best = Optional.of(new SeamSplit(oddSeams, evenSeams, stagger));
-                return true;
-            }
-            return false;
+            return enough;
         }
 
         private static List<Double> seams(WallRun run, int parts, double longMm, double middleMm, boolean longFirst) {
@@ -158,37 +147,17 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         }
 
         private boolean sound(WallRun run, List<Double> seams) {
-            double from = run.fromMm();
             double clearFrom = Math.max(run.start().outerMm(), run.start().innerMm());
-            double clearEnd = Math.min(run.end().outerMm(), run.end().innerMm());
-            for (int i = 0; i <= seams.size(); i++) {
-                double to = i < seams.size() ? seams.get(i) : run.toMm();
-                double clearTo = i < seams.size() ? to : clearEnd;
-                if (clearTo - clearFrom < saw.leastPartMm() - EPSILON || to - from > longestMm + EPSILON) return false;
-                clearFrom = to;
-                if (i < seams.size()
-                        && (to < saw.seamFromCornerMm() - EPSILON || to > wallMm - saw.seamFromCornerMm() + EPSILON)) {
-                    return false;
-                }
-                from = to;
-            }
-            return true;
+            double clearTo = Math.min(run.end().outerMm(), run.end().innerMm());
+            boolean clearEnds = seams.get(0) - clearFrom >= saw.leastPartMm() - EPSILON && clearTo - seams.get(seams.size() - 1) >= saw.leastPartMm() - EPSILON;
+            return clearEnds
+                    && run.partsMm(seams).allMatch(part -> part >= saw.leastPartMm() - EPSILON && part <= longestMm + EPSILON)
+                    && seams.get(0) >= saw.seamFromCornerMm() - EPSILON
+                    && seams.get(seams.size() - 1) <= wallMm - saw.seamFromCornerMm() + EPSILON;
         }
 
-        /** Least distance between the two ascending lists. */
         private static double stagger(List<Double> one, List<Double> other) {
-            double least = Double.POSITIVE_INFINITY;
-            int i = 0;
-            int j = 0;
-            while (i < one.size() && j < other.size()) {
-                least = Math.min(least, Math.abs(one.get(i) - other.get(j)));
-                if (one.get(i) < other.get(j)) {
-                    i++;
-                } else {
-                    j++;
-                }
-            }
-            return least;
+            return one.stream().flatMapToDouble(a -> other.stream().mapToDouble(b -> Math.abs(a - b))).min().orElse(Double.POSITIVE_INFINITY);
         }
     }
 }

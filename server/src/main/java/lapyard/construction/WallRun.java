@@ -23,6 +23,12 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
                 end(bed, next, kind(bed, next, false, odd), false));
     }
 
+    /** The longest timber of the wall in any course, before it is joined. */
+    static double longestMm(Bed bed, int side) {
+        double odd = of(bed, side, true).lengthMm();
+        return bed.courses() > 1 ? Math.max(odd, of(bed, side, false).lengthMm()) : odd;
+    }
+
     private static PieceEnd end(Bed bed, int corner, PieceEnd.Kind kind, boolean start) {
         double thickness = bed.section().thicknessMm();
         double at = start ? 0 : bed.outline().sideMm(corner - 1);

@@ -58,7 +58,7 @@ class LongWallTest {
 
     private static SeamSplit usual(double lengthMm, double longestMm) {
         Bed bed = Beds.bed("K", Outline.rectangle(lengthMm, 1200), 3, Lap.TURNING);
-        return SeamSplit.of(WallRun.of(bed, 0, true), WallRun.of(bed, 0, false), true, lengthMm, longestMm, SAW).orElseThrow();
+        return SeamSplit.of(bed, 0, longestMm, SAW).orElseThrow();
     }
 
     /** Boards on hand give 4780, boards to buy 2980; a wall of 4000 takes pieces of 3900, one of 3080 pieces of 2980. */
