@@ -37,22 +37,24 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
      *
      * @param longestMm longest part that a board gives
      * @return empty where no parts keep the least length, the distance from the corners and the longest board; a
-     *     split that misses the stagger is the best there is of up to two seams more than needed
+     *     split that misses the stagger is the best that was tried, with up to two seams more than needed
      */
     static Optional<SeamSplit> of(Bed bed, int side, double longestMm, Saw saw) {
         Search search = new Search(bed, side, longestMm, saw);
         double longer = search.longerMm;
         double shorter = Math.min(search.joinOdd ? search.odd.lengthMm() : longer, search.joinEven ? search.even.lengthMm() : longer);
-        int least = (int) Math.ceil((longer - EPSILON) / longestMm);
+        int least = (int) Math.ceil(longer / search.longestMm);
         for (int parts = least; parts <= least + 2; parts++) {
             for (double step : new double[] {500, 100}) {
                 double first = Math.ceil(longer / parts / step - EPSILON) * step;
-                for (double part = first; part <= longestMm + EPSILON; part += step) {
+                for (double part = first; part <= search.longestMm; part += step) {
                     if (search.reached(parts, part, step)) return search.best;
                 }
             }
-            double most = Math.floor(10 * (Math.min(longestMm, shorter - saw.leastPartMm()) + EPSILON)) / 10;
-            if (search.reached(parts, most, 100)) return search.best;
+            double most = Math.floor(10 * Math.min(search.longestMm, shorter - search.leastMm)) / 10;
+            // where courses of one kind are shorter, equal short parts may give more than equal long ones
+            double few = Math.ceil(10 * Math.max(search.leastMm, longer - (parts - 1) * search.longestMm)) / 10;
+            if (search.reached(parts, most, 100) || search.reached(parts, few, 100)) return search.best;
         }
         return search.best;
     }
@@ -75,8 +77,8 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
             longParts.add(Lengths.toTenth(board));
             for (boolean odd : new boolean[] {true, false}) longParts.add(Lengths.toTenth(WallRun.of(bed, side, odd).lengthMm() - board));
         }
-        double share = new Search(bed, side, longestMm, saw).longerMm / parts;
-        longParts.removeIf(part -> part < share - EPSILON);
+        double share = new Search(bed, side, longestMm, saw).longerMm / parts - EPSILON;
+        longParts.removeIf(part -> part < share);
         LinkedHashSet<SeamSplit> found = new LinkedHashSet<>();
         for (double part : longParts) {
             Search search = new Search(bed, side, longestMm, saw);
@@ -99,26 +101,30 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         /** The longer of those that must be joined. */
         private final double longerMm;
         private final double wallMm;
+        /** Longest and shortest part, place of a joint and stagger, with a hair that calculating may add or take. */
         private final double longestMm;
-        private final Saw saw;
+        private final double leastMm;
+        private final double cornerMm;
+        private final double staggerMm;
         private Optional<SeamSplit> best = Optional.empty();
 
         Search(Bed bed, int side, double longestMm, Saw saw) {
             odd = WallRun.of(bed, side, true);
             even = WallRun.of(bed, side, false);
-            joinOdd = odd.lengthMm() > longestMm + EPSILON;
-            joinEven = bed.courses() > 1 && even.lengthMm() > longestMm + EPSILON;
+            this.longestMm = longestMm + EPSILON;
+            leastMm = saw.leastPartMm() - EPSILON;
+            cornerMm = saw.seamFromCornerMm() - EPSILON;
+            staggerMm = saw.seamStaggerMm() - EPSILON;
+            joinOdd = odd.lengthMm() > this.longestMm;
+            joinEven = bed.courses() > 1 && even.lengthMm() > this.longestMm;
             longerMm = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
             wallMm = bed.outline().sideMm(side);
-            this.longestMm = longestMm;
-            this.saw = saw;
         }
 
         /** Tries a long part of this length, with equal middle parts where there are more than two. */
         boolean reached(int parts, double longMm, double stepMm) {
             if (parts == 2) return reached(parts, longMm, 0, true) || reached(parts, longMm, 0, false);
-            double first = Math.ceil(saw.leastPartMm() / stepMm - EPSILON) * stepMm;
-            for (double middle = first; middle <= longestMm + EPSILON; middle += stepMm) {
+            for (double middle = Math.ceil(leastMm / stepMm) * stepMm; middle <= longestMm; middle += stepMm) {
                 if (reached(parts, longMm, middle, true) || reached(parts, longMm, middle, false)) return true;
             }
             return false;
@@ -129,7 +135,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
             List<Double> evenSeams = joinEven ? seams(even, parts, longMm, middleMm, !longFirst) : List.of();
             if (joinOdd && !sound(odd, oddSeams) || joinEven && !sound(even, evenSeams)) return false;
             double stagger = stagger(oddSeams, evenSeams);
-            boolean enough = stagger >= saw.seamStaggerMm() - EPSILON;
+            boolean enough = stagger >= staggerMm;
             if (enough || best.isEmpty() || stagger > best.get().staggerMm() + EPSILON) {
                 best = Optional.of(new SeamSplit(oddSeams, evenSeams, stagger));
             }
@@ -149,11 +155,11 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         private boolean sound(WallRun run, List<Double> seams) {
             double clearFrom = Math.max(run.start().outerMm(), run.start().innerMm());
             double clearTo = Math.min(run.end().outerMm(), run.end().innerMm());
-            boolean clearEnds = seams.get(0) - clearFrom >= saw.leastPartMm() - EPSILON && clearTo - seams.get(seams.size() - 1) >= saw.leastPartMm() - EPSILON;
-            return clearEnds
-                    && run.partsMm(seams).allMatch(part -> part >= saw.leastPartMm() - EPSILON && part <= longestMm + EPSILON)
-                    && seams.get(0) >= saw.seamFromCornerMm() - EPSILON
-                    && seams.get(seams.size() - 1) <= wallMm - saw.seamFromCornerMm() + EPSILON;
+            double first = seams.get(0);
+            double last = seams.get(seams.size() - 1);
+            return first >= cornerMm && wallMm - last >= cornerMm
+                    && first - clearFrom >= leastMm && clearTo - last >= leastMm
+                    && run.partsMm(seams).allMatch(part -> part >= leastMm && part <= longestMm);
         }
 
         private static double stagger(List<Double> one, List<Double> other) {
