@@ -38,7 +38,7 @@ import lapyard.working.Working.Input;
  */
 record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards, OptionalInt otherStripBoards) {
     /** One split as it would be laid. */
-    private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
+    private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, List<Strip> strips, int stripBoards, double linerMm2) {
         private double lowest(boolean level) {
             return split.cuts().stream().filter(cut -> cut.level() == level).mapToDouble(cut -> level
                     ? cut.from().y() : cut.from().x())
@@ -68,7 +68,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                 best.split().rectangles(),
                 best.split().cuts(),
                 best.bays(),
-                strips(bed, best, usable),
+                best.strips(),
                 best.stripBoards(),
                 all.stream().filter(other -> other != best).mapToInt(Candidate::stripBoards).min());
     }
@@ -82,53 +82,31 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             double usableMm,
             Map<Rectangle, FloorBay> known) {
         double liner = bed.inside().liner().wanted() && bed.inside().liner().overFloor(bed.inside().base()) ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
-        if (!bed.inside().base().slatted()) return new Candidate(split, List.of(), 0, liner);
+        if (!bed.inside().base().slatted()) return new Candidate(split, List.of(), List.of(), 0, liner);
+        List<FloorBay> bays = split.rectangles().stream().map(rectangle -> known.computeIfAbsent(
+                rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.inside().base(), saw.kerfMm()))).toList();
+        List<Strip> strips = strips(bed, split, bays, usableMm);
         FirstFit fit = new FirstFit();
-        List<FloorBay> bays = new ArrayList<>();
-        for (Rectangle rectangle : split.rectangles()) {
-            FloorBay bay = known.computeIfAbsent(
-                    rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.inside().base(), saw.kerfMm()));
-            bays.add(bay);
-            bay.bearersMm().forEach(bearer -> add(fit, bearer, usableMm));
-        }
-        split.cuts().forEach(cut -> add(fit, cut.lengthMm(), usableMm));
-        return new Candidate(split, bays, fit.boards(usableMm, saw.kerfMm()), liner);
+        strips.forEach(strip -> fit.add(strip.lengthMm(), 1));
+        return new Candidate(split, bays, strips, fit.boards(usableMm, saw.kerfMm()), liner);
     }
 
-    private static List<Strip> strips(Bed bed, Candidate laid, double usableMm) {
+    private static List<Strip> strips(Bed bed, FewestRectangles.Split split, List<FloorBay> bays, double usableMm) {
         List<Strip> strips = new ArrayList<>();
-        for (int i = 0; i < laid.bays().size(); i++) {
-            FloorBay bay = laid.bays().get(i);
+        for (int i = 0; i < bays.size(); i++) {
+            FloorBay bay = bays.get(i);
             for (int k = 1; k <= bay.bearers(); k++) {
                 add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearersMm().get(k - 1), usableMm);
             }
         }
-        for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
-            add(strips, bed.id() + " beam " + (i + 1), "beam", laid.split().cuts().get(i).lengthMm(), usableMm);
-        }
+        for (int i = 0; i < split.cuts().size(); i++) add(strips, bed.id() + " beam " + (i + 1), "beam", split.cuts().get(i).lengthMm(), usableMm);
         return strips;
     }
 
-    private static void add(FirstFit fit, double lengthMm, double usableMm) {
-        int parts = parts(lengthMm, usableMm);
-        fit.add(part(lengthMm, parts), parts);
-    }
-
-    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
-        int parts = parts(lengthMm, usableMm);
-        for (int i = 0; i < parts; i++) {
-            String part = parts == 1 ? "" : Bed.smallLetter(i);
-            strips.add(new Strip(id + part, use, part(lengthMm, parts)));
-        }
-    }
-
     /** A run longer than a strip is laid in equal parts, butted on the ground. */
-    private static int parts(double lengthMm, double usableMm) {
-        return usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
-    }
-
-    private static double part(double lengthMm, int parts) {
-        return Lengths.toTenth(lengthMm / parts);
+    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
+        int parts = usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
+        for (int i = 0; i < parts; i++) strips.add(new Strip(id + (parts == 1 ? "" : Bed.smallLetter(i)), use, Lengths.toTenth(lengthMm / parts)));
     }
 
     void quantities(Bed bed, Outline inner, Saw saw, double bearerStockMm, List<Quantity> quantities) {

@@ -83,5 +83,10 @@ public record CuttingProblem(
      * @param stage    a board bought for stage k is cut for k or later stages; an offcut serves the stage that made it or later
      * @param goodFaces how many good faces its board must have, 0 to 2
      */
-    public record Demand(String id, double lengthMm, int count, int stage, int goodFaces) {}
+    public record Demand(String id, double lengthMm, int count, int stage, int goodFaces) {
+        /** The same piece, so many of it. */
+        Demand with(int wanted) {
+            return new Demand(id, lengthMm, wanted, stage, goodFaces);
+        }
+    }
 }

@@ -197,8 +197,7 @@ final class Lacking {
     private static List<CuttingProblem.Demand> rest(Map<String, CuttingProblem.Demand> byId, List<CuttingResult.Unplaced> unplaced) {
         List<CuttingProblem.Demand> rest = new ArrayList<>();
         for (var one : unplaced) {
-            var piece = byId.get(one.id());
-            if (one.scarce()) rest.add(new CuttingProblem.Demand(piece.id(), piece.lengthMm(), one.count(), piece.stage(), piece.goodFaces()));
+            if (one.scarce()) rest.add(byId.get(one.id()).with(one.count()));
         }
         return rest;
     }

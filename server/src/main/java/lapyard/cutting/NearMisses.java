@@ -81,9 +81,7 @@ public final class NearMisses {
      */
     public static Optional<Saving> saving(CuttingResult now, IntFunction<Optional<CuttingResult>> shorter, boolean bounded) {
         Optional<CuttingResult> shortest = shorter.apply(MOST_MM).filter(plan -> better(plan, now));
-        if (shortest.isEmpty()) {
-            return Optional.empty();
-        }
+        if (shortest.isEmpty()) return Optional.empty();
         int enough = MOST_MM;
         int tooLittle = 0;
         CuttingResult then = shortest.get();
@@ -129,12 +127,7 @@ public final class NearMisses {
                     demands.stream().map(CuttingProblem.Demand::id).toList(),
                     saving.then())));
         }
-        misses.sort((a, b) -> {
-            int byMoney = b.saved().compareTo(a.saved());
-            if (byMoney != 0) return byMoney;
-            int byBoards = Integer.compare(b.boardsSaved(), a.boardsSaved());
-            return byBoards != 0 ? byBoards : Double.compare(b.lengthMm(), a.lengthMm());
-        });
+        misses.sort(Comparator.comparing(NearMiss::saved).thenComparing(NearMiss::boardsSaved).thenComparing(NearMiss::lengthMm).reversed());
         return misses;
     }
 
@@ -173,11 +166,8 @@ public final class NearMisses {
                 pieces.add(new CuttingProblem.Demand(
                         piece.id(), piece.lengthMm() - byMm, shorter, piece.stage(), piece.goodFaces()));
             }
-            if (shorter < piece.count()) {
-                pieces.add(new CuttingProblem.Demand(
-                        piece.id() + (shorter > 0 ? " as it is" : ""), piece.lengthMm(), piece.count() - shorter, piece.stage(),
-                        piece.goodFaces()));
-            }
+            String rest = piece.id() + (shorter > 0 ? " as it is" : "");
+            if (shorter < piece.count()) pieces.add(new CuttingProblem.Demand(rest, piece.lengthMm(), piece.count() - shorter, piece.stage(), piece.goodFaces()));
         }
         return CuttingSolver.solve(problem.with(problem.stock(), pieces), effort);
     }

@@ -134,9 +134,7 @@ public sealed interface Replan {
         List<CuttingProblem.Demand> wanted = new ArrayList<>();
         for (var piece : problem.pieces()) {
             int count = piece.count() - done.getOrDefault(piece.id(), 0);
-            if (count > 0) {
-                wanted.add(new CuttingProblem.Demand(piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFaces()));
-            }
+            if (count > 0) wanted.add(piece.with(count));
         }
         return wanted;
     }

@@ -77,10 +77,7 @@ final class Retrim {
         List<CuttingProblem.Demand> demands = new ArrayList<>();
         for (var piece : problem.pieces()) {
             int count = counts.getOrDefault(piece.id(), 0);
-            if (count > 0 && pieces.get(piece.id()) == piece) {
-                demands.add(new CuttingProblem.Demand(
-                        piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFaces()));
-            }
+            if (count > 0 && pieces.get(piece.id()) == piece) demands.add(piece.with(count));
         }
         return demands;
     }
@@ -98,14 +95,7 @@ final class Retrim {
         double off = problem.retrimMm() * (stages - 1);
         List<CuttingProblem.Stock> shorter = stock.stream()
                 .filter(board -> board.lengthMm() > off)
-                .map(board -> new CuttingProblem.Stock(
-                        board.id(),
-                        SawBoard.thousandth(board.lengthMm() - off),
-                        board.price(),
-                        board.available(),
-                        board.goodFaces(),
-                        board.salvage(),
-                        board.sawnEnd()))
+                .map(board -> board.longer(-off))
                 .toList();
         CuttingResult result = CuttingSolver.asTheyLie(problem.with(shorter, demands), part(8));
         if (!result.unplaced().isEmpty()) return List.of();

@@ -188,8 +188,7 @@ final class WholeProblem {
         long[] uncut = IntStream.of(weight)
                 .mapToLong(one -> each + each * one / (2 * (mostBoards + 1) * Math.max(one, capacity[0])))
                 .toArray();
-        return new WholeProblem(
-                this, weight, wanted, itemFaces, uncut, onHand, mostBoards, new long[stocks()], LongStream.of(cost).map(all -> 1).toArray(), 0);
+        return counted(wanted, uncut, onHand);
     }
 
     /** The question whether given boards hold all pieces: none can be bought, none costs anything, a piece left over costs by its length. */
@@ -199,8 +198,13 @@ final class WholeProblem {
         long[] uncut = IntStream.of(weight)
                 .mapToLong(one -> each / 8 + each * one / Math.max(one, capacity[0]))
                 .toArray();
+        return counted(demand, uncut, there);
+    }
+
+    /** Boards cost nothing and are counted. */
+    private WholeProblem counted(int[] wanted, long[] uncut, int[] there) {
         return new WholeProblem(
-                this, weight, demand, itemFaces, uncut, there, mostBoards, new long[stocks()], LongStream.of(cost).map(all -> 1).toArray(), 0);
+                this, weight, wanted, itemFaces, uncut, there, mostBoards, new long[stocks()], LongStream.of(cost).map(all -> 1).toArray(), 0);
     }
 
     WholeProblem withSupply(int[] boards) {

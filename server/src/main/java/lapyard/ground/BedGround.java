@@ -65,21 +65,16 @@ public record BedGround(
         bedFall.ifPresent(own -> own.quantities().stream()
                 .filter(quantity -> quantity.is(QuantityKind.LEVEL))
                 .forEach(quantities::add));
-        String way;
-        if (soft == Preparation.Soft.LEVEL) {
-            way = "level";
-            bedFall.ifPresent(own -> levelled(bed, own, preparation, quantities));
-        } else if (soft == Preparation.Soft.STRIP) {
-            way = "strip";
-            strip(lot, preparation, bedFall, quantities);
-        } else {
-            way = "pads";
-            pads(bed, preparation, bedFall, quantities);
+        double slope = bedFall.map(own -> faceMm2(bed, own) / bed.outline().perimeterMm()).orElse(0.0);
+        switch (soft) {
+            case LEVEL -> bedFall.ifPresent(own -> levelled(bed, own, preparation, quantities));
+            case STRIP -> strip(lot, preparation, slope, quantities);
+            default -> pads(bed, preparation, slope, quantities);
         }
-        return new BedGround(bed.id(), surface, areas.keySet(), way, List.of(), quantities, List.of());
+        return new BedGround(bed.id(), surface, areas.keySet(), soft.name().toLowerCase(java.util.Locale.ROOT), List.of(), quantities, List.of());
     }
 
-    private static void strip(Lot lot, Preparation preparation, Optional<BedFall> fall, List<Quantity> quantities) {
+    private static void strip(Lot lot, Preparation preparation, double slopeMm, List<Quantity> quantities) {
         double thickness = lot.bed().section().thicknessMm();
         double lengthMm = Shapes.offset(lot.area(), -thickness / 2).getLength();
         quantities.add(Quantity.of(QuantityKind.STRIP_LENGTH, lengthMm / 1000, "m",
@@ -88,14 +83,14 @@ public record BedGround(
         works(
                 lengthMm * preparation.stripMm(),
                 preparation,
-                fall.map(own -> meanMm(lot.bed(), own)).orElse(0.0),
+                slopeMm,
                 "strip length x width",
                 quantities,
                 Working.Input.of("strip length", lengthMm, "mm"),
                 Working.Input.of("width", preparation.stripMm(), "mm"));
     }
 
-    private static void pads(Bed bed, Preparation preparation, Optional<BedFall> fall, List<Quantity> quantities) {
+    private static void pads(Bed bed, Preparation preparation, double slopeMm, List<Quantity> quantities) {
         double count = 0;
         for (int i = 0; i < bed.outline().sides(); i++) {
             // One at the corner where the wall begins, and those between its corners.
@@ -107,7 +102,7 @@ public record BedGround(
         works(
                 count * preparation.padMm() * preparation.padMm(),
                 preparation,
-                fall.map(own -> meanMm(bed, own)).orElse(0.0),
+                slopeMm,
                 "pads x side x side",
                 quantities,
                 Working.Input.of("pads", count, ""),
@@ -170,10 +165,6 @@ public record BedGround(
             faceMm2 += bed.outline().sideMm(i) * (scribe.startMm() + scribe.endMm()) / 2;
         }
         return faceMm2;
-    }
-
-    private static double meanMm(Bed bed, BedFall fall) {
-        return faceMm2(bed, fall) / bed.outline().perimeterMm();
     }
 
     static double soilDepthMm(Bed bed) {
