@@ -11,7 +11,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Saw;
 import lapyard.working.Quantity;
 
-/** Builds a bed on paper. */
+/** Parts of a bed on paper; {@link UnjoinedBed} has the whole. */
 public final class Construction {
     private Construction() {}
 
@@ -22,7 +22,7 @@ public final class Construction {
      */
     public record Joined(List<Piece> pieces, List<Quantity> quantities, int hinges) {}
 
-    /** As {@link #of} counts them, but for the seal of notches. */
+    /** As {@link UnjoinedBed} counts them, but for the seal of notches. */
     public static Joined joined(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
         Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
         List<Piece> pieces = pieces(laid);
@@ -45,26 +45,6 @@ public final class Construction {
     static void held(Bed bed, Courses.Laid laid, CrossTies across, List<Quantity> quantities) {
         CornerJoints.ties(bed, laid.courses(), across, quantities);
         Fixings.seams(laid.seams().size(), quantities);
-    }
-
-    /**
-     * @param bed       with an outline that {@code OutlineCheck} has passed
-     * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
-     * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty
-     *     where no levels were taken
-     * @param joined one of the {@link LongWall#ways} by side, where that was settled with the boards
-     * @param bearerStockMm longest stock of the bearer timber, end trims included
-     * @param liftLimitKg   what one person may lift
-     */
-    public static BedWork of(
-            Bed bed,
-            Saw saw,
-            double longestMm,
-            Map<Integer, SeamSplit> joined,
-            Optional<Point> downhill,
-            double bearerStockMm,
-            double liftLimitKg) {
-        return new UnjoinedBed(new UnjoinedBed.Asked(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg)).joined(joined);
     }
 
     /** The longest corner screw that is sold and keeps its cover in this bed's timber, mm; the shortest where none does. */

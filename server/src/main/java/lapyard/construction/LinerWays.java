@@ -31,7 +31,7 @@ public final class LinerWays {
      * The liner along the fewest-rectangle splits of the floor that are not the base's, least liner first; at most 16.
      * Their pieces are called L1, L2 ..., for R1, R2 ... are rectangles of the base.
      *
-     * @param downhill in the bed's own frame, as for {@link Construction#of}
+     * @param downhill in the bed's own frame, as for {@link UnjoinedBed.Asked}
      */
     public static List<List<LinerPiece>> otherSplits(BedWork work, Optional<Point> downhill) {
         if (work.liner().isEmpty() || work.bottom().floor().size() == 1 || !work.liner().get(0).wall().isEmpty()) return List.of();

@@ -27,7 +27,16 @@ public final class UnjoinedBed {
     private final Asked asked;
     private Rest rest;
 
-    /** All that its work depends on but for the joints, as for {@link Construction#of}. */
+    /**
+     * All that its work depends on but for the joints.
+     *
+     * @param bed       with an outline that {@code OutlineCheck} has passed
+     * @param longestMm longest piece that some board can give for this section (stock or rack)
+     * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty
+     *     where no levels were taken
+     * @param bearerStockMm longest stock of the bearer timber, end trims included
+     * @param liftLimitKg   what one person may lift
+     */
     public record Asked(Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {}
 
     /** @param screws quantities that stand before those of what holds the joints, all others after them */

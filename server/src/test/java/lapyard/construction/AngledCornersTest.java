@@ -34,7 +34,7 @@ class AngledCornersTest {
     static final Outline CUT = Beds.outline(0, 0, 2400, 0, 2400, 900, 2100, 1200, 0, 1200);
 
     private static BedWork work(Bed bed) {
-        return Construction.of(bed, Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25);
+        return Beds.work(bed, Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25);
     }
 
     /**

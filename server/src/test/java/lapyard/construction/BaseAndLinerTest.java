@@ -79,7 +79,7 @@ class BaseAndLinerTest {
         assertEquals(6, work.bottom().strips().size());
         assertTrue(work.bottom().strips().stream().allMatch(strip -> strip.lengthMm() == 1485));
         assertEquals("K-R1 bearer 1a", work.bottom().strips().get(0).id());
-        BedWork longStrips = Construction.of(work.bed(), Saw.USUAL, 4780, Map.of(), Beds.TO_REAR, 3600, 25);
+        BedWork longStrips = Beds.work(work.bed(), Saw.USUAL, 4780, Map.of(), Beds.TO_REAR, 3600, 25);
         assertEquals(
                 List.of(2970.0, 2970.0, 2970.0),
                 longStrips.bottom().strips().stream().map(Strip::lengthMm).toList());
@@ -139,7 +139,7 @@ class BaseAndLinerTest {
     /** Falling to the front the front piece R1 is laid first. */
     @Test
     void linerIsLaidDownhillFirst() {
-        BedWork front = Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0, -0.01)), 2400, 25);
+        BedWork front = Beds.work(Beds.m(Lap.TURNING), Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0, -0.01)), 2400, 25);
         assertEquals(
                 List.of(1, 2),
                 front.liner().stream().map(LinerPiece::layingOrder).toList());

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A worked rectangle: 1800 x 900, 100 x 200 timber, three courses, freestanding. */
 class BedNTest {
     private final BedWork work =
-            Construction.of(Beds.bed("N", Beds.N, 3, Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25);
+            Beds.work(Beds.bed("N", Beds.N, 3, Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25);
 
     /** 1800 - 100 and 900 - 100, twice a course; 3 x 5000 = 15000 = 3 x (5400 - 400). */
     @Test
@@ -85,6 +85,6 @@ class BedNTest {
     void theSameBedIsAlwaysBuiltTheSame() {
         assertEquals(
                 work,
-                Construction.of(Beds.bed("N", Beds.N, 3, Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25));
+                Beds.work(Beds.bed("N", Beds.N, 3, Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25));
     }
 }

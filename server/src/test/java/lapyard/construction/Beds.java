@@ -32,6 +32,12 @@ public final class Beds {
     /** Boards of 4800 less an end trim of 10 at each end. */
     public static final double LONGEST = 4780;
 
+    /** A bed as built, its walls joined in these ways. */
+    public static BedWork work(
+            Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+        return new UnjoinedBed(new UnjoinedBed.Asked(bed, saw, longestMm, downhill, bearerStockMm, liftLimitKg)).joined(joined);
+    }
+
     /** 1:80 to the rear. */
     public static final Optional<Point> TO_REAR = Optional.of(new Point(0, 1.0 / 80));
 
@@ -109,7 +115,7 @@ public final class Beds {
     }
 
     public static BedWork built(Bed bed) {
-        return Construction.of(bed, Saw.USUAL, LONGEST, Map.of(), TO_REAR, 2400, 25);
+        return Beds.work(bed, Saw.USUAL, LONGEST, Map.of(), TO_REAR, 2400, 25);
     }
 
     public static double value(List<Quantity> quantities, String key) {

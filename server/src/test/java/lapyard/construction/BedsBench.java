@@ -68,7 +68,7 @@ public class BedsBench {
     @Benchmark
     public void twoHundredBeds(Blackhole sink) {
         for (Bed bed : beds) {
-            BedWork work = Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0.002, 0.0125)), 2400, 25);
+            BedWork work = Beds.work(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0.002, 0.0125)), 2400, 25);
             sink.consume(work);
             sink.consume(BedFill.of(work, 60));
         }

@@ -205,7 +205,7 @@ class FixingsTest {
 
     @Test
     void levelGroundHasNoLowSide() {
-        BedWork work = Construction.of(Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), Saw.USUAL, 4780, Map.of(), Optional.of(new Point(1e-17, 0)), 2400, 25);
+        BedWork work = Beds.work(Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), Saw.USUAL, 4780, Map.of(), Optional.of(new Point(1e-17, 0)), 2400, 25);
         assertEquals(List.of(), work.frame().notches());
         assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).contains(" no drain notches")));
     }
@@ -283,7 +283,7 @@ class FixingsTest {
     void theLimitIsTheGardensOwn() {
         BedWork work = Beds.built(Beds.bed("K", Outline.rectangle(4500, 900), 7, Lap.TURNING));
         assertEquals(14, Beds.value(work.quantities(), "lifts.two-people"));
-        BedWork strong = Construction.of(work.bed(), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 60);
+        BedWork strong = Beds.work(work.bed(), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 60);
         assertEquals(0, Beds.value(strong.quantities(), "lifts.two-people"));
     }
 }

@@ -51,7 +51,7 @@ class FloorsTest {
     @ParameterizedTest
     @MethodSource("outlines")
     void bearersLieUnderSlatsAndAlongSlantedWalls(Outline outline) {
-        BedWork work = Construction.of(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Map.of(), Optional.empty(), 2400, 25);
         Polygon floor = shape(work.frame().inner().corners());
         int along = 0;
         for (FloorBay bay : work.bottom().bays()) {
@@ -87,7 +87,7 @@ class FloorsTest {
     @ParameterizedTest
     @MethodSource("outlines")
     void slatsCoverEveryRow(Outline outline) {
-        BedWork work = Construction.of(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.bed("X", outline, 3, Lap.TURNING), lapyard.plan.Saw.USUAL, 20_000, Map.of(), Optional.empty(), 2400, 25);
         Polygon floor = shape(work.frame().inner().corners());
         for (FloorBay bay : work.bottom().bays()) {
             double pieces = bay.slats().rowsMm().stream().flatMap(List::stream).mapToDouble(mm -> mm).sum();

@@ -36,7 +36,7 @@ class LinerWaysTest {
         Liner liner = new Liner(true, usual.material(), lapMm, usual.trimMm(), usual.belowRimMm(), usual.slitsPerM2(), usual.stapleEveryMm(),
                 usual.staplesPerFold(), usual.staplesPerPatch(), usual.stapleLengthMm(), over, usual.turnInMm());
         Bed bed = Beds.bed("X", outline, 3, Lap.TURNING).withInside(new Bed.Inside(Base.USUAL.slatted(true), liner));
-        return Construction.of(bed, Saw.USUAL, Beds.LONGEST, Map.of(), downhill, 2400, 25);
+        return Beds.work(bed, Saw.USUAL, Beds.LONGEST, Map.of(), downhill, 2400, 25);
     }
 
     /**

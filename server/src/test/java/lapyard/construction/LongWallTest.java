@@ -44,7 +44,7 @@ class LongWallTest {
                 for (SeamSplit way : wall.ways()) {
                     Map<Integer, SeamSplit> joined = Map.of(wall.side(), way);
                     BedWork work = unjoined.joined(joined);
-                    assertEquals(Construction.of(bed, SAW, 4780, joined, downhill, 2400, 25), work, way.toString());
+                    assertEquals(Beds.work(bed, SAW, 4780, joined, downhill, 2400, 25), work, way.toString());
                     works.add(work);
                 }
             }

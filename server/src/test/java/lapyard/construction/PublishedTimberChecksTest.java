@@ -143,7 +143,7 @@ class PublishedTimberChecksTest {
 
     private static void assertLiner(Bed bed, double widthMm, double heightMm) {
         LinerPiece piece =
-                Construction.of(bed, Saw.USUAL, 1e6, Map.of(), Optional.empty(), 2400, 25).liner().get(0);
+                Beds.work(bed, Saw.USUAL, 1e6, Map.of(), Optional.empty(), 2400, 25).liner().get(0);
         assertEquals(widthMm, piece.widthMm(), 0.11);
         assertEquals(heightMm, piece.heightMm(), 0.11);
     }

@@ -23,7 +23,7 @@ class SeamsTest {
     private static final Saw SAW = Saw.USUAL;
 
     private static BedWork long6000(int courses, double longestMm) {
-        return Construction.of(Beds.bed("K", Outline.rectangle(6000, 1200), courses, Lap.TURNING), SAW, longestMm, Map.of(), Optional.empty(), 2400, 25);
+        return Beds.work(Beds.bed("K", Outline.rectangle(6000, 1200), courses, Lap.TURNING), SAW, longestMm, Map.of(), Optional.empty(), 2400, 25);
     }
 
     /**
@@ -96,7 +96,7 @@ class SeamsTest {
      */
     @Test
     void whereNoSplitStaggersTheBestIsUsedAndSaid() {
-        BedWork work = Construction.of(Beds.bed("K", Outline.rectangle(1500, 900), 2, Lap.TURNING), SAW, 800, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.bed("K", Outline.rectangle(1500, 900), 2, Lap.TURNING), SAW, 800, Map.of(), Optional.empty(), 2400, 25);
         assertEquals(List.of(600.0), seams(work, 1, "A"));
         assertEquals(List.of(900.0), seams(work, 2, "A"));
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
@@ -113,7 +113,7 @@ class SeamsTest {
     void seamsForbiddenLeaveThePieceWholeWithASnag() {
         Bed bed = Beds.fixed(
                 Beds.bed("K", Outline.rectangle(6000, 1200), 2, Lap.TURNING), false, Screws.USUAL, Notches.USUAL);
-        BedWork work = Construction.of(bed, SAW, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(bed, SAW, 4780, Map.of(), Optional.empty(), 2400, 25);
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
         assertEquals(
                 List.of("bed K, wall A", "bed K, wall C"),
@@ -132,7 +132,7 @@ class SeamsTest {
 
     @Test
     void boardsUnderTheLeastPartCannotBeJoined() {
-        BedWork work = Construction.of(Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Map.of(), Optional.empty(), 2400, 25);
         assertTrue(work.frame().seams().isEmpty());
         assertTrue(
                 Told.text(Beds.of(Finding.Weight.SNAG, work.findings()).get(0)).contains("no joint leaves parts of 600 mm"));
@@ -141,7 +141,7 @@ class SeamsTest {
     /** Long-wall lap, 4900 long, boards give 4780: odd 4900 must be joined, even 4700 need not, so nothing staggers. */
     @Test
     void onlyTheCoursesThatNeedASeamGetOne() {
-        BedWork work = Construction.of(Beds.bed("K", Outline.rectangle(4900, 1200), 2, Lap.LONG_WALL), SAW, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.bed("K", Outline.rectangle(4900, 1200), 2, Lap.LONG_WALL), SAW, 4780, Map.of(), Optional.empty(), 2400, 25);
         assertEquals(List.of(2500.0), seams(work, 1, "A"));
         assertEquals(List.of(), seams(work, 2, "A"));
         assertEquals(List.of(2500.0, 2400.0), Beds.lengths(work, 1).subList(0, 2));

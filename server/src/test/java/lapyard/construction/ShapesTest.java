@@ -92,7 +92,7 @@ class ShapesTest {
             for (Optional<Point> fall : List.of(
                     Optional.of(new Point(0, 0.01)), Optional.of(new Point(0.01, 0)), Optional.<Point>empty())) {
                 Bed bed = Beds.bed("X", outline, 3, Lap.TURNING);
-                BedWork work = Construction.of(bed, Saw.USUAL, 4780, Map.of(), fall, 2400, 25);
+                BedWork work = Beds.work(bed, Saw.USUAL, 4780, Map.of(), fall, 2400, 25);
                 int strips = stripsOf(work.bottom().strips());
                 double liner = value(work.quantities(), "liner.area");
                 for (FewestRectangles.Split split : FewestRectangles.splits(work.frame().inner())) {
@@ -135,7 +135,7 @@ class ShapesTest {
             for (boolean mirror : new boolean[] {false, true}) {
                 Placement placement = new Placement(new Point(5000, 3000), turn, mirror);
                 Bed bed = Beds.placed(Beds.bed("M", Beds.M, 3, Lap.TURNING), placement);
-                BedWork work = Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.of(placement.directionToOwn(downhill.x(), downhill.y())), 2400, 25);
+                BedWork work = Beds.work(bed, Saw.USUAL, 4780, Map.of(), Optional.of(placement.directionToOwn(downhill.x(), downhill.y())), 2400, 25);
                 Set<String> low = work.frame().notches().stream().map(Notch::wall).collect(Collectors.toSet());
                 for (int side = 0; side < 6; side++) {
                     Point from = placement.toYard(Beds.M.corner(side));

@@ -68,7 +68,7 @@ class TiesTest {
      */
     @Test
     void tiesStandBehindTheJointsOfALongWall() {
-        BedWork work = Construction.of(Beds.tied(Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING), Ties.USUAL), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.tied(Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING), Ties.USUAL), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
         assertEquals(6, work.frame().seams().size());
         assertEquals(List.of(2500.0, 3500.0), across.ties().stream().map(CrossTie::atMm).toList());
@@ -81,10 +81,10 @@ class TiesTest {
     @Test
     void aPostBehindAJointIsSaidInOneLine() {
         Bed bed = Beds.bed("K", Outline.rectangle(6000, 1200), 3, Lap.TURNING);
-        BedWork loose = Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork loose = Beds.work(bed, Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         assertEquals(loose.frame().seams(), CrossTies.of(loose.bed(), loose.frame().inner(), loose.frame().seams()).hinges());
         Ties posts = with(Ties.NONE, new Ties.Support("A", OptionalDouble.empty(), true));
-        BedWork held = Construction.of(Beds.tied(bed, posts), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork held = Beds.work(Beds.tied(bed, posts), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         CrossTies across = CrossTies.of(held.bed(), held.frame().inner(), held.frame().seams());
         assertEquals(List.of(2500.0, 3500.0), across.posts().stream().map(CrossTies.Post::atMm).toList());
         assertEquals(List.of("C", "C", "C"), across.hinges().stream().map(Seam::wall).toList());
@@ -96,7 +96,7 @@ class TiesTest {
     @Test
     void aTieThatIsNamedStandsWhateverElseIsPutIn() {
         Ties named = with(Ties.USUAL, new Ties.Support("A", OptionalDouble.of(1000), false));
-        BedWork work = Construction.of(Beds.tied(Beds.bed("K", Outline.rectangle(4700, 1200), 3, Lap.TURNING), named), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = Beds.work(Beds.tied(Beds.bed("K", Outline.rectangle(4700, 1200), 3, Lap.TURNING), named), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         // 900 clear to it, 3600 beyond it: ceil(3600 / 1800) - 1 = 1 in the middle
         assertEquals(List.of(1000.0, 2800.0), work.frame().crossTies().stream().map(CrossTie::atMm).toList());
         Ties only = with(Ties.NONE, new Ties.Support("A", OptionalDouble.of(1000), false));
@@ -212,7 +212,7 @@ class TiesTest {
                     ? Outline.rectangle(width, depth)
                     : Beds.outline(0, 0, width, 0, width, depth, width - notch, depth, width - notch, depth + notch, 0, depth + notch);
             double longest = 1780 + random.nextInt(3) * 600;
-            BedWork work = Construction.of(Beds.tied(Beds.bed("K", outline, 2 + random.nextInt(3), i % 3 == 0 ? Lap.LONG_WALL : Lap.TURNING), Ties.USUAL), Saw.USUAL, longest, Map.of(), Optional.empty(), 2400, 25);
+            BedWork work = Beds.work(Beds.tied(Beds.bed("K", outline, 2 + random.nextInt(3), i % 3 == 0 ? Lap.LONG_WALL : Lap.TURNING), Ties.USUAL), Saw.USUAL, longest, Map.of(), Optional.empty(), 2400, 25);
             CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
             String name = outline + ", boards " + longest;
             for (Seam seam : work.frame().seams()) {
@@ -315,7 +315,7 @@ class TiesTest {
         assertEquals(List.of("B 300.0", "B 300.0", "A 325.0"), work.frame().crossTies().stream().map(tie -> tie.wall() + " " + tie.heightMm()).toList());
         Outline outline = Beds.outline(0, 0, 6000, 0, 6000, 1500, 3600, 1500, 3600, 4400, 0, 4400);
         Ties posts = with(Ties.NONE, new Ties.Support("F", OptionalDouble.empty(), true));
-        BedWork held = Construction.of(Beds.tied(Beds.bed("K", outline, 3, Lap.TURNING), posts), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork held = Beds.work(Beds.tied(Beds.bed("K", outline, 3, Lap.TURNING), posts), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         assertEquals(List.of("A"), held.frame().seams().stream().map(Seam::wall).distinct().toList());
         assertEquals(List.of(), CrossTies.of(held.bed(), held.frame().inner(), held.frame().seams()).posts());
     }

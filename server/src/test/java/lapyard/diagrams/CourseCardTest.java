@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lapyard.construction.BedWork;
-import lapyard.construction.Construction;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
@@ -105,7 +104,7 @@ class CourseCardTest {
     /** A long bed lies course below course, and its seams have plates. */
     @Test
     void seamsHavePlatesAndPlaces() throws Exception {
-        BedWork work = Construction.of(TestGardens.bed("K", "Long", Outline.rectangle(6000, 1200), 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = lapyard.construction.Beds.work(TestGardens.bed("K", "Long", Outline.rectangle(6000, 1200), 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         Drawn card = Drawn.of(cards(work).get(0));
         assertTrue(card.says("K-1Aa") && card.says("Aa · 3500 (6000)"), card.texts()::toString);
         assertTrue(String.join(" ", card.texts()).contains("course 1 A at 3500, C at 3500; course 2 A at 2500"), card.texts()::toString);
@@ -116,7 +115,7 @@ class CourseCardTest {
     @Test
     void mitredEndsSayTheirDegreesAndFaces() throws Exception {
         Outline six = TestGardens.corners(0, 0, 1000, 0, 1500, 866, 1000, 1732, 0, 1732, -500, 866);
-        BedWork work = Construction.of(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = lapyard.construction.Beds.work(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         Drawn card = Drawn.of(cards(work).get(0));
         assertEquals(12, card.texts().stream().filter("30°"::equals).count());
         assertTrue(String.join(" ", card.texts()).contains("A 1000 and 885"), card.texts()::toString);

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Random;
 import lapyard.construction.Beds;
 import lapyard.construction.BedWork;
-import lapyard.construction.Construction;
 import lapyard.construction.SlatCut;
 import lapyard.construction.Strip;
 import lapyard.drawing.Page;
@@ -38,7 +37,7 @@ class FloorCardsTest {
 
     /** With the ground falling to the rear. */
     private static BedWork work(Bed bed) {
-        return Construction.of(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0, 1)), 2400, 25);
+        return lapyard.construction.Beds.work(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0, 1)), 2400, 25);
     }
 
     private static String text(List<Page> pages) throws Exception {

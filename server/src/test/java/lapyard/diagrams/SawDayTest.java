@@ -9,7 +9,6 @@ import java.util.Random;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
-import lapyard.construction.Construction;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
@@ -102,7 +101,7 @@ class SawDayTest {
     @Test
     void aMitredPieceWeighsByItsMean() throws Exception {
         Outline six = TestGardens.corners(0, 0, 1000, 0, 1500, 866, 1000, 1732, 0, 1732, -500, 866);
-        BedWork mitred = Construction.of(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
+        BedWork mitred = lapyard.construction.Beds.work(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Map.of(), Optional.empty(), 2400, 25);
         List<SawBoard> boards = boards("X-1A=1000");
         List<String> over = texts(SawDay.pages(new Lifting(11.2, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
         List<String> under = texts(SawDay.pages(new Lifting(11.5, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");

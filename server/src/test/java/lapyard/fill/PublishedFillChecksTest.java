@@ -9,7 +9,6 @@ import java.util.Optional;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
 import lapyard.construction.Beds;
-import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
@@ -36,7 +35,7 @@ class PublishedFillChecksTest {
     /** A bed whose inside is this outline less walls of {@code t}, filled to the rim from the ground. */
     private static List<Quantity> filled(Outline outer, double t, double height, Fill fill) {
         Bed bed = Beds.section(Beds.bed("P", outer, 1, Lap.TURNING), new Section("s", t, height, 600, List.of(), Optional.empty(), false, 1, false));
-        BedWork work = Construction.of(Beds.filled(bed, Base.USUAL.slatted(false), Liner.NONE, fill, Finish.NONE), Saw.USUAL, 1e6, Map.of(), Optional.empty(), 2400, 25);
+        BedWork work = lapyard.construction.Beds.work(Beds.filled(bed, Base.USUAL.slatted(false), Liner.NONE, fill, Finish.NONE), Saw.USUAL, 1e6, Map.of(), Optional.empty(), 2400, 25);
         return BedFill.of(work, 60).quantities();
     }
 

@@ -64,7 +64,7 @@ class JoiningTest {
         Map<String, Double> needs = new TreeMap<>();
         for (Bed bed : garden.beds()) {
             Map<Integer, SeamSplit> own = joined.containsKey(bed.id()) ? Map.of(0, joined.get(bed.id()), 2, joined.get(bed.id())) : Map.of();
-            BedWork work = Construction.of(bed, garden.goods().saw(), 4780, own, Optional.empty(), 2400, 25);
+            BedWork work = lapyard.construction.Beds.work(bed, garden.goods().saw(), 4780, own, Optional.empty(), 2400, 25);
             PackNeeds.amounts(bed, work.quantities()).forEach((item, amount) -> needs.merge(item, amount, Double::sum));
         }
         return money(garden, needs);
@@ -187,7 +187,7 @@ class JoiningTest {
         int usual = 0;
         for (JobSheet.BedSheet one : sheet.beds()) {
             Bed bed = one.work().bed();
-            BedWork plain = Construction.of(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), Map.of(), Optional.empty(), 2400, 25);
+            BedWork plain = lapyard.construction.Beds.work(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), Map.of(), Optional.empty(), 2400, 25);
             hinges += CrossTies.of(bed, one.work().frame().inner(), one.work().frame().seams()).hinges().size();
             usual += CrossTies.of(bed, plain.frame().inner(), plain.frame().seams()).hinges().size();
         }

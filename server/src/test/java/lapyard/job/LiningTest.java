@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.construction.BedWork;
-import lapyard.construction.Construction;
 import lapyard.construction.LinerPiece;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -131,7 +130,7 @@ class LiningTest {
                     .formatted(i, i % 20 * 4000, i / 20 * 6000, 2500 + i, 2500 + i, 3400 + i, 3400 + i));
         }
         Garden garden = Gardens.garden("{\"beds\":[" + beds + "]}");
-        List<BedWork> built = garden.beds().stream().map(bed -> Construction.of(bed, garden.goods().saw(), 2980, Map.of(), Optional.empty(), 2400, 25)).toList();
+        List<BedWork> built = garden.beds().stream().map(bed -> lapyard.construction.Beds.work(bed, garden.goods().saw(), 2980, Map.of(), Optional.empty(), 2400, 25)).toList();
         SearchOptions looking = SearchOptions.pooledOnly(SearchLength.SHORT, new SearchMemory(4 << 20));
         Lining lining = new Lining(garden, built, bed -> Optional.empty(), looking);
         lining.choose(List.of());

@@ -17,7 +17,7 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import lapyard.geometry.Spans;
+import lapyard.geometry.Stretch;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -95,7 +95,7 @@ class SizesThatGiveTest {
                     int by = rest % values;
                     rest /= values;
                     changes += by > 0 ? 1 : 0;
-                    one = by == 0 ? one : one.withOutline(Spans.stretched(one.outline(), acrossX, 0, -step * by));
+                    one = by == 0 ? one : one.withOutline(Stretch.of(one.outline()).get(acrossX ? 0 : 1).applied(one.outline(), -step * by));
                 }
                 changed.add(one);
             }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
-import lapyard.construction.Construction;
 import lapyard.plan.Lap;
 import lapyard.plan.Saw;
 import lapyard.plan.StandingRules;
@@ -314,7 +313,7 @@ class PublishedStandingChecksTest {
     @Test
     void theGuideFigureOfBedMIsAboutOne() {
         Standing m = Standing.of(
-                Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Beds.TO_REAR, 2400, 25),
+                lapyard.construction.Beds.work(Beds.m(Lap.TURNING), Saw.USUAL, Beds.LONGEST, Map.of(), Beds.TO_REAR, 2400, 25),
                 StandingRules.USUAL, new Footing(Set.of(), 0, StrengthClass.LOWEST, false, ""));
         assertEquals(0.25 * 16 * 0.505 * 0.505, Beds.value(m.quantities(), "wall.push.guide"), 1e-9);
         assertEquals(1.21, 0.25 * 16 * 0.55 * 0.55, 1e-9);

@@ -25,7 +25,6 @@ import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
-import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
@@ -46,7 +45,7 @@ class StandingTest {
     }
 
     private static Standing standing(Bed bed, Footing footing) {
-        return Standing.of(Construction.of(bed, Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25), StandingRules.USUAL, footing);
+        return Standing.of(lapyard.construction.Beds.work(bed, Saw.USUAL, Beds.LONGEST, Map.of(), Optional.empty(), 2400, 25), StandingRules.USUAL, footing);
     }
 
     private static Verdict verdict(Standing standing, String about) {
