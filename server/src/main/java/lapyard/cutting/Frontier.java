@@ -98,17 +98,27 @@ final class Frontier {
     }
 
     private boolean add(int layer) {
+        if (next.length < 2 * count + 2) next = new int[4 * count + 2];
+        if (states + count > MOST_STATES) return false;
+        turns += 4L * count;
+        int kept = merge(layer);
+        int[] swap = now;
+        now = next;
+        next = swap;
+        count = kept;
+        return true;
+    }
+
+    /** Puts the fillings without and with this layer into {@code next}, shortest first; returns how many are worth having. */
+    private int merge(int layer) {
         int item = layers.get(layer)[0];
         int step = problem.weight[item] * layers.get(layer)[1];
         long gain = value[item] * layers.get(layer)[1];
         int follower = layer + 1 < layers.size() ? layers.get(layer + 1)[0] : -1;
-        if (next.length < 2 * count + 2) next = new int[4 * count + 2];
-        if (states + count > MOST_STATES) return false;
         int kept = 0;
         int plain = 0;
         int shifted = 0;
         long most = -1;
-        turns += 4L * count;
         while (plain < count || shifted < count) {
             int lengthPlain = plain < count ? length[now[plain]] : Integer.MAX_VALUE;
             int lengthShifted = shifted < count ? length[now[shifted]] + step : Integer.MAX_VALUE;
@@ -117,26 +127,15 @@ final class Frontier {
                 lengthShifted = Integer.MAX_VALUE;
                 if (plain == count) break;
             }
-            if (lengthPlain <= lengthShifted) {
-                int state = now[plain++];
-                if (worth[state] > most && promising(length[state], worth[state], follower)) {
-                    most = worth[state];
-                    next[kept++] = state;
-                }
-            } else {
-                int from = now[shifted++];
-                long here = worth[from] + gain;
-                if (here > most && promising(lengthShifted, here, follower)) {
-                    most = here;
-                    next[kept++] = keep(lengthShifted, here, from, layer);
-                }
-            }
+            boolean with = lengthShifted < lengthPlain;
+            int from = with ? now[shifted++] : now[plain++];
+            long here = with ? worth[from] + gain : worth[from];
+            int reach = with ? lengthShifted : lengthPlain;
+            if (here <= most || !promising(reach, here, follower)) continue;
+            most = here;
+            next[kept++] = with ? keep(reach, here, from, layer) : from;
         }
-        int[] swap = now;
-        now = next;
-        next = swap;
-        count = kept;
-        return true;
+        return kept;
     }
 
     /** Whether the rest of the board, filled with the best of what is to follow, could bring it above enough. */
