@@ -1,6 +1,7 @@
 package lapyard.stages;
 
 import java.util.Arrays;
+import lapyard.stages.Placing.Times;
 
 /**
  * The earliest that the last task can end, proved: an end is tried, and refused where waits, the work of any stretch of
@@ -9,8 +10,6 @@ import java.util.Arrays;
  * @see "Klein and Scholl, Computing lower bounds by destructive improvement, EJOR 112:322-346 (1999)"
  * @see "Baptiste, Le Pape and Nuijten, Satisfiability tests and time-bound adjustments for cumulative scheduling
  *     problems, Annals of Operations Research 92:305-333 (1999): the work that a stretch must hold"
- * @see "Carlier and Pinson, Adjustment of heads and tails for the job-shop problem, EJOR 78:146-161 (1994); Martin and Shmoys, A
- *     new approach to computing optimal schedules for the job-shop scheduling problem, IPCO 1996: places tried and left out"
  */
 record Bound(Net net, Priority priority, StagingBudget budget) {
     /** Tasks up to which every stretch between a head and a latest end is looked at, and every pair of tasks. */
@@ -29,7 +28,7 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
             long work = 0;
             int from = Integer.MAX_VALUE;
             for (int i = 0; i < net.n; i++) {
-                long own = (long) net.duration[i] * amount(i, r);
+                long own = (long) net.duration[i] * net.amount(i, r);
                 work += own;
                 if (own > 0) from = Math.min(from, priority.head[i]);
             }
@@ -45,21 +44,22 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
     }
 
     /**
-     * @param least  proved before
-     * @param upper  an end that is reached by some schedule
+     * @param least proved before
+     * @param best  some schedule; where one is found that ends as early as any can, that one
      */
-    int best(int least, int upper) {
+    int best(int least, Times best, Placing placing) {
         if (net.n > STRETCHES) return least;
+        StartSearch search = net.n > PAIRS ? null : new StartSearch(net, budget, share());
         int low = least;
-        int high = upper;
+        int high = best.last;
         while (low < high && !budget.past(share())) {
             int middle = low + (high - low - 1) / 2;
-            if (refuses(middle)) low = middle + 1;
+            if (refuses(middle, search)) low = middle + 1;
             else high = middle;
         }
-        if (net.n > PAIRS || low == upper) return low;
-        low = bySets(low, upper);
-        while (low < upper && !budget.past(share()) && refusedByTrying(low)) low++;
+        if (search == null) return low;
+        while (low < best.last && !budget.past(share()) && search.refuses(new Windows(net, priority, low))) low++;
+        if (search.found() != null) placing.better(search.found(), best);
         return low;
     }
 
@@ -67,72 +67,11 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
         return net.n <= FEW ? SHARE_OF_FEW : SHARE;
     }
 
-    private boolean refusedByTrying(int horizon) {
+    /** Whether it is proved, without supposing anything, that not all can end by this unit. */
+    private boolean refuses(int horizon, StartSearch search) {
         Windows windows = new Windows(net, priority, horizon);
-        return refuted(windows) || noPlaceLeft(windows) || tooMuchWorkShifted(windows, horizon)
-                || new StartSearch(net, budget, share()).refuses(windows);
-    }
-
-    /**
-     * Leaves out the first and the last places of each task, half of them at a time, where it leaves no room for the others
-     * there; true where a task has no place left. Works again on what has become narrower until nothing does.
-     */
-    private boolean noPlaceLeft(Windows windows) {
-        boolean narrower = true;
-        while (narrower) {
-            narrower = false;
-            for (int task = 0; task < net.n; task++) {
-                if (net.duration[task] == 0 || net.used[task].length == 0) continue;
-                for (boolean early : new boolean[] {true, false}) {
-                    int some = windows.places(task) / 2;
-                    while (some > 0) {
-                        if (budget.past(share())) return false;
-                        Windows tried = new Windows(windows);
-                        tried.only(task, some, early);
-                        if (!refuted(tried)) {
-                            some /= 2;
-                            continue;
-                        }
-                        narrower = true;
-                        windows.only(task, windows.places(task) - some, !early);
-                        if (refuted(windows)) return true;
-                        some = Math.min(some, windows.places(task) / 2);
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean refuted(Windows windows) {
-        boolean refuted = windows.refuted();
-        budget.spend(windows.turns());
-        return refuted;
-    }
-
-    /** As far as sets of tasks that can be worked on at once refuse. */
-    private int bySets(int least, int upper) {
-        SetBound sets = new SetBound(net, budget);
-        int low = least;
-        int high = upper;
-        while (low < high && !budget.past(share())) {
-            int middle = low + (high - low - 1) / 2;
-            Windows windows = new Windows(net, priority, middle);
-            if (refuted(windows) || sets.refuses(windows, middle, share())) low = middle + 1;
-            else high = middle;
-        }
-        return low;
-    }
-
-    /** Whether it is proved that not all can end by this unit. */
-    boolean refuses(int horizon) {
-        Windows windows = new Windows(net, priority, horizon);
-        if (net.n <= PAIRS) {
-            if (refuted(windows)) return true;
-        } else if (!windows.waits()) {
-            return true;
-        }
-        return net.n <= PAIRS ? tooMuchWorkShifted(windows, horizon) : tooMuchWork(windows, horizon);
+        if (search == null) return !windows.waits() || tooMuchWork(windows, horizon);
+        return !search.narrow(windows) || tooMuchWorkShifted(windows, horizon);
     }
 
     private long[] workable(int resource, int horizon) {
@@ -152,7 +91,7 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
             for (int a : from) {
                 long work = 0;
                 for (int task : byEnd) {
-                    int own = amount(task, r);
+                    int own = net.amount(task, r);
                     if (own == 0 || windows.start[task] < a) continue;
                     work += (long) own * net.duration[task];
                     if (work > room[windows.end[task]] - room[a]) return true;
@@ -169,29 +108,17 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
         int[] to = Arrays.stream(windows.end).distinct().sorted().toArray();
         for (int r = 0; r < net.resources; r++) {
             long[] room = workable(r, horizon);
-            int[] users = users(r);
+            int[] users = net.users(r);
             for (int a : from) {
                 for (int b : to) {
                     if (b <= a) continue;
                     long work = 0;
-                    for (int task : users) work += (long) amount(task, r) * windows.inside(task, a, b);
+                    for (int task : users) work += (long) net.amount(task, r) * windows.inside(task, a, b);
                     if (work > room[b] - room[a]) return true;
                 }
             }
             budget.spend((long) from.length * to.length * users.length / 2);
         }
         return false;
-    }
-
-    private int[] users(int resource) {
-        int[] users = new int[net.n];
-        int count = 0;
-        for (int i = 0; i < net.n; i++) if (amount(i, resource) > 0 && net.duration[i] > 0) users[count++] = i;
-        return Arrays.copyOf(users, count);
-    }
-
-    private int amount(int task, int resource) {
-        for (int u = 0; u < net.used[task].length; u++) if (net.used[task][u] == resource) return net.amount[task][u];
-        return 0;
     }
 }

@@ -3,11 +3,13 @@ package lapyard.stages;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import lapyard.stages.StagingProblem.Calendar;
 import lapyard.stages.StagingProblem.Task;
 import lapyard.stages.StagingProblem.Wait;
@@ -274,6 +276,26 @@ final class Net {
 
     boolean anyDue() {
         for (int unit : due) if (unit != Integer.MAX_VALUE) return true;
+        return false;
+    }
+
+    /** What a task uses of a resource. */
+    int amount(int task, int resource) {
+        for (int u = 0; u < used[task].length; u++) if (used[task][u] == resource) return amount[task][u];
+        return 0;
+    }
+
+    /** Tasks that are worked on with some of a resource, those that use most first. */
+    int[] users(int resource) {
+        return IntStream.range(0, n).filter(i -> duration[i] > 0 && amount(i, resource) > 0).boxed()
+                .sorted(Comparator.comparingInt((Integer i) -> -amount(i, resource))).mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Whether one of the two must end before the other begins, as together they need more than there is. */
+    boolean apart(int i, int j) {
+        // one that pauses while the other goes on may lie round it
+        if (duration[i] == 0 || duration[j] == 0 || hours[i] != hours[j]) return false;
+        for (int r : used[i]) if (amount(i, r) + amount(j, r) > capacity[r]) return true;
         return false;
     }
 

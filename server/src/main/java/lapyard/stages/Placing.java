@@ -243,6 +243,15 @@ final class Placing {
         forward(order, into);
     }
 
+    /** Places tasks in the order in which they start, each as early as it goes, and takes that where it ends earlier. */
+    void better(Times found, Times best) {
+        int[] order = new int[net.n];
+        Times placed = new Times(net.n);
+        byStart(found, order);
+        forward(order, placed);
+        if (placed.last < best.last) best.set(placed);
+    }
+
     /** Tasks by their start, none before what it waits for. */
     void byStart(Times times, int[] order) {
         for (int i = 0; i < net.n; i++) keys[i] = ((long) times.start[i] << 24 | net.place[i]);

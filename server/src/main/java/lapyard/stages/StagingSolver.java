@@ -45,7 +45,7 @@ public final class StagingSolver {
             better.set(best);
             placing.toAndFro(better, order);
             if (better.last < best.last) best.set(better);
-            if (best.last > least) least = bound.best(least, best.last);
+            if (best.last > least) least = bound.best(least, best, placing);
             budget.tell(best.last, least);
             if (best.last > least) {
                 new Evolution(net, priority, placing, budget, least, best).run();

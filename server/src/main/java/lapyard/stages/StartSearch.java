@@ -1,141 +1,323 @@
 package lapyard.stages;
 
 import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
+import lapyard.stages.Placing.Times;
 
 /**
- * Refuses an end by trying all schedules: of the tasks that are not yet placed the one that can begin first begins there, or later. Where
- * the calendar is one for all and amounts are always there, no task of some best schedule can be moved forward alone, so one that does not
- * begin at its earliest begins as some other task ends that it shares a resource with: what it waits for has one place or can end earlier.
- * What is left to do when the same tasks are done is tried once: later, or with less room, it is refused as before.
+ * Refuses an end by trying all schedules, and learns from each contradiction which starts cannot go together. A number says at which
+ * of its worked units a task begins (at which clock unit, where it takes none); another says which of two tasks goes first that need more
+ * than there is together.
  *
- * @see "Demeulemeester and Herroelen, Management Science 38:1803-1818 (1992): the same tasks done"
- * @see "Dorndorf, Pesch and Phan-Huy, A time-oriented branch-and-bound algorithm for resource-constrained project scheduling with
- *     generalised precedence constraints, Management Science 46:1365-1384 (2000)"
+ * @see "Schutt, Feydy, Stuckey and Wallace, Solving RCPSP/max by lazy clause generation, Journal of Scheduling 16 (2013)"
  */
 final class StartSearch {
-    private static final int MOST_KNOWN = 20_000;
+    private static final int FIRST_TURN = 100;
+    private static final double LONGER_TURN = 1.5;
+    /** What is counted here takes half as long as what is counted elsewhere. */
+    private static final int TURNS_A_TURN = 2;
 
     private final Net net;
     private final StagingBudget budget;
     private final double share;
-    private final boolean even;
-    private final boolean[][] linked;
-    private final Map<BitSet, List<State>> refused = new HashMap<>();
-    private int kept;
-    private boolean over;
+    /** By resource: the tasks that use it, those that use most first. */
+    private final int[][] users;
+    /** Two tasks each, and by task the numbers of its pairs. */
+    private final int[][] pairs;
+    private final int[][] pairsOf;
 
-    /** Where tasks may still lie when those done are done; a task that has begun is placed. */
-    private record State(BitSet done, boolean[] begun, int[] start, int[] end) {
-        /** Whether what is still to be done can be done here as there. */
-        boolean allows(State other) {
-            for (int i = 0; i < start.length; i++) {
-                if (done.get(i)) continue;
-                boolean ends = begun[i] && other.begun[i] && end[i] <= other.end[i];
-                if (!ends && (start[i] > other.start[i] || end[i] < other.end[i])) return false;
-            }
-            return true;
-        }
-    }
+    private Reasons reasons;
+    private int[] held = new int[0];
+    private final int[] sureFrom;
+    private final int[] sureTo;
+    private final boolean[] changed;
+    private boolean settled;
 
     /** @param share of the budget after which it gives up, refusing nothing */
     StartSearch(Net net, StagingBudget budget, double share) {
         this.net = net;
         this.budget = budget;
         this.share = share;
-        boolean same = true;
-        for (int r = 0; r < net.resources; r++) same &= net.there[r] == null;
-        even = same;
-        linked = new boolean[net.n][net.n];
+        users = IntStream.range(0, net.resources).mapToObj(net::users).toArray(int[][]::new);
+        List<int[]> list = new ArrayList<>();
+        List<List<Integer>> of = new ArrayList<>();
+        for (int i = 0; i < net.n; i++) of.add(new ArrayList<>());
         for (int i = 0; i < net.n; i++) {
-            for (int j = 0; j < net.n; j++) linked[i][j] = i != j && net.duration[j] > 0 && share(i, j);
+            for (int j = i + 1; j < net.n; j++) {
+                if (!net.apart(i, j)) continue;
+                of.get(i).add(list.size());
+                of.get(j).add(list.size());
+                list.add(new int[] {i, j});
+            }
         }
+        pairs = list.toArray(int[][]::new);
+        pairsOf = of.stream().map(each -> each.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
+        changed = new boolean[net.resources];
+        sureFrom = new int[net.n];
+        sureTo = new int[net.n];
     }
 
-    private boolean share(int i, int j) {
-        for (int one : net.used[i]) for (int other : net.used[j]) if (one == other) return true;
+    /** Narrows windows by all that follows without supposing anything; false where they hold no schedule. */
+    boolean narrow(Windows windows) {
+        if (!windows.waits()) return false;
+        reasons = new Reasons(net.n + pairs.length);
+        int horizon = 0;
+        for (int i = 0; i < net.n; i++) {
+            reasons.bound[2 * i] = soonest(i, windows.start[i]);
+            reasons.bound[2 * i + 1] = -latest(i, windows.end[i]);
+            horizon = Math.max(horizon, windows.end[i]);
+        }
+        for (int p = 0; p < pairs.length; p++) reasons.bound[2 * (net.n + p) + 1] = -1;
+        held = new int[horizon + 1];
+        Arrays.fill(changed, true);
+        boolean some = true;
+        for (int i = 0; i < net.n && some; i++) some = waits(2 * i) && waits(2 * i + 1) && apart(i);
+        some = some && follows();
+        budget.spend(reasons.turns / TURNS_A_TURN);
+        for (int i = 0; i < net.n; i++) {
+            windows.start[i] = start(i, low(i));
+            windows.end[i] = end(i, high(i));
+        }
+        return some && windows.waits();
+    }
+
+    /** Whether it is proved that these windows hold no schedule; they are narrowed. */
+    boolean refuses(Windows windows) {
+        settled = false;
+        if (!narrow(windows)) return true;
+        int turn = FIRST_TURN;
+        for (int learned = 0; !budget.past(share); ) {
+            reasons.turns = 0;
+            if (follows()) {
+                settled = !suppose();
+                if (settled) return false;
+            } else {
+                if (!reasons.learn()) return true;
+                Arrays.fill(changed, false);
+                if (++learned == turn) {
+                    turn += (int) (turn * LONGER_TURN);
+                    reasons.backTo(0);
+                }
+            }
+            budget.spend(reasons.turns / TURNS_A_TURN);
+        }
         return false;
     }
 
-    /** Whether it is proved that these windows, which are narrowed, hold no schedule. */
-    boolean refuses(Windows windows) {
-        over = false;
-        return none(windows) && !over;
+    /** The schedule because of which the last windows were not refused; null where none came about. Ends are left out. */
+    Times found() {
+        if (!settled) return null;
+        Times found = new Times(net.n);
+        for (int i = 0; i < net.n; i++) found.start[i] = start(i, low(i));
+        return found;
     }
 
-    /** False as soon as there is a schedule. */
-    private boolean none(Windows given) {
-        Windows windows = new Windows(given);
-        State entered = null;
+    // a task's number: worked units before its start, or the clock unit where it takes no time
+
+    private int soonest(int task, int clock) {
+        return net.duration[task] == 0 ? clock : net.hours[task].rank(Priority.firstStart(net, task, clock));
+    }
+
+    private int latest(int task, int end) {
+        int start = Priority.lastStart(net, task, end);
+        return net.duration[task] == 0 || start < 0 ? start : net.hours[task].rank(start);
+    }
+
+    private int start(int task, int number) {
+        return net.duration[task] == 0 ? number : net.hours[task].clock(number);
+    }
+
+    private int end(int task, int number) {
+        return net.duration[task] == 0 ? number : net.hours[task].clock(number + net.duration[task] - 1) + 1;
+    }
+
+    private int low(int task) {
+        return reasons.bound[2 * task];
+    }
+
+    private int high(int task) {
+        return -reasons.bound[2 * task + 1];
+    }
+
+    /** All that follows; false for a contradiction. */
+    private boolean follows() {
         while (true) {
-            boolean refuted = windows.refuted();
-            budget.spend(windows.turns());
-            if (refuted) return known(entered);
-            if (budget.past(share)) {
-                over = true;
-                return true;
+            while (reasons.heard < reasons.raised) {
+                int code = reasons.code[reasons.heard++];
+                if (!reasons.follow(code)) return false;
+                if (code >= 2 * net.n) {
+                    if (!inTurn((code >> 1) - net.n)) return false;
+                    continue;
+                }
+                int task = code >> 1;
+                for (int r : net.used[task]) changed[r] = true;
+                if (!waits(code) || !apart(task)) return false;
             }
-            int task = first(windows);
-            if (task < 0) return false;
-            State state = state(windows, windows.start[task]);
-            if (seen(state)) return known(entered);
-            if (entered == null) entered = state;
-            Windows here = new Windows(windows);
-            here.only(task, 1, true);
-            if (!none(here)) return false;
-            if (over) return true;
-            int later = later(windows, task);
-            if (later >= windows.end[task]) return known(entered);
-            windows.start[task] = later;
+            int r = 0;
+            while (r < changed.length && !changed[r]) r++;
+            if (r == changed.length) return true;
+            changed[r] = false;
+            if (!fit(r)) return false;
         }
     }
 
-    private State state(Windows windows, int now) {
-        BitSet done = new BitSet(net.n);
-        boolean[] begun = new boolean[net.n];
-        for (int i = 0; i < net.n; i++) {
-            if (windows.end[i] <= now) done.set(i);
-            else begun[i] = windows.start[i] <= now && windows.firstEnd(i) == windows.end[i];
+    /** What others wait for, or wait for it, and places that breaks leave out. */
+    private boolean waits(int code) {
+        int task = code >> 1;
+        int value = reasons.bound[code];
+        boolean early = (code & 1) == 0;
+        if (net.unbroken[task] && net.duration[task] > 0) {
+            int place = early ? soonest(task, start(task, value)) : -latest(task, end(task, -value));
+            if (!reasons.raise(code, place, code, value)) return false;
+            value = reasons.bound[code];
         }
-        return new State(done, begun, windows.start.clone(), windows.end.clone());
-    }
-
-    /** What holds no schedule is kept, so that nothing that allows less is tried again. */
-    private boolean known(State state) {
-        if (state != null && !over && kept < MOST_KNOWN) {
-            kept++;
-            refused.computeIfAbsent(state.done(), done -> new ArrayList<>()).add(state);
+        int[] others = early ? net.after[task] : net.before[task];
+        int[] lags = early ? net.afterLag[task] : net.beforeLag[task];
+        reasons.turns += others.length + 1;
+        for (int k = 0; k < others.length; k++) {
+            int other = others[k];
+            int place = early ? soonest(other, end(task, value) + lags[k]) : -latest(other, start(task, -value) - lags[k]);
+            if (!reasons.raise(2 * other + (code & 1), place, code, value)) return false;
         }
         return true;
     }
 
-    private boolean seen(State state) {
-        List<State> alike = refused.getOrDefault(state.done(), List.of());
-        budget.spend((long) alike.size() * 4 + 8L * net.n);
-        for (State other : alike) if (other.allows(state)) return true;
-        return false;
+    private boolean apart(int task) {
+        reasons.turns += pairsOf[task].length;
+        for (int p : pairsOf[task]) if (!inTurn(p)) return false;
+        return true;
     }
 
-    /** Of the tasks that use something and have more than one place the one that can begin first; -1 where there is none. */
-    private int first(Windows windows) {
-        int first = -1;
-        for (int i = 0; i < net.n; i++) {
-            if (net.duration[i] == 0 || net.used[i].length == 0 || windows.places(i) <= 1) continue;
-            if (first < 0 || windows.start[i] < windows.start[first]
-                    || windows.start[i] == windows.start[first] && windows.end[i] < windows.end[first]) first = i;
+    /** One of the two goes first. */
+    private boolean inTurn(int p) {
+        int number = 2 * (net.n + p);
+        int i = pairs[p][0];
+        int j = pairs[p][1];
+        if (low(i) + net.duration[i] > high(j) && !second(number + 1, 0, i, j)) return false;
+        if (low(j) + net.duration[j] > high(i) && !second(number, 1, j, i)) return false;
+        if (reasons.bound[number] == 1) return behind(number, 1, i, j);
+        return reasons.bound[number + 1] < 0 || behind(number + 1, 0, j, i);
+    }
+
+    /** The first cannot end before the second begins. */
+    private boolean second(int code, int value, int first, int second) {
+        int from = low(first);
+        return reasons.raise(code, value, 2 * first, from, 2 * second + 1, 1 - from - net.duration[first]);
+    }
+
+    private boolean behind(int code, int value, int first, int second) {
+        int length = net.duration[first];
+        return reasons.raise(2 * second, low(first) + length, code, value, 2 * first, low(first))
+                && reasons.raise(2 * first + 1, length - high(second), code, value, 2 * second + 1, -high(second));
+    }
+
+    /** What tasks surely hold of a resource leaves less for the others. */
+    private boolean fit(int r) {
+        int most = sureParts(r);
+        reasons.turns += held.length / 4 + users[r].length;
+        for (int t = 0; t < held.length; t++)
+            if (held[t] > net.there(r, t)) return reasons.contradict(holding(r, t, -1, net.there(r, t), 0));
+        for (int u = 0; u < users[r].length; u++) {
+            int task = users[r][u];
+            if (low(task) == high(task) || net.there[r] == null && most + net.amount(task, r) <= net.capacity[r]) continue;
+            if (!early(r, task, net.amount(task, r)) || !late(r, task, net.amount(task, r))) return false;
         }
-        return first;
+        return true;
     }
 
-    /** The first clock unit at which the task may begin if not at its earliest. */
-    private int later(Windows windows, int task) {
-        int now = windows.start[task];
-        if (!even) return now + 1;
-        int later = Integer.MAX_VALUE;
-        for (int j = 0; j < net.n; j++) if (linked[task][j] && windows.end[j] > now) later = Math.min(later, Math.max(now + 1, windows.firstEnd(j)));
-        return later;
+    private int sureParts(int r) {
+        Arrays.fill(held, 0);
+        int most = 0;
+        for (int u = 0; u < users[r].length; u++) {
+            int task = users[r][u];
+            sureFrom[task] = high(task);
+            sureTo[task] = low(task) + net.duration[task];
+            for (int k = sureFrom[task]; k < sureTo[task]; k++) most = Math.max(most, held[net.hours[task].clock(k)] += net.amount(task, r));
+            reasons.turns += Math.max(1, sureTo[task] - sureFrom[task]);
+        }
+        return most;
+    }
+
+    private boolean free(int r, int task, int amount, int k) {
+        int t = net.hours[task].clock(k);
+        int others = held[t] - (k >= sureFrom[task] && k < sureTo[task] ? amount : 0);
+        return others + amount <= net.there(r, t);
+    }
+
+    private boolean early(int r, int task, int amount) {
+        int length = net.duration[task];
+        int from = low(task);
+        for (int k = from + length - 1; k >= from; k--) {
+            reasons.turns++;
+            if (free(r, task, amount, k)) continue;
+            int t = net.hours[task].clock(k);
+            int[] why = holding(r, t, task, net.there(r, t) - amount, 2);
+            why[0] = 2 * task;
+            why[1] = k - length + 1;
+            if (!reasons.raise(2 * task, k + 1, why)) return false;
+            from = k + 1;
+            k = from + length;
+        }
+        return true;
+    }
+
+    private boolean late(int r, int task, int amount) {
+        int length = net.duration[task];
+        int to = high(task);
+        for (int k = to; k < to + length; k++) {
+            reasons.turns++;
+            if (free(r, task, amount, k)) continue;
+            int t = net.hours[task].clock(k);
+            int[] why = holding(r, t, task, net.there(r, t) - amount, 2);
+            why[0] = 2 * task + 1;
+            why[1] = -k;
+            if (!reasons.raise(2 * task + 1, length - k, why)) return false;
+            to = k - length;
+            k = to - 1;
+        }
+        return true;
+    }
+
+    /** Sayings of some tasks but {@code not} that together hold more than this of a resource in a unit, behind so many empty places. */
+    private int[] holding(int r, int t, int not, int much, int places) {
+        int[] sayings = new int[places + 4 * users[r].length];
+        int n = places;
+        int sum = 0;
+        for (int u = 0; u < users[r].length && sum <= much; u++) {
+            int task = users[r][u];
+            int k = net.hours[task].rank(t);
+            if (task == not || high(task) > k || low(task) + net.duration[task] <= k || net.hours[task].clock(k) != t) continue;
+            sum += net.amount(task, r);
+            sayings[n++] = 2 * task;
+            sayings[n++] = k - net.duration[task] + 1;
+            sayings[n++] = 2 * task + 1;
+            sayings[n++] = -k;
+        }
+        reasons.turns += users[r].length;
+        return Arrays.copyOf(sayings, n);
+    }
+
+    /** Supposes something of what is open; false where all is settled. */
+    private boolean suppose() {
+        int chosen = -1;
+        for (int x = 0; x < net.n + pairs.length; x++) {
+            if (reasons.bound[2 * x] == -reasons.bound[2 * x + 1]) continue;
+            if (x < net.n && (net.duration[x] == 0 || net.used[x].length == 0)) continue;
+            if (chosen < 0 || reasons.weight[x] > reasons.weight[chosen]
+                    || reasons.weight[x] == reasons.weight[chosen] && x < net.n && start(x, low(x)) < start(chosen, low(chosen))) chosen = x;
+        }
+        reasons.turns += (net.n + pairs.length) / 4;
+        if (chosen < 0) return false;
+        if (chosen >= net.n) {
+            int i = pairs[chosen - net.n][0];
+            int j = pairs[chosen - net.n][1];
+            boolean first = low(i) + high(i) <= low(j) + high(j);
+            reasons.suppose(2 * chosen + (first ? 0 : 1), first ? 1 : 0);
+        } else {
+            reasons.suppose(2 * chosen + 1, -low(chosen));
+        }
+        return true;
     }
 }

@@ -1,6 +1,7 @@
 package lapyard.stages;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -45,6 +46,86 @@ public final class StagingJobs {
             list.add(new StagingProblem.Task("t" + i, 1 + random.nextInt(10), own, after, false, "", 0, OptionalInt.empty()));
         }
         return new StagingProblem("scarce-" + tasks + "-" + seed, capacity, list, Optional.empty(), 1);
+    }
+
+    /**
+     * A net as the PSPLIB sets are made, from memory: three tasks begin and three end, none has more than three before or after it, and
+     * waits are added until there are {@code complexity} for each task, none of which another way already says.
+     *
+     * @param factor   share of pairs of task and resource in which the task uses it
+     * @param strength how far each resource is from the least that is possible (0) to the most that is used at once when all begin early (1)
+     * @see "Kolisch, Sprecher and Drexl, Characterization and generation of a general class of resource-constrained project
+     *     scheduling problems, Management Science 41:1693-1703 (1995), in outline"
+     */
+    public static StagingProblem standard(int tasks, double complexity, double factor, double strength, long seed) {
+        Random random = new Random(seed);
+        boolean[][] reaches = new boolean[tasks][tasks];
+        List<List<Integer>> before = new ArrayList<>();
+        int[] followers = new int[tasks];
+        for (int i = 0; i < tasks; i++) before.add(new ArrayList<>());
+        for (int i = 3; i < tasks; i++) wait(draw(random, Math.min(i, tasks - 3), followers), i, before, followers, reaches);
+        for (int i = tasks - 4; i >= 0; i--)
+            for (int tries = 0; followers[i] == 0 && tries < 1000; tries++) wait(i, Math.max(3, i + 1 + random.nextInt(tasks - i - 1)), before, followers, reaches);
+        int waits = before.stream().mapToInt(List::size).sum();
+        // those to and from the two ends of the net count too
+        for (int tries = 0; waits < complexity * (tasks + 2) - 6 && tries < 100_000; tries++)
+            if (wait(random.nextInt(tasks - 3), 3 + random.nextInt(tasks - 3), before, followers, reaches)) waits++;
+        int[] duration = random.ints(tasks, 1, 11).toArray();
+        int[][] uses = new int[tasks][4];
+        for (int n = (int) Math.round(factor * 4 * tasks), i = 0; n > 0; i++) {
+            int task = i < tasks ? i : random.nextInt(tasks);
+            int r = random.nextInt(4);
+            if (uses[task][r] > 0) continue;
+            uses[task][r] = 1 + random.nextInt(10);
+            n--;
+        }
+        List<Integer> capacity = capacity(before, duration, uses, strength);
+        List<StagingProblem.Task> list = new ArrayList<>();
+        for (int i = 0; i < tasks; i++) {
+            list.add(new StagingProblem.Task("t" + i, duration[i], Arrays.stream(uses[i]).boxed().toList(),
+                    before.get(i).stream().map(earlier -> new StagingProblem.Wait("t" + earlier, 0)).toList(), false, "", 0, OptionalInt.empty()));
+        }
+        return new StagingProblem("standard-" + tasks + "-" + seed, capacity, list, Optional.empty(), 1);
+    }
+
+    private static int draw(Random random, int below, int[] followers) {
+        while (true) {
+            int task = random.nextInt(below);
+            if (followers[task] < 3) return task;
+        }
+    }
+
+    private static boolean wait(int from, int to, List<List<Integer>> before, int[] followers, boolean[][] reaches) {
+        if (from >= to || followers[from] == 3 || before.get(to).size() == 3 || reaches[from][to]) return false;
+        int n = followers.length;
+        // neither said by others nor such that it says others again
+        for (int i = 0; i <= from; i++)
+            for (int j = to; j < n; j++)
+                if ((i == from || reaches[i][from]) && (j == to || reaches[to][j]) && before.get(j).contains(i)) return false;
+        before.get(to).add(from);
+        followers[from]++;
+        for (int i = 0; i <= from; i++)
+            for (int j = to; j < n; j++) if ((i == from || reaches[i][from]) && (j == to || reaches[to][j])) reaches[i][j] = true;
+        return true;
+    }
+
+    private static List<Integer> capacity(List<List<Integer>> before, int[] duration, int[][] uses, double strength) {
+        int n = duration.length;
+        int[] end = new int[n];
+        int[][] peak = new int[10 * n][4];
+        List<Integer> capacity = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            int start = before.get(i).stream().mapToInt(earlier -> end[earlier]).max().orElse(0);
+            end[i] = start + duration[i];
+            for (int t = start; t < end[i]; t++) for (int r = 0; r < 4; r++) peak[t][r] += uses[i][r];
+        }
+        for (int r = 0; r < 4; r++) {
+            int resource = r;
+            int least = Arrays.stream(uses).mapToInt(use -> use[resource]).max().orElse(0);
+            int most = Arrays.stream(peak).mapToInt(use -> use[resource]).max().orElse(0);
+            capacity.add(Math.max(1, least + (int) Math.round(strength * (most - least))));
+        }
+        return capacity;
     }
 
     /** A small problem with a calendar, lags, unbroken tasks, and people who are not always there. */

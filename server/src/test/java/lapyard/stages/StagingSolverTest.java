@@ -71,38 +71,37 @@ class StagingSolverTest {
         return LongStream.rangeClosed(1, 12);
     }
 
-    /**
-     * By hand: five tasks of two units use 2 of 5 each, so at most two at once: 5 x 2 / 2 = 5 units of work in pairs, and 6 whole.
-     * By amounts alone 5 x 2 x 2 / 5 = 4.
-     */
+    /** By hand: five tasks of two units use 2 of 5 each, so at most two at once: 6 units. By amounts alone 5 x 2 x 2 / 5 = 4. */
     @Test
-    void setsOfTasksThatFitAtOnceRefuseMoreThanAmountsDo() {
+    void tasksThatDoNotFitAtOnceAreProvedToTakeLonger() {
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < 5; i++) tasks.add(task("t" + i, 2, 2));
-        StagingProblem pairs = new StagingProblem("pairs", List.of(5), tasks, Optional.empty(), 1);
-        assertEquals(6, solved(pairs).makespan());
-        assertTrue(setsRefuse(pairs, 4));
-        assertFalse(setsRefuse(pairs, 5));
-        assertTrue(solved(pairs).proven(), "by trying all schedules");
+        StagingResult pairs = solved(new StagingProblem("pairs", List.of(5), tasks, Optional.empty(), 1));
+        assertEquals(6, pairs.makespan());
+        assertTrue(pairs.proven());
     }
 
-    private static boolean setsRefuse(StagingProblem problem, int end) {
-        Net net = new Net(problem);
-        Windows windows = new Windows(net, new Priority(net), end);
-        assertFalse(windows.refuted());
-        return new SetBound(net, new StagingBudget(SHORT, Progress.UNHEARD)).refuses(windows, end, 1);
+    /** OR-Tools CP-SAT 9.15 with a model of its own, on nets whose ends need a search: what we prove is what it finds. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
+    void provesWhatAnIndependentSolverProves(long seed) {
+        StagingProblem problem = StagingJobs.standard(20, 1.5 + 0.3 * (seed % 3), seed % 2 == 0 ? 1 : 0.75, 0.2, seed);
+        StagingResult ours = ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(40_000)));
+        Reference.Answer reference = Reference.byIntervals(problem, 200, 20);
+        assertTrue(reference.optimal(), () -> "seed " + seed + ": " + reference);
+        assertEquals(reference.makespan(), ours.makespan());
+        assertTrue(ours.proven(), () -> "bound " + ours.lowerBound());
     }
 
-    /** Without sets of tasks the bound of such nets stood 15 % below their ends, without places tried and left out 5 %. */
+    /** Of six such nets at most one is not proved; without what is learned from contradictions three were not. */
     @Test
-    void theBoundOfNetsWithScarceResourcesIsNear() {
-        double below = 0;
+    void netsWithScarceResourcesAreProved() {
+        int proved = 0;
         for (int seed = 300; seed < 306; seed++) {
             StagingResult ours = ScheduleJudge.check(StagingJobs.scarce(30, seed), StagingSolver.solve(StagingJobs.scarce(30, seed), Effort.ofSteps(30_000)));
-            below += 100.0 * (ours.makespan() - ours.lowerBound()) / ours.makespan() / 6;
+            if (ours.proven()) proved++;
         }
-        double mean = below;
-        assertTrue(mean <= 3.5, () -> "mean " + mean + " %");
+        assertTrue(proved >= 5, proved + " of 6");
     }
 
     /** A seed may make a task that no unit of its calendar can hold: that is refused, and tested below. */

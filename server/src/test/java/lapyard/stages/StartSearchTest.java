@@ -57,6 +57,15 @@ class StartSearchTest {
         assertFalse(refuses(problem, known.makespan()));
     }
 
+    /** As above; a reason that claims one place too many refuses the end of this one. */
+    @Test
+    void refusesNoEndThatIsHardToReach() {
+        StagingProblem problem = StagingJobs.standard(20, 1.5, 0.75, 0.2, 111);
+        StagingResult known = ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(8_000)));
+        assertEquals(59, known.makespan());
+        assertFalse(refuses(problem, 59));
+    }
+
     /**
      * One of k, x and i has to wait. Where i waits for k it ends at 10, else at 7, with x from 4 to 14: the same task is done and the same
      * have begun at 5, but of the five that share a resource with i only the second leaves room for all by 14.
@@ -89,7 +98,7 @@ class StartSearchTest {
 
     private static boolean refuses(StagingProblem problem, int end) {
         Net net = new Net(problem);
-        StagingBudget budget = new StagingBudget(Effort.ofSteps(3_000), Progress.UNHEARD);
+        StagingBudget budget = new StagingBudget(Effort.ofSteps(10_000), Progress.UNHEARD);
         return new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end));
     }
 
