@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -41,6 +42,7 @@ public final class AnswerService {
     private final Map<String, Task<?>> tasks = new HashMap<>();
     /** The whole that was begun behind the last first look, by the kept garden, or by the caller for one that is not kept. */
     private final Map<String, Behind> behind = new HashMap<>();
+    private final AtomicReference<Ahead> ahead = new AtomicReference<>();
     /** The last job sheet that is too large for the kept answers, for as long as the heap has room for it. */
     private volatile SoftReference<Large> large = new SoftReference<>(null);
     private final LongAdder hits = new LongAdder();
@@ -58,6 +60,9 @@ public final class AnswerService {
     }
 
     private record Behind(String document, Task<Answer> whole) {}
+
+    /** What was begun before anybody asked for it, and who waits for it. */
+    private record Ahead(GivenDocument document, Caller nobody) {}
 
     private record Large(String key, PreparedGarden sheet) {}
 
@@ -105,9 +110,29 @@ public final class AnswerService {
         return part(document, "order").orElseThrow();
     }
 
-    /** Prepares a job sheet, unless it is large, before anybody asks for it. */
+    /**
+     * Prepares a job sheet, unless it is large, before anybody asks for it.
+     *
+     * @throws CallerLeft where something of another document was asked for meanwhile: then that has all cores
+     */
     public void makeAhead(GivenDocument document) {
-        if (kind(document) == WorkKind.SHEET) jobSheet(document, SheetAsk.WHOLE.at(Look.FIRST));
+        if (kind(document) != WorkKind.SHEET) return;
+        Ahead made = new Ahead(document, new Caller(""));
+        ahead.set(made);
+        made.nobody().begin();
+        try {
+            jobSheet(document, SheetAsk.WHOLE.at(Look.FIRST));
+        } finally {
+            Caller.end();
+        }
+    }
+
+    /** What is made ahead is the asker's from now on, or gives way to what is asked for. */
+    private void giveWay(GivenDocument asked) {
+        Ahead made = ahead.get();
+        if (made == null || Caller.now() == made.nobody() || !ahead.compareAndSet(made, null) || made.document().hash().equals(asked.hash())) return;
+        made.nobody().leave();
+        dropBehind(made.document().garden(), one -> one.document().equals(made.document().hash()));
     }
 
     /** How an answer is written. */
@@ -116,6 +141,7 @@ public final class AnswerService {
     }
 
     private Answer first(String what, GivenDocument document, SheetAsk whole, Written written) {
+        giveWay(document);
         String whose = document.isKept() ? document.garden() : "caller " + Caller.now().name();
         dropBehind(whose, one -> !one.document().equals(document.hash()));
         Answer first = made("first look " + what + " " + document.hash(), desk.isLarge(document, Look.FIRST) ? WorkKind.SEARCH : WorkKind.SHEET, document, Look.FIRST,
@@ -387,6 +413,7 @@ public final class AnswerService {
 
     /** Requests for one key at the same time share one computation, which is joined. */
     private <T> Task<T> joined(String key, WorkKind kind, GivenDocument document, Look look, Callable<T> work) {
+        giveWay(document);
         synchronized (tasks) {
             @SuppressWarnings("unchecked") // a key names what is made
             Task<T> found = (Task<T>) tasks.get(key);

@@ -185,8 +185,8 @@ public final class ServeCommand extends PrintedCommand {
             if (!(failed.getCause() instanceof StoreFault fault)) throw failed;
             return refuse(place() + " cannot be used: " + fault.getMessage());
         }
-        if (!once) server.workAhead();
-        server.awaitReady();
+        if (once) server.awaitReady();
+        else server.workAhead();
         err().println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
         err().flush();
         if (once) {

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.glassfish.grizzly.http.server.HttpHandler;
 import org.glassfish.grizzly.http.server.Request;
@@ -15,8 +16,11 @@ import org.glassfish.grizzly.nio.NIOConnection;
 
 /** Takes in every request: checks it, counts it, sets the headers that every answer has, and passes it on. */
 record FrontHandler(
-        Binding binding, Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Live live, LongAnswers longAnswers,
+        Binding binding, Guard guard, Supplier<PageFiles> page, Resources resources, Live live, LongAnswers longAnswers,
         StandingAnswers standing, Metrics metrics, AccessLog log) {
+    /** @param all makes them, where they are not made, and waits */
+    record Resources(Supplier<HttpHandler> all, BooleanSupplier areMade) {}
+
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
                     + " frame-ancestors 'self'";
@@ -83,8 +87,12 @@ record FrontHandler(
     }
 
     private void askApi(Request request, Response response) throws Exception {
+        if (!resources.areMade().getAsBoolean() && standing.serveEarly(request, response)) {
+            if (response.isSuspended()) response.resume();
+            return;
+        }
         try {
-            api.get().service(request, response);
+            resources.all().get().service(request, response);
         } catch (IllegalArgumentException unreadable) {
             if (!(unreadable.getCause() instanceof URISyntaxException)) throw unreadable;
             send(response, Problem.of(400, "the address holds a character that must be encoded: write it as %20 and the like"));

@@ -31,8 +31,8 @@ import org.glassfish.jersey.server.ResourceConfig;
 import org.glassfish.jersey.server.ServerProperties;
 
 /**
- * The server on its port. The port is open first, the page's table is made beside it, the resources once the store is open;
- * early requests wait for what they need.
+ * The server on its port. The port is open first, the page's table is made beside it, the resources once one is asked for or
+ * the work ahead is done; early requests wait for what they need.
  */
 public final class Server implements AutoCloseable {
     private static final int WORKERS = 40;
@@ -79,6 +79,7 @@ public final class Server implements AutoCloseable {
     private final UntakenAnswers untaken;
     private final ScheduledExecutorService sweeper;
     private final StandingAnswers standing;
+    private final CompletableFuture<Void> resourcesWanted = new CompletableFuture<>();
     private final CompletableFuture<HttpHandler> api;
 
     private Server(Binding binding, Supplier<GardenStore> store, GardenDesk desk, ClassLoader files, AccessLog log, int writeSeconds) {
@@ -89,14 +90,14 @@ public final class Server implements AutoCloseable {
         Metrics metrics = new Metrics();
         AnswerService answers = new AnswerService(desk);
         this.standing = new StandingAnswers(store, answers);
-        this.api = CompletableFuture.supplyAsync(() -> container(store, answers, new Samples(files), metrics, live, standing), STARTING);
+        this.api = resourcesWanted.thenApplyAsync(now -> container(store, answers, new Samples(files), metrics, live, standing), STARTING);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), STARTING);
         Guard guard = new Guard(binding, store, new Attempts(System::nanoTime));
         this.listener = listener(guard, writeSeconds);
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
-        FrontHandler front = new FrontHandler(binding, guard, page::join, api::join, live, new LongAnswers(hangUps), standing, metrics, log);
+        FrontHandler front = new FrontHandler(binding, guard, page::join, new FrontHandler.Resources(this::resources, api::isDone), live, new LongAnswers(hangUps), standing, metrics, log);
         configuration.addHttpHandler(new HttpHandler() {
             @Override
             public void service(Request request, Response response) throws Exception {
@@ -229,18 +230,24 @@ public final class Server implements AutoCloseable {
         }
     }
 
+    private HttpHandler resources() {
+        resourcesWanted.complete(null);
+        return api.join();
+    }
+
     /** Waits until every resource answers. */
     public void awaitReady() {
-        api.join();
+        resources();
     }
 
     /**
-     * Begins with what is likely to be asked for first.
+     * Begins with what is likely to be asked for first, once the store is open, and then with the resources: making both at
+     * once would take the processor from the first.
      *
-     * @return done once that is made or cannot be
+     * @return done once the former is made or cannot be
      */
     public CompletableFuture<Void> workAhead() {
-        return CompletableFuture.runAsync(standing::makeAhead, STARTING);
+        return CompletableFuture.runAsync(standing::makeAhead, STARTING).whenComplete((made, failed) -> resourcesWanted.complete(null));
     }
 
     /** Where it listens, with the port it really has. */

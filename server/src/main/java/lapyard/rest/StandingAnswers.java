@@ -7,10 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.AnswerService.Standing;
+import lapyard.answers.CallerLeft;
 import lapyard.answers.GivenDocument;
+import lapyard.json.SheetAsk;
 import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.store.StoreFault;
@@ -27,6 +31,7 @@ import org.glassfish.grizzly.http.server.Response;
  */
 record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
     private static final System.Logger LOG = System.getLogger("lapyard.rest");
+    private static final Pattern EARLY = Pattern.compile("/api/gardens/([a-z0-9-]{1,40})(/job-sheet)?");
 
     /**
      * @param moment      of the store from before the garden was looked up; empty where it tells none
@@ -104,8 +109,8 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
     }
 
     /**
-     * The list as the page first asks for it, and whether the store is well, answered as soon as the store is open: the resource
-     * library is made ready only then, which takes longer than all else of the start. Whatever else is asked waits for it.
+     * The list as the page first asks for it, and whether the store is well, answered as soon as the store is open: making the
+     * resources takes longer than all else of the start.
      *
      * @return whether it answered; where not, nothing was touched
      */
@@ -125,6 +130,41 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
         response.setContentLength(body.length);
         response.getOutputStream().write(body);
         return true;
+    }
+
+    /**
+     * A garden's document or its job sheet for whoever asks before the resources are made, as the page does of the garden that
+     * it opens.
+     *
+     * @return whether it answered; where not, nothing was touched
+     */
+    boolean serveEarly(Request request, Response response) throws IOException {
+        Matcher asked = EARLY.matcher(request.getRequestURI());
+        if (!request.getMethod().equals(Method.GET) || !asked.matches() || request.getHeader("If-None-Match") != null
+                || !takes(request.getHeader("Accept"), "application/json")) return false;
+        Early early;
+        try {
+            Optional<Stored> stored = store.get().find(asked.group(1)).filter(found -> !found.deleted());
+            if (stored.isEmpty()) return false;
+            early = asked.group(2) == null ? new Early(Answer.of(stored.get().document()), Tags.of(stored.get())) : sheet(stored.get(), request);
+        } catch (CallerLeft left) {
+            throw left;
+        } catch (RuntimeException refused) {
+            return false; // the resource says so in its own way
+        }
+        response.setHeader("ETag", early.tag());
+        response.setContentType("application/json");
+        response.setContentLengthLong(early.answer().length());
+        early.answer().writeTo(response.getOutputStream());
+        return true;
+    }
+
+    private record Early(Answer answer, String tag) {}
+
+    private Early sheet(Stored stored, Request request) {
+        SheetAsk ask = QueryParameters.sheet(request.getParameter("parts"), request.getParameter("bed"), request.getParameter("look"));
+        Answer answer = answers.jobSheet(GivenDocument.of(stored.document(), stored.id()), ask);
+        return new Early(answer, Tags.quoted(answer.tag()));
     }
 
     /** Whatever is asked for with more thought than this is left to the resources. */

@@ -139,6 +139,21 @@ class AnswerServiceTest {
         assertFalse(isFirst(answers.jobSheet(kept(2), SheetAsk.WHOLE)));
     }
 
+    @Test
+    void whatIsMadeAheadGivesWayToAnotherGardenUnlessSomebodyAskedForIt() throws Exception {
+        for (boolean asked : new boolean[] {false, true}) {
+            HeldDesk desk = new HeldDesk();
+            AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+            answers.makeAhead(kept(1));
+            desk.begun.await();
+            if (asked) answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST));
+            answers.jobSheet(GivenDocument.of(garden(2).text(), "another"), SheetAsk.WHOLE.at(Look.FIRST));
+            assertEquals(asked ? 1 : 0, answers.waitersOf(answers.jobSheetKey(kept(1), SheetAsk.WHOLE)));
+            if (!asked) desk.stopped.await();
+            desk.goOn.countDown();
+        }
+    }
+
     /** A place that is opened asks for one part more: what was begun for the same document goes on. */
     @Test
     void otherPartsOfTheSameGardenDropNothing() throws Exception {

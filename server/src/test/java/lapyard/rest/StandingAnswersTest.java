@@ -15,6 +15,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import lapyard.store.GardenStore;
+import lapyard.store.NewGarden;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,6 +54,25 @@ class StandingAnswersTest {
                 HttpResponse<String> head = served.send("HEAD", address + path, BodyPublishers.noBody());
                 assertEquals("", head.body());
                 assertEquals(headers(again).get("content-length"), headers(head).get("content-length"));
+            }
+        }
+    }
+
+    /** Before the resources are made a server of its own is asked for each, which answers with what resources answer later. */
+    @Test
+    void beforeTheResourcesAreMadeItIsWhatTheyWouldSay() throws Exception {
+        try (GardenStore store = GardenStore.open(folder)) {
+            store.create(new NewGarden("yard", "Yard", BED));
+        }
+        for (String path : List.of("", "/job-sheet", "/job-sheet?parts=yard&bed=A", "/job-sheet?look=first", "/job-sheet?parts=none", "/none")) {
+            try (Served served = new Served(folder)) {
+                HttpResponse<String> early = served.get("/api/gardens/yard" + path);
+                if (path.contains("first")) served.get("/api/gardens/yard/job-sheet");
+                HttpResponse<String> later = served.get("/api/gardens/yard" + path, WITH_THOUGHT);
+                assertEquals(later.statusCode(), early.statusCode(), path);
+                if (path.contains("first")) assertEquals("first", Served.json(early).path("look").asText());
+                else if (early.statusCode() == 200) assertEquals(later.body(), early.body(), path);
+                if (!path.contains("first")) assertEquals(headers(later), headers(early), path);
             }
         }
     }
