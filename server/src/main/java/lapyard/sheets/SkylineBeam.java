@@ -62,8 +62,19 @@ final class SkylineBeam {
 
     private final BeamChoices choices = new BeamChoices();
 
+    // the front that is gone on from, and its niche
     private final long[] x;
     private final long[] y;
+    private int corners;
+    private int niche;
+    private long to;
+    private long floor;
+    private long leftWall;
+    private long rightWall;
+    /** Mark of the pieces that are left and of all levels but the niche. */
+    private long shape;
+    /** Whether something fits one of its niches. */
+    private boolean any;
 
     /** A partial layout. */
     private static final class Front {
@@ -180,87 +191,89 @@ final class SkylineBeam {
 
     /** Notes what may be laid next; returns how many places were looked at. */
     private long expand(Front front, int f, long height, long bearable, Taste taste) {
-        int corners = front.corners;
+        corners = front.corners;
         System.arraycopy(front.x, 0, x, 0, corners);
         System.arraycopy(front.y, 0, y, 0, corners);
-        long[] open = front.open;
+        double corner = taste.corner * area / Math.sqrt(pieces);
         long waste = front.waste;
-        int first = 0;
-        while (open[first] == 0) first++;
-        long narrowest = wide[64 * first + Long.numberOfTrailingZeros(open[first])];
-        long area = front.area;
         long looked = 0;
-        double base = taste.start * this.area;
-        double corner = taste.corner * this.area / Math.sqrt(pieces);
-        boolean any = false;
+        any = false;
         for (int given = 0; waste <= bearable; given++) {
-            int niche = lowest(y, corners);
-            long to = niche + 1 < corners ? x[niche + 1] : width;
-            long room = to - x[niche];
-            long floor = y[niche];
-            long leftWall = niche > 0 ? y[niche - 1] : height;
-            long rightWall = niche + 1 < corners ? y[niche + 1] : height;
-            long shape = front.mark;
+            niche = lowest(y, corners);
+            boolean rightmost = niche + 1 == corners;
+            to = rightmost ? width : x[niche + 1];
+            floor = y[niche];
+            leftWall = niche > 0 ? y[niche - 1] : height;
+            rightWall = rightmost ? height : y[niche + 1];
+            shape = front.mark;
             for (int i = 0; i < corners; i++) if (i != niche) shape += BeamChoices.mix(x[i], y[i]);
-            double leastBad = waste + base + corner * corners;
-            long tooSmall = (long) (leastBad / choices.worst) - area;
-            long bits = open[first];
-            for (int word = first; ; ) {
-                while (bits == 0 && ++word < open.length) bits = open[word];
-                if (bits == 0) break;
-                int o = 64 * word + Long.numberOfTrailingZeros(bits);
-                bits &= bits - 1;
-                if (wide[o] > room) break;
-                looked++;
-                long top = floor + high[o];
-                if (top > height) continue;
-                long gap = room - wide[o];
-                // as small a piece beside a gap that others fill is no choice, whatever walls it meets
-                if (gap >= narrowest && size[o] <= tooSmall) {
-                    any = true;
-                    continue;
-                }
-                boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
-                int more;
-                long lost = 0;
-                if (gap == 0) {
-                    more = (top == leftWall ? -1 : 0) + (top == rightWall ? -1 : 0);
-                } else {
-                    more = top == (atLeft ? leftWall : rightWall) ? 0 : 1;
-                    if (gap < narrowest) {
-                        lost = gap * (Math.min(top, atLeft ? rightWall : leftWall) - floor);
-                        if (waste + lost > bearable) continue;
-                    }
-                }
-                any = true;
-                double bad = waste + lost + base + corner * (corners + more);
-                double laid = area + size[o];
-                // a product is much cheaper than a quotient, and most choices end here
-                if (bad >= choices.worst * laid) continue;
-                float score = (float) (bad / laid);
-                if (score >= choices.worst) continue;
-                // equal marks are taken for equal layouts
-                long now = shape - typeMark[typeOf[o]];
-                if (gap == 0) {
-                    now += BeamChoices.mix(x[niche], top);
-                    if (top == leftWall && niche > 0) now -= BeamChoices.mix(x[niche], top);
-                    if (top == rightWall && niche + 1 < corners) now -= BeamChoices.mix(to, top);
-                } else if (atLeft) {
-                    if (top != leftWall || niche == 0) now += BeamChoices.mix(x[niche], top);
-                    now += BeamChoices.mix(x[niche] + wide[o], floor);
-                } else {
-                    now += BeamChoices.mix(x[niche], floor) + BeamChoices.mix(to - wide[o], top);
-                    if (top == rightWall && niche + 1 < corners) now -= BeamChoices.mix(to, top);
-                }
-                choices.note(score, f, o << 4 | given << 1 | (atLeft ? 1 : 0), now);
-                looked += CHOICES_AN_INSERTION;
-                tooSmall = (long) (leastBad / choices.worst) - area;
-            }
+            looked += look(front, f << 3 | given, height, bearable - waste, waste + taste.start * area + corner * corners, corner);
             if (given >= GIVEN_UP && any || given == MOST_GIVEN_UP || corners == 1) break;
-            waste += room * (Math.min(leftWall, rightWall) - floor);
+            waste += (to - x[niche]) * (Math.min(leftWall, rightWall) - floor);
             corners = giveUp(x, y, corners, niche);
         }
         return looked;
+    }
+
+    /**
+     * Notes what may be laid in the niche.
+     *
+     * @param from     number of the front, and how often a niche was given up
+     * @param spare    waste that is still bearable
+     * @param leastBad how bad the front is before
+     */
+    private long look(Front front, int from, long height, long spare, double leastBad, double corner) {
+        long[] open = front.open;
+        int first = 0;
+        while (open[first] == 0) first++;
+        long narrowest = wide[64 * first + Long.numberOfTrailingZeros(open[first])];
+        long room = to - x[niche];
+        long looked = 0;
+        long tooSmall = (long) (leastBad / choices.worst) - front.area;
+        long bits = open[first];
+        for (int word = first; ; ) {
+            while (bits == 0 && ++word < open.length) bits = open[word];
+            if (bits == 0) return looked;
+            int o = 64 * word + Long.numberOfTrailingZeros(bits);
+            bits &= bits - 1;
+            if (wide[o] > room) return looked;
+            looked++;
+            long top = floor + high[o];
+            if (top > height) continue;
+            long gap = room - wide[o];
+            // as small a piece beside a gap that others fill is no choice, whatever walls it meets
+            if (gap < narrowest || size[o] > tooSmall) {
+                boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
+                long lost = gap < narrowest ? gap * (Math.min(top, atLeft ? rightWall : leftWall) - floor) : 0;
+                if (lost > spare) continue;
+                int more = gap > 0 ? top == (atLeft ? leftWall : rightWall) ? 0 : 1 : (top == leftWall ? -1 : 0) + (top == rightWall ? -1 : 0);
+                double bad = leastBad + lost + corner * more;
+                double laid = front.area + size[o];
+                // a product is much cheaper than a quotient, and most choices end here
+                if (bad < choices.worst * laid && note(from, o, (float) (bad / laid), top, atLeft)) {
+                    looked += CHOICES_AN_INSERTION;
+                    tooSmall = (long) (leastBad / choices.worst) - front.area;
+                }
+            }
+            any = true;
+        }
+    }
+
+    private boolean note(int from, int o, float score, long top, boolean atLeft) {
+        if (score >= choices.worst) return false;
+        boolean flush = top == rightWall && niche + 1 < corners;
+        // equal marks are taken for equal layouts
+        long now = shape - typeMark[typeOf[o]];
+        if (to - x[niche] == wide[o] || atLeft) {
+            if (top != leftWall || niche == 0) now += BeamChoices.mix(x[niche], top);
+            if (to - x[niche] > wide[o]) now += BeamChoices.mix(x[niche] + wide[o], floor);
+            else if (flush) now -= BeamChoices.mix(to, top);
+        } else {
+            now += BeamChoices.mix(x[niche], floor) + BeamChoices.mix(to - wide[o], top);
+            if (flush) now -= BeamChoices.mix(to, top);
+        }
+        choices.note(score, from >> 3, o << 4 | (from & 7) << 1 | (atLeft ? 1 : 0), now);
+        return true;
     }
 
     /** Raises a niche to its lower wall; returns how many levels are left. */
