@@ -82,18 +82,12 @@ final class JobPrint {
             weekends.forEach((weekend, steps) -> cells.put(weekend, told(steps.values())));
             alike.computeIfAbsent(cells, key -> new ArrayList<>()).add(place);
         });
-        return alike.entrySet().stream().map(one -> new JobPage.Row(named(one.getValue()), one.getKey())).toList();
+        return alike.entrySet().stream().map(one -> new JobPage.Row(one.getValue(), one.getKey())).toList();
     }
 
     /** Marking goes without saying where course 1 follows in the same weekend. */
     private static String told(Collection<String> steps) {
         return steps.stream().distinct().filter(step -> !step.equals(MARK) || !steps.contains(COURSE_1)).collect(Collectors.joining(", "));
-    }
-
-    private static String named(List<String> places) {
-        if (places.size() == 1) return places.get(0);
-        boolean beds = places.stream().allMatch(place -> place.startsWith("bed "));
-        return beds ? BedNames.where(places.stream().map(place -> place.substring(4)).toList()) : String.join(", ", places);
     }
 
     /** As short as a cell of the page is. */

@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.drawing.Page;
@@ -67,6 +72,39 @@ class PageCountTest {
                 .filter(shape -> shape instanceof Shape.Text text && text.text().contains("designed"))
                 .map(shape -> ((Shape.Text) shape).text().replaceAll(" mm.*", "")).distinct().toList();
         assertEquals(List.of("Beds K0-K2 hold up to 750", "Bed K3 holds 950"), warned);
+    }
+
+    /** The job of forty beds of many sizes keeps its name: one page, and each weekend tells where something is done. */
+    @Test
+    void theJobOfFortyBedsIsOnOnePage() throws Exception {
+        Random random = new Random(40);
+        String beds = IntStream.range(0, 40).mapToObj(i -> "{\"id\":\"K" + (i + 1) + "\",\"width\":" + (1800 + 100 * random.nextInt(12)) + ",\"depth\":" + (900 + 100 * random.nextInt(5))
+                        + ",\"courses\":" + (2 + random.nextInt(2)) + ",\"stage\":" + (i / 6 + 1) + ",\"at\":[" + 4200 * (i % 8) + "," + 2700 * (i / 8) + "]}").collect(Collectors.joining(","));
+        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read("{\"name\":\"Forty\",\"crew\":{\"start\":\"2027-03-06\"},\"beds\":[" + beds + "]}")).garden());
+        List<Page> pages = Prints.pages("job", sheet, PrintAsk.usual("", "2026-03-01"));
+        assertEquals(1, pages.size());
+        Map<Integer, Set<String>> done = new TreeMap<>();
+        sheet.weekends().days().forEach(day -> day.parts().forEach(part -> done.computeIfAbsent(day.weekend(), number -> new TreeSet<>())
+                .add(sheet.weekends().byId().get(part.task()).work().place().replace("bed ", ""))));
+        List<Shape.Text> texts = pages.get(0).shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).toList();
+        double left = texts.stream().filter(text -> text.text().startsWith("where")).findFirst().orElseThrow().at().x();
+        Map<Integer, Set<String>> told = new TreeMap<>();
+        for (Shape.Text text : texts) {
+            if (text.at().x() == left && !text.text().startsWith("where")) told.computeIfAbsent(told.size() + 1, number -> new TreeSet<>()).addAll(places(text.text()));
+        }
+        assertTrue(done.size() > 15, done.size() + " weekends");
+        assertEquals(List.copyOf(done.values()), List.copyOf(told.values()));
+    }
+
+    /** {@code saw; K1-K3, K7} in single places. */
+    private static Set<String> places(String cell) {
+        Set<String> all = new TreeSet<>();
+        for (String run : cell.split("[;,] ")) {
+            String[] ends = run.split("-");
+            if (ends.length == 1) all.add(run);
+            else IntStream.rangeClosed(Integer.parseInt(ends[0].substring(1)), Integer.parseInt(ends[1].substring(1))).forEach(i -> all.add("K" + i));
+        }
+        return all;
     }
 
     @Test
