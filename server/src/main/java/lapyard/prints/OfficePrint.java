@@ -141,12 +141,12 @@ final class OfficePrint {
                         payments.dues().stream()
                                 .map(due -> List.of(when(due), due.supplier().name(), due.what().words, due.amount().toPlainString(), due.sum().toPlainString()))
                                 .toList());
-        return bought(sheets.section("Money: bought against planned", ""), payments).pages();
+        return bought(sheets.section("Money: goods", ""), payments).pages();
     }
 
     static String total(Payments payments) {
-        return "To pay " + (payments.atLeast() ? "at least " : "") + payments.total().toPlainString() + ": bought for " + payments.paid().toPlainString()
-                + ", goods still to buy for " + payments.open().toPlainString() + ", delivery " + payments.delivery().toPlainString() + ".";
+        return "To pay " + (payments.atLeast() ? "at least " : "") + payments.currency().getCode() + " " + payments.total().toPlainString() + ": "
+                + (payments.paid().signum() == 0 ? "" : "bought for " + payments.paid().toPlainString() + ", ") + "goods still to buy for " + payments.open().toPlainString() + ", delivery " + payments.delivery().toPlainString() + ".";
     }
 
     /** A date, or a day counted from the first day of work. */

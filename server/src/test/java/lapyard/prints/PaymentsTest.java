@@ -123,6 +123,9 @@ class PaymentsTest {
         assertTrue(staples.atLeast() && payments.atLeast() && !sheet.slip().atLeast());
         assertEquals(sheet.slip().total(), payments.total());
         addsUp(payments);
+        assertTrue(OfficePrint.total(payments).startsWith("To pay at least GBP " + payments.total() + ": bought for " + payments.paid() + ", goods"), OfficePrint.total(payments));
+        Payments nothing = Payments.of(sheet(GARDEN.formatted("")));
+        assertTrue(OfficePrint.total(nothing).startsWith("To pay GBP " + nothing.total() + ": goods still to buy for "), OfficePrint.total(nothing));
     }
 
     /** A line that two sell, bought for far less than listed: the one's order is below what the line saved. */
