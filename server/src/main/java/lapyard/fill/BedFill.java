@@ -116,17 +116,17 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     private static void depthFindings(Bed bed, double depth, List<Finding> findings) {
         if (depth <= 0) {
             Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).by(Fact.mm(-depth));
-            findings.add(deeper(none, bed, depth, 1e-6));
+            findings.add(deeper(none, bed, depth));
         } else if (depth < LEAST_DEPTH_MM - 1e-6) {
             Finding shallow = Finding.of(FindingKind.SOIL_SHALLOW, Place.bed(bed.id()))
                     .with("depth", Fact.mm(depth)).with("usual", Fact.mm(LEAST_DEPTH_MM)).by(Fact.mm(LEAST_DEPTH_MM - depth));
-            findings.add(deeper(shallow, bed, depth, LEAST_DEPTH_MM));
+            findings.add(deeper(shallow, bed, depth));
         }
     }
 
-    /** The ways to reach that depth of soil: more courses, an open base, less mulch; each only where it is enough. */
-    private static Finding deeper(Finding finding, Bed bed, double depth, double wantedMm) {
-        double lacking = wantedMm - depth;
+    /** The ways to the usual depth of soil: more courses, an open base, less mulch; each only where it is enough. */
+    private static Finding deeper(Finding finding, Bed bed, double depth) {
+        double lacking = LEAST_DEPTH_MM - depth;
         int courses = (int) Math.ceil(lacking / bed.section().heightMm() - 1e-9);
         Finding told = finding.way(WayKind.ADD_COURSES, Fact.count(courses, "courses"));
         if (bed.inside().base().heightMm() >= lacking) told = told.way(WayKind.OPEN_BASE);

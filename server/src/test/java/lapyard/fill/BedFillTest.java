@@ -61,7 +61,7 @@ class BedFillTest {
         assertEquals(0, filled(2, Base.USUAL.slatted(false), Fill.USUAL).findings().size());
     }
 
-    /** 200 - 45 - 100 - 80 = -25. */
+    /** 200 - 45 - 100 - 80 = -25; 325 more make the usual 300, so two courses of 200: 26 less mulch would leave 1 of soil. */
     @Test
     void aBedWithoutRoomForSoilLeavesTheFillOut() {
         BedFill fill = filled(1, Base.USUAL, new Fill(100, 80, 0.15, Fill.USUAL.layers()));
@@ -71,6 +71,7 @@ class BedFillTest {
         assertTrue(
                 Told.text(fill.findings().get(0)).contains("25 mm too low to hold soil"),
                 Told.text(fill.findings().get(0)));
+        assertEquals(List.of("Add 2 courses"), Told.ways(fill.findings().get(0)));
     }
 
     @Test
