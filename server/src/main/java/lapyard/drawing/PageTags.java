@@ -23,7 +23,7 @@ final class PageTags {
 
     private final Map<Integer, double[]> boxes = new TreeMap<>();
     private final Map<Integer, Integer> links = new TreeMap<>();
-    private final Map<Tag, Integer> known = new IdentityHashMap<>();
+    private Map<Tag, Integer> known = new IdentityHashMap<>();
 
     /** @param title of the page; may be empty */
     PageTags(String title) {
@@ -33,7 +33,7 @@ final class PageTags {
 
     /** Nothing is drawn on the page any more. */
     void close() {
-        known.clear();
+        known = new IdentityHashMap<>(1); // one that was cleared would stay as large as it was
         roles = Arrays.copyOf(roles, elements);
         parents = Arrays.copyOf(parents, elements);
         owners = Arrays.copyOf(owners, marks);

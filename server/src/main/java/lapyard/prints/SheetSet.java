@@ -2,9 +2,12 @@ package lapyard.prints;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.function.IntConsumer;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.JobPage;
@@ -15,6 +18,7 @@ import lapyard.job.Caution;
 import lapyard.job.JobSheet;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
+import lapyard.working.SecondThread;
 
 /**
  * The set of all sheets of a garden. The paper asked for is that of the plan; all else is on the paper for the bench. What a
@@ -42,34 +46,57 @@ final class SheetSet<P> {
         this.kit = kit;
         this.sheet = sheet;
         this.options = ask.bench(sheet);
-        Optional<List<Page>> job = Optional.empty();
-        for (Print print : kit.prints()) {
-            PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
-            if (!print.inSet().test(sheet, asked)) continue;
-            try {
-                List<Page> pages = print.pages().apply(sheet, asked);
-                boolean mayJoin = print.name().equals(Prints.JOB) && pages.size() == 1;
-                if (mayJoin) job = Optional.of(pages);
-                else parts.add(part(print, pages, keep));
-            } catch (CannotPrint cannot) {
-                leftOut.add(new SetSheets.LeftOut(print.title(), Wording.of(sheet.garden().imperial()).text(cannot.findings().get(0))));
-            }
-        }
+        Optional<Page> job = parts(ask, keep);
         // where one sheet holds the contents and the job, that has no sheet of its own
         List<Page> joined = job.isPresent() ? front(Optional.of(JobPrint.job(sheet))) : List.of();
-        if (joined.size() != 1 && job.isPresent()) parts.add(0, part(Prints.print(Prints.JOB), job.get(), keep));
+        if (joined.size() != 1 && job.isPresent()) parts.add(0, part(Prints.print(Prints.JOB), new ArrayDeque<>(List.of(job.get())), keep));
         this.front = joined.size() == 1 ? joined : front(Optional.empty());
     }
 
-    private static <P> Part<P> part(Print print, List<Page> pages, Keeping<P> keep) throws IOException {
+    /** Pages of a kind, none where it is not in the set, or why they cannot be made. */
+    private record Laid(Print print, Queue<Page> pages, Optional<CannotPrint> cannot) {}
+
+    /** Lays out each kind while the pages of the one before are kept. @return the job where that is one page, which is not kept yet */
+    private Optional<Page> parts(PrintAsk ask, Keeping<P> keep) throws IOException {
+        Optional<Page> job = Optional.empty();
+        Iterator<Print> prints = kit.prints().iterator();
+        SecondThread<Laid> laying = laying(prints.next(), ask);
+        try {
+            while (laying != null) {
+                Laid laid = laying.result();
+                laying = prints.hasNext() ? laying(prints.next(), ask) : null;
+                laid.cannot().ifPresent(cannot -> leftOut.add(new SetSheets.LeftOut(laid.print().title(), Wording.of(sheet.garden().imperial()).text(cannot.findings().get(0)))));
+                if (laid.print().name().equals(Prints.JOB) && laid.pages().size() == 1) job = Optional.of(laid.pages().remove());
+                else if (!laid.pages().isEmpty()) parts.add(part(laid.print(), laid.pages(), keep));
+            }
+        } finally {
+            if (laying != null) laying.close();
+        }
+        return job;
+    }
+
+    private SecondThread<Laid> laying(Print print, PrintAsk ask) {
+        PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
+        return new SecondThread<>(() -> {
+            try {
+                return new Laid(print, new ArrayDeque<>(print.inSet().test(sheet, asked) ? print.pages().apply(sheet, asked) : List.of()), Optional.empty());
+            } catch (CannotPrint cannot) {
+                return new Laid(print, new ArrayDeque<>(), Optional.of(cannot));
+            }
+        });
+    }
+
+    /** @param pages emptied one by one: what is kept is far smaller than a page */
+    private static <P> Part<P> part(Print print, Queue<Page> pages, Keeping<P> keep) throws IOException {
+        String paper = SetSheets.paper(pages.element().widthMm(), pages.element().heightMm());
         List<P> kept = new ArrayList<>();
         List<List<String>> subjects = new ArrayList<>();
-        for (Page page : pages) {
+        while (!pages.isEmpty()) {
             Abandonable.check();
-            kept.add(keep.of(page));
-            subjects.add(page.subjects());
+            subjects.add(pages.element().subjects());
+            kept.add(keep.of(pages.remove()));
         }
-        return new Part<>(print, SetSheets.paper(pages.get(0).widthMm(), pages.get(0).heightMm()), kept, subjects);
+        return new Part<>(print, paper, kept, subjects);
     }
 
     /** The pages of the set, the contents first. */
