@@ -96,4 +96,39 @@ class PegsTest {
         assertEquals(412 + 3900 / 80.0, pegs.pegs().get(5).dropMm().orElseThrow(), 1e-9);
         assertTrue(M.pegs().get(5).dropMm().isEmpty());
     }
+
+    /** Elementary geometry: each lies on the line of its wall, beyond its corner by what is asked for; marks are told once. */
+    @Test
+    void everyStringOfATurnedBedIsPeggedInLine() {
+        Bed turned = Beds.bed("M", Beds.L, new Placement(new Point(3000, 4000), 33, false));
+        Point from = new Point(500, 100);
+        Point way = from.way(new Point(4500, 1100));
+        Pegs pegs = Pegs.of(turned, from, new Point(4500, 1100), 400, Optional.empty());
+        Outline outline = turned.inYard();
+        assertEquals(12, pegs.linePegs().size());
+        for (Pegs.LinePeg peg : pegs.linePegs()) {
+            Point at = from.moved(way, peg.alongMm(), peg.offMm());
+            int wall = peg.wall().charAt(0) - 'A';
+            Point corner = outline.corner(peg.beyond() - 1);
+            assertEquals(400, corner.distanceMm(at), 1e-6);
+            assertEquals(0, outline.direction(wall).cross(at.minus(corner)), 1e-6, "in line");
+            assertEquals(outline.sideMm(wall) + 400, at.distanceMm(outline.corner(peg.beyond() - 1 == wall ? wall + 1 : wall)), 1e-6, "beyond");
+        }
+        for (Pegs.Peg peg : pegs.pegs()) {
+            assertEquals(0, outline.corner(peg.number() - 1).distanceMm(from.moved(way, peg.alongMm(), peg.offMm())), 1e-6);
+            for (List<Double> marks : List.of(pegs.runningMm(), pegs.offsetsMm())) {
+                double own = marks == pegs.runningMm() ? peg.alongMm() : peg.offMm();
+                assertEquals(1, marks.stream().filter(mark -> Math.abs(mark - own) <= 0.5).count());
+            }
+        }
+        for (Pegs.Diagonal one : pegs.diagonals()) {
+            var inputs = pegs.quantities().stream().filter(q -> q.key().toString().equals("diagonal." + one.from() + "-" + one.to())).findFirst().orElseThrow().working().inputs();
+            assertEquals(one.lengthMm(), Math.hypot(inputs.get(0).value(), inputs.get(1).value()), 1e-6, "as its working says");
+        }
+        for (int i = 1; i <= 6; i++) {
+            var along = pegs.quantities().get(2 * i - 2).working().inputs().stream().mapToDouble(input -> input.value()).toArray();
+            assertEquals(pegs.pegs().get(i - 1).alongMm(), along[0] * along[2] + along[1] * along[3], 1e-6);
+            assertEquals(pegs.pegs().get(i - 1).offMm(), along[1] * along[2] - along[0] * along[3], 1e-6);
+        }
+    }
 }

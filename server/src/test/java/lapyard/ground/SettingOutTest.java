@@ -4,14 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Baseline;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
@@ -19,9 +25,13 @@ import org.junit.jupiter.api.Test;
 
 class SettingOutTest {
     private static Garden garden(Optional<Baseline> baseline, Bed... beds) {
+        return garden(List.of(Outline.rectangle(12000, 9000)), baseline, beds);
+    }
+
+    private static Garden garden(List<Outline> yard, Optional<Baseline> baseline, Bed... beds) {
         return Beds.garden(
                 new Ground(
-                        List.of(Outline.rectangle(12000, 9000)), List.of(), List.of(), List.of(), 0, Optional.empty(),
+                        yard, List.of(), List.of(), List.of(), 0, Optional.empty(),
                         baseline, Preparation.USUAL, List.of(), AccessStandard.USUAL, List.of(), Optional.empty()),
                 beds);
     }
@@ -90,5 +100,64 @@ class SettingOutTest {
         assertEquals(Optional.of(new Baseline(new Point(0, 0), new Point(12000, 0), 0)), out.baseline());
         assertEquals(SettingOut.of(garden(out.baseline(), bed), Optional.empty()).beds(), out.beds());
         assertEquals(List.of(), out.findings());
+    }
+
+    /** Yards of three to six corners, either way round, with one corner in front: their longest side, with the yard to its left. */
+    @Test
+    void whereTheFrontIsOneCornerTheLongestSideIsTheBaseline() {
+        Random random = new Random(5);
+        for (int i = 0; i < 200; i++) {
+            List<Point> corners = new ArrayList<>();
+            int sides = 3 + i % 4;
+            for (int k = 0; k < sides; k++) {
+                double angle = 2 * Math.PI * (k + random.nextDouble() / 2) / sides;
+                corners.add(new Point(9000 * Math.cos(angle), 7000 * Math.sin(angle)));
+            }
+            if (i % 2 == 0) Collections.reverse(corners);
+            Outline yard = new Outline(corners);
+            Baseline line = SettingOut.of(garden(List.of(yard), Optional.empty()), Optional.empty()).baseline().orElseThrow();
+            double longest = IntStream.range(0, sides).mapToDouble(yard::sideMm).max().orElseThrow();
+            assertEquals(longest, line.from().distanceMm(line.to()), 1e-9, yard.toString());
+            assertTrue(corners.containsAll(List.of(line.from(), line.to())));
+            Point way = line.from().way(line.to());
+            corners.forEach(corner -> assertTrue(way.cross(corner.minus(line.from())) > -1e-6, yard + ": " + line));
+        }
+        SettingOut none = SettingOut.of(garden(List.of(), Optional.empty(), Beds.box("N", 1000, 1000, 2400, 1200)), Optional.empty());
+        assertEquals(List.of(), none.beds());
+        assertEquals(List.of(FindingKind.NO_BASELINE), none.findings().stream().map(Finding::kind).toList());
+    }
+
+    /** Every part of whole 10 mm tried at every square corner that points outwards; no tape is longer than 30 m. */
+    @Test
+    void theTriangleIsTheLargestThatFits() {
+        Random random = new Random(6);
+        for (int i = 0; i < 200; i++) {
+            int w = 20 + random.nextInt(i % 3 == 0 ? 60_000 : 5000);
+            int d = 20 + random.nextInt(i % 5 == 0 ? 60_000 : 5000);
+            Outline outline = i % 2 == 0 ? Outline.rectangle(w, d) : Beds.outline(0, 0, 2 * w, 0, 2 * w, d, w, d, w, 3 * d, 0, 3 * d);
+            double most = 0;
+            for (int corner = 0; corner < outline.sides(); corner++) {
+                if (outline.insideCorner(corner)) continue;
+                double a = outline.sideMm(corner);
+                double b = outline.sideMm(corner - 1);
+                for (int part = 10; part <= 6000; part += 10) if (4 * part <= Math.max(a, b) && 3 * part <= Math.min(a, b)) most = Math.max(most, part);
+            }
+            Optional<SettingOut.Triangle> found = SettingOut.of(garden(Optional.of(HOUSE), Beds.bed("M", outline, 0, 0)), Optional.empty()).beds().get(0).square();
+            assertEquals(most, found.map(SettingOut.Triangle::acrossMm).orElse(0.0) / 5, 1e-9, outline.toString());
+            if (found.isEmpty()) continue;
+            SettingOut.Triangle own = found.get();
+            assertEquals(7 * most, own.alongMm() + own.otherMm(), 1e-9);
+            assertTrue(own.alongMm() <= outline.sideMm(own.peg() - 1) && own.otherMm() <= outline.sideMm(own.peg() - 2), outline + ": " + own);
+        }
+    }
+
+    /** A bed stands on its lowest corner: 1 in 100 to the right and 1 in 50 to the rear from 400 at the mark. */
+    @Test
+    void theLowestPegIsTheOneThatTheStringIsHighestOver() {
+        Fall fall = Fall.of(List.of(new Ground.Level(new Point(0, 0), 400), new Ground.Level(new Point(1000, 0), 410), new Ground.Level(new Point(0, 1000), 420)))
+                .orElseThrow();
+        Bed bed = Beds.box("N", 1000, 2000, 2400, 1200);
+        assertEquals(400 + 34 + 64, SettingOut.of(garden(Optional.of(HOUSE), bed), Optional.of(fall)).beds().get(0).lowestDropMm().orElseThrow(), 1e-9);
+        assertEquals(Optional.empty(), SettingOut.of(garden(Optional.of(HOUSE), bed), Optional.empty()).beds().get(0).lowestDropMm());
     }
 }
