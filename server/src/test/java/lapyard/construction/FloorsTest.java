@@ -4,15 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
+import lapyard.geometry.FewestRectangles;
+import lapyard.geometry.Inset;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.geometry.RandomOutlines;
 import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Lap;
+import lapyard.plan.Saw;
+import lapyard.working.QuantityKind;
+import lapyard.working.Working;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -145,5 +156,130 @@ class FloorsTest {
             assertEquals(metres, taken.lengthMm(), 1e-6);
         }
         assertTrue(byMetres > 10, "the metres decided " + byMetres + " times");
+    }
+
+    /** Strips that pieces take, the longest first into the first strip with room. */
+    private static int strips(List<Double> lengths, double stripMm, double kerfMm) {
+        List<Double> left = new ArrayList<>();
+        for (double length : lengths.stream().sorted(Comparator.reverseOrder()).toList()) {
+            int at = 0;
+            while (at < left.size() && left.get(at) < length - 1e-6) at++;
+            if (at == left.size()) left.add(stripMm);
+            left.set(at, left.get(at) - length - kerfMm);
+        }
+        return left.size();
+    }
+
+    /** All splits counted out: the fewest strips of 2400 less two trims of 10, then the least liner, then the lowest level cut, then the leftmost. */
+    @Test
+    void theSplitOfTheFloorIsTheOneWithTheFewestStripsAndTheLeastLiner() {
+        Random random = new Random(8);
+        int choice = 0;
+        int byLiner = 0;
+        for (int i = 0; i < 60; i++) {
+            Bed bed = Beds.bed("X", RandomOutlines.of(random, 450, 1100), 3, Lap.TURNING);
+            Outline inner = Inset.of(bed.outline(), 100);
+            if (inner.insideCorners() > 4) continue;
+            Base base = bed.inside().base();
+            Floor floor = Floor.of(bed, inner, new LowSide(Optional.empty(), List.of()), Saw.USUAL, 2400);
+            List<FewestRectangles.Split> splits = FewestRectangles.splits(inner);
+            List<Integer> counts = new ArrayList<>();
+            List<Double> liner = new ArrayList<>();
+            FewestRectangles.Split best = null;
+            for (FewestRectangles.Split split : splits) {
+                List<Double> runs = new ArrayList<>();
+                for (Rectangle rectangle : split.rectangles()) runs.addAll(FloorBay.of(rectangle, inner, Optional.empty(), base, 4).bearersMm());
+                split.cuts().forEach(cut -> runs.add(cut.lengthMm()));
+                List<Double> parts = new ArrayList<>();
+                for (double run : runs) {
+                    int n = 1;
+                    while (run / n > 2380) n++;
+                    for (int k = 0; k < n; k++) parts.add(Math.round(10 * run / n) / 10.0);
+                }
+                counts.add(strips(parts, 2380, 4));
+                liner.add(LinerCut.pieces(bed, split.rectangles(), "R", new LowSide(Optional.empty(), List.of())).stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum());
+                int own = counts.size() - 1;
+                int of = best == null ? own : splits.indexOf(best);
+                int order = Integer.compare(counts.get(own), counts.get(of));
+                if (order == 0 && Math.abs(liner.get(own) - liner.get(of)) > 1000) order = Double.compare(liner.get(own), liner.get(of));
+                for (boolean level : new boolean[] {true, false}) if (order == 0) order = Double.compare(lowest(split, level), lowest(splits.get(of), level));
+                if (best == null || order < 0) best = split;
+            }
+            String name = bed.outline() + ": strips " + counts + ", liner " + liner;
+            int at = splits.indexOf(best);
+            assertEquals(best.rectangles(), floor.rectangles(), name);
+            assertEquals(counts.get(at), floor.stripBoards(), name);
+            counts.remove(at);
+            assertEquals(counts.stream().mapToInt(one -> one).min(), floor.otherStripBoards(), name);
+            choice += counts.isEmpty() ? 0 : 1;
+            byLiner += counts.contains(floor.stripBoards()) && liner.stream().distinct().count() > 1 ? 1 : 0;
+        }
+        assertTrue(choice > 15 && byLiner > 3, choice + " choices, " + byLiner + " by the liner");
+    }
+
+    private static double lowest(FewestRectangles.Split split, boolean level) {
+        return split.cuts().stream().filter(cut -> cut.level() == level).mapToDouble(cut -> level ? cut.from().y() : cut.from().x()).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static Map<String, Double> inputs(BedWork work, QuantityKind kind) {
+        return work.quantities().stream().filter(one -> one.is(kind)).findFirst().orElseThrow().working().inputs().stream().collect(Collectors.toMap(Working.Input::name, Working.Input::value));
+    }
+
+    /** Whoever follows the workings with their own numbers comes to the metres of bearer, and each rectangle's rows fill it. */
+    @Test
+    void theWorkingsOfAFloorGiveIt() {
+        for (Outline outline : List.of(Beds.M, Beds.N, Beds.U)) {
+            BedWork work = Beds.built(Beds.bed("X", outline, 3, Lap.TURNING));
+            Map<String, Double> bearers = inputs(work, QuantityKind.BEARERS);
+            Map<String, Double> slats = inputs(work, QuantityKind.SLATS);
+            List<FloorBay> bays = work.bottom().bays();
+            double metres = 0;
+            for (int i = 1; i <= bays.size(); i++) {
+                FloorBay bay = bays.get(i - 1);
+                metres += bearers.get("R" + i + " bearers") * bearers.get("R" + i + " bearer length") / 1000;
+                double rows = slats.get("R" + i + " rows");
+                assertEquals(bay.alongY() ? bay.floor().depthMm() : bay.floor().widthMm(), rows * slats.get("slat width") + (rows - 1) * slats.get("R" + i + " gap"), 0.1 * rows);
+                assertEquals((bay.alongY() ? bay.floor().widthMm() : bay.floor().depthMm()) - BASE.slatClearanceMm(), slats.get("R" + i + " row"), 0.1);
+                assertEquals(bay.slatBoards(BASE, 4), slats.get("R" + i + " boards this way"));
+                assertEquals(FloorBay.laid(bay.floor(), work.frame().inner(), !bay.alongY(), BASE).slatBoards(BASE, 4), slats.get("R" + i + " boards the other way"));
+            }
+            for (int i = 1; bearers.containsKey("beam " + i); i++) metres += bearers.get("beam " + i) / 1000;
+            assertEquals(Beds.value(work.quantities(), "base.bearers"), metres, 1e-3 * work.bottom().strips().size());
+            assertEquals(bays.size() - 1, bearers.keySet().stream().filter(name -> name.startsWith("beam")).count());
+            int pooled = SlatRows.boards(bays.stream().map(FloorBay::slats).toList(), BASE, 4);
+            assertEquals(pooled, Beds.value(work.quantities(), "base.slats"));
+            assertEquals(work.bottom().slats().stream().mapToInt(SlatCut::count).sum(), bays.stream().mapToInt(bay -> bay.slatsLaid().size()).sum());
+            // a slat stands off both walls by half the clearance
+            for (FloorBay bay : bays) {
+                double low = bay.slatsLaid().stream().flatMap(slat -> slat.corners().stream()).mapToDouble(at -> bay.alongY() ? at.x() : at.y()).min().orElseThrow();
+                double high = bay.slatsLaid().stream().flatMap(slat -> slat.corners().stream()).mapToDouble(at -> bay.alongY() ? at.x() : at.y()).max().orElseThrow();
+                assertEquals(bay.alongY() ? bay.floor().x() : bay.floor().y(), low - BASE.slatClearanceMm() / 2, 0.1);
+                assertEquals(bay.alongY() ? bay.floor().right() : bay.floor().top(), high + BASE.slatClearanceMm() / 2, 0.1);
+            }
+        }
+    }
+
+    /** Without a gap at the ends of bearers a beam across the fall dams it, and so does every floor that falls both ways. */
+    @Test
+    void aBeamAcrossTheFallDamsIt() {
+        for (double gap : new double[] {0, 30}) {
+            Base base = new Base(true, "50x75", 23, 400, gap, 95, 22, 1200, 15, 5, 300, 0, false);
+            for (Outline outline : List.of(Outline.rectangle(2400, 1200), Beds.M)) {
+                Bed bed = Beds.filled(Beds.bed("X", outline, 3, Lap.TURNING), base, lapyard.plan.Liner.USUAL, lapyard.plan.Fill.USUAL, lapyard.plan.Finish.NONE);
+                Outline inner = Inset.of(bed.outline(), 100);
+                for (Point fall : List.of(new Point(0.01, 0), new Point(0, 0.01), new Point(0.01, 0.01), new Point(0, 0))) {
+                    Optional<Point> toward = fall.x() == 0 && fall.y() == 0 ? Optional.empty() : Optional.of(fall);
+                    Floor floor = Floor.of(bed, inner, new LowSide(toward, List.of()), Saw.USUAL, 2400);
+                    List<Finding> found = new ArrayList<>();
+                    floor.findings(bed, toward, found);
+                    boolean across = floor.cuts().stream().anyMatch(cut -> cut.level() ? fall.y() != 0 : fall.x() != 0);
+                    boolean dams = gap == 0 && (across || fall.x() != 0 && fall.y() != 0);
+                    assertEquals(dams, found.stream().anyMatch(one -> one.kind() == FindingKind.DRAIN_DAMMED), outline + ", fall " + fall + ", gap " + gap);
+                    List<String> ripped = new ArrayList<>();
+                    for (int i = 0; i < floor.bays().size(); i++) if (floor.bays().get(i).slats().rippedMm() > 0) ripped.add("bed X, base R" + (i + 1));
+                    assertEquals(ripped, found.stream().filter(one -> one.kind() == FindingKind.SLATS_RIPPED).map(Finding::where).toList());
+                }
+            }
+        }
     }
 }
