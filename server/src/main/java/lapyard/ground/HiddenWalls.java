@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
@@ -64,8 +65,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
         Geometry area = Shapes.area(outline);
         Envelope reach = area.getEnvelopeInternal();
         for (Screen screen : screens) {
-            boolean own = screen.bed() == index;
-            if (own || !screen.near().getEnvelopeInternal().intersects(reach)
+            if (screen.bed() == index || !screen.near().getEnvelopeInternal().intersects(reach)
                     || area.intersects(screen.shape()) && area.intersection(screen.shape()).getArea() > 1) {
                 continue;
             }
@@ -82,10 +82,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
     private static List<Screen> screens(Garden garden) {
         List<Screen> screens = new ArrayList<>();
         for (Ground.KeepClear one : garden.ground().keepClear()) {
-            if (one.kind() == KeepClearKind.WALL && one.shape().size() > 1) {
-                Geometry shape = one.shape().size() > 2 ? Shapes.area(new Outline(one.shape())) : Jts.line(one.shape());
-                screens.add(Screen.of("a wall or fence", shape, -1));
-            }
+            if (one.kind() == KeepClearKind.WALL) screens.add(Screen.of("a wall or fence", Zone.of(0, one, Optional.empty()).shape(), -1));
         }
         for (Ground.Surface surface : garden.ground().surfaces()) {
             if (surface.kind() == SurfaceKind.DECK) screens.add(Screen.of("a deck", Shapes.area(surface.outline()), -1));
