@@ -29,7 +29,6 @@ final class Courses {
         for (boolean odd : new boolean[] {true, false}) {
             List<Wall> ring = new ArrayList<>();
             for (int side = 0; side < outline.sides(); side++) ring.add(new Wall(WallRun.of(bed, side, odd), List.of()));
-            checkSum(bed, ring);
             walls.add(ring);
         }
         for (int side = 0; side < outline.sides(); side++) {
@@ -52,17 +51,6 @@ final class Courses {
     private record Wall(WallRun run, List<Double> seamsMm) {
         double shortestMm() {
             return run.partsMm(seamsMm).min().orElseThrow();
-        }
-    }
-
-    /** A ring that is not P - t sum tan(turn / 2) is a fault of ours, and no such list may reach a saw. */
-    private static void checkSum(Bed bed, List<Wall> ring) {
-        double sum = ring.stream().mapToDouble(wall -> wall.run().meanMm()).sum();
-        double wanted = bed.outline().perimeterMm()
-                - bed.section().thicknessMm() * bed.outline().sumOfHalfTurnTangents();
-        if (Math.abs(sum - wanted) > 1e-3) {
-            throw new IllegalArgumentException("bed " + bed.id() + ": a course sums to " + sum + " mm, must be "
-                    + wanted + "; the outline must be counter-clockwise");
         }
     }
 

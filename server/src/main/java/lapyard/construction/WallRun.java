@@ -71,11 +71,6 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
                 .mapToDouble(i -> (i < seamsMm.size() ? seamsMm.get(i) : toMm()) - (i == 0 ? fromMm() : seamsMm.get(i - 1)));
     }
 
-    /** Mean of its outer and its inner face. */
-    double meanMm() {
-        return (end.outerMm() - start.outerMm() + end.innerMm() - start.innerMm()) / 2;
-    }
-
     /** The timber between two ends, seen from above: outer face first, counter-clockwise. */
     static Outline lies(Outline outline, int side, double thicknessMm, PieceEnd start, PieceEnd end) {
         return new Outline(Stream.of(

@@ -141,16 +141,6 @@ public record Outline(List<Point> corners) {
         return true;
     }
 
-    /** Sum of tan(turn / 2) over the corners: a ring of walls t thick has P - t times this in mean lengths. */
-    public double sumOfHalfTurnTangents() {
-        double sum = 0;
-        for (int i = 0; i < sides(); i++) {
-            double turn = turnDeg(i);
-            sum += Math.abs(turn) == 90 ? Math.signum(turn) : Math.tan(Math.toRadians(turn / 2));
-        }
-        return sum;
-    }
-
     /** The least upright rectangle round it, from its front left corner. */
     public Outline box() {
         double left = corners.stream().mapToDouble(Point::x).min().orElseThrow();

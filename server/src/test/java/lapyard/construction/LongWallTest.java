@@ -23,6 +23,9 @@ import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
 import lapyard.plan.Screws;
+import lapyard.plan.Seal;
+import lapyard.plan.Ties;
+import lapyard.working.QuantityKind;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -36,7 +39,8 @@ class LongWallTest {
     @Test
     void aBedJoinedInOneWayAfterAnotherIsAsBuiltForThatWayAlone() {
         Optional<Point> downhill = Optional.of(new Point(0.002, 0.0125));
-        Bed bed = Beds.bed("K", Outline.rectangle(6300, 1200), 3, Lap.TURNING);
+        Bed plain = Beds.bed("K", Outline.rectangle(6300, 1200), 3, Lap.TURNING);
+        Bed bed = plain.withMaking(new Bed.Making(plain.making().screws(), plain.making().notches(), Ties.USUAL, plain.making().finish(), new Seal(true, Seal.NONE.item(), 2, 4)));
         UnjoinedBed unjoined = new UnjoinedBed(new UnjoinedBed.Asked(bed, SAW, 4780, downhill, 2400, 25));
         Set<BedWork> works = new HashSet<>();
         for (int round = 0; round < 2; round++) {
@@ -46,6 +50,16 @@ class LongWallTest {
                     BedWork work = unjoined.joined(joined);
                     assertEquals(Beds.work(bed, SAW, 4780, joined, downhill, 2400, 25), work, way.toString());
                     works.add(work);
+                    Construction.Joined part = Construction.joined(bed, SAW, 4780, joined);
+                    assertEquals(work.pieces(), part.pieces());
+                    assertEquals(work.pieces(), Construction.pieces(bed, SAW, 4780, joined));
+                    // what depends on the joints: ties of courses, cross ties, plates and their screws
+                    assertEquals(work.quantities().stream().filter(one -> one.is(QuantityKind.COURSE_TIES) || one.is(QuantityKind.CROSS_TIES)
+                            || one.is(QuantityKind.JOINT_PLATES) || one.is(QuantityKind.JOINT_SCREWS)).toList(), part.quantities().subList(1, part.quantities().size()));
+                    // and the seal of 100 x 200 ends, two coats at 4 m2 a litre
+                    assertEquals(2 * work.pieces().size() * 0.02 * 2 / 4, Beds.value(part.quantities(), "seal.litres"), 1e-9);
+                    assertEquals(CrossTies.of(bed, work.frame().inner(), work.frame().seams()).hinges().size(), part.hinges());
+                    assertEquals(Beds.value(work.quantities(), "base.slats"), Construction.slatBoards(bed, SAW, downhill, 2400));
                 }
             }
         }
@@ -93,6 +107,17 @@ class LongWallTest {
         List<Finding> found = Courses.of(bed, SAW, 4780, Map.of(0, new SeamSplit(List.of(1700.0, 5700.0), List.of(3300.0), 800))).findings();
         Finding piece = found.stream().filter(one -> one.kind() == FindingKind.PIECE_SHORT).findFirst().orElseThrow();
         assertEquals(List.of(Fact.mm(200), Fact.mm(300), Fact.mm(100)), List.of(piece.facts().get("shortest"), piece.facts().get("least"), piece.by().orElseThrow()));
+    }
+
+    /** By hand: even courses from 100 to 6000, joined at 5800, leave 200; a bed of one course has no even one. */
+    @Test
+    void theShortestPartMayBeOfAnEvenCourse() {
+        for (int courses : new int[] {1, 2, 3}) {
+            Bed bed = Beds.bed("K", Outline.rectangle(6000, 1200), courses, Lap.TURNING);
+            List<Finding> found = Courses.of(bed, SAW, 4780, Map.of(0, new SeamSplit(List.of(3000.0), List.of(5800.0), 2800))).findings();
+            assertEquals(courses == 1 ? List.of() : List.of(Fact.mm(200)),
+                    found.stream().filter(one -> one.kind() == FindingKind.PIECE_SHORT).map(one -> one.facts().get("shortest")).toList(), courses + " courses");
+        }
     }
 
     @Test

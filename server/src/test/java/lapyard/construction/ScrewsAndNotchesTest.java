@@ -103,7 +103,7 @@ class ScrewsAndNotchesTest {
             for (double screw : new double[] {40, 50, 60, 70, 80, 90, 100, 120}) {
                 if (left(t, screw) >= 10 - 1e-6 && leftAtTheEnd(t, screw) >= 10 - 1e-6) longest = screw;
             }
-            assertEquals(longest, Fixings.usualScrewMm(screwed(t, 100)), "timber of " + t);
+            assertEquals(longest, Construction.usualScrewMm(screwed(t, 100)), "timber of " + t);
             usual.add(longest);
         }
         assertEquals(9, usual.size());

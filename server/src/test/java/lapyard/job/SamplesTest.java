@@ -42,7 +42,7 @@ class SamplesTest {
         for (JobSheet.BedSheet bed : sheet.beds()) {
             Outline outline = bed.work().bed().outline();
             double ring = outline.perimeterMm()
-                    - bed.work().bed().section().thicknessMm() * outline.sumOfHalfTurnTangents();
+                    - bed.work().bed().section().thicknessMm() * java.util.stream.IntStream.range(0, outline.sides()).mapToDouble(i -> Math.tan(Math.toRadians(outline.turnDeg(i) / 2))).sum();
             for (Course course : bed.work().frame().courses()) {
                 assertEquals(ring, course.pieces().stream().mapToDouble(Piece::meanMm).sum(), 0.1 * outline.sides(),
                         "bed " + bed.work().bed().id() + ", course " + course.number());
