@@ -26,19 +26,11 @@ public record PieceEnd(Kind kind, double outerMm, double innerMm, double setDeg)
         return new PieceEnd(Kind.SEAM, atMm, atMm, 0);
     }
 
-    /** How far the outer and the inner face reach beyond the outer corner; below 0 where they end before it. */
-    private record Reach(double outerMm, double innerMm) {
-        PieceEnd end(Kind kind, double cornerMm, int sense, double thicknessMm) {
-            double set = Math.toDegrees(Math.atan2(Math.abs(outerMm - innerMm), thicknessMm));
-            return new PieceEnd(
-                    kind,
-                    Lengths.steady(cornerMm + sense * outerMm),
-                    Lengths.steady(cornerMm + sense * innerMm),
-                    Math.round(set * 10) / 10.0);
-        }
-    }
-
     /**
+     * A lapped timber ends on the outer or on the inner face of the other. At an outer corner the one that runs past
+     * ends flush with the other's outer face and the one that stops short against its inner face; at an inside corner
+     * the other way round. A mitre runs from the outer to the inner corner.
+     *
      * @param cornerMm    place of the corner along the wall: 0 for its start, its length for its end
      * @param start       whether this is the start of the wall
      * @param turnDeg     of the outline at the corner, above 0 for an outer corner
@@ -46,21 +38,15 @@ public record PieceEnd(Kind kind, double outerMm, double innerMm, double setDeg)
      * @param neighbourMm thickness of the timber that it meets
      */
     static PieceEnd of(Kind kind, double cornerMm, boolean start, double turnDeg, double thicknessMm, double neighbourMm) {
-        return reach(kind, turnDeg, thicknessMm, neighbourMm).end(kind, cornerMm, start ? -1 : 1, thicknessMm);
-    }
-
-    /**
-     * A lapped timber ends on the outer or on the inner face of the other. At an outer corner the one that runs past
-     * ends flush with the other's outer face and the one that stops short against its inner face; at an inside corner
-     * the other way round. A mitre runs from the outer to the inner corner.
-     */
-    private static Reach reach(Kind kind, double turnDeg, double thicknessMm, double neighbourMm) {
+        // how far both faces reach beyond the outer corner; below 0 where they end before it
         double innerCorner = Inset.innerCornerMm(turnDeg, thicknessMm, neighbourMm);
-        if (kind == Kind.MITRE) return new Reach(0, innerCorner);
-        boolean square = Math.abs(turnDeg) == 90;
-        double turn = Math.toRadians(turnDeg);
-        double slope = square ? 0 : thicknessMm / Math.tan(turn);
+        double slope = Math.abs(turnDeg) == 90 ? 0 : thicknessMm / Math.tan(Math.toRadians(turnDeg));
         boolean toOuterFace = turnDeg > 0 == (kind == Kind.RUNS_PAST);
-        return toOuterFace ? new Reach(0, slope) : new Reach(innerCorner - slope, innerCorner);
+        double outer = kind == Kind.MITRE || toOuterFace ? 0 : innerCorner - slope;
+        double inner = kind != Kind.MITRE && toOuterFace ? slope : innerCorner;
+        int sense = start ? -1 : 1;
+        double set = Math.toDegrees(Math.atan2(Math.abs(outer - inner), thicknessMm));
+        return new PieceEnd(
+                kind, Lengths.steady(cornerMm + sense * outer), Lengths.steady(cornerMm + sense * inner), Math.round(set * 10) / 10.0);
     }
 }

@@ -119,6 +119,15 @@ final class CrewCalendar {
         return there(day).size();
     }
 
+    /** Those who are there in one unit of a day, or those of them who can lift; nobody in the night behind it. */
+    int hands(int day, int unit, boolean lifting) {
+        int hands = 0;
+        for (Person person : unit == unitsADay - 1 ? List.<Person>of() : there(day)) {
+            if (unit * UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!lifting || person.lifts())) hands++;
+        }
+        return hands;
+    }
+
     double hoursThere(int day) {
         return there(day).stream().mapToDouble(Person::hours).sum();
     }
@@ -155,19 +164,11 @@ final class CrewCalendar {
         List<List<Integer>> there = new ArrayList<>();
         for (int r = 0; r < 5; r++) there.add(new ArrayList<>(units));
         for (int day = 0; day < days; day++) {
-            List<Person> people = there(day);
             int dry = wet(day) ? 0 : PLENTY;
             for (int unit = 0; unit < unitsADay; unit++) {
                 boolean night = unit == unitsADay - 1;
-                int hands = 0;
-                int lifters = 0;
-                for (Person person : people) {
-                    if (night || unit * UNIT_MINUTES >= person.hours() * 60 - 1e-9) continue;
-                    hands++;
-                    lifters += person.lifts() ? 1 : 0;
-                }
-                there.get(HANDS).add(hands);
-                there.get(LIFTERS).add(lifters);
+                there.get(HANDS).add(hands(day, unit, false));
+                there.get(LIFTERS).add(hands(day, unit, true));
                 there.get(SAW).add(1);
                 there.get(DRY).add(night ? 0 : dry);
                 there.get(NIGHT).add(night ? PLENTY : 0);

@@ -266,13 +266,7 @@ public final class WeekendPlanner {
 
     private boolean worked(GardenTask work, Stretch share, int unit) {
         int day = calendar.dayOf(unit);
-        int at = unit % calendar.unitsADay;
-        if (at == calendar.unitsADay - 1 || work.dry() && calendar.wet(day)) return false;
-        int hands = 0;
-        for (Person person : calendar.there(day)) {
-            if (at * CrewCalendar.UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!share.lifts() || person.lifts())) hands++;
-        }
-        return hands >= share.people();
+        return !(work.dry() && calendar.wet(day)) && calendar.hands(day, unit % calendar.unitsADay, share.lifts()) >= share.people();
     }
 
     private void about(Map<String, Weekends.Task> tasks, List<Weekends.Wait> waits) {
