@@ -173,7 +173,7 @@ class FloorsTest {
     /** All splits counted out: the fewest strips of 2400 less two trims of 10, then the least liner, then the lowest level cut, then the leftmost. */
     @Test
     void theSplitOfTheFloorIsTheOneWithTheFewestStripsAndTheLeastLiner() {
-        Random random = new Random(8);
+        Random random = new Random(2108);
         int choice = 0;
         int byLiner = 0;
         for (int i = 0; i < 60; i++) {

@@ -40,7 +40,7 @@ class DirectionTest {
 
     @Test
     void theLeastMoveIsTheFirstMillimetreThatFrees() {
-        Random random = new Random(9);
+        Random random = new Random(2109);
         int moved = 0;
         for (int i = 0; i < 40; i++) {
             Lot lot = lot(random, i % 2 == 0 ? 0 : random.nextInt(360));
@@ -61,7 +61,7 @@ class DirectionTest {
     /** The first corner and the other two walls keep their places, and a bed stays wide enough for its timber; the cut that loses less is told. */
     @Test
     void theLeastCutIsTheFirstMillimetreThatFrees() {
-        Random random = new Random(10);
+        Random random = new Random(2110);
         int cut = 0;
         int both = 0;
         for (int i = 0; i < 120; i++) {

@@ -105,7 +105,7 @@ class SettingOutTest {
     /** Yards of three to six corners, either way round, with one corner in front: their longest side, with the yard to its left. */
     @Test
     void whereTheFrontIsOneCornerTheLongestSideIsTheBaseline() {
-        Random random = new Random(5);
+        Random random = new Random(2105);
         for (int i = 0; i < 200; i++) {
             List<Point> corners = new ArrayList<>();
             int sides = 3 + i % 4;
@@ -130,7 +130,7 @@ class SettingOutTest {
     /** Every part of whole 10 mm tried at every square corner that points outwards; no tape is longer than 30 m. */
     @Test
     void theTriangleIsTheLargestThatFits() {
-        Random random = new Random(6);
+        Random random = new Random(2106);
         for (int i = 0; i < 200; i++) {
             int w = 20 + random.nextInt(i % 3 == 0 ? 60_000 : 5000);
             int d = 20 + random.nextInt(i % 5 == 0 ? 60_000 : 5000);
