@@ -72,15 +72,20 @@ final class Lifts {
     private static Optional<Finding> boards(Garden garden, Lifting lifting, Section timber, SectionCutting cutting) {
         Map<Double, Integer> heavy = new TreeMap<>(Comparator.reverseOrder());
         int helped = 0;
+        int helpedBeyond = 0;
         int beyond = 0;
         int over = 0;
         for (SawBoard board : cutting.saw().boards()) {
             double kg = timber.massKg(board.lengthMm());
             if (!lifting.heavy(kg)) continue;
             heavy.merge(board.lengthMm(), 1, Integer::sum);
-            beyond += lifting.beyondCrew(kg) ? 1 : 0;
+            int helps = helps(lifting, timber, board) ? 1 : 0;
+            helped += helps;
+            if (lifting.beyondCrew(kg)) {
+                beyond++;
+                helpedBeyond += helps;
+            }
             over += lifting.overGuide(kg) ? 1 : 0;
-            helped += helps(lifting, timber, board) ? 1 : 0;
         }
         if (heavy.isEmpty()) return Optional.empty();
         int count = heavy.values().stream().mapToInt(Integer::intValue).sum();
@@ -93,7 +98,8 @@ final class Lifts {
             found = found.with("over", Fact.count(over, "boards")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people))));
         }
         found = beyond > 0 ? beyond(garden, found) : found.way(WayKind.WHEELS);
-        return Optional.of(helped == 0 ? found : found.way(WayKind.MERCHANT_CUTS, Fact.count(helped, "boards")));
+        int cut = beyond > 0 ? helpedBeyond : helped;
+        return Optional.of(cut == 0 ? found : found.way(WayKind.MERCHANT_CUTS, Fact.count(cut, "boards")));
     }
 
     /**

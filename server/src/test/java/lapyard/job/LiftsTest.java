@@ -59,6 +59,18 @@ class LiftsTest {
         assertEquals(Weight.NOTE, note.weight());
     }
 
+    /**
+     * Two of 4800 (57.6 kg) hold one piece of 4600 each, 55.2 kg, so no cut helps; those of 3600 (43.2 kg) two people carry, and one
+     * where they are cut between two of 1700: that is no way out for the two.
+     */
+    @Test
+    void ofBoardsBeyondTheCrewOnlyThoseThatACutHelpsAreToldToBeCut() {
+        Finding note = boards("{\"beds\":[{\"id\":\"P\",\"width\":4700,\"depth\":1000,\"courses\":1},{\"id\":\"N\",\"width\":1800,\"depth\":900,\"at\":[0,3000]}],"
+                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":3600,\"price\":26.40},{\"length\":4800,\"price\":36.00}]}]}}");
+        assertTrue(Told.text(note).matches("2 of [0-9]+ boards over 25 kg are too heavy for 2 people, the heaviest 57.6 kg.*"), Told.text(note));
+        assertEquals(List.of("Use a sack truck"), Told.ways(note));
+    }
+
     /** The same board as three who lift carry it: within the crew, over the guide of half of 3 x 25. */
     @Test
     void aTeamIsToldToBeOverItsGuide() {
