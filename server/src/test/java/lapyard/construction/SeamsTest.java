@@ -147,6 +147,17 @@ class SeamsTest {
         assertEquals(List.of(2500.0, 2400.0), Beds.lengths(work, 1).subList(0, 2));
     }
 
+    /**
+     * By hand: no joint within 2600 of a corner leaves 2600 to 3400 of a wall of 6000. Odd courses end at 5900 and even ones begin at 100, so
+     * parts of 3200 there put the joints at 2700 and 3300, the first 600 apart.
+     */
+    @Test
+    void jointsKeepTheirDistanceFromBothCorners() {
+        Saw far = new Saw(SAW.kerfMm(), SAW.endTrimMm(), SAW.keepOffcutMm(), SAW.leastPieceMm(), SAW.leastPartMm(), SAW.seamStaggerMm(), 2600, 35, 0);
+        SeamSplit split = SeamSplit.of(Beds.bed("K", Outline.rectangle(6000, 1200), 2, Lap.TURNING), 0, 4780, far).orElseThrow();
+        assertEquals(new SeamSplit(List.of(2700.0), List.of(3300.0), 600), split);
+    }
+
     /** The best stagger of one seam, found by trying every tenth of a millimetre, is never better than ours. */
     @Test
     void splitsKeepEveryRuleAndNoSingleSeamWouldDoBetter() {
