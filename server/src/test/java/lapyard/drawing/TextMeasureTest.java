@@ -10,6 +10,9 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -100,5 +103,18 @@ class TextMeasureTest {
             {" a", "a"}, {"a ", "a"}, {"a  b", "a b"}, {"a\u00a0b", "a b"}, {"a\u0085b", "ab"}, {"a\tb", "a b"}, {"a\u0007b", "ab"}, {" ", ""},
             {"a\u202eb", "ab"}, {"a\ud800b", "a\ufffdb"}})
             assertEquals(pair[1], PlainText.of(pair[0]), pair[0]);
+    }
+
+    /** The fonts are read without what nobody asks of them; outside: the library's reading of the whole file. */
+    @Test
+    void everySignIsTheOneOfTheWholeFont() throws Exception {
+        for (boolean bold : new boolean[] {false, true}) {
+            Fonts.Signs signs = Fonts.signs(bold);
+            try (TrueTypeFont whole = new TTFParser().parse(new RandomAccessReadBuffer(Fonts.bytes(signs.file)))) {
+                for (int c = 0; c <= 0xffff; c++) assertEquals(whole.getUnicodeCmapLookup().getGlyphId(c), signs.number(c), Integer.toHexString(c));
+                assertEquals(whole.getNumberOfGlyphs(), signs.advances.length);
+                for (int sign = 0; sign < signs.advances.length; sign++) assertEquals(whole.getAdvanceWidth(sign), signs.advances[sign]);
+            }
+        }
     }
 }
