@@ -1,9 +1,11 @@
 package lapyard.cli;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -66,22 +68,24 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
      */
     Map<String, Finding> write(Set<String> names, Set<String> forms, boolean strict) throws IOException {
         Map<String, Finding> refused = new LinkedHashMap<>();
+        Map<String, List<Page>> laid = new HashMap<>();
         for (String name : Prints.names()) {
-            if (names.contains(name)) attempt(name, strict, refused, () -> kind(name, forms, names.equals(Set.copyOf(USUAL))));
+            if (names.contains(name)) attempt(name, strict, refused, () -> kind(name, forms, names.equals(Set.copyOf(USUAL)), laid));
         }
         for (String set : List.of(Prints.SET, Prints.HAND_OVER)) {
             if (names.contains(set))
-                attempt(set, strict, refused, () -> folder.put(set + ".pdf", out -> Prints.write(set, sheet, ask, "pdf", 1, out, this::pages)));
+                attempt(set, strict, refused, () -> folder.put(set + ".pdf", out -> Prints.set(set, sheet, ask, laid, out, this::pages)));
         }
         if (names.contains("care")) file("care.ics");
-        if (names.contains("slip")) slip();
+        Optional<ObjectNode> data = names.contains(DATA) ? Optional.of(JobSheetJson.of(sheet, Optional.empty())) : Optional.empty();
+        if (names.contains("slip")) slip(data.map(json -> json.path("slip")).orElseGet(() -> JobSheetJson.slip(sheet)));
         if (names.contains("weekends")) {
             file("weekends.csv");
             file("weekends.ics");
         }
         if (names.contains(TABLES)) file("garden.xlsx");
         if (names.contains(DRAWING)) file("plan.dxf");
-        if (names.contains(DATA)) data(names.contains("office"));
+        if (data.isPresent()) data(data.get(), names.contains("office"));
         return refused;
     }
 
@@ -99,8 +103,11 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         }
     }
 
-    /** @param usual whether the lists of the slip do, as its sheets stand in the set */
-    private void kind(String name, Set<String> forms, boolean usual) throws IOException {
+    /**
+     * @param usual whether the lists of the slip do, as its sheets stand in the set
+     * @param laid  gets the pages of the plan, the only ones that stand in the set as here
+     */
+    private void kind(String name, Set<String> forms, boolean usual, Map<String, List<Page>> laid) throws IOException {
         boolean plan = name.equals("plan");
         if (usual && !plan) return;
         PrintAsk own = plan ? ask : ask.onPaper(Optional.empty());
@@ -109,7 +116,9 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
             if (form.equals("pdf")) {
                 folder.put(name + ".pdf", out -> Prints.write(name, sheet, own, "pdf", 1, out, this::pages));
             } else {
-                pictures(name, form, Prints.pages(name, sheet, own));
+                List<Page> pages = Prints.pages(name, sheet, own);
+                if (plan) laid.put(name, pages);
+                pictures(name, form, pages);
             }
         }
         if (BuyingTables.known(name)) { // what belongs to the sheets and is to be filled in or reckoned on with
@@ -130,20 +139,22 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         }
     }
 
-    private void slip() throws IOException {
+    private void slip(JsonNode json) throws IOException {
         file("slip.csv");
         for (Slip.Order order : sheet.slip().orders()) {
             if (!order.supplier().id().isEmpty()) {
                 text("slip-" + order.supplier().id() + ".csv", SlipCsv.write(order, sheet.slip().currency().getCode(), sheet.garden().imperial()));
             }
         }
-        text("slip.json", JobSheetJson.text(JobSheetJson.slip(sheet)));
+        text("slip.json", JobSheetJson.text(json));
     }
 
-    /** @param advice whether it holds what only the office needs and takes a search of its own */
-    private void data(boolean advice) throws IOException {
+    /**
+     * @param json   the job sheet
+     * @param advice whether it holds what only the office needs and takes a search of its own
+     */
+    private void data(ObjectNode json, boolean advice) throws IOException {
         progress.accept("job-sheet.json");
-        ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("weekends", JobSheetJson.weekends(sheet));
         if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
         json.set("loads", AskedPartJson.of(Loads.of(sheet), sheet.garden().imperial()));

@@ -145,10 +145,19 @@ public final class Prints {
         out.write(format.equals("png") ? PngWriter.write(page, SCREEN_DPI) : SvgWriter.write(page).getBytes(StandardCharsets.UTF_8));
     }
 
+    /**
+     * A set as PDF, as {@link #write}.
+     *
+     * @param laid pages of kinds that are laid out already, as {@link #pages} does for this garden and the same ask
+     */
+    public static void set(String name, JobSheet sheet, PrintAsk ask, Map<String, List<Page>> laid, OutputStream out, IntConsumer done) throws IOException {
+        SheetSet.write(kit(name).orElseThrow(), sheet, ask, laid, out, done);
+    }
+
     private static void pdf(String name, JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
         Optional<Kit> kit = kit(name);
         if (kit.isPresent()) {
-            SheetSet.write(kit.get(), sheet, ask, out, done);
+            SheetSet.write(kit.get(), sheet, ask, Map.of(), out, done);
             return;
         }
         List<Page> pages = pages(name, sheet, ask);

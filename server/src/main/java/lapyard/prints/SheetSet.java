@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.function.IntConsumer;
@@ -35,6 +36,7 @@ final class SheetSet<P> {
     private final List<Part<P>> parts = new ArrayList<>();
     private final List<SetSheets.LeftOut> leftOut = new ArrayList<>();
     private final List<Page> front;
+    private final Map<String, List<Page>> laidBefore;
 
     private interface Keeping<P> {
         P of(Page page) throws IOException;
@@ -42,10 +44,11 @@ final class SheetSet<P> {
 
     private final Prints.Kit kit;
 
-    private SheetSet(Prints.Kit kit, JobSheet sheet, PrintAsk ask, Keeping<P> keep) throws IOException {
+    private SheetSet(Prints.Kit kit, JobSheet sheet, PrintAsk ask, Map<String, List<Page>> laid, Keeping<P> keep) throws IOException {
         this.kit = kit;
         this.sheet = sheet;
         this.options = ask.bench(sheet);
+        this.laidBefore = laid;
         Optional<Page> job = parts(ask, keep);
         // where one sheet holds the contents and the job, that has no sheet of its own
         List<Page> joined = job.isPresent() ? front(Optional.of(JobPrint.job(sheet))) : List.of();
@@ -79,11 +82,16 @@ final class SheetSet<P> {
         PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
         return new SecondThread<>(() -> {
             try {
-                return new Laid(print, new ArrayDeque<>(print.inSet().test(sheet, asked) ? print.pages().apply(sheet, asked) : List.of()), Optional.empty());
+                return new Laid(print, new ArrayDeque<>(print.inSet().test(sheet, asked) ? pages(print, asked) : List.of()), Optional.empty());
             } catch (CannotPrint cannot) {
                 return new Laid(print, new ArrayDeque<>(), Optional.of(cannot));
             }
         });
+    }
+
+    private List<Page> pages(Print print, PrintAsk asked) {
+        List<Page> laid = laidBefore.get(print.name());
+        return laid == null ? print.pages().apply(sheet, asked) : laid;
     }
 
     /** @param pages emptied one by one: what is kept is far smaller than a page */
@@ -103,7 +111,7 @@ final class SheetSet<P> {
     static List<Page> pages(Prints.Kit kit, JobSheet sheet, PrintAsk ask) {
         SheetSet<Page> set;
         try {
-            set = new SheetSet<>(kit, sheet, ask, page -> page);
+            set = new SheetSet<>(kit, sheet, ask, Map.of(), page -> page);
         } catch (IOException e) {
             throw new IllegalStateException("pages that are kept are not written", e);
         }
@@ -118,13 +126,14 @@ final class SheetSet<P> {
      * The set as one PDF. Pages are painted and written beside the laying out of those that follow; only their places in the file
      * are kept until the contents are known.
      *
+     * @param laid pages of kinds that are laid out already
      * @param done told after each page how many are painted
      */
-    static void write(Prints.Kit kit, JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
+    static void write(Prints.Kit kit, JobSheet sheet, PrintAsk ask, Map<String, List<Page>> laid, OutputStream out, IntConsumer done) throws IOException {
         PdfWriter writer = new PdfWriter(out, Prints.title(sheet, kit.title()));
         try (Painter painter = new Painter(writer)) {
             int[] painted = {0};
-            SheetSet<Painter.Coming> set = new SheetSet<>(kit, sheet, ask, page -> {
+            SheetSet<Painter.Coming> set = new SheetSet<>(kit, sheet, ask, laid, page -> {
                 done.accept(++painted[0]);
                 return painter.paint(page);
             });

@@ -1,5 +1,6 @@
 package lapyard.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -193,6 +194,22 @@ class CommandsTest {
         assertTrue(ended.out().strip().endsWith("; 5 files in " + out), ended.out());
         assertEquals(2, run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--only", "shade").code());
         assertEquals(5, names(out).size(), "a refused run leaves the folder as it was");
+    }
+
+    /** The plan and the slip are made once for two files each; on a scale of its own, so that no other plan fits. */
+    @Test
+    void whatIsMadeForTwoFilesIsWhatEachWouldHaveAlone() throws IOException {
+        Path both = folder.resolve("both");
+        Path alone = folder.resolve("alone");
+        run("take-off", "../samples/three-entries.json", "--out", both.toString(), "--scale", "40");
+        run("take-off", "../samples/three-entries.json", "--out", alone.toString(), "--scale", "40", "--only", "sheets");
+        assertArrayEquals(Files.readAllBytes(alone.resolve("sheets.pdf")), Files.readAllBytes(both.resolve("sheets.pdf")));
+        run("take-off", "../samples/three-entries.json", "--out", alone.toString(), "--only", "slip");
+        assertEquals(seconds(Files.readString(alone.resolve("slip.json"))), seconds(Files.readString(both.resolve("slip.json"))));
+    }
+
+    private static String seconds(String json) {
+        return json.replaceAll("\"seconds\" : [0-9.]+", "");
     }
 
     /** 9 boards of 2400: 9 trims, 6 x 2300 and 3 x two of 1100 are 21 cuts at 2 settings; at 1 and 20 minutes 21 + 40 = 61. */
