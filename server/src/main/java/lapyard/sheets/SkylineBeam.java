@@ -314,28 +314,24 @@ final class SkylineBeam {
         long floor = fy[niche];
         long top = floor + high[o];
         long at = fx[niche];
-        if (to - at > wide[o]) {
-            System.arraycopy(fx, niche + 1, fx, niche + 2, corners - niche - 1);
-            System.arraycopy(fy, niche + 1, fy, niche + 2, corners - niche - 1);
-            corners++;
-            if ((choice & 1) == 1) {
-                fy[niche] = top;
-                fx[niche + 1] = at + wide[o];
-                fy[niche + 1] = floor;
-            } else {
-                at = to - wide[o];
-                fx[niche + 1] = at;
-                fy[niche + 1] = top;
-            }
-        } else {
-            fy[niche] = top;
-        }
+        boolean beside = to - at > wide[o];
+        if (beside) part(front, corners++, niche, wide[o], (choice & 1) == 1, to);
+        if (beside && (choice & 1) == 0) at = fx[++niche];
+        fy[niche] = top;
         front.corners = joined(fx, fy, corners);
         takeOut(old, front, o);
         front.area = old.area + size[o];
         front.waste = waste;
         front.mark = old.mark - typeMark[typeOf[o]];
         front.step = step(old.step, o, at, floor);
+    }
+
+    /** Parts a niche at the side of a piece of this width that lies at its left or its right end. */
+    private static void part(Front front, int corners, int niche, long wide, boolean left, long to) {
+        System.arraycopy(front.x, niche + 1, front.x, niche + 2, corners - niche - 1);
+        System.arraycopy(front.y, niche + 1, front.y, niche + 2, corners - niche - 1);
+        front.x[niche + 1] = left ? front.x[niche] + wide : to - wide;
+        front.y[niche + 1] = front.y[niche];
     }
 
     /** The next partial layout at this place, with the levels of another and room for one more. */
