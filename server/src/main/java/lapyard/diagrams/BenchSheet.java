@@ -54,11 +54,6 @@ final class BenchSheet {
      * @param used  part of its height
      */
     record Draft(List<String> kinds, String about, List<Shape> shapes, boolean thin, double used) {
-        Draft {
-            kinds = List.copyOf(kinds);
-            shapes = List.copyOf(shapes);
-        }
-
         Draft(String kind, String about, List<Shape> shapes) {
             this(List.of(kind), about, shapes, false, 1);
         }

@@ -87,13 +87,7 @@ public final class CourseCard {
      * @param boards     number of the board that each timber is cut from, by its mark; may be empty
      * @param warnings   what may hurt somebody at this bed
      */
-    public record Stack(BedWork work, List<Quantity> quantities, Map<String, String> boards, List<Finding> warnings) {
-        public Stack {
-            quantities = List.copyOf(quantities);
-            boards = Map.copyOf(boards);
-            warnings = List.copyOf(warnings);
-        }
-    }
+    public record Stack(BedWork work, List<Quantity> quantities, Map<String, String> boards, List<Finding> warnings) {}
 
     /** All that a card shows but the bed's code and its boards: beds for which this is equal share a card. */
     private static List<Object> shown(Stack stack, BenchSheet sheet) {

@@ -73,12 +73,7 @@ public final class JobPage {
     }
 
     /** All that the page shows. */
-    public record Job(List<Weekend> weekends, List<Row> rows) {
-        public Job {
-            weekends = List.copyOf(weekends);
-            rows = List.copyOf(rows);
-        }
-    }
+    public record Job(List<Weekend> weekends, List<Row> rows) {}
 
     /**
      * @return one page, in the largest type at which it is one. Where the least type needs more, a line a weekend in place of a cell

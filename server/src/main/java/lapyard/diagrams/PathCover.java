@@ -11,8 +11,4 @@ import lapyard.geometry.Outline;
  * @param cover    in the yard, millimetres
  * @param material what lies on top, in plain words or as the catalogue calls it; may be empty
  */
-public record PathCover(String id, String name, List<Outline> cover, String material) {
-    public PathCover {
-        cover = List.copyOf(cover);
-    }
-}
+public record PathCover(String id, String name, List<Outline> cover, String material) {}

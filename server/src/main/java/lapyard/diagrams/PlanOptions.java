@@ -14,10 +14,6 @@ import lapyard.drawing.Scale;
  * @param split  whether a plan too large for one sheet goes on several with match lines; else it is refused
  */
 public record PlanOptions(BenchOptions sheet, Optional<Scale> scale, Set<PlanLayer> layers, boolean split) {
-    public PlanOptions {
-        layers = Set.copyOf(layers);
-    }
-
     /** The paper of a plan of several beds. */
     public static Paper paper(boolean imperial) {
         return imperial ? Paper.TABLOID : Paper.A3;

@@ -16,11 +16,6 @@ import lapyard.sheets.RollResult.RollLayout;
  * @param remnants what is left over, the largest first
  */
 record RollCuts(List<Cut> cuts, List<Box> remnants) {
-    RollCuts {
-        cuts = List.copyOf(cuts);
-        remnants = List.copyOf(remnants);
-    }
-
     /** Lengths that differ by less are the same place, mm. */
     private static final double SAME = 1e-3;
 

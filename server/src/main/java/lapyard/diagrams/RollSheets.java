@@ -33,10 +33,6 @@ public final class RollSheets {
      */
     public record Material(
             String name, List<Roll> rolls, RollResult result, double metresBedByBed, String cost, String saved) {
-        public Material {
-            rolls = List.copyOf(rolls);
-        }
-
         double widthMm(RollLayout layout) {
             return rolls.stream()
                     .filter(roll -> roll.id().equals(layout.roll()))

@@ -59,12 +59,6 @@ public final class SawDay {
             Ledger ledger,
             List<SawBoard.FirstCut> firstCuts,
             List<Nest> nests) {
-        public Work {
-            boards = List.copyOf(boards);
-            firstCuts = List.copyOf(firstCuts);
-            nests = List.copyOf(nests);
-        }
-
         /** As it is written on a board. */
         String board(int number) {
             return series + number;

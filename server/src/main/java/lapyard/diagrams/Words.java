@@ -16,10 +16,6 @@ record Words(List<Line> lines) {
 
     private static final double PITCH = 1.12;
 
-    Words {
-        lines = List.copyOf(lines);
-    }
-
     record Line(String text, double sizeMm, boolean bold) {}
 
     static Words of(String text, double sizeMm, boolean bold) {

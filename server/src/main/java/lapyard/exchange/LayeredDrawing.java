@@ -28,11 +28,7 @@ public final class LayeredDrawing {
      * @param closed   whether the last point is joined to the first
      * @param heightMm how far it stands up from the ground; 0 for what is flat
      */
-    public record Line(String layer, List<Point> points, boolean closed, double heightMm) {
-        public Line {
-            points = List.copyOf(points);
-        }
-    }
+    public record Line(String layer, List<Point> points, boolean closed, double heightMm) {}
 
     /** {@code zMm} is upwards. */
     public record Spot(String layer, Point at, double zMm) {}

@@ -29,12 +29,6 @@ public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> 
     static final int MOST_LAYERS = 200;
     private static final int MOST_BAD = 20;
 
-    public SiteDrawing {
-        layers = List.copyOf(layers);
-        passedOver = Map.copyOf(passedOver);
-        bad = List.copyOf(bad);
-    }
-
     /** @param mm of one of it */
     public enum LengthUnit {
         MM(1),
@@ -65,12 +59,7 @@ public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> 
     /** {@code height} is upwards, {@code drop} downwards from a string; empty where the file does not say. */
     public record Spot(Point at, OptionalDouble height, OptionalDouble drop) {}
 
-    public record Layer(String name, List<Line> lines, List<Spot> spots) {
-        public Layer {
-            lines = List.copyOf(lines);
-            spots = List.copyOf(spots);
-        }
-    }
+    public record Layer(String name, List<Line> lines, List<Spot> spots) {}
 
     public record Bad(long line, String text, String way) {}
 

@@ -76,17 +76,12 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
     public record Sum(int from, int to) implements Cell {}
 
     /** The formula of the sum of these rows of this column. */
-    public record SumOf(List<Integer> rows) implements Cell {
-        public SumOf {
-            rows = List.copyOf(rows);
-        }
-    }
+    public record SumOf(List<Integer> rows) implements Cell {}
 
     public record Row(List<Cell> cells, boolean bold) {}
 
     public Table {
         if (!name.matches("[^\\[\\]:*?/\\\\]{1,31}")) throw new IllegalArgumentException("a sheet's name is 1 to 31 characters without []:*?/\\, was " + name);
-        columns = List.copyOf(columns);
     }
 
     /** One without rows. */

@@ -19,10 +19,6 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
     /** Deepest rectangle along a slanted side. */
     private static final double SLAB_MM = 200;
 
-    BoxedBed {
-        parts = List.copyOf(parts);
-    }
-
     record Part(double x, double y, double w, double d) {}
 
     static BoxedBed of(int wish, Bed bed, int quarters) {

@@ -15,10 +15,6 @@ import lapyard.plan.LayoutWishes.Merit;
  * @param ground  what the standard asks of a path's fall and the ground does not give, in words; no layout mends it
  */
 public record Proposal(String order, Garden garden, JobSheet sheet, Figures figures, List<String> ground) {
-    public Proposal {
-        ground = List.copyOf(ground);
-    }
-
     /**
      * @param plantingM2 inside the walls
      * @param sunHours   mean of the food beds, of all beds where none is for food; 0 where no place and day is given

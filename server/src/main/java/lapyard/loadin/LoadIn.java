@@ -51,14 +51,6 @@ public record LoadIn(
             "Over the limit: two people or more, or wheels. Gloves and stout boots; plan where it is put down before it is picked up.",
             "Local rules for lifting and for standing things in the road go first.");
 
-    public LoadIn {
-        drops = List.copyOf(drops);
-        lifts = List.copyOf(lifts);
-        barrows = List.copyOf(barrows);
-        findings = List.copyOf(findings);
-        cautions = List.copyOf(cautions);
-    }
-
     /**
      * What one supplier brings, or is fetched there.
      *
@@ -72,11 +64,7 @@ public record LoadIn(
             boolean massAtLeast,
             double volumeM3,
             Optional<Vehicle> vehicle,
-            Optional<Trips> trips) {
-        public Drop {
-            loads = List.copyOf(loads);
-        }
-    }
+            Optional<Trips> trips) {}
 
     /**
      * A bulk bag is not lifted by hand.

@@ -58,11 +58,10 @@ final class BenchPrint {
             sheet.cutting().get(i).saw().boards().forEach(
                     board -> board.cuts().forEach(cut -> Nest.marks(cut.mark()).forEach(mark -> boards.put(mark, series + board.number()))));
         }
-        Map<String, String> numbers = Map.copyOf(boards);
         Map<String, List<Finding>> warned = sheet.warnings();
         List<CourseCard.Stack> stacks = inBuildingOrder(sheet)
                 .map(bed -> new CourseCard.Stack(
-                        bed.work(), bed.quantities(), numbers, warned.getOrDefault(bed.work().bed().id(), List.of())))
+                        bed.work(), bed.quantities(), boards, warned.getOrDefault(bed.work().bed().id(), List.of())))
                 .toList();
         return CourseCard.pages(sheet.lifting(), stacks, ask.bench(sheet));
     }

@@ -14,10 +14,6 @@ import java.util.function.Function;
 public record PhotosAtHand(Set<String> ids, Function<String, Optional<byte[]>> bytes) {
     public static final PhotosAtHand NONE = new PhotosAtHand(Set.of(), id -> Optional.empty());
 
-    public PhotosAtHand {
-        ids = Set.copyOf(ids);
-    }
-
     Optional<byte[]> find(String id) {
         return ids.contains(id) ? bytes.apply(id) : Optional.empty();
     }
