@@ -116,7 +116,7 @@ record BedShapes(Bed bed, Optional<BedWork> work, Sketch sketch, boolean working
     }
 
     static Shape supportSign(Point at, Inks inks) {
-        return Shape.Area.box(at.x() - SUPPORT / 2, at.y() - SUPPORT / 2, SUPPORT, SUPPORT, Optional.of(inks.ink()), Optional.empty());
+        return Shape.Area.filled(Box.about(at, SUPPORT / 2).corners(), inks.ink());
     }
 
     private List<Shape> frontWall() {
@@ -156,12 +156,9 @@ record BedShapes(Bed bed, Optional<BedWork> work, Sketch sketch, boolean working
     }
 
     static List<Shape> stageSign(int stage, Point at, Inks inks) {
-        double half = 1.8;
         String number = Integer.toString(stage);
         double size = Math.min(2.6, 3.2 / TextMeasure.widthMm(number, 1, true));
-        return List.of(
-                Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.SIGN))),
-                Inks.sign(at, number, size, inks.paper()));
+        return List.of(Inks.plain(inks.ink()).area(Box.about(at, 1.8), inks.pen(Inks.SIGN)), Inks.sign(at, number, size, inks.paper()));
     }
 
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {

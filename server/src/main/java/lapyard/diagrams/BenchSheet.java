@@ -147,8 +147,7 @@ final class BenchSheet {
         for (Draft draft : drafts) {
             String sheet = "sheet " + (pages.size() + 1) + " of " + drafts.size();
             List<Shape> shapes = new ArrayList<>();
-            shapes.add(Shape.Area.box(
-                    frame.left(), frame.low(), frame.width(), frame.height(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD))));
+            shapes.add(Shape.Area.outline(frame.corners(), inks.pen(Inks.BROAD)));
             shapes.addAll(head(draft, sheet));
             shapes.addAll(stamp());
             shapes.addAll(draft.shapes());
@@ -231,7 +230,7 @@ final class BenchSheet {
 
     /** An empty box to tick, its lower left corner on the base line of the text beside it. */
     Shape tick(double x, double y, double side) {
-        return Shape.Area.box(x, y - side, side, side, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.MEDIUM)));
+        return Inks.plain(inks.paper()).area(new Box(x, y - side, x + side, y), inks.pen(Inks.MEDIUM));
     }
 
     /** {@code Bed M, Herbs} or {@code Beds 1-8, 12: Herbs}, cut off where it is too wide. */

@@ -23,7 +23,8 @@ public final class BenchTable {
     /** A cell stands on one line where this part of the type lets it. */
     private static final double SMALLER = 0.8;
 
-    private static final double APART = 6;
+    /** Between its columns side by side, and those of bars. */
+    static final double APART = 6;
 
     /** A cell that is a box to tick. */
     public static final String TICK = "\u2610";
@@ -178,9 +179,8 @@ public final class BenchTable {
             if (row.cells().get(i).equals(TICK)) {
                 shapes.add(sheet.tick(x, top + TypeSize.TICK + 0.8, TypeSize.TICK));
             } else {
-                for (int k = 0; k < Math.min(lines, cells.get(i).size()); k++) {
-                    shapes.add(sheet.text(x, top + (k + 0.95) * pitch, cells.get(i).get(k), sizes.get(i), columns.get(i).bold()).as(cell));
-                }
+                List<String> held = cells.get(i).subList(0, Math.min(lines, cells.get(i).size()));
+                shapes.addAll(sheet.inks.lines(x, top + 0.95 * pitch, pitch, held, sizes.get(i), columns.get(i).bold(), cell));
             }
             x += wide * columns.get(i).share();
         }
@@ -203,9 +203,7 @@ public final class BenchTable {
                     double room = wide * column.share() - 0.8;
                     double size = BenchSheet.fitting(column.head(), 2.9, TypeSize.LEAST, false, room);
                     List<String> lines = TextMeasure.wrap(column.head(), size, false, room);
-                    for (int i = 0; i < lines.size(); i++) {
-                        shapes.add(sheet.text(x, top + 10.7 - (lines.size() - 1 - i) * 2.9, lines.get(i), size, false).as(cell));
-                    }
+                    shapes.addAll(sheet.inks.lines(x, top + 10.7 - (lines.size() - 1) * 2.9, 2.9, lines, size, false, cell));
                     x += wide * column.share();
                 }
                 shapes.add(sheet.line(from, top + HEAD - 1, from + wide, top + HEAD - 1, Inks.THIN));

@@ -8,6 +8,11 @@ import lapyard.plan.Garden;
 
 /** An upright box, in whatever millimetres. */
 record Box(double left, double low, double right, double high) {
+    /** A square about its middle. */
+    static Box about(Point centre, double half) {
+        return new Box(centre.x() - half, centre.y() - half, centre.x() + half, centre.y() + half);
+    }
+
     /** The least box round one or more points. */
     static Box round(Collection<Point> points) {
         double left = Double.POSITIVE_INFINITY;

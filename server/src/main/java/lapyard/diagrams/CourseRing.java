@@ -3,7 +3,6 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -274,9 +273,7 @@ record CourseRing(BedWork work, Course course, Placement frame, Sketch sketch, L
     }
 
     private static List<Shape> sample(Box box, Inks inks, Shape sign) {
-        return List.of(
-                Shape.Area.box(
-                        box.left(), box.centre().y() - 1, box.width(), 2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))),
-                sign);
+        double middle = box.centre().y();
+        return List.of(inks.timber().area(new Box(box.left(), middle - 1, box.right(), middle + 1), inks.pen(Inks.MEDIUM)), sign);
     }
 }

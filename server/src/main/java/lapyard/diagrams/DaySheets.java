@@ -29,7 +29,6 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
     /** The words above a weekend that begins in the middle of a sheet. */
     private static final double HEADED = 13;
 
-    private static final double APART = 7;
     private static final double TEXT = 3.6;
     private static final double SMALL = 3.1;
 
@@ -102,7 +101,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
             }
         }
         WarningFrame frame = new WarningFrame(sheet, List.copyOf(warnings));
-        double wide = flow.columnWidth(2, APART);
+        double wide = flow.columnWidth(2, Flow.APART);
         List<Flow.Block> blocks = days.stream().flatMap(day -> day(flow, day, wide).stream()).collect(Collectors.toCollection(ArrayList::new));
         List<String> waits = waits(days);
         if (!waits.isEmpty()) blocks.addAll(flow.lines(List.of("Waiting: " + String.join(". ", waits) + "."), SMALL, false, wide));
@@ -114,7 +113,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
             on.section("Weekend " + weekend, dates, WEEKEND);
             frame.on(on);
             if (!goods.isEmpty()) on.words(List.of("Must be there: " + String.join("; ", goods) + "."), SMALL, false);
-            on.columns(2, APART, blocks);
+            on.columns(2, Flow.APART, blocks);
             on.gap(2);
         };
     }

@@ -43,7 +43,6 @@ public final class FloorCards {
     /** The most of it, and the width, for a bed whose ground stays open: there is nothing to lay out but walls with their letters. */
     private static final double OPEN = 44;
 
-    private static final double APART = 7;
     private static final double TITLE = 12;
     /** Height of the words above the columns, at most. */
     private static final double SECTION = 13;
@@ -83,14 +82,14 @@ public final class FloorCards {
 
     private static List<BenchSheet.Draft> drafts(BenchSheet sheet, List<Flow.Block> cards, List<RollSheets.Material> rolls) {
         Flow flow = new Flow(sheet, "Base and liner", "");
-        flow.columns(2, APART, cards);
+        flow.columns(2, Flow.APART, cards);
         if (!cards.isEmpty()) RollSheets.on(flow, rolls, sheet);
         return flow.drafts();
     }
 
     private static List<Flow.Block> cards(BenchSheet sheet, List<BedWork> works) {
         Flow flow = new Flow(sheet, "Base and liner", "");
-        double wide = flow.columnWidth(2, APART);
+        double wide = flow.columnWidth(2, Flow.APART);
         Collection<List<BedWork>> alike = works.stream()
                 .filter(work -> !work.bottom().bays().isEmpty() || !work.liner().isEmpty())
                 .collect(Collectors.groupingBy(FloorCards::made, LinkedHashMap::new, Collectors.toList()))

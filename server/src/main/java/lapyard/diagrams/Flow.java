@@ -21,6 +21,9 @@ final class Flow {
 
     private static final double LINE = 1.35;
 
+    /** Between columns of words, cards and tables. */
+    static final double APART = 7;
+
     /** What goes on from the sheet before is little where it takes less than this part of one. */
     static final double LITTLE = 1.0 / 3;
 

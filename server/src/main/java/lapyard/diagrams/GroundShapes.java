@@ -214,7 +214,7 @@ record GroundShapes(Garden garden, Sketch sketch) {
         for (Ground.Level level : garden.ground().levels()) {
             number++;
             Point at = sketch.on(level.at());
-            sketch.labels().take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
+            sketch.labels().take(Box.about(at, 0.5).corners());
             String drop = Length.written(level.dropMm(), sketch.imperial());
             Words words = Words.of(drop, TypeSize.LEAST, false);
             List<Shape> own = new ArrayList<>(List.of(levelSign(at, sketch.inks())));
@@ -270,6 +270,6 @@ record GroundShapes(Garden garden, Sketch sketch) {
     }
 
     private static List<Point> around(Point at) {
-        return new Box(at.x() - 1.2, at.y() - 1.2, at.x() + 1.2, at.y() + 1.2).corners();
+        return Box.about(at, 1.2).corners();
     }
 }

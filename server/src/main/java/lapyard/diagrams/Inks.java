@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lapyard.drawing.Hatch;
 import lapyard.drawing.Hatch.Mark;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
+import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 import lapyard.plan.SurfaceKind;
@@ -75,6 +77,10 @@ record Inks(boolean mono) {
             return areas(List.of(ring), Optional.of(edge));
         }
 
+        Shape.Area area(Box box, Stroke edge) {
+            return area(box.corners(), edge);
+        }
+
         Shape.Area areas(List<List<Point>> rings, Optional<Stroke> edge) {
             return new Shape.Area(rings, fill, hatch, edge);
         }
@@ -106,6 +112,11 @@ record Inks(boolean mono) {
         return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, ink());
     }
 
+    /** One below the other, read as one. */
+    List<Shape.Text> lines(double x, double firstBase, double pitch, List<String> lines, double size, boolean bold, Tag tag) {
+        return IntStream.range(0, lines.size()).mapToObj(i -> text(x, firstBase + i * pitch, lines.get(i), size, bold).as(tag)).toList();
+    }
+
     /** To the right end of its base line. */
     Shape.Text end(double x, double y, String words, double size, boolean bold) {
         return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.END, 0, bold, ink());
@@ -125,8 +136,13 @@ record Inks(boolean mono) {
     Shape stale(String why, Box band, double size) {
         String words = TextMeasure.cut("STALE: " + why, size, true, band.width() - 6);
         return new Shape.Group("stale", "Stale", "stale", List.of(
-                Shape.Area.box(band.left(), band.low(), band.width(), band.height(), Optional.of(snag()), Optional.empty()),
+                Shape.Area.filled(band.corners(), snag()),
                 sign(band.centre(), words, size, paper())));
+    }
+
+    /** One colour without a hatch. */
+    static Filling plain(String colour) {
+        return new Filling(Optional.of(colour), Optional.empty());
     }
 
     Stroke pen(double widthMm) {
@@ -138,12 +154,12 @@ record Inks(boolean mono) {
     }
 
     Filling timber() {
-        return new Filling(Optional.of(mono ? WHITE : TIMBER), Optional.empty());
+        return plain(mono ? WHITE : TIMBER);
     }
 
     /** A piece of liner or membrane. */
     Filling sheet() {
-        return new Filling(Optional.of(mono ? WHITE : tinted(LINER, 0.12)), Optional.empty());
+        return plain(mono ? WHITE : tinted(LINER, 0.12));
     }
 
     String leaf() {
@@ -157,7 +173,7 @@ record Inks(boolean mono) {
             case CONCRETE -> of(new Look(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM));
             case GRAVEL -> of(new Look(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM));
             // flat, so that what stands on it is seen
-            case GRASS -> mono ? of(new Look(MOSS, 0, Mark.DOTS, 45, 4, THIN)) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
+            case GRASS -> mono ? of(new Look(MOSS, 0, Mark.DOTS, 45, 4, THIN)) : plain(tinted(MOSS, 0.24));
             case SOIL -> of(new Look(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH));
             case DECK -> of(new Look(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH));
         };
@@ -166,7 +182,7 @@ record Inks(boolean mono) {
     /** @param least 0 for full sun, 1 for part shade, 2 for shade */
     Filling light(int least) {
         return switch (least) {
-            case 0 -> new Filling(Optional.of(mono ? WHITE : tinted(TIMBER, 0.12)), Optional.empty());
+            case 0 -> plain(mono ? WHITE : tinted(TIMBER, 0.12));
             case 1 -> of(new Look(WATER, 0.28, Mark.DOTS, 30, 2.4, THIN));
             default -> of(new Look(SLATE, 0.5, Mark.LINES, 45, 1.3, NARROW));
         };

@@ -191,16 +191,11 @@ public final class JobPage {
             for (int i = 0; i < cells.size(); x += wide.get(i++)) {
                 if (cells.get(i).isEmpty()) continue;
                 if (place) {
-                    shapes.add(sheet.inks.yard().area(new Box(x, top + 0.3, x + wide.get(i) - 0.4,
-                            top + height - 0.3).corners(), sheet.inks.pen(Inks.THIN)));
+                    shapes.add(sheet.inks.yard().area(new Box(x, top + 0.3, x + wide.get(i) - 0.4, top + height - 0.3), sheet.inks.pen(Inks.THIN)));
                 }
-                for (int k = 0; k < wrapped.get(i).size(); k++) {
-                    shapes.add(sheet.text(x + 0.8, top + PAD / 2 + (k * PITCH + 0.92) * size, wrapped.get(i).get(k), size, false).as(told.cell(i + 1)));
-                }
+                shapes.addAll(sheet.inks.lines(x + 0.8, top + PAD / 2 + 0.92 * size, PITCH * size, wrapped.get(i), size, false, told.cell(i + 1)));
             }
-            for (int k = 0; k < names.size(); k++) {
-                shapes.add(sheet.text(left, top + PAD / 2 + (k * PITCH + 0.92) * named, names.get(k), named, place).as(told.cell(0)));
-            }
+            shapes.addAll(sheet.inks.lines(left, top + PAD / 2 + 0.92 * named, PITCH * named, names, named, place, told.cell(0)));
             shapes.add(sheet.line(left, top + height, x, top + height, Inks.HAIR));
             return shapes;
         });

@@ -96,7 +96,7 @@ record Legend(Garden garden, Set<PlanLayer> layers, boolean working, Inks inks, 
         }
         if (all.stream().anyMatch(k -> k.leafMm() > 0 || k.clearanceMm() > 0)) {
             entries.add(new Entry("keep clear, also the swing of a gate", box ->
-                    List.of(inks.of(Inks.KEEP_CLEAR).area(box.corners(), GroundShapes.clearPen(inks)))));
+                    List.of(inks.of(Inks.KEEP_CLEAR).area(box, GroundShapes.clearPen(inks)))));
         }
     }
 
@@ -115,7 +115,7 @@ record Legend(Garden garden, Set<PlanLayer> layers, boolean working, Inks inks, 
     }
 
     private void area(String words, Inks.Filling filling, double width) {
-        entries.add(new Entry(words, box -> List.of(filling.area(box.corners(), inks.pen(width)))));
+        entries.add(new Entry(words, box -> List.of(filling.area(box, inks.pen(width)))));
     }
 
     private void line(String words, Stroke stroke) {

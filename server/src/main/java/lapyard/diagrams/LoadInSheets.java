@@ -2,7 +2,6 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
@@ -27,8 +26,6 @@ public final class LoadInSheets {
 
     private static final String CAUTION =
             "Stand clear of crane and tail lift. Over the limit: two people or more, or wheels. The plate of the vehicle goes first, and local rules.";
-
-    private static final double APART = 7;
 
     /** Heights of the sketch of the yard, the first that the sheet still holds and that leaves room for numbers; else it has a sheet of its own. */
     private static final double[] SKETCH = {100, 85, 70, 55};
@@ -69,8 +66,7 @@ public final class LoadInSheets {
             View view = PlanTile.all(extent, scale, false, field).get(0).view();
             for (int i = 0; i < places.size(); i++) {
                 Point at = view.on(places.get(i));
-                shapes.add(Shape.Area.box(
-                        at.x() - side / 2, at.y() - side / 2, side, side, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.WIDE))));
+                shapes.add(Inks.plain(sheet.inks.paper()).area(Box.about(at, side / 2), sheet.inks.pen(Inks.WIDE)));
                 shapes.add(Inks.sign(at, String.valueOf(i + 1), TypeSize.LEAST, sheet.inks.ink()));
             }
             return shapes;
@@ -122,8 +118,8 @@ public final class LoadInSheets {
                         loads.findings().stream().map(wording::paragraph))
                 .flatMap(told -> told).toList();
         if (!words.isEmpty()) flow.words(words, 4, true);
-        double half = flow.columnWidth(2, APART);
-        flow.columns(2, APART, Stream.of(lifts(loads, sheet), barrows(loads, sheet))
+        double half = flow.columnWidth(2, Flow.APART);
+        flow.columns(2, Flow.APART, Stream.of(lifts(loads, sheet), barrows(loads, sheet))
                 .filter(table -> !table.isEmpty()).map(table -> Flow.Block.of(table.blocks(half))).toList());
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
 import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
@@ -47,10 +48,7 @@ record Panel(double width, Inks inks) {
         double height = Math.max(4.9, lines.size() * TEXT * PITCH + 1.2);
         return new Flow.Block(height, false, (x, y) -> {
             List<Shape> shapes = new ArrayList<>(entry.sample().apply(new Box(x, y + 0.6, x + 10, y + 4.3)));
-            Tag told = Tag.paragraph();
-            for (int i = 0; i < lines.size(); i++) {
-                shapes.add(inks.text(x + 12.5, y + 3.3 + i * TEXT * PITCH, lines.get(i), TEXT, false).as(told));
-            }
+            shapes.addAll(inks.lines(x + 12.5, y + 3.3, TEXT * PITCH, lines, TEXT, false, Tag.paragraph()));
             return shapes;
         });
     }
@@ -76,10 +74,7 @@ record Panel(double width, Inks inks) {
         double height = Math.max(lines.size() * pitch + 1, indent > 0 ? 4.4 : 0);
         return new Flow.Block(height, false, (x, y) -> {
             List<Shape> shapes = new ArrayList<>(sign.at(x, y));
-            Tag told = Tag.paragraph();
-            for (int i = 0; i < lines.size(); i++) {
-                shapes.add(inks.text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false).as(told));
-            }
+            shapes.addAll(inks.lines(x + indent, y + pitch * 0.8, pitch, lines, size, false, Tag.paragraph()));
             return shapes;
         });
     }
@@ -102,8 +97,7 @@ record Panel(double width, Inks inks) {
     List<Shape> title(Title title, Scale scale, double x, double y) {
         List<Shape> shapes = new ArrayList<>();
         double more = fitting(title.garden(), TITLE, true, width - 2 * PAD) < 0 ? SECOND_LINE : 0;
-        shapes.add(Shape.Area.box(
-                x, y - more, width, BLOCK_HEIGHT + more, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.OUTLINE))));
+        shapes.add(Inks.plain(inks.paper()).area(new Box(x, y - more, x + width, y + BLOCK_HEIGHT), inks.pen(Inks.OUTLINE)));
         double row = 7.6;
         double top = BLOCK_HEIGHT - 4 * row;
         field(shapes, x, y - more, width, top + more, "Title", title.garden(), TITLE, true);
@@ -194,16 +188,12 @@ record Panel(double width, Inks inks) {
         Point left = tail.plus(uy * wide, -ux * wide);
         Point right = tail.plus(-uy * wide, ux * wide);
         double size = 3.2;
-        Point letter = new Point(centre.x() + ux * (r + 2.2), centre.y() + uy * (r + 2.2) + size * Shape.Text.CAPITALS / 2);
-        return List.of(new Shape.Group(
-                "north",
-                "North",
-                "north",
-                List.of(
-                        new Shape.Circle(centre, r, Optional.empty(), Optional.of(inks.pen(Inks.SECONDARY))),
-                        new Shape.Area(List.of(List.of(tip, left, notch)), Optional.of(inks.ink()), Optional.empty(), Optional.of(inks.pen(Inks.SECONDARY))),
-                        new Shape.Area(List.of(List.of(tip, notch, right)), Optional.of(inks.paper()), Optional.empty(), Optional.of(inks.pen(Inks.SECONDARY))),
-                        new Shape.Text(letter, "N", size, Shape.Anchor.MIDDLE, 0, true, inks.ink()))));
+        Point letter = centre.plus(ux * (r + 2.2), uy * (r + 2.2));
+        Stroke pen = inks.pen(Inks.SECONDARY);
+        return List.of(new Shape.Group("north", "North", "north", List.of(
+                new Shape.Circle(centre, r, Optional.empty(), Optional.of(pen)),
+                Inks.plain(inks.ink()).area(List.of(tip, left, notch), pen), Inks.plain(inks.paper()).area(List.of(tip, notch, right), pen),
+                Inks.sign(letter, "N", size, inks.ink()))));
     }
 
     /** A bar of four to five equal steps, dark and light in turn, no longer than {@code most} on paper. */
@@ -214,13 +204,8 @@ record Panel(double width, Inks inks) {
         int steps = (int) Math.min(5, Math.floor(most / stepMm + 1e-9));
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < steps; i++) {
-            shapes.add(Shape.Area.box(
-                    x + i * stepMm,
-                    y,
-                    stepMm,
-                    2.2,
-                    Optional.of(i % 2 == 0 ? inks.ink() : inks.paper()),
-                    Optional.of(inks.pen(Inks.SIGN))));
+            Box part = new Box(x + i * stepMm, y, x + (i + 1) * stepMm, y + 2.2);
+            shapes.add(Inks.plain(i % 2 == 0 ? inks.ink() : inks.paper()).area(part, inks.pen(Inks.SIGN)));
         }
         for (int i = 0; i <= steps; i++) {
             String number = Length.millimetres(i * step) + (i == steps ? imperial ? " ft" : " m" : "");

@@ -170,15 +170,8 @@ public record PlanDrawing(
 
     /** The sheet itself, so that viewers with a dark ground show it as paper, and the frame. */
     static Shape frame(double width, double height, Box space, Inks inks) {
-        return new Shape.Group(
-                "frame",
-                "",
-                "frame",
-                List.of(
-                        Shape.Area.box(0, 0, width, height, Optional.of(inks.paper()), Optional.empty()),
-                        Shape.Area.box(
-                                space.left(), space.low(), space.width(), space.height(), Optional.empty(),
-                                Optional.of(inks.pen(Inks.CUT)))));
+        return new Shape.Group("frame", "", "frame", List.of(
+                Shape.Area.filled(new Box(0, 0, width, height).corners(), inks.paper()), Shape.Area.outline(space.corners(), inks.pen(Inks.CUT))));
     }
 
     /** What had no room on a sheet: names of beds, lengths of walls, and the beds with a distance. */

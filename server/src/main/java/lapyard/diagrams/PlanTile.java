@@ -109,13 +109,11 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
         for (int r = 0; r < rows; r++) {
             for (int c = 0; c < columns; c++) {
                 boolean here = r == row && c == column;
-                double left = x + c * cell * 1.4;
-                double top = y + r * cell;
-                shapes.add(Shape.Area.box(
-                        left, top, cell * 1.4, cell, Optional.of(here ? inks.ink() : inks.paper()), Optional.of(inks.pen(Inks.SIGN))));
+                Box place = new Box(x + c * cell * 1.4, y + r * cell, x + (c + 1) * cell * 1.4, y + (r + 1) * cell);
+                shapes.add(Inks.plain(here ? inks.ink() : inks.paper()).area(place, inks.pen(Inks.SIGN)));
                 double size = Math.min(2.6, cell * 0.6);
                 shapes.add(new Shape.Text(
-                        new Point(left + cell * 0.7, top + cell / 2 + size * Shape.Text.CAPITALS / 2), "" + (r * columns + c + 1), size,
+                        place.centre().plus(0, size * Shape.Text.CAPITALS / 2), "" + (r * columns + c + 1), size,
                         Shape.Anchor.MIDDLE, 0, here, here ? inks.paper() : inks.ink()));
             }
         }

@@ -108,7 +108,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
                 within(box, fromMm, toMm).ifPresent(in -> shapes.addAll(plate(
                         List.of("keep", sheet.written(box.width()) + " × " + sheet.written(box.height())),
                         paper(in, scale, left, top, fromMm), rings)))));
-        shapes.add(Shape.Area.box(left, top, scale.paperMm(toMm - fromMm), high, Optional.empty(), Optional.of(inks.pen(Inks.WIDE))));
+        shapes.add(Shape.Area.outline(new Box(left, top, left + scale.paperMm(toMm - fromMm), top + high).corners(), inks.pen(Inks.WIDE)));
         shapes.addAll(lines);
         shapes.addAll(running(scale, left, top, fromMm, toMm));
         flow.addAll(shapes);
@@ -220,7 +220,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
             double far = cut.across() ? on.height() : on.width();
             for (double along : new double[] {Math.min(in, far / 2), far / 2, Math.max(far - in, far / 2), far / 4, far * 0.75}) {
                 Point at = cut.across() ? new Point(on.left(), on.low() + along) : new Point(on.left() + along, on.low());
-                Box ring = new Box(at.x() - RING, at.y() - RING, at.x() + RING, at.y() + RING);
+                Box ring = Box.about(at, RING);
                 if (rings.stream().noneMatch(ring::touches)) {
                     rings.add(ring);
                     shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));

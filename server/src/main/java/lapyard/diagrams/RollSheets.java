@@ -68,7 +68,7 @@ public final class RollSheets {
         }
         Optional<RollCuts> cuts = RollCuts.of(layout, width);
         RollDrawing drawing = new RollDrawing(layout, width, cuts, sheet);
-        double half = flow.columnWidth(2, APART);
+        double half = flow.columnWidth(2, Flow.APART);
         List<Flow.Block> tables = new ArrayList<>();
         cuts.ifPresent(order -> tables.addAll(cutTable(order, sheet).blocks(half)));
         tables.addAll(pieceTable(layout, sheet).blocks(half));
@@ -77,7 +77,7 @@ public final class RollSheets {
         if (drawing.wideMm(flow) < half && beside.heightMm() < sheet.space().height() * SHORT) {
             double top = flow.y();
             drawing.on(flow);
-            flow.addAll(beside.drawer().at(sheet.space().left() + half + APART, top));
+            flow.addAll(beside.drawer().at(sheet.space().left() + half + Flow.APART, top));
             flow.down(Math.max(0, top + beside.heightMm() - flow.y()));
             return;
         }
@@ -135,8 +135,6 @@ public final class RollSheets {
 
     /** A roll is drawn as large as the rest of its sheet lets it be, so it begins on one that is mostly free. */
     private static final double MOST_USED = 0.5;
-
-    private static final double APART = 7;
 
     /** Tables lower than this part of a sheet stand beside a short roll. */
     private static final double SHORT = 0.4;

@@ -37,8 +37,6 @@ final class SawBars {
     /** Of a rest that is too short to hold its words. */
     private static final double SMALL = 2.8;
 
-    private static final double APART = 6;
-
     private final SawDay.Work work;
     private final SawDay.Signs signs;
     private final BenchSheet sheet;
@@ -100,7 +98,7 @@ final class SawBars {
     /** Bars of all works on one scale, so that works can share a sheet; side by side where all marks can be read so. */
     static void on(Flow flow, List<SawDay.Work> works, SawDay.Signs signs, BenchSheet sheet) {
         List<SawBars> all = works.stream().map(work -> new SawBars(work, signs, sheet)).toList();
-        double half = flow.columnWidth(2, APART);
+        double half = flow.columnWidth(2, BenchTable.APART);
         Scale halves = scale(all, half);
         boolean beside = all.stream().allMatch(one -> one.readable(halves));
         double wide = beside ? half : sheet.space().width();
@@ -145,7 +143,7 @@ final class SawBars {
                 blocks.addAll(bars(all.subList(i, end), scale, wideMm));
                 i = end;
             }
-            flow.columns(columns, APART, blocks);
+            flow.columns(columns, BenchTable.APART, blocks);
             flow.endHead();
         });
     }
@@ -208,7 +206,7 @@ final class SawBars {
             x -= TextMeasure.widthMm(words[i], 3, false);
             shapes.add(sheet.text(x, y, words[i], 3, false));
             x -= 11;
-            shapes.add(fillings[i].area(new Box(x, y - 3, x + 9, y + 0.8).corners(), inks.pen(Inks.THIN)));
+            shapes.add(fillings[i].area(new Box(x, y - 3, x + 9, y + 0.8), inks.pen(Inks.THIN)));
             x -= 5;
         }
         return shapes;
@@ -253,12 +251,12 @@ final class SawBars {
         Inks inks = sheet.inks;
         double trim = laid.onIt(laid.cuts().get(0).fromMm());
         if (trim > 0) {
-            box(shapes, left, top, scale.paperMm(trim), inks.of(Inks.SCRAP));
+            box(shapes, left, top, scale.paperMm(trim), inks.of(Inks.SCRAP), Inks.THIN);
         }
         for (SawBoard.Cut cut : laid.cuts()) {
             double x = left + scale.paperMm(laid.onIt(cut.fromMm()));
             double wide = scale.paperMm(cut.lengthMm());
-            shapes.add(Shape.Area.box(x, top, wide, bar(), inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+            box(shapes, x, top, wide, inks.timber(), Inks.MEDIUM);
             String length = sheet.written(cut.lengthMm());
             if (nests.containsKey(cut.mark())) {
                 for (Nest.Cut slant : nests.get(cut.mark()).cuts()) {
@@ -282,8 +280,8 @@ final class SawBars {
         return (longest.faceFromMm() + longest.faceToMm() + longest.backFromMm() + longest.backToMm()) / 4;
     }
 
-    private void box(List<Shape> shapes, double x, double top, double wide, Inks.Filling filling) {
-        shapes.add(filling.area(new Box(x, top, x + wide, top + bar()).corners(), sheet.inks.pen(Inks.THIN)));
+    private void box(List<Shape> shapes, double x, double top, double wide, Inks.Filling filling, double edge) {
+        shapes.add(filling.area(new Box(x, top, x + wide, top + bar()), sheet.inks.pen(edge)));
     }
 
     private void rest(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
@@ -294,7 +292,7 @@ final class SawBars {
         Inks inks = sheet.inks;
         double wide = scale.paperMm(rest.lengthMm());
         double x = left + scale.paperMm(laid.lengthMm()) - wide;
-        box(shapes, x, top, wide, rest.fate() == Fate.SCRAP ? inks.of(Inks.SCRAP) : rest.fate() == Fate.KEPT ? inks.of(Inks.KEPT) : inks.of(Inks.LATER));
+        box(shapes, x, top, wide, rest.fate() == Fate.SCRAP ? inks.of(Inks.SCRAP) : rest.fate() == Fate.KEPT ? inks.of(Inks.KEPT) : inks.of(Inks.LATER), Inks.THIN);
         String words = words(rest);
         double size = restSize(words, wide);
         if (size > 0) {

@@ -35,7 +35,6 @@ public final class SetSheets {
 
     private static final double FOOT_TEXT = 2.6;
     private static final double CAUTION_TEXT = 3.2;
-    private static final double APART = 7;
 
     /**
      * Contents, what is left out, and cautions: the pages in front of the parts, which the contents lead to.
@@ -63,7 +62,7 @@ public final class SetSheets {
             contents.leading(at - 1, part.title(), at == last ? "" + at : at + " to " + last, part.paper());
             at = last + 1;
         }
-        double half = flow.columnWidth(2, APART);
+        double half = flow.columnWidth(2, Flow.APART);
         List<Flow.Block> minded = new ArrayList<>();
         if (!cautions.isEmpty()) {
             minded.add(new Flow.Block(8, false, (left, top) -> List.of(sheet.text(left, top + 5, "Cautions: before you lift, saw, dig or pour", 4.6, true).as(Tag.subheading()))));
@@ -75,7 +74,7 @@ public final class SetSheets {
                 minded.add(Flow.Block.gap(1));
             });
         }
-        flow.columns(2, APART, List.of(Flow.Block.of(contents.blocks(half)), Flow.Block.of(minded)));
+        flow.columns(2, Flow.APART, List.of(Flow.Block.of(contents.blocks(half)), Flow.Block.of(minded)));
         flow.gap(2);
         if (!leftOut.isEmpty()) {
             flow.words(List.of("Not in this set. " + leftOut.stream().map(one -> one.title() + ": " + one.why().replaceAll("\\.$", "")).collect(Collectors.joining(". ")) + "."), 3, false);

@@ -25,7 +25,6 @@ public final class SettingOutSheets {
             "Find buried pipes and cables before a peg is driven. Two people to a tape, held level. Cap the pegs: they trip and they stab.";
 
     private static final double TEXT = 4.2;
-    private static final double APART = 7;
 
     /**
      * @param out with a baseline
@@ -53,14 +52,14 @@ public final class SettingOutSheets {
                             false));
             // feet and sixteenths may need the whole width
             List<SettingOutBed> all = out.beds().stream().map(pegs -> new SettingOutBed(pegs, sheet)).toList();
-            ToDoubleFunction<Integer> size = columns -> all.stream().mapToDouble(bed -> bed.size(flow.columnWidth(columns, APART))).min().orElse(TypeSize.LEAST);
+            ToDoubleFunction<Integer> size = columns -> all.stream().mapToDouble(bed -> bed.size(flow.columnWidth(columns, Flow.APART))).min().orElse(TypeSize.LEAST);
             int columns = size.applyAsDouble(2) >= TypeSize.LEAST ? 2 : 1;
-            double wide = flow.columnWidth(columns, APART);
+            double wide = flow.columnWidth(columns, Flow.APART);
             double type = Math.max(TypeSize.LEAST, size.applyAsDouble(columns));
             List<Flow.Block> beds = new ArrayList<>();
             List<SettingOutBed> large = new ArrayList<>();
             all.forEach(bed -> bed.block(flow, wide, type).ifPresentOrElse(beds::add, () -> large.add(bed)));
-            flow.columns(columns, APART, beds);
+            flow.columns(columns, Flow.APART, beds);
             large.forEach(bed -> bed.table(flow));
             drafts.addAll(flow.drafts());
             return drafts;

@@ -107,7 +107,7 @@ public record ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet, List<Sha
         shapes.add(sheet.text(box.left(), y, "Direct sun in the day", 4.4, true).as(Tag.subheading()));
         y += 4;
         for (SunHours.Light light : SunHours.Light.values()) {
-            shapes.add(sheet.inks.light(light.ordinal()).area(new Box(box.left(), y, box.left() + 10, y + 5).corners(), sheet.inks.pen(Inks.THIN)));
+            shapes.add(sheet.inks.light(light.ordinal()).area(new Box(box.left(), y, box.left() + 10, y + 5), sheet.inks.pen(Inks.THIN)));
             shapes.add(sheet.text(box.left() + 13, y + 3.9, words(light), 3.4, false).as(Tag.paragraph()));
             y += 7.4;
         }
@@ -135,7 +135,7 @@ public record ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet, List<Sha
         Map<SunHours.Light, List<Geometry>> squares = new EnumMap<>(SunHours.Light.class);
         for (SunHours.Cell cell : sun.cells()) {
             squares.computeIfAbsent(SunHours.Light.of(cell.hours()), light -> new ArrayList<>())
-                    .add(Jts.area(Box.round(List.of(cell.middle())).grown(sun.cellMm() / 2).corners()));
+                    .add(Jts.area(Box.about(cell.middle(), sun.cellMm() / 2).corners()));
         }
         List<Shape> shapes = new ArrayList<>();
         for (Outline yard : garden.ground().outline()) {

@@ -2,7 +2,6 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
@@ -39,18 +38,13 @@ final class WarningFrame {
     List<Shape> at(double x, double y) {
         if (lines.isEmpty()) return List.of();
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Area.box(
-                x, y, sheet.space().width(), frameMm(), Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.BROAD))));
-        Point middle = new Point(x + SIGN / 2, y + frameMm() / 2);
+        Box frame = new Box(x, y, x + sheet.space().width(), y + frameMm());
+        shapes.add(Inks.plain(sheet.inks.paper()).area(frame, sheet.inks.pen(Inks.BROAD)));
+        Point middle = new Point(x + SIGN / 2, frame.centre().y());
         shapes.add(Shape.Area.filled(List.of(middle.plus(-3.6, 3), middle.plus(3.6, 3), middle.plus(0, -3.4)),
                 sheet.inks.snag()));
         shapes.add(Inks.middle(middle.plus(0, 2.2), "!", 4.4, sheet.inks.paper()));
-        double base = y + (frameMm() - lines.size() * PITCH) / 2 + SIZE;
-        Tag told = Tag.paragraph();
-        for (String line : lines) {
-            shapes.add(sheet.text(x + SIGN, base, line, SIZE, true).as(told));
-            base += PITCH;
-        }
+        shapes.addAll(sheet.inks.lines(x + SIGN, y + (frameMm() - lines.size() * PITCH) / 2 + SIZE, PITCH, lines, SIZE, true, Tag.paragraph()));
         return List.of(new Shape.Group("warning", "Warning", "warning", shapes));
     }
 

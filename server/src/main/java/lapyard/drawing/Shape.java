@@ -76,13 +76,6 @@ public sealed interface Shape {
         public static Area filled(List<Point> ring, String colour) {
             return new Area(List.of(ring), Optional.of(colour), Optional.empty(), Optional.empty());
         }
-
-        /** A box with its upper left corner at x, y. */
-        public static Area box(double x, double y, double w, double h, Optional<String> fill, Optional<Stroke> stroke) {
-            Point corner = new Point(x, y);
-            return new Area(List.of(List.of(corner, corner.plus(w, 0), corner.plus(w, h), corner.plus(0, h))), fill,
-                    Optional.empty(), stroke);
-        }
     }
 
     record Circle(Point centre, double radiusMm, Optional<String> fill, Optional<Stroke> stroke) implements Shape {
