@@ -24,14 +24,10 @@ record SvgDocument(Document document) {
     private void fill(Page page) {
         Element root = document.getDocumentElement();
         root.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns", SVG);
-        root.setAttribute("version", "1.1");
-        root.setAttribute("width", number(page.widthMm()) + "mm");
-        root.setAttribute("height", number(page.heightMm()) + "mm");
-        root.setAttribute("viewBox", "0 0 " + number(page.widthMm()) + " " + number(page.heightMm()));
-        root.setAttribute("font-family", Fonts.FAMILIES);
-        root.setAttribute("stroke-linecap", "round");
-        root.setAttribute("stroke-linejoin", "round");
-        root.setAttribute("fill", "none");
+        String wide = number(page.widthMm());
+        String high = number(page.heightMm());
+        set(root, "version", "1.1", "width", wide + "mm", "height", high + "mm", "viewBox", "0 0 " + wide + " " + high);
+        set(root, "font-family", Fonts.FAMILIES, "stroke-linecap", "round", "stroke-linejoin", "round", "fill", "none");
         title(root, page.title());
         page.shapes().forEach(shape -> add(root, shape));
         root.appendChild(document.createTextNode("\n"));
@@ -41,17 +37,22 @@ record SvgDocument(Document document) {
         if (!words.isEmpty()) child(parent, "title").appendChild(document.createTextNode(words));
     }
 
-    private Element child(Element parent, String name) {
+    private Element child(Element parent, String name, String... attributes) {
         parent.appendChild(document.createTextNode("\n"));
         Element made = document.createElementNS(SVG, name);
+        set(made, attributes);
         parent.appendChild(made);
         return made;
     }
 
+    /** @param attributes each name with its value behind it */
+    private static void set(Element made, String... attributes) {
+        for (int i = 0; i < attributes.length; i += 2) made.setAttribute(attributes[i], attributes[i + 1]);
+    }
+
     private void add(Element parent, Shape shape) {
         if (shape instanceof Shape.Group group) {
-            Element made = child(parent, "g");
-            made.setAttribute("id", group.id());
+            Element made = child(parent, "g", "id", group.id());
             if (!group.layer().isEmpty()) made.setAttribute("class", group.layer());
             title(made, group.title());
             group.shapes().forEach(inner -> add(made, inner));
@@ -62,12 +63,8 @@ record SvgDocument(Document document) {
         } else if (shape instanceof Shape.Area area) {
             area(parent, area);
         } else if (shape instanceof Shape.Circle circle) {
-            Element made = child(parent, "circle");
-            made.setAttribute("cx", number(circle.centre().x()));
-            made.setAttribute("cy", number(circle.centre().y()));
-            made.setAttribute("r", number(circle.radiusMm()));
-            circle.fill().ifPresent(colour -> made.setAttribute("fill", colour));
-            circle.stroke().ifPresent(stroke -> stroke(made, stroke));
+            Point centre = circle.centre();
+            painted(child(parent, "circle", "cx", number(centre.x()), "cy", number(centre.y()), "r", number(circle.radiusMm())), circle.fill(), circle.stroke());
         } else if (shape instanceof Shape.Text text) {
             text(parent, text);
         } else if (shape instanceof Shape.Picture picture) {
@@ -78,24 +75,17 @@ record SvgDocument(Document document) {
     }
 
     private void window(Element parent, Shape.Window window) {
-        Element clip = child(parent, "clipPath");
-        clip.setAttribute("id", window.id());
-        Element box = child(clip, "rect");
-        box(box, window.x(), window.y(), window.widthMm(), window.heightMm());
-        Element made = child(parent, "g");
-        made.setAttribute("clip-path", "url(#" + window.id() + ")");
+        Element clip = child(parent, "clipPath", "id", window.id());
+        box(child(clip, "rect"), window.x(), window.y(), window.widthMm(), window.heightMm());
+        Element made = child(parent, "g", "clip-path", "url(#" + window.id() + ")");
         window.shapes().forEach(inner -> add(made, inner));
     }
 
     private void lines(Element parent, Shape.Lines lines) {
         if (lines.lines().isEmpty()) return;
-        boolean one = lines.lines().size() == 1;
-        Element made = child(parent, one ? "polyline" : "path");
-        if (one) {
-            made.setAttribute("points", points(lines.lines().get(0)));
-        } else {
-            made.setAttribute("d", paths(lines.lines(), ""));
-        }
+        Element made = lines.lines().size() == 1
+                ? child(parent, "polyline", "points", points(lines.lines().get(0)))
+                : child(parent, "path", "d", paths(lines.lines(), ""));
         stroke(made, lines.stroke());
     }
 
@@ -107,37 +97,27 @@ record SvgDocument(Document document) {
         Hatch hatch = area.hatch().get();
         if (area.fill().isPresent()) rings(parent, area, area.fill(), Optional.empty());
         List<List<Point>> marks = hatch.within(area.rings());
-        if (!marks.isEmpty()) {
-            Element made = child(parent, "path");
-            made.setAttribute("class", "hatch");
-            made.setAttribute("d", paths(marks, ""));
-            stroke(made, hatch.stroke());
-        }
+        if (!marks.isEmpty()) stroke(child(parent, "path", "class", "hatch", "d", paths(marks, "")), hatch.stroke());
         if (area.stroke().isPresent()) rings(parent, area, Optional.empty(), area.stroke());
     }
 
     private void rings(Element parent, Shape.Area area, Optional<String> fill, Optional<Stroke> stroke) {
-        boolean one = area.rings().size() == 1;
-        Element made = child(parent, one ? "polygon" : "path");
-        if (one) {
-            made.setAttribute("points", points(area.rings().get(0)));
-        } else {
-            made.setAttribute("d", paths(area.rings(), "Z"));
-            made.setAttribute("fill-rule", "evenodd");
-        }
+        Element made = area.rings().size() == 1
+                ? child(parent, "polygon", "points", points(area.rings().get(0)))
+                : child(parent, "path", "d", paths(area.rings(), "Z"), "fill-rule", "evenodd");
+        painted(made, fill, stroke);
+    }
+
+    private static void painted(Element made, Optional<String> fill, Optional<Stroke> stroke) {
         fill.ifPresent(colour -> made.setAttribute("fill", colour));
         stroke.ifPresent(pen -> stroke(made, pen));
     }
 
     private void text(Element parent, Shape.Text text) {
         if (text.text().isEmpty()) return;
-        Element made = child(parent, "text");
         String x = number(text.at().x());
         String y = number(text.at().y());
-        made.setAttribute("x", x);
-        made.setAttribute("y", y);
-        made.setAttribute("font-size", number(text.sizeMm()));
-        made.setAttribute("fill", text.colour());
+        Element made = child(parent, "text", "x", x, "y", y, "font-size", number(text.sizeMm()), "fill", text.colour());
         if (text.bold()) made.setAttribute("font-weight", "bold");
         if (text.anchor() != Shape.Anchor.START) made.setAttribute("text-anchor", text.anchor() == Shape.Anchor.MIDDLE ? "middle" : "end");
         if (text.turnDeg() != 0) made.setAttribute("transform", "rotate(" + number(-text.turnDeg()) + " " + x + " " + y + ")");
@@ -147,25 +127,19 @@ record SvgDocument(Document document) {
     private void picture(Element parent, Shape.Picture picture) {
         Element made = child(parent, "image");
         box(made, picture.x(), picture.y(), picture.widthMm(), picture.heightMm());
-        made.setAttribute("preserveAspectRatio", "none");
+        set(made, "preserveAspectRatio", "none");
         made.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns:xlink", XLINK);
         made.setAttributeNS(XLINK, "xlink:href", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.photo().bytes()));
         title(made, picture.words());
     }
 
     private static void box(Element made, double x, double y, double wide, double high) {
-        made.setAttribute("x", number(x));
-        made.setAttribute("y", number(y));
-        made.setAttribute("width", number(wide));
-        made.setAttribute("height", number(high));
+        set(made, "x", number(x), "y", number(y), "width", number(wide), "height", number(high));
     }
 
     private static void stroke(Element made, Stroke stroke) {
-        made.setAttribute("stroke", stroke.colour());
-        made.setAttribute("stroke-width", number(stroke.widthMm()));
-        if (!stroke.dashMm().isEmpty()) {
-            made.setAttribute("stroke-dasharray", stroke.dashMm().stream().map(SvgDocument::number).collect(Collectors.joining(" ")));
-        }
+        set(made, "stroke", stroke.colour(), "stroke-width", number(stroke.widthMm()));
+        if (!stroke.dashMm().isEmpty()) set(made, "stroke-dasharray", stroke.dashMm().stream().map(SvgDocument::number).collect(Collectors.joining(" ")));
     }
 
     private static String points(List<Point> points) {
