@@ -7,7 +7,12 @@ import java.util.Map;
 import lapyard.geometry.Point;
 
 /** Lines, points and texts on named layers, in millimetres: what a drawing program takes. */
-public final class LayeredDrawing {
+public record LayeredDrawing(Map<String, Colour> layers, List<Line> lines, List<Spot> spots, List<Words> words) {
+    /** Nothing yet. */
+    public LayeredDrawing() {
+        this(new LinkedHashMap<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    }
+
     /** A number of the AutoCAD colour index, which drawing programs share. */
     public enum Colour {
         RED(1),
@@ -36,11 +41,6 @@ public final class LayeredDrawing {
     /** @param tallMm height of its capitals; {@code at} is its middle */
     public record Words(String layer, Point at, double tallMm, String text) {}
 
-    private final Map<String, Colour> layers = new LinkedHashMap<>();
-    private final List<Line> lines = new ArrayList<>();
-    private final List<Spot> spots = new ArrayList<>();
-    private final List<Words> words = new ArrayList<>();
-
     /** @param name 1 to 60 letters, digits, spaces, dashes and underscores */
     public LayeredDrawing layer(String name, Colour colour) {
         if (!name.matches("[A-Za-z0-9 _-]{1,60}")) throw new IllegalArgumentException("a layer's name is letters, digits, spaces, dashes and underscores, was " + name);
@@ -63,21 +63,5 @@ public final class LayeredDrawing {
     private String known(String layer) {
         if (!layers.containsKey(layer)) throw new IllegalArgumentException("there is no layer " + layer);
         return layer;
-    }
-
-    Map<String, Colour> layers() {
-        return layers;
-    }
-
-    List<Line> lines() {
-        return lines;
-    }
-
-    List<Spot> spots() {
-        return spots;
-    }
-
-    List<Words> words() {
-        return words;
     }
 }

@@ -52,8 +52,7 @@ public final class XlsxReader {
             Map<String, byte[]> parts = parts(file);
             String sheet = "xl/worksheets/sheet1.xml";
             if (parts.containsKey("xl/workbook.xml") && parts.containsKey("xl/_rels/workbook.xml.rels")) {
-                String id = first(parts.get("xl/workbook.xml"), "sheet", "id", "");
-                sheet = target(parts.get("xl/_rels/workbook.xml.rels"), id);
+                sheet = target(parts.get("xl/_rels/workbook.xml.rels"), firstId(parts.get("xl/workbook.xml")));
             }
             if (!parts.containsKey(sheet)) throw BrokenRule.of(Rule.WORKBOOK_KIND, "workbook");
             return CsvWriter.text(rows(parts.get(sheet), shared(parts.get("xl/sharedStrings.xml"))));
@@ -87,10 +86,11 @@ public final class XlsxReader {
         return "";
     }
 
-    private static String first(byte[] part, String element, String attribute, String otherwise) throws XMLStreamException {
-        XMLStreamReader xml = open(part);
-        while (xml.hasNext()) if (xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals(element)) return attribute(xml, attribute);
-        return otherwise;
+    /** Of the first sheet. */
+    private static String firstId(byte[] workbook) throws XMLStreamException {
+        XMLStreamReader xml = open(workbook);
+        while (xml.hasNext()) if (xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("sheet")) return attribute(xml, "id");
+        return "";
     }
 
     private static String target(byte[] rels, String id) throws XMLStreamException {

@@ -43,7 +43,7 @@ final class BagPlaces {
         for (GardenPath path : garden.paths()) taken.add(Jts.line(path.line()).buffer(path.widthMm() / 2));
         for (KeepClear kept : garden.ground().keepClear()) keptClear(kept).ifPresent(taken::add);
         Geometry all = taken.isEmpty() ? FACTORY.createPolygon() : CascadedPolygonUnion.union(taken);
-        PreparedGeometry closed = PreparedGeometryFactory.prepare(all == null ? FACTORY.createPolygon() : all);
+        PreparedGeometry closed = PreparedGeometryFactory.prepare(all);
         Point from = dropSpot.orElse(yard.fromFrontLeft().corner(0));
         List<Point> candidates = grid(yard, bagMm);
         candidates.sort(Comparator.comparingDouble((Point point) -> point.distanceMm(from))
