@@ -35,7 +35,7 @@ import lapyard.words.Wording;
 
 /** Draws the plan of a whole garden. */
 public record PlanDrawing(
-        Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, PegsAndSun asked, PlanOptions options, Inks inks, boolean imperial) {
+        Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, PegsAndSun asked, PlanOptions options, Inks inks) {
     /** The most sheets that one plan is split over. */
     static final int MOST_SHEETS = 60;
 
@@ -44,11 +44,6 @@ public record PlanDrawing(
 
     /** Kept free for the map of the sheets, where there are several. */
     private static final double KEY_ROOM = 44;
-
-    private PlanDrawing(Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options, Inks inks) {
-        this(garden, works, covers, new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(garden.imperial())),
-                asked, options, inks, garden.imperial());
-    }
 
     /**
      * What is worked out only for a plan that shows it.
@@ -73,7 +68,8 @@ public record PlanDrawing(
      */
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options) {
-        return new PlanDrawing(garden, works, covers, findings, asked, options, new Inks(options.sheet().mono())).pages();
+        PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(garden.imperial()));
+        return new PlanDrawing(garden, works, covers, snags, asked, options, new Inks(options.sheet().mono())).pages();
     }
 
     private List<Page> pages() {
@@ -89,8 +85,8 @@ public record PlanDrawing(
 
         Box extent = extent(garden, covers);
         SheetLayout.Chosen sheet = options.split()
-                ? SheetLayout.roomiest(options.sheet().paper(), options.scale(), imperial, extent, must, KEY_ROOM)
-                : SheetLayout.choose(options.sheet().paper(), options.scale(), imperial, extent, must);
+                ? SheetLayout.roomiest(options.sheet().paper(), options.scale(), garden.imperial(), extent, must, KEY_ROOM)
+                : SheetLayout.choose(options.sheet().paper(), options.scale(), garden.imperial(), extent, must);
         List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.turned(), sheet.layout().field());
         if (tiles.size() > MOST_SHEETS) {
             throw new CannotAnswer(Finding.of(FindingKind.PLAN_SHEETS_MANY, Place.field("plan")).with("scale", Fact.name(sheet.scale().toString()))
@@ -105,7 +101,7 @@ public record PlanDrawing(
         PlanOptions options = new PlanOptions(BenchOptions.usual("", garden.imperial()), Optional.empty(), CLIENT, false);
         PlanTile tile = PlanTile.all(extent(garden, covers), scale, false, field).get(0);
         List<Shape> shapes = new ArrayList<>();
-        new PlanDrawing(garden, works, covers, List.of(), PegsAndSun.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));
+        new PlanDrawing(garden, works, covers, PlanSnags.NONE, PegsAndSun.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));
         return shapes;
     }
 
@@ -135,7 +131,7 @@ public record PlanDrawing(
         shapes.add(new Shape.Group("panel", "Legend and title block", "panel", beside(panel, flow, sheet, tile, missing)));
         String place = tile.of() > 1 ? ", sheet " + tile.number() + " of " + tile.of() : "";
         return new Page((garden.name().isBlank() ? "Garden plan" : "Garden plan, " + garden.name()) + ", "
-                        + sheet.scale().label(imperial) + place, layout.width(), layout.height(), shapes, List.of());
+                        + sheet.scale().label(garden.imperial()) + place, layout.width(), layout.height(), shapes, List.of());
     }
 
     /** All that stands beside the drawing, in columns, with the title block below. */
@@ -145,7 +141,7 @@ public record PlanDrawing(
         Panel.Title title = new Panel.Title(
                 garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
                 builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.sheet().revision(), options.sheet().date(),
-                tile.number() + " of " + tile.of(), options.sheet().paper().label(), imperial);
+                tile.number() + " of " + tile.of(), options.sheet().paper().label(), garden.imperial());
         List<Shape> beside = new ArrayList<>(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
         List<Flow.Block> pieces = new ArrayList<>();
@@ -203,7 +199,7 @@ public record PlanDrawing(
     }
 
     private Missing drawing(List<Shape> shapes, PlanTile tile, Labels labels) {
-        Sketch sketch = new Sketch(tile.view(), labels, inks, imperial);
+        Sketch sketch = new Sketch(tile.view(), labels, inks, garden.imperial());
         List<BedShapes> beds = bedsOn(tile, sketch);
         GroundShapes ground = new GroundShapes(garden, sketch);
         PathShapes paths = new PathShapes(garden, covers, sketch);

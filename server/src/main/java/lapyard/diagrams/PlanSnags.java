@@ -18,6 +18,8 @@ import lapyard.words.Wording;
 final class PlanSnags {
     static final double RADIUS = 1.9;
 
+    static final PlanSnags NONE = new PlanSnags(List.of(), Wording.METRIC);
+
     private final List<Finding> snags;
     private final Wording words;
 
