@@ -38,17 +38,8 @@ final class HandOverPrint {
 
     private HandOverPrint() {}
 
-    /** With what it cost, for whoever bought. */
-    static List<Page> asBuilt(JobSheet sheet, PrintAsk ask) {
-        return asBuilt(sheet, ask, true);
-    }
-
-    /** Without money, for the client. */
-    static List<Page> forClient(JobSheet sheet, PrintAsk ask) {
-        return asBuilt(sheet, ask, false);
-    }
-
-    private static List<Page> asBuilt(JobSheet sheet, PrintAsk ask, boolean money) {
+    /** @param money whether what it cost stands there: for whoever bought, and not for the client */
+    static List<Page> asBuilt(JobSheet sheet, PrintAsk ask, boolean money) {
         if (sheet.garden().beds().isEmpty()) throw CannotPrint.of(FindingKind.GARDEN_NO_BEDS);
         boolean imperial = sheet.garden().imperial();
         AsBuilt built = AsBuilt.of(sheet);

@@ -49,7 +49,7 @@ public final class Prints {
             new Print("offers", "Offers side by side", (sheet, ask) -> false, MerchantPrint::offers),
             new Print("payments", "Money: what to pay when", (sheet, ask) -> false, OfficePrint::payments),
             new Print("labels", "Labels", (sheet, ask) -> false, BenchPrint::labels),
-            new Print("as-built", "As built", (sheet, ask) -> false, HandOverPrint::asBuilt),
+            new Print("as-built", "As built", (sheet, ask) -> false, (sheet, ask) -> HandOverPrint.asBuilt(sheet, ask, true)),
             new Print("care", "Care", (sheet, ask) -> false, HandOverPrint::care),
             new Print("snag-list", "Snag list", (sheet, ask) -> false, HandOverPrint::snags),
             new Print("office", "Office", (sheet, ask) -> false, OfficePrint::pages));
@@ -68,7 +68,7 @@ public final class Prints {
 
     private static Print handedOver(String name) {
         Print print = print(name);
-        return new Print(name, print.title(), name.equals("as-built") ? HandOverPrint::forClient : print.pages());
+        return new Print(name, print.title(), name.equals("as-built") ? (sheet, ask) -> HandOverPrint.asBuilt(sheet, ask, false) : print.pages());
     }
 
     private static Optional<Kit> kit(String name) {

@@ -106,8 +106,8 @@ class HandOverTest {
         assertEquals(plain.cutting().get(0).saw().boards().size(), built.timber().get(0).boards());
         assertEquals(OptionalInt.of(1), built.beds().get(0).last());
         assertEquals(0, plain.slip().total().compareTo(built.money().total()), "planned money is that of the plan");
-        assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""))).contains("Class 4"));
-        assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""))).stream().anyMatch(text -> text.contains("as it is drawn in this revision")), "what planned means");
+        assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""), true)).contains("Class 4"));
+        assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""), true)).stream().anyMatch(text -> text.contains("as it is drawn in this revision")), "what planned means");
     }
 
     /** Photos stand below the words of their snag, in the order of the list, on as many strips as they need; one that is gone is counted. */
