@@ -5,10 +5,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import lapyard.geometry.Point;
 
 /**
@@ -24,6 +25,10 @@ final class Network {
 
     /** A straight path, {@code across} where it lies along x; {@code at} is its other coordinate. */
     record Leg(boolean across, double at, double from, double to) {}
+
+    /** Those across first, line by line. */
+    private static final Comparator<Leg> IN_LINE =
+            Comparator.comparing(Leg::across).reversed().thenComparingDouble(Leg::at).thenComparingDouble(Leg::from);
 
     /**
      * @param legs     middle lines
@@ -117,7 +122,8 @@ final class Network {
         mark(tree, reached);
         for (boolean[] done = new boolean[beds.size()]; ; ) {
             int[] came = new int[node.length * 2];
-            int end = search(tree, reached, came);
+            int end = search(tree, 0, BEND_MM, Optional.empty(), came, (n, mm) ->
+                    IntStream.range(0, beds.size()).anyMatch(bed -> !reached[bed] && beside(n, beds.get(bed))));
             if (end < 0) break;
             for (int state = end; state >= 0 && came[state] != -2; state = came[state]) {
                 tree.add(state / 2);
@@ -128,9 +134,8 @@ final class Network {
             if (Arrays.equals(done, reached)) break;
             done = reached.clone();
         }
-        double[] walk = along(root, 0, edges);
-        double[] hose = tap < 0 ? new double[beds.size()] : along(tap, beforeTapMm, null);
-        return new Laid(legs(root, edges), reached, walk, hose);
+        double[] hose = tap < 0 ? new double[beds.size()] : along(tap, beforeTapMm, Optional.empty());
+        return new Laid(legs(root, edges), reached, along(root, 0, Optional.of(edges)), hose);
     }
 
     private long edge(int a, int b) {
@@ -155,18 +160,31 @@ final class Network {
         return along || up;
     }
 
-    /** The nearest state beside a bed that is not reached, -1 for none. Coming from the tree costs nothing. */
-    private int search(Set<Integer> tree, boolean[] reached, int[] came) {
-        double[] cost = new double[node.length * 2];
+    /** Hears of nodes, the nearest first; true ends the search there. */
+    private interface Found {
+        boolean enough(int n, double mm);
+    }
+
+    /**
+     * Goes out from some nodes to all that can be reached. A state is twice a node, and one more where it was come to along y.
+     *
+     * @param beforeMm gone at the beginning already
+     * @param bendMm   what a bend costs; none is at the beginning
+     * @param edges    that alone may be gone along; empty for all
+     * @param came     gains the state before each, -1 where it was not come to, -2 at the beginning
+     * @return the state at which the search was ended, -1 where it was not
+     */
+    private int search(Set<Integer> from, double beforeMm, double bendMm, Optional<Set<Long>> edges, int[] came, Found found) {
+        double[] cost = new double[came.length];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         Arrays.fill(came, -1);
         PriorityQueue<double[]> queue = new PriorityQueue<>(
                 Comparator.comparingDouble((double[] one) -> one[0]).thenComparingDouble(one -> one[1]));
-        for (int n : new TreeSet<>(tree)) {
-            for (int dir = 0; dir < 2; dir++) {
-                cost[n * 2 + dir] = 0;
-                came[n * 2 + dir] = -2;
-                queue.add(new double[] {0, n * 2 + dir});
+        for (int n : new TreeSet<>(from)) {
+            for (int state = n * 2; state < n * 2 + 2; state++) {
+                cost[state] = beforeMm;
+                came[state] = -2;
+                queue.add(new double[] {beforeMm, state});
             }
         }
         while (!queue.isEmpty()) {
@@ -174,14 +192,12 @@ final class Network {
             int state = (int) top[1];
             if (top[0] > cost[state]) continue;
             int n = state / 2;
-            for (int bed = 0; bed < reached.length; bed++) {
-                if (!reached[bed] && beside(n, beds.get(bed))) return state;
-            }
+            if (found.enough(n, top[0])) return state;
             for (int dir = 0; dir < 2; dir++) {
                 for (int other : next(n, dir)) {
-                    double mm = dir == 0 ? Math.abs(xs[n / ys.length] - xs[other / ys.length]) : Math.abs(ys[n % ys.length] - ys[other % ys.length]);
-                    double bend = came[state] != -2 && dir != state % 2 ? BEND_MM : 0;
-                    double then = top[0] + mm + bend;
+                    if (edges.isPresent() && !edges.get().contains(edge(n, other))) continue;
+                    double bend = came[state] != -2 && dir != state % 2 ? bendMm : 0;
+                    double then = top[0] + Math.abs(xs[n / ys.length] - xs[other / ys.length]) + Math.abs(ys[n % ys.length] - ys[other % ys.length]) + bend;
                     if (then < cost[other * 2 + dir] - 1e-9) {
                         cost[other * 2 + dir] = then;
                         came[other * 2 + dir] = state;
@@ -203,51 +219,27 @@ final class Network {
     }
 
     /** For each bed the way to the nearest node beside it, over the edges only where they are given. */
-    private double[] along(int from, double before, Set<Long> edges) {
-        double[] cost = new double[node.length];
-        Arrays.fill(cost, Double.POSITIVE_INFINITY);
-        cost[from] = before;
-        PriorityQueue<double[]> queue = new PriorityQueue<>(Comparator.comparingDouble((double[] one) -> one[0]).thenComparingDouble(one -> one[1]));
-        queue.add(new double[] {before, from});
+    private double[] along(int from, double beforeMm, Optional<Set<Long>> edges) {
         double[] least = new double[beds.size()];
         Arrays.fill(least, Double.POSITIVE_INFINITY);
-        while (!queue.isEmpty()) {
-            double[] top = queue.poll();
-            int n = (int) top[1];
-            if (top[0] > cost[n]) continue;
+        search(Set.of(from), beforeMm, 0, edges, new int[node.length * 2], (n, mm) -> {
             for (int bed = 0; bed < least.length; bed++) {
-                if (beside(n, beds.get(bed))) least[bed] = Math.min(least[bed], top[0]);
+                if (beside(n, beds.get(bed))) least[bed] = Math.min(least[bed], mm);
             }
-            for (int dir = 0; dir < 2; dir++) {
-                for (int other : next(n, dir)) {
-                    if (edges != null && !edges.contains(edge(n, other))) continue;
-                    double then = top[0] + Math.abs(xs[n / ys.length] - xs[other / ys.length]) + Math.abs(ys[n % ys.length] - ys[other % ys.length]);
-                    if (then < cost[other] - 1e-9) {
-                        cost[other] = then;
-                        queue.add(new double[] {then, other});
-                    }
-                }
-            }
-        }
+            return false;
+        });
         return least;
     }
 
     /** Edges in one line and without a gap are one leg. */
     private List<Leg> legs(int root, Set<Long> edges) {
-        TreeMap<Double, TreeMap<Double, Double>> across = new TreeMap<>();
-        TreeMap<Double, TreeMap<Double, Double>> along = new TreeMap<>();
-        for (long edge : edges) {
-            Point a = at((int) (edge / node.length));
-            Point b = at((int) (edge % node.length));
-            if (a.y() == b.y()) {
-                across.computeIfAbsent(a.y(), y -> new TreeMap<>()).put(Math.min(a.x(), b.x()), Math.max(a.x(), b.x()));
-            } else {
-                along.computeIfAbsent(a.x(), x -> new TreeMap<>()).put(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
-            }
-        }
         List<Leg> legs = new ArrayList<>();
-        across.forEach((y, parts) -> legs.addAll(joined(true, y, parts)));
-        along.forEach((x, parts) -> legs.addAll(joined(false, x, parts)));
+        edges.stream().map(this::leg).sorted(IN_LINE).forEach(leg -> {
+            Leg last = legs.isEmpty() ? leg : legs.get(legs.size() - 1);
+            boolean goesOn = last.across() == leg.across() && last.at() == leg.at() && last.to() == leg.from();
+            if (goesOn) legs.set(legs.size() - 1, new Leg(leg.across(), leg.at(), last.from(), leg.to()));
+            else legs.add(leg);
+        });
         if (legs.isEmpty()) {
             Point at = at(root);
             return List.of(new Leg(true, at.y(), at.x() - half, at.x() + half));
@@ -270,20 +262,10 @@ final class Network {
         return half;
     }
 
-    private static List<Leg> joined(boolean across, double at, TreeMap<Double, Double> parts) {
-        List<Leg> legs = new ArrayList<>();
-        double from = Double.NaN;
-        double to = Double.NaN;
-        for (var part : parts.entrySet()) {
-            if (part.getKey().equals(to)) {
-                to = part.getValue();
-                continue;
-            }
-            if (!Double.isNaN(from)) legs.add(new Leg(across, at, from, to));
-            from = part.getKey();
-            to = part.getValue();
-        }
-        legs.add(new Leg(across, at, from, to));
-        return legs;
+    private Leg leg(long edge) {
+        Point a = at((int) (edge / node.length));
+        Point b = at((int) (edge % node.length));
+        boolean across = a.y() == b.y();
+        return across ? new Leg(true, a.y(), Math.min(a.x(), b.x()), Math.max(a.x(), b.x())) : new Leg(false, a.x(), Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
     }
 }
