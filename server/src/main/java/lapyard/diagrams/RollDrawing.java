@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
 import lapyard.geometry.Point;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
@@ -34,7 +36,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
                 foot(flow, scale);
                 flow.next();
             }
-            strip(flow, scale, from, to);
+            draw(flow, new Strip(scale, sheet.space().left() + SIDE, flow.y() + ABOVE, from, to));
             from = to;
         }
         foot(flow, scale);
@@ -81,56 +83,61 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         return ends;
     }
 
-    /** One strip: the roll from a running distance to another. */
-    private void strip(Flow flow, Scale scale, double fromMm, double toMm) {
-        double left = sheet.space().left() + SIDE;
-        double top = flow.y() + ABOVE;
-        double high = scale.paperMm(widthMm);
+    /**
+     * The roll from a running distance to another, on the paper: along the roll is to the right, across it down.
+     *
+     * @param left of its upper left corner, so {@code top}
+     */
+    private record Strip(Scale scale, double left, double top, double fromMm, double toMm) {
+        double x(double runningMm) {
+            return left + scale.paperMm(runningMm - fromMm);
+        }
+
+        Box on(Box real) {
+            return new Box(x(real.low()), top + scale.paperMm(real.left()), x(real.high()), top + scale.paperMm(real.right()));
+        }
+
+        /** What of a box lies on it. */
+        Optional<Box> part(Box real) {
+            double low = Math.max(real.low(), fromMm);
+            double high = Math.min(real.high(), toMm);
+            return high - low > 1e-6 ? Optional.of(on(new Box(real.left(), low, real.right(), high))) : Optional.empty();
+        }
+
+        Optional<Box> part(RollCuts.Cut cut) {
+            if (!cut.across()) return part(new Box(cut.atMm(), cut.fromMm(), cut.atMm(), cut.toMm()));
+            boolean here = cut.atMm() > fromMm + 1e-6 && cut.atMm() <= toMm + 1e-6;
+            return here ? Optional.of(on(new Box(cut.fromMm(), cut.atMm(), cut.toMm(), cut.atMm()))) : Optional.empty();
+        }
+    }
+
+    private void draw(Flow flow, Strip strip) {
         Inks inks = sheet.inks;
         List<Shape> shapes = new ArrayList<>();
-        List<Shape> lines = new ArrayList<>();
         List<Box> rings = new ArrayList<>();
-        cuts.ifPresent(order -> lines.addAll(cutLines(order, scale, left, top, fromMm, toMm, rings)));
-        cuts.ifPresent(order -> order.remnants().forEach(box -> within(box, fromMm, toMm).ifPresent(in -> {
-            Box on = paper(in, scale, left, top, fromMm);
-            shapes.add((RollSheets.kept(box) ? inks.of(Inks.KEPT) : inks.of(Inks.SCRAP)).areas(List.of(on.corners()), Optional.empty()));
-        })));
+        List<Shape> lines = cuts.map(order -> cutLines(order, strip, rings)).orElse(List.of());
+        List<Box> remnants = cuts.map(RollCuts::remnants).orElse(List.of());
+        remnants.forEach(box -> strip.part(box).ifPresent(on ->
+                shapes.add(inks.of(RollSheets.kept(box) ? Inks.KEPT : Inks.SCRAP).areas(List.of(on.corners()), Optional.empty()))));
+        Optional<Stroke> edge = cuts.isPresent() ? Optional.empty() : Optional.of(inks.pen(Inks.MEDIUM));
         for (Placed piece : layout.placed()) {
-            Box box = new Box(piece.x(), piece.y(), piece.x() + piece.widthMm(), piece.y() + piece.heightMm());
-            within(box, fromMm, toMm).ifPresent(in -> {
-                Box on = paper(in, scale, left, top, fromMm);
-                shapes.add(inks.sheet().areas(List.of(on.corners()), cuts.isPresent() ? Optional.empty()
-                        : Optional.of(inks.pen(Inks.MEDIUM))));
+            strip.part(new Box(piece.x(), piece.y(), piece.x() + piece.widthMm(), piece.y() + piece.heightMm())).ifPresent(on -> {
+                shapes.add(inks.sheet().areas(List.of(on.corners()), edge));
                 shapes.addAll(name(piece, on, rings));
             });
         }
-        cuts.ifPresent(order -> order.remnants().stream().filter(RollSheets::kept).forEach(box ->
-                within(box, fromMm, toMm).ifPresent(in -> shapes.addAll(plate(
-                        List.of("keep", sheet.written(box.width()) + " × " + sheet.written(box.height())),
-                        paper(in, scale, left, top, fromMm), rings)))));
-        shapes.add(Shape.Area.outline(new Box(left, top, left + scale.paperMm(toMm - fromMm), top + high).corners(), inks.pen(Inks.WIDE)));
+        remnants.stream().filter(RollSheets::kept).forEach(box -> strip.part(box).ifPresent(on ->
+                shapes.addAll(plate(List.of("keep", sheet.written(box.width()) + " × " + sheet.written(box.height())), on, rings))));
+        Box whole = strip.on(new Box(0, strip.fromMm(), widthMm, strip.toMm()));
+        shapes.add(Shape.Area.outline(whole.corners(), inks.pen(Inks.WIDE)));
         shapes.addAll(lines);
-        shapes.addAll(running(scale, left, top, fromMm, toMm));
+        shapes.addAll(running(strip));
+        String wide = sheet.written(widthMm);
+        double middle = whole.centre().y();
+        shapes.add(sheet.text(sheet.space().left(), middle - 1, wide, BenchSheet.fitting(wide, 4, TypeSize.LEAST, true, SIDE - 2), true));
+        shapes.add(sheet.text(sheet.space().left(), middle + 3, strip.fromMm() == 0 ? "roll's end" : "goes on", 2.6, false));
         flow.addAll(shapes);
-        flow.add(sheet.text(sheet.space().left(), top + high / 2 - 1, sheet.written(widthMm),
-                BenchSheet.fitting(sheet.written(widthMm), 4, TypeSize.LEAST, true, SIDE - 2), true));
-        flow.add(sheet.text(sheet.space().left(), top + high / 2 + 3, fromMm == 0 ? "roll's end" : "goes on", 2.6, false));
-        flow.down(ABOVE + high + BELOW);
-    }
-
-    private static Optional<Box> within(Box box, double fromMm, double toMm) {
-        double low = Math.max(box.low(), fromMm);
-        double high = Math.min(box.high(), toMm);
-        return high - low > 1e-6 ? Optional.of(new Box(box.left(), low, box.right(), high)) : Optional.empty();
-    }
-
-    /** Along the roll is to the right, across it down. */
-    private static Box paper(Box real, Scale scale, double left, double top, double fromMm) {
-        return new Box(
-                left + scale.paperMm(real.low() - fromMm),
-                top + scale.paperMm(real.left()),
-                left + scale.paperMm(real.high() - fromMm),
-                top + scale.paperMm(real.right()));
+        flow.down(ABOVE + whole.height() + BELOW);
     }
 
     /** Name, size and whether it was turned, as large as they fit, else the name alone, upright where it must be. */
@@ -197,53 +204,42 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     }
 
     /** Broken lines, each with its number in a ring near where it begins; where no ring fits the table tells the order. */
-    private List<Shape> cutLines(
-            RollCuts order, Scale scale, double left, double top, double fromMm, double toMm, List<Box> rings) {
+    private List<Shape> cutLines(RollCuts order, Strip strip, List<Box> rings) {
         List<Shape> shapes = new ArrayList<>();
-        int number = 0;
-        for (RollCuts.Cut cut : order.cuts()) {
-            number++;
-            Box real = cut.across()
-                    ? new Box(cut.fromMm(), cut.atMm(), cut.toMm(), cut.atMm())
-                    : new Box(cut.atMm(), cut.fromMm(), cut.atMm(), cut.toMm());
-            boolean here = cut.across()
-                    ? cut.atMm() > fromMm + 1e-6 && cut.atMm() <= toMm + 1e-6
-                    : cut.fromMm() < toMm - 1e-6 && cut.toMm() > fromMm + 1e-6;
-            if (!here) {
-                continue;
-            }
-            Box clipped = new Box(real.left(), Math.max(real.low(), fromMm), real.right(), Math.min(real.high(), toMm));
-            Box on = paper(clipped, scale, left, top, fromMm);
-            shapes.add(Shape.Lines.of(
-                    sheet.inks.pen(Inks.BROAD).dashed(2.4, 1.2), new Point(on.left(), on.low()), new Point(on.right(), on.high())));
-            double in = RING + 0.6;
-            double far = cut.across() ? on.height() : on.width();
-            for (double along : new double[] {Math.min(in, far / 2), far / 2, Math.max(far - in, far / 2), far / 4, far * 0.75}) {
-                Point at = cut.across() ? new Point(on.left(), on.low() + along) : new Point(on.left() + along, on.low());
-                Box ring = Box.about(at, RING);
-                if (rings.stream().noneMatch(ring::touches)) {
-                    rings.add(ring);
-                    shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
-                    shapes.add(sheet.middle(at.x(), at.y(), String.valueOf(number), 3.4, RING * 1.6));
-                    break;
-                }
-            }
+        for (int i = 0; i < order.cuts().size(); i++) {
+            RollCuts.Cut cut = order.cuts().get(i);
+            String number = String.valueOf(i + 1);
+            strip.part(cut).ifPresent(on -> {
+                Point begin = new Point(on.left(), on.low());
+                Point end = new Point(on.right(), on.high());
+                shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.BROAD).dashed(2.4, 1.2), begin, end));
+                double in = RING + 0.6;
+                double far = begin.distanceMm(end);
+                DoubleStream.of(Math.min(in, far / 2), far / 2, Math.max(far - in, far / 2), far / 4, far * 0.75)
+                        .mapToObj(along -> Box.about(begin.towards(end, along / far), RING))
+                        .filter(ring -> rings.stream().noneMatch(ring::touches)).findFirst().ifPresent(ring -> {
+                            rings.add(ring);
+                            Point at = ring.centre();
+                            shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
+                            shapes.add(sheet.middle(at.x(), at.y(), number, 3.4, RING * 1.6));
+                        });
+            });
         }
         return shapes;
     }
 
-    private List<Shape> running(Scale scale, double left, double top, double fromMm, double toMm) {
+    private List<Shape> running(Strip strip) {
         TreeSet<Double> places = new TreeSet<>();
         layout.placed().forEach(piece -> {
             places.add(Math.rint(piece.y() * 1000) / 1000);
             places.add(Math.rint((piece.y() + piece.heightMm()) * 1000) / 1000);
         });
         places.add(layout.boughtMm());
-        List<Double> here = places.stream().filter(place -> (place > fromMm + 1e-6 || place <= 0) && place <= toMm + 1e-6).toList();
+        List<Double> here = places.stream().filter(place -> (place > strip.fromMm() + 1e-6 || place <= 0) && place <= strip.toMm() + 1e-6).toList();
         // what stands on no line stands in the table of the pieces all the same
-        return Running.of(sheet, here, place -> left + scale.paperMm(place - fromMm), Running.SIZE, Double.NEGATIVE_INFINITY).stream()
+        return Running.of(sheet, here, strip::x, Running.SIZE, Double.NEGATIVE_INFINITY).stream()
                 .filter(place -> place.level() < LINES)
-                .flatMap(place -> place.above(sheet, top, top, Inks.THIN).stream()).toList();
+                .flatMap(place -> place.above(sheet, strip.top(), strip.top(), Inks.THIN).stream()).toList();
     }
 
     private void foot(Flow flow, Scale scale) {
