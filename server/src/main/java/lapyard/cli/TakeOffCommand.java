@@ -117,8 +117,9 @@ final class TakeOffCommand extends PrintedCommand {
 
     private PrintAsk ask(PhotosAtHand photos) {
         return new PrintAsk(
-                Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
-                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), photos);
+                Optional.ofNullable(paper), mono, new PrintAsk.OfPlan(scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split),
+                new PrintAsk.OfSaw(optional(longest), optional(minutesACut), optional(minutesASetting)), Optional.ofNullable(labels),
+                PrintAsk.usual("", LocalDate.now().toString()).stamp(), photos);
     }
 
     /** What is asked for; refused by name where there is no such thing. */

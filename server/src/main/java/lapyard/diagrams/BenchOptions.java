@@ -1,6 +1,5 @@
 package lapyard.diagrams;
 
-import java.util.Optional;
 import lapyard.drawing.Paper;
 
 /**
@@ -9,18 +8,14 @@ import lapyard.drawing.Paper;
  * @param garden   its name, for the heading
  * @param imperial whether lengths are in feet and inches
  * @param mono     black on white, without fills
- * @param revision as stamped, empty for none
- * @param date     as it shall be read, empty for none
- * @param stale    why these sheets are not to be worked by, as when the garden was changed since; empty where they are
  */
-public record BenchOptions(String garden, boolean imperial, Paper paper, boolean mono, String revision, String date, Optional<String> stale) {
-
+public record BenchOptions(String garden, boolean imperial, Paper paper, boolean mono, Stamp stamp) {
     /** In colour on A4, or Letter for a garden in feet and inches. */
     public static BenchOptions usual(String garden, boolean imperial) {
-        return new BenchOptions(garden, imperial, imperial ? Paper.LETTER : Paper.A4, false, "", "", Optional.empty());
+        return new BenchOptions(garden, imperial, imperial ? Paper.LETTER : Paper.A4, false, Stamp.NONE);
     }
 
     public BenchOptions on(Paper other) {
-        return new BenchOptions(garden, imperial, other, mono, revision, date, stale);
+        return new BenchOptions(garden, imperial, other, mono, stamp);
     }
 }

@@ -138,7 +138,7 @@ final class BenchSheet {
 
     /** Where a sheet is free to be drawn on. */
     Box space() {
-        double stamp = options.stale().isPresent() ? STAMP : 0;
+        double stamp = options.stamp().stale().isPresent() ? STAMP : 0;
         return new Box(frame.left() + GAP, frame.low() + HEAD + stamp + GAP, frame.right() - GAP, frame.high() - FOOT - 1);
     }
 
@@ -170,8 +170,8 @@ final class BenchSheet {
         String kind = TextMeasure.cut(draft.kind(), large, true, room * 0.6);
         double place = right - TextMeasure.widthMm(sheet, 5, true) - 5;
         double wide = place - left - TextMeasure.widthMm(kind, large, true) - 5;
-        String made = options.revision().isEmpty() ? "no revision kept" : options.revision();
-        String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
+        String date = options.stamp().dateBeside();
+        String stamped = (options.stamp().revision().isEmpty() ? "no revision kept" : options.stamp().revision()) + (date.isEmpty() ? "" : ", " + date);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(text(left, first, kind, large, true).as(Tag.heading()));
         shapes.add(fitted(left, second, draft.about(), 3.6, false, room * 0.68).as(Tag.paragraph()));
@@ -186,7 +186,7 @@ final class BenchSheet {
 
     private List<Shape> stamp() {
         Box band = new Box(frame.left(), frame.low() + HEAD, frame.right(), frame.low() + HEAD + STAMP);
-        return options.stale().map(why -> inks.stale(why, band, 4.6)).stream().toList();
+        return options.stamp().stale().map(why -> inks.stale(why, band, 4.6)).stream().toList();
     }
 
     /** In whole millimetres, or in feet, inches and sixteenths. */

@@ -111,7 +111,7 @@ public record PlanDrawing(
         shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
         Labels labels = new Labels(tile.seen());
         List<Shape> yard = new ArrayList<>();
-        options.sheet().stale().ifPresent(why -> {
+        options.sheet().stamp().stale().ifPresent(why -> {
             Box band = new Box(layout.field().left(), layout.field().low(), layout.field().right(), layout.field().low() + 7);
             labels.take(band.corners());
             yard.add(inks.stale(why, band, 3.8));
@@ -140,7 +140,7 @@ public record PlanDrawing(
         String[] builder = garden.terms().quote().builder().split("[,\n]", 2);
         Panel.Title title = new Panel.Title(
                 garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
-                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.sheet().revision(), options.sheet().date(),
+                builder[0].strip(), builder.length > 1 ? builder[1].strip() : "", options.sheet().stamp().revision(), options.sheet().stamp().date(),
                 tile.number() + " of " + tile.of(), options.sheet().paper().label(), garden.imperial());
         List<Shape> beside = new ArrayList<>(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
@@ -95,12 +96,12 @@ public final class SetSheets {
 
     /** What stands below the frame of every page of a set. */
     public static List<Shape> foot(double widthMm, double heightMm, BenchOptions options, int number, int of) {
-        String revision = options.revision().isEmpty() ? "" : " · " + options.revision();
-        String date = options.date().isEmpty() || revision.contains(options.date()) ? "" : " · " + options.date();
+        List<String> told = Stream.of(options.garden().isBlank() ? "Garden" : options.garden(), options.stamp().revision(), options.stamp().dateBeside())
+                .filter(one -> !one.isEmpty()).toList();
         String place = place(number, of);
         double y = heightMm - 4;
         double room = widthMm - 40 - TextMeasure.widthMm(place, FOOT_TEXT, true);
-        String words = TextMeasure.cut((options.garden().isBlank() ? "Garden" : options.garden()) + revision + date, FOOT_TEXT, false, room);
+        String words = TextMeasure.cut(String.join(" · ", told), FOOT_TEXT, false, room);
         Inks inks = new Inks(options.mono());
         return List.of(new Shape.Group("foot", "", "foot", List.of(
                 inks.text(20, y, words, FOOT_TEXT, false).as(Tag.RUNNING_FOOT), inks.end(widthMm - 10, y, place, FOOT_TEXT, true).as(Tag.RUNNING_FOOT))));

@@ -38,7 +38,7 @@ final class BenchPrint {
     private BenchPrint() {}
 
     static List<Page> sawDay(JobSheet sheet, PrintAsk ask) {
-        return SawDay.pages(sheet.lifting(), sheet.works(), works(sheet, ask, ask.longestMm()), ask.longestMm(), ask.bench(sheet));
+        return SawDay.pages(sheet.lifting(), sheet.works(), works(sheet, ask, ask.saw().longestMm()), ask.saw().longestMm(), ask.bench(sheet));
     }
 
     static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
@@ -137,7 +137,7 @@ final class BenchPrint {
         JobSheet.SawWork saw = cutting.saw();
         Batches.Rates usual = saw.batches().rates();
         Batches.Rates rates = new Batches.Rates(
-                saw.ripping().isPresent() ? usual.minutesACut() : ask.minutesACut().orElse(usual.minutesACut()), ask.minutesASetting().orElse(usual.minutesASetting()));
+                saw.ripping().isPresent() ? usual.minutesACut() : ask.saw().minutesACut().orElse(usual.minutesACut()), ask.saw().minutesASetting().orElse(usual.minutesASetting()));
         double kerf = garden.goods().saw().kerfMm();
         List<SawBoard> fromMerchant = saw.boards().stream()
                 .filter(board -> saw.problem().stock().stream()

@@ -111,8 +111,8 @@ public final class OrderPrint {
 
     /** The day of the print, or that of the revision, which stands last in its words; empty where neither is told. */
     private static String today(PrintAsk ask) {
-        if (!ask.date().isEmpty()) return ask.date();
-        String revision = ask.revision();
+        if (!ask.stamp().date().isEmpty()) return ask.stamp().date();
+        String revision = ask.stamp().revision();
         String last = revision.substring(Math.max(0, revision.length() - 10));
         return last.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}") ? last : "";
     }

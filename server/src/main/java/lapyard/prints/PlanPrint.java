@@ -28,10 +28,10 @@ final class PlanPrint {
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         boolean imperial = sheet.garden().imperial();
         BenchOptions bench = ask.bench(sheet); // which lies on the usual paper of one bed
-        boolean alone = ask.scale().isEmpty() && !ask.split() && sheet.beds().size() == 1;
+        boolean alone = ask.plan().scale().isEmpty() && !ask.plan().split() && sheet.beds().size() == 1;
         PlanOptions options = new PlanOptions(
-                ask.paper().isPresent() || alone ? bench : bench.on(PlanOptions.paper(imperial)), ask.scale().isPresent() ? Optional.of(new Scale(ask.scale().getAsInt())) : Optional.empty(),
-                ask.layers().isEmpty() ? PlanLayer.USUAL : PlanLayer.named(ask.layers()), ask.split());
+                ask.paper().isPresent() || alone ? bench : bench.on(PlanOptions.paper(imperial)), ask.plan().scale().isPresent() ? Optional.of(new Scale(ask.plan().scale().getAsInt())) : Optional.empty(),
+                ask.plan().layers().isEmpty() ? PlanLayer.USUAL : PlanLayer.named(ask.plan().layers()), ask.plan().split());
         return PlanDrawing.pages(
                 sheet.garden(), sheet.works(), covers(sheet), sheet.snags(), asked(sheet, options),
                 options);

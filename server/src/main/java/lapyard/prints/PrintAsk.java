@@ -8,6 +8,7 @@ import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.LabelGrid;
 import lapyard.diagrams.ListSheets;
 import lapyard.diagrams.PlanLayer;
+import lapyard.diagrams.Stamp;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
 import lapyard.job.JobSheet;
@@ -16,34 +17,29 @@ import lapyard.working.BrokenRule;
 /**
  * How sheets are to be printed. What a kind of sheet has no use for it passes over.
  *
- * @param paper           a paper's name, not checked yet; empty for what is usual for the kind of sheet
- * @param mono            black on white, without fills
- * @param scale           50 for 1:50, of the plan; empty for the largest that fits
- * @param layers          names of the layers of the plan; none for the usual ones
- * @param split           whether a plan too large for its paper goes on several sheets; else it is refused
- * @param longestMm       the longest part that can be carried in; empty where the merchant is asked for no cuts
- * @param minutesACut     empty for what is usual
- * @param minutesASetting empty for what is usual
- * @param labels          columns x rows of a sheet of labels with its margins, not checked yet; empty for what is usual
- * @param revision        what the heading says of the revision, empty for none
- * @param date            as it shall be read, empty for none
- * @param stale           why these sheets are not to be worked by; empty where they are
- * @param photos          of the snag list
+ * @param paper  a paper's name, not checked yet; empty for what is usual for the kind of sheet
+ * @param mono   black on white, without fills
+ * @param labels columns x rows of a sheet of labels with its margins, not checked yet; empty for what is usual
+ * @param photos of the snag list
  */
-public record PrintAsk(
-        Optional<String> paper,
-        boolean mono,
-        OptionalInt scale,
-        List<String> layers,
-        boolean split,
-        OptionalDouble longestMm,
-        OptionalDouble minutesACut,
-        OptionalDouble minutesASetting,
-        Optional<String> labels,
-        String revision,
-        String date,
-        Optional<String> stale,
-        PhotosAtHand photos) {
+public record PrintAsk(Optional<String> paper, boolean mono, OfPlan plan, OfSaw saw, Optional<String> labels, Stamp stamp, PhotosAtHand photos) {
+    /**
+     * @param scale  50 for 1:50; empty for the largest that fits
+     * @param layers names of the layers; none for the usual ones
+     * @param split  whether a plan too large for its paper goes on several sheets; else it is refused
+     */
+    public record OfPlan(OptionalInt scale, List<String> layers, boolean split) {
+        public static final OfPlan USUAL = new OfPlan(OptionalInt.empty(), List.of(), false);
+    }
+
+    /**
+     * @param longestMm       the longest part that can be carried in; empty where the merchant is asked for no cuts
+     * @param minutesACut     empty for what is usual
+     * @param minutesASetting empty for what is usual
+     */
+    public record OfSaw(OptionalDouble longestMm, OptionalDouble minutesACut, OptionalDouble minutesASetting) {
+        public static final OfSaw USUAL = new OfSaw(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
 
     private static final double LONGEST_MM = 100_000;
     private static final double DAY_MINUTES = 24 * 60;
@@ -51,23 +47,22 @@ public record PrintAsk(
     /** All as usual, in colour, with this in the heading. */
     public static PrintAsk usual(String revision, String date) {
         return new PrintAsk(
-                Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                Optional.empty(), revision, date, Optional.empty(), PhotosAtHand.NONE);
+                Optional.empty(), false, OfPlan.USUAL, OfSaw.USUAL, Optional.empty(), new Stamp(revision, date, Optional.empty()), PhotosAtHand.NONE);
     }
 
     /** On a paper, empty for what is usual. */
     public PrintAsk onPaper(Optional<String> name) {
-        return new PrintAsk(name, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
+        return new PrintAsk(name, mono, plan, saw, labels, stamp, photos);
     }
 
     /** The plan with these layers alone. */
     public PrintAsk showing(List<String> names) {
-        return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
+        return new PrintAsk(paper, mono, new OfPlan(plan.scale(), names, plan.split()), saw, labels, stamp, photos);
     }
 
     /** With these photos. */
     public PrintAsk showing(PhotosAtHand kept) {
-        return new PrintAsk(paper, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, kept);
+        return new PrintAsk(paper, mono, plan, saw, labels, stamp, kept);
     }
 
     /** Sheets of words and tables about a garden. */
@@ -83,12 +78,12 @@ public record PrintAsk(
      */
     public void check() {
         Paper sheet = paper.map(Paper::named).orElse(Paper.A4);
-        if (scale.isPresent()) new Scale(scale.getAsInt());
-        PlanLayer.named(layers);
+        if (plan.scale().isPresent()) new Scale(plan.scale().getAsInt());
+        PlanLayer.named(plan.layers());
         labels.ifPresent(words -> LabelGrid.read(words, sheet));
-        longestMm.ifPresent(mm -> BrokenRule.between("sheets", "longest", mm, 1, LONGEST_MM, "mm"));
-        minutesACut.ifPresent(minutes -> BrokenRule.between("sheets", "minutes a cut", minutes, 0, DAY_MINUTES, "minutes"));
-        minutesASetting.ifPresent(minutes -> BrokenRule.between("sheets", "minutes a setting", minutes, 0, DAY_MINUTES, "minutes"));
+        saw.longestMm().ifPresent(mm -> BrokenRule.between("sheets", "longest", mm, 1, LONGEST_MM, "mm"));
+        saw.minutesACut().ifPresent(minutes -> BrokenRule.between("sheets", "minutes a cut", minutes, 0, DAY_MINUTES, "minutes"));
+        saw.minutesASetting().ifPresent(minutes -> BrokenRule.between("sheets", "minutes a setting", minutes, 0, DAY_MINUTES, "minutes"));
     }
 
     /**
@@ -98,6 +93,6 @@ public record PrintAsk(
      */
     BenchOptions bench(JobSheet sheet) {
         BenchOptions usual = BenchOptions.usual(sheet.garden().name(), sheet.garden().imperial());
-        return new BenchOptions(usual.garden(), usual.imperial(), paper.map(Paper::named).orElse(usual.paper()), mono, revision, date, stale);
+        return new BenchOptions(usual.garden(), usual.imperial(), paper.map(Paper::named).orElse(usual.paper()), mono, stamp);
     }
 }

@@ -25,6 +25,7 @@ import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
+import lapyard.diagrams.Stamp;
 import lapyard.json.SheetAsk;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PhotosAtHand;
@@ -113,16 +114,14 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         PrintAsk ask = new PrintAsk(
                 QueryParameters.word("paper", paper),
                 QueryParameters.flag("mono", mono),
-                QueryParameters.number("scale", scale, 1, SMALLEST_SCALE),
-                QueryParameters.words("layers", layers),
-                QueryParameters.flag("split", split),
-                decimal(QueryParameters.number("longest", longest, 1, LONGEST_MM)),
-                decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
-                decimal(QueryParameters.number("setting", minutesASetting, 0, MOST_MINUTES)),
+                new PrintAsk.OfPlan(
+                        QueryParameters.number("scale", scale, 1, SMALLEST_SCALE), QueryParameters.words("layers", layers), QueryParameters.flag("split", split)),
+                new PrintAsk.OfSaw(
+                        decimal(QueryParameters.number("longest", longest, 1, LONGEST_MM)),
+                        decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
+                        decimal(QueryParameters.number("setting", minutesASetting, 0, MOST_MINUTES))),
                 QueryParameters.word("labels", labels),
-                spoken(stored),
-                "",
-                stale(stored, newest),
+                new Stamp(spoken(stored), "", stale(stored, newest)),
                 photos(id, sheets));
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         String how = "inline; filename=\"" + name + "\"";

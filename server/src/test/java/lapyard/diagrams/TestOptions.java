@@ -10,15 +10,15 @@ final class TestOptions {
     private TestOptions() {}
 
     static BenchOptions mono(BenchOptions of) {
-        return new BenchOptions(of.garden(), of.imperial(), of.paper(), true, of.revision(), of.date(), of.stale());
+        return new BenchOptions(of.garden(), of.imperial(), of.paper(), true, of.stamp());
     }
 
     static BenchOptions stamped(BenchOptions of, String revision, String date) {
-        return new BenchOptions(of.garden(), of.imperial(), of.paper(), of.mono(), revision, date, of.stale());
+        return new BenchOptions(of.garden(), of.imperial(), of.paper(), of.mono(), new Stamp(revision, date, of.stamp().stale()));
     }
 
     static BenchOptions stale(BenchOptions of, String why) {
-        return new BenchOptions(of.garden(), of.imperial(), of.paper(), of.mono(), of.revision(), of.date(), Optional.of(why));
+        return new BenchOptions(of.garden(), of.imperial(), of.paper(), of.mono(), new Stamp(of.stamp().revision(), of.stamp().date(), Optional.of(why)));
     }
 
     /** A plan at the largest scale that fits the sheet, with the usual layers. */

@@ -7,11 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import lapyard.cutting.Ledger;
 import lapyard.diagrams.LabelGrid;
+import lapyard.diagrams.Stamp;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
@@ -28,8 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LabelsTest {
     private static PrintAsk ask(String labels) {
         return new PrintAsk(
-                Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), Optional.of(labels), "", "", Optional.empty(), PhotosAtHand.NONE);
+                Optional.empty(), false, PrintAsk.OfPlan.USUAL, PrintAsk.OfSaw.USUAL, Optional.of(labels), Stamp.NONE, PhotosAtHand.NONE);
     }
 
     private static List<Shape.Text> texts(Page page) {

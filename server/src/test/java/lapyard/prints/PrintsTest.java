@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
+import lapyard.diagrams.Stamp;
 import lapyard.drawing.Shape;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
@@ -21,7 +22,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.regex.Pattern;
@@ -136,16 +136,16 @@ class PrintsTest {
     @Test
     void aScaleAtWhichThePlanDoesNotFitIsRefused() throws Exception {
         JobSheet sheet = sheet("village-hall");
-        String why = Told.refusal(assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, new PrintAsk(Optional.empty(), false, OptionalInt.of(1), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                Optional.empty(), "", "", Optional.empty(), PhotosAtHand.NONE))));
+        String why = Told.refusal(assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, new PrintAsk(
+                Optional.empty(), false, new PrintAsk.OfPlan(OptionalInt.of(1), List.of(), false), PrintAsk.OfSaw.USUAL, Optional.empty(), Stamp.NONE, PhotosAtHand.NONE))));
         assertTrue(why.contains("1:"), why);
     }
 
     @Test
     void staleSetsSaySoOnTheirFirstPage() throws Exception {
         PrintAsk stale = new PrintAsk(
-                Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), Optional.empty(), "revision 3", "", Optional.of("made from revision 3; the garden is at revision 4."), PhotosAtHand.NONE);
+                Optional.empty(), false, PrintAsk.OfPlan.USUAL, PrintAsk.OfSaw.USUAL, Optional.empty(),
+                new Stamp("revision 3", "", Optional.of("made from revision 3; the garden is at revision 4.")), PhotosAtHand.NONE);
         String first = texts(Prints.pages(Prints.SET, sheet("three-entries"), stale)).get(0);
         assertTrue(first.contains("STALE") && first.contains("the garden is at revision 4"), first);
     }

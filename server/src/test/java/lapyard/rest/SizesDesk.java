@@ -131,7 +131,7 @@ public class SizesDesk extends GardenDesk {
             int beds = read(document).path("beds").size();
             if (page > beds)
                 throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field(name), "there are " + beds + " sheets").way(WayKind.TAKE_OUT)));
-            out.write((name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8));
+            out.write((name + " " + ask.stamp().stale().orElse("fresh") + " " + ask.stamp().revision()).getBytes(StandardCharsets.UTF_8));
         }
 
         @Override
@@ -150,12 +150,12 @@ public class SizesDesk extends GardenDesk {
         double longest = 0;
         for (JsonNode bed : read(document).path("beds"))
             longest = Math.max(longest, bed.path("width").asDouble());
-        double mm = longest / ask.scale().orElse(50);
+        double mm = longest / ask.plan().scale().orElse(50);
         if (mm > PAPER_LONG_MM)
             throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("plan"), "does not fit; 1:" + (int) Math.ceil(longest / PAPER_LONG_MM) + " does")
                     .by(Fact.mm(mm - PAPER_LONG_MM)).way(WayKind.TAKE_OUT)));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
-                        + ask.paper().orElse("A3") + " " + ask.revision() + "</title></svg>")
+                        + ask.paper().orElse("A3") + " " + ask.stamp().revision() + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
     }
 
