@@ -84,14 +84,16 @@ final class TakeOffCommand extends PrintedCommand {
             refused.findings().forEach(finding -> err().println(Input.line(finding, refused.words())));
             return Lapyard.REFUSED;
         }
-        JobSheet sheet = given.sheet();
         PrintAsk ask = ask(given.photos());
-        Wording words = Wording.of(sheet.garden().imperial());
         try {
             ask.check();
         } catch (IllegalArgumentException e) {
-            throw new UnusableInput("take-off", e, words);
+            throw new UnusableInput("take-off", e, Wording.of(given.sheet().garden().imperial()));
         }
+        return write(given.sheet(), ask, names);
+    }
+
+    private int write(JobSheet sheet, PrintAsk ask, Set<String> names) throws UnusableInput {
         Map<String, Finding> refused;
         int files;
         try (OutFolder folder = new OutFolder(out)) {
@@ -105,6 +107,7 @@ final class TakeOffCommand extends PrintedCommand {
             }
             files = folder.files().size();
         }
+        Wording words = Wording.of(sheet.garden().imperial());
         refused.forEach((name, finding) -> err().println(name + " is not written: " + line(words.paragraph(finding))));
         if (files == 0) return Lapyard.REFUSED;
         sheet.snags().stream()
