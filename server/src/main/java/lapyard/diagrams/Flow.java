@@ -3,6 +3,8 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
@@ -334,6 +336,13 @@ final class Flow {
     void next() {
         if (!pending.isEmpty()) place();
         finish();
+    }
+
+    /** Sheets of what is laid out from a fresh one on; none where that is nothing. */
+    static Stream<BenchSheet.Draft> drafts(BenchSheet sheet, String kind, Consumer<Flow> laying) {
+        Flow flow = new Flow(sheet, kind, "");
+        laying.accept(flow);
+        return flow.drafts().stream();
     }
 
     List<BenchSheet.Draft> drafts() {

@@ -142,14 +142,11 @@ final class Labels {
 
     /** A place in the middle of a ring where the label lies over its edge, but on no other ring; it is taken. */
     Optional<Plate> over(List<Point> ring, Words words) {
-        for (double turn : new double[] {0, 90}) {
-            for (Point middle : places(Box.round(ring))) {
-                Plate plate = words.at(middle, turn);
-                List<Point> corners = plate.corners();
-                if (free(plate) && solids.none(corners, solid -> solid != ring && meet(corners, solid))) return taken(Optional.of(plate));
-            }
-        }
-        return Optional.empty();
+        List<Point> places = places(Box.round(ring));
+        return taken(LEVEL_OR_UPRIGHT.stream().flatMap(turn -> places.stream().map(middle -> words.at(middle, turn))).filter(plate -> {
+            List<Point> corners = plate.corners();
+            return free(plate) && solids.none(corners, solid -> solid != ring && meet(corners, solid));
+        }).findFirst());
     }
 
     /**

@@ -68,8 +68,8 @@ public record PlanDrawing(
      */
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options) {
-        PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(garden.imperial()));
-        return new PlanDrawing(garden, works, covers, snags, asked, options, new Inks(options.sheet().mono())).pages();
+        PlanSnags shown = options.shows(PlanLayer.SNAGS) ? PlanSnags.of(findings, Wording.of(garden.imperial())) : PlanSnags.NONE;
+        return new PlanDrawing(garden, works, covers, shown, asked, options, new Inks(options.sheet().mono())).pages();
     }
 
     private List<Page> pages() {

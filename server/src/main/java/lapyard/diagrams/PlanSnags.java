@@ -15,17 +15,13 @@ import lapyard.plan.Place.What;
 import lapyard.words.Wording;
 
 /** Snags of a plan, each with a letter that stands at its place in the yard and in the list. */
-final class PlanSnags {
+record PlanSnags(List<Finding> snags, Wording words) {
     static final double RADIUS = 1.9;
 
     static final PlanSnags NONE = new PlanSnags(List.of(), Wording.METRIC);
 
-    private final List<Finding> snags;
-    private final Wording words;
-
-    PlanSnags(List<Finding> findings, Wording words) {
-        this.words = words;
-        this.snags = findings.stream().filter(f -> f.weight() != Finding.Weight.NOTE).toList();
+    static PlanSnags of(List<Finding> findings, Wording words) {
+        return new PlanSnags(findings.stream().filter(finding -> finding.weight() != Finding.Weight.NOTE).toList(), words);
     }
 
     int count() {

@@ -83,29 +83,19 @@ public final class SawDay {
                 + BedNames.sealed("Seal the cut ends of", beds.stream().map(BedWork::bed));
         return BenchSheet.pages(caution, options, sheet -> {
             Signs signs = new Signs(beds, works, lifting);
-            List<BenchSheet.Draft> drafts = new ArrayList<>();
-            Flow first = new Flow(sheet, "First cuts at the merchant", "");
-            for (Work work : works) {
-                if (!work.firstCuts().isEmpty() && longestMm.isPresent()) firstCuts(work, longestMm.getAsDouble(), sheet, first);
-            }
-            drafts.addAll(first.drafts());
-            Flow batches = new Flow(sheet, "Saw Day: batches", "");
-            for (Work work : works) {
-                work.batches().stages().forEach(stage -> new SawBatches(work, signs, sheet).on(batches, stage));
-            }
-            drafts.addAll(batches.drafts());
-            Flow boards = new Flow(sheet, "Saw Day: boards", "");
-            SawBars.on(boards, works, signs, sheet);
-            offcuts(boards, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
-            drafts.addAll(boards.drafts());
-            Flow slanted = new Flow(sheet, "Slanted cuts", "");
-            works.forEach(work -> new SawNests(signs, sheet).on(slanted, work));
-            angles(slanted, beds, works, sheet);
-            drafts.addAll(slanted.drafts());
-            if (drafts.isEmpty()) {
-                drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
-            }
-            return drafts;
+            List<BenchSheet.Draft> drafts = Stream.of(
+                    Flow.drafts(sheet, "First cuts at the merchant", flow -> longestMm.ifPresent(longest -> works.forEach(work -> firstCuts(work, longest, sheet, flow)))),
+                    Flow.drafts(sheet, "Saw Day: batches", flow -> works.forEach(work ->
+                            work.batches().stages().forEach(stage -> new SawBatches(work, signs, sheet).on(flow, stage)))),
+                    Flow.drafts(sheet, "Saw Day: boards", flow -> {
+                        SawBars.on(flow, works, signs, sheet);
+                        offcuts(flow, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
+                    }),
+                    Flow.drafts(sheet, "Slanted cuts", flow -> {
+                        works.forEach(work -> new SawNests(signs, sheet).on(flow, work));
+                        angles(flow, beds, works, sheet);
+                    })).flatMap(drawn -> drawn).toList();
+            return drafts.isEmpty() ? List.of(sheet.nothing("Saw Day", "Nothing to saw in this garden.")) : drafts;
         });
     }
 
@@ -218,6 +208,7 @@ public final class SawDay {
     }
 
     private static void firstCuts(Work work, double longestMm, BenchSheet sheet, Flow flow) {
+        if (work.firstCuts().isEmpty()) return;
         flow.section(
                 "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
         BenchTable table = new BenchTable(sheet, "Ask for these cuts, measured from one end",

@@ -113,7 +113,7 @@ public record ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet, List<Sha
         }
         y += 3;
         shapes.add(sheet.text(
-                box.left(), y, "rises " + time(sun.rise(), "not") + ", sets " + time(sun.set(), "not"), 3.6, false).as(Tag.paragraph()));
+                box.left(), y, "rises " + time(sun.rise()) + ", sets " + time(sun.set()), 3.6, false).as(Tag.paragraph()));
         BenchTable table = new BenchTable(sheet, "Each bed", new BenchTable.Column("bed", 0.24, true), new BenchTable.Column("mean", 0.19, true),
                 new BenchTable.Column("least – most", 0.26, false), new BenchTable.Column("light", 0.31, false));
         sun.beds().forEach(bed -> table.row(bed.bed(), hours(bed.meanHours()),
@@ -126,8 +126,8 @@ public record ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet, List<Sha
                 .barAndNorth(scale, garden, false, box.left(), box.high() - 20));
     }
 
-    private static String time(Optional<ZonedDateTime> at, String never) {
-        return at.map(TIME::format).orElse(never);
+    private static String time(Optional<ZonedDateTime> at) {
+        return at.map(TIME::format).orElse("not");
     }
 
     /** Squares of one kind of light are drawn as one area, cut at the edge of the yard. */

@@ -86,20 +86,19 @@ final class BenchPrint {
         return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().stage()));
     }
 
+    /** Boards of each section, then strips ripped from them. */
+    static Stream<SectionCutting> sawn(JobSheet sheet) {
+        return Stream.concat(sheet.cutting().stream(), sheet.strips().stream());
+    }
+
+    /** What they are called. */
+    static String named(SectionCutting cutting, boolean imperial) {
+        return (cutting.saw().ripping().isPresent() ? "Strips ripped from " : "Timber ") + TradeName.section(cutting.section(), imperial);
+    }
+
     private static List<SawDay.Work> works(JobSheet sheet, PrintAsk ask, OptionalDouble longestMm) {
-        Garden garden = sheet.garden();
         List<SawDay.Work> works = new ArrayList<>();
-        for (SectionCutting cutting : sheet.cutting()) {
-            Optional<Section> section = sheet.beds().stream()
-                    .map(bed -> bed.work().bed().section())
-                    .filter(one -> one.id().equals(cutting.section()))
-                    .findFirst();
-            works.add(work(garden, series(works.size()), "Timber " + TradeName.section(cutting.section(), garden.imperial()), section, cutting, ask, longestMm));
-        }
-        for (SectionCutting strips : sheet.strips()) {
-            works.add(work(garden, series(works.size()), "Strips ripped from " + TradeName.section(strips.section(), garden.imperial()), Optional.empty(), strips, ask,
-                    OptionalDouble.empty()));
-        }
+        sawn(sheet).forEach(cutting -> works.add(work(sheet, series(works.size()), cutting, ask, longestMm)));
         works.removeIf(work -> work.boards().isEmpty());
         return works;
     }
@@ -132,12 +131,18 @@ final class BenchPrint {
         return materials;
     }
 
-    private static SawDay.Work work(
-            Garden garden, String series, String name, Optional<Section> section, SectionCutting cutting, PrintAsk ask, OptionalDouble longestMm) {
+    private static SawDay.Work work(JobSheet sheet, String series, SectionCutting cutting, PrintAsk ask, OptionalDouble longestMm) {
+        Garden garden = sheet.garden();
+        boolean imperial = garden.imperial();
         JobSheet.SawWork saw = cutting.saw();
+        boolean strips = saw.ripping().isPresent();
+        Optional<Section> section = sheet.beds().stream()
+                .map(bed -> bed.work().bed().section())
+                .filter(one -> !strips && one.id().equals(cutting.section()))
+                .findFirst();
         Batches.Rates usual = saw.batches().rates();
         Batches.Rates rates = new Batches.Rates(
-                saw.ripping().isPresent() ? usual.minutesACut() : ask.saw().minutesACut().orElse(usual.minutesACut()), ask.saw().minutesASetting().orElse(usual.minutesASetting()));
+                strips ? usual.minutesACut() : ask.saw().minutesACut().orElse(usual.minutesACut()), ask.saw().minutesASetting().orElse(usual.minutesASetting()));
         double kerf = garden.goods().saw().kerfMm();
         List<SawBoard> fromMerchant = saw.boards().stream()
                 .filter(board -> saw.problem().stock().stream()
@@ -145,15 +150,15 @@ final class BenchPrint {
                 .toList();
         return new SawDay.Work(
                 series,
-                name,
-                saw.ripping().map(ripping -> ripped(TradeName.section(cutting.section(), garden.imperial()), ripping, garden.imperial())).orElse(""),
+                named(cutting, imperial),
+                saw.ripping().map(ripping -> ripped(TradeName.section(cutting.section(), imperial), ripping, imperial)).orElse(""),
                 section,
                 kerf,
                 garden.goods().saw().keepOffcutMm(),
                 saw.boards(),
                 new Batches(saw.batches().stages(), rates),
                 saw.ledger(),
-                longestMm.isEmpty() ? List.of() : SawBoard.firstCuts(fromMerchant, longestMm.getAsDouble(), kerf),
+                strips || longestMm.isEmpty() ? List.of() : SawBoard.firstCuts(fromMerchant, longestMm.getAsDouble(), kerf),
                 saw.nests());
     }
 

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lapyard.catalogue.TradeName;
 import lapyard.cutting.SawBoard;
 import lapyard.exchange.Table;
@@ -106,7 +105,7 @@ public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) 
         Table table = new Table("Cut list", title("cut list, places from the end that is trimmed first"), List.of(
                 Column.text("Section", 14), new Column("Board", Form.WHOLE, 8), Column.text("Cut from", 14), length("Board length"), new Column("Cut", Form.WHOLE, 6),
                 Column.text("Piece", 14), length("Length"), length("From"), length("To"), new Column("Stage", Form.WHOLE, 7), length("Left of the board")));
-        Stream.concat(sheet.cutting().stream(), sheet.strips().stream()).forEach(section -> cuts(table, section));
+        BenchPrint.sawn(sheet).forEach(section -> cuts(table, section));
         table.sums(0, 6);
         return table;
     }

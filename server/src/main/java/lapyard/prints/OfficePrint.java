@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import lapyard.catalogue.TradeName;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.ListSheets;
 import lapyard.diagrams.SlipSheets;
@@ -43,15 +41,13 @@ final class OfficePrint {
             sum(sheet.slip(), sheets);
             shares(sheet, sheets);
         }
-        if (Stream.concat(sheet.cutting().stream(), sheet.strips().stream()).anyMatch(one -> !one.saw().boards().isEmpty()))
+        if (BenchPrint.sawn(sheet).anyMatch(one -> !one.saw().boards().isEmpty()))
             sheets.section("Office: boards", "what to weigh before they are bought", 1);
-        CurrencyUnit currency = sheet.slip().currency();
-        for (SectionCutting cutting : sheet.cutting()) {
-            Optional<SawAdvice> own = advice.stream().filter(one -> one.section().equals(cutting.section())).findFirst();
-            boards(sheets, "Timber " + TradeName.section(cutting.section(), imperial), cutting, own, currency, imperial);
-        }
-        for (SectionCutting strips : sheet.strips())
-            boards(sheets, "Strips ripped from " + TradeName.section(strips.section(), imperial), strips, Optional.empty(), currency, imperial);
+        BenchPrint.sawn(sheet).forEach(cutting -> {
+            boolean strips = cutting.saw().ripping().isPresent();
+            Optional<SawAdvice> own = advice.stream().filter(one -> !strips && one.section().equals(cutting.section())).findFirst();
+            boards(sheets, cutting, own, sheet.slip().currency(), imperial);
+        });
         return sheets.pages("No boards are bought for this garden.");
     }
 
@@ -101,8 +97,9 @@ final class OfficePrint {
     }
 
     /** Boards of one section, or strips ripped from one: bought together or apart, and lengths that would save money if they were shorter. */
-    private static void boards(ListSheets sheets, String name, SectionCutting cutting, Optional<SawAdvice> advice, CurrencyUnit currency, boolean imperial) {
+    private static void boards(ListSheets sheets, SectionCutting cutting, Optional<SawAdvice> advice, CurrencyUnit currency, boolean imperial) {
         if (cutting.saw().boards().isEmpty()) return;
+        String name = BenchPrint.named(cutting, imperial);
         List<Way> ways = new ArrayList<>(cutting.saw().ways());
         advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
         advice.filter(one -> one.pooledOnce().boards() != ways.get(0).boards()
