@@ -45,7 +45,6 @@ abstract class DataFolderCommand extends PrintedCommand {
         return new Outcome(into + " holds " + Measure.counted(held.gardens(), "garden") + " with " + Measure.counted(held.revisions(), "revision"), 0);
     }
 
-    /** {@code lapyard backup}: all gardens as one file, also while a server writes to them. */
     @Command(
             name = "backup",
             description = "Copies the gardens of a data folder into one file, also while a server is running on it.",
@@ -65,7 +64,6 @@ abstract class DataFolderCommand extends PrintedCommand {
         }
     }
 
-    /** {@code lapyard restore}: puts a copy back into an empty folder. */
     @Command(
             name = "restore",
             description = "Puts a copy made by lapyard backup into a new or empty data folder.",
@@ -80,7 +78,6 @@ abstract class DataFolderCommand extends PrintedCommand {
         }
     }
 
-    /** {@code lapyard rescue}: what can still be read of a damaged data folder, a file a garden. */
     @Command(
             name = "rescue",
             description = "Saves what can be read of a damaged data folder, one file for each garden, so that another server can bring it in."

@@ -57,7 +57,6 @@ abstract class StoreReadCommand extends PrintedCommand {
         }
     }
 
-    /** {@code lapyard gardens}: which gardens there are. */
     @Command(
             name = "gardens",
             description = "Lists the gardens of a data folder or database: code, state, revision, last change, client and name, with tabs between. Exit code 0: there are some, 1: none.",
@@ -94,7 +93,6 @@ abstract class StoreReadCommand extends PrintedCommand {
         }
     }
 
-    /** {@code lapyard shelf}: what is kept once for all gardens. */
     @Command(
             name = "shelf",
             description = {

@@ -42,7 +42,6 @@ public final class CourseCard {
             "Two people or more lift what has a dot. Screws: eyes covered, the other hand out of their line. Treated timber: gloves and mask,"
                     + " seal every cut end, burn no offcuts.";
 
-    /** Courses on a sheet. */
     private static final int COURSES = 4;
 
     private static final double GAP = 6;

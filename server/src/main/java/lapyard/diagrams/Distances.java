@@ -25,7 +25,6 @@ record Distances(List<Standing> beds, Optional<Outline> yard, Chains chains, Ske
         this(beds.stream().map(bed -> Standing.of(bed.bed())).toList(), yard, chains, sketch, new ArrayList<>());
     }
 
-    /** A bed in the yard. */
     private record Standing(String id, Outline outline, Box box) {
         static Standing of(Bed bed) {
             Outline outline = bed.inYard();

@@ -72,7 +72,6 @@ public final class JobPage {
         }
     }
 
-    /** All that the page shows. */
     public record Job(List<Weekend> weekends, List<Row> rows) {}
 
     /**

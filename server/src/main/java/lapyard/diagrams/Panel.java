@@ -86,7 +86,6 @@ record Panel(double width, Inks inks) {
         return pieces;
     }
 
-    /** What a title block says. */
     record Title(
             String garden, String kind, String client, String drawnBy, String address, String revision, String date, String sheet, String paper, boolean imperial) {}
 

@@ -33,7 +33,6 @@ import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 
-/** Draws the plan of a whole garden. */
 public record PlanDrawing(
         Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, PegsAndSun asked, PlanOptions options, Inks inks) {
     /** The most sheets that one plan is split over. */
@@ -63,8 +62,7 @@ public record PlanDrawing(
      * @param findings whose snags get a letter in the yard and a line in the list, as long as there is room
      * @param asked    a layer whose part is not there is not drawn
      * @return one sheet, or several where the options allow it
-     * @throws CannotAnswer             where the sheet cannot hold the garden at the scale asked for
-     * @throws CannotAnswer             where it would take too many sheets
+     * @throws CannotAnswer where the sheet cannot hold the garden at the scale asked for, or it would take too many sheets
      */
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PegsAndSun asked, PlanOptions options) {

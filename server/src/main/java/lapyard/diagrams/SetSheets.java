@@ -26,7 +26,6 @@ public final class SetSheets {
      */
     public record Part(String title, int pages, String paper) {}
 
-    /** A kind of sheet that could not be drawn, and why. */
     public record LeftOut(String title, String why) {}
 
     /** What to mind, and at which work. */

@@ -86,7 +86,6 @@ public final class SlipSheets {
         return imperial && Measure.of(unit).isPresent() ? Measure.of(need, unit, 2, true) : (Measure.plain(need, 2) + " " + Measure.sign(unit)).strip();
     }
 
-    /** An amount of money where there is one. */
     public static String cost(Optional<BigDecimal> cost) {
         return cost.map(BigDecimal::toPlainString).orElse("no price");
     }

@@ -57,7 +57,6 @@ final class PageTags {
         return element;
     }
 
-    /** A paragraph of its own. */
     int paragraph() {
         return add(Role.PARAGRAPH, 0);
     }

@@ -28,7 +28,6 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
-/** Writes a page as PNG. */
 public final class PngWriter {
     private PngWriter() {}
 

@@ -4,7 +4,6 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 
-/** Writes a page as SVG 1.1. */
 public final class SvgWriter {
     private SvgWriter() {}
 

@@ -96,7 +96,6 @@ public final class Tag {
         return new Tag(role == Role.ROW ? Role.CELL : Role.HEAD_CELL, this, column);
     }
 
-    /** The words of a link in this cell. */
     public Tag link() {
         return new Tag(Role.LINK, within(Role.CELL), 0);
     }

@@ -8,7 +8,6 @@ import lapyard.geometry.Point;
 
 /** Lines, points and texts on named layers, in millimetres: what a drawing program takes. */
 public record LayeredDrawing(Map<String, Colour> layers, List<Line> lines, List<Spot> spots, List<Words> words) {
-    /** Nothing yet. */
     public LayeredDrawing() {
         this(new LinkedHashMap<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     }

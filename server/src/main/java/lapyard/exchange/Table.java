@@ -84,7 +84,6 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         if (!name.matches("[^\\[\\]:*?/\\\\]{1,31}")) throw new IllegalArgumentException("a sheet's name is 1 to 31 characters without []:*?/\\, was " + name);
     }
 
-    /** One without rows. */
     public Table(String name, String title, List<Column> columns) {
         this(name, title, columns, new ArrayList<>());
     }
@@ -112,7 +111,6 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         return rows.size() - 1;
     }
 
-    /** How many rows there are so far. */
     public int size() {
         return rows.size();
     }

@@ -20,7 +20,7 @@ record BoxSpot(BoxedBed kind, double x, double y) {
                 .toList();
     }
 
-    List<List<Point>> rings(double by) {
-        return parts(by).stream().map(Boxes::ring).toList();
+    List<List<Point>> rings() {
+        return parts(0).stream().map(Boxes::ring).toList();
     }
 }

@@ -23,7 +23,6 @@ public record LaidOut(List<Proposal> proposals, int mostBeds, int shortOf, boole
      */
     public record Orders(int tried, int without, int alike, int worse) {}
 
-    /** Whether there are too few proposals for a choice. */
     public boolean few() {
         return proposals.size() < ENOUGH;
     }

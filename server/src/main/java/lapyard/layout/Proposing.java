@@ -80,7 +80,7 @@ record Proposing(
         }
         for (BoxSpot spot : spots) {
             boxes.add(spot.parts(0));
-            off.addAll(spot.rings(0));
+            off.addAll(spot.rings());
         }
         List<Point> yard = frame.in(ground.yard());
         Room walk = new Room(List.of(yard), off, List.of());

@@ -21,7 +21,6 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
     private static final int MOST_TRIED_THINGS = 60;
     private static final double NOISE = 1e-9;
 
-    /** Whether no way takes fewer. */
     public boolean proved() {
         return trips.size() == atLeast;
     }

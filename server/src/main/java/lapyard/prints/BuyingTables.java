@@ -27,7 +27,6 @@ public final class BuyingTables {
 
     private BuyingTables() {}
 
-    /** Whether there is a table of that name. */
     public static boolean known(String name) {
         return ALL.containsKey(name);
     }

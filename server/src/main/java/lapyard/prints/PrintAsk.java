@@ -60,7 +60,6 @@ public record PrintAsk(Optional<String> paper, boolean mono, OfPlan plan, OfSaw 
         return new PrintAsk(paper, mono, new OfPlan(plan.scale(), names, plan.split()), saw, labels, stamp, photos);
     }
 
-    /** With these photos. */
     public PrintAsk showing(PhotosAtHand kept) {
         return new PrintAsk(paper, mono, plan, saw, labels, stamp, kept);
     }

@@ -28,7 +28,6 @@ import lapyard.working.SecondThread;
  * @param <P> a page in the form in which it is kept until the contents are known
  */
 final class SheetSet<P> {
-    /** One kind with its pages. */
     private record Part<P>(Print print, String paper, List<P> pages, List<List<String>> subjects) {}
 
     private final JobSheet sheet;
