@@ -46,15 +46,12 @@ abstract class AskedGardenCommand extends PrintedCommand {
         }
         String text = Input.text(file);
         try {
-            return Input.usable(file, () -> DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> System.console() == null ? Progress.UNHEARD : heard(told))));
+            Progress heard = (best, bound) -> System.err.println(best + " " + told + " " + bound + " (Ctrl-C: enough)");
+            return Input.usable(file, () -> DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> System.console() == null ? Progress.UNHEARD : heard)));
         } finally {
             // what is written next is written whole
             Thread.interrupted();
         }
-    }
-
-    private static Progress heard(String told) {
-        return (best, bound) -> System.err.println(best + " " + told + " " + bound + " (Ctrl-C: enough)");
     }
 
     private static void write(String folder, String name, JsonNode answer, JsonNode entries) throws UnusableInput {

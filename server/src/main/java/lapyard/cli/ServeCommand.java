@@ -194,7 +194,7 @@ public final class ServeCommand extends PrintedCommand {
                 return new SelfCheck(server.address(), secret, err()).passes() ? 0 : 1;
             }
         }
-        thinning.ifPresent(rule -> thinDaily(open, rule));
+        thinning.ifPresent(rule -> Server.timer("lapyard-thin").scheduleWithFixedDelay(() -> thin(open, rule), 0, 1, TimeUnit.DAYS));
         untilStopped(server, open);
         return 0;
     }
@@ -228,10 +228,6 @@ public final class ServeCommand extends PrintedCommand {
     private static GardenStore filled(GardenStore store) {
         if (store.isNew()) store.fillIfNew(new Samples(FILES).all());
         return store;
-    }
-
-    private static void thinDaily(GardenStore store, Retention rule) {
-        Server.timer("lapyard-thin").scheduleWithFixedDelay(() -> thin(store, rule), 0, 1, TimeUnit.DAYS);
     }
 
     private static void thin(GardenStore store, Retention rule) {

@@ -60,12 +60,9 @@ public final class AccessSheets {
         return Double.isFinite(value) ? sheet.written(value) : "none";
     }
 
-    /** @param perMetre mm */
-    private static String slope(double perMetre, BenchSheet sheet) {
-        return sheet.imperial ? sheet.written(perMetre * Length.FOOT_MM / 1000) + " a foot" : Length.millimetres(perMetre) + " mm a metre";
-    }
-
+    /** Of a slope in mm a metre, or a length. */
     private static String amount(AccessSheet.Row row, double missing, BenchSheet sheet) {
-        return row.unit().equals("1:n") ? slope(missing, sheet) : sheet.written(missing);
+        if (!row.unit().equals("1:n")) return sheet.written(missing);
+        return sheet.imperial ? sheet.written(missing * Length.FOOT_MM / 1000) + " a foot" : Length.millimetres(missing) + " mm a metre";
     }
 }

@@ -182,7 +182,8 @@ public final class CourseCard {
     /** What the warning and the words at the foot leave. */
     private Box space(List<List<Line>> words) {
         Box all = sheet.space();
-        return new Box(all.left(), all.low() + warning.heightMm(), all.right(), all.high() - footHeight(words));
+        double foot = words.stream().mapToInt(List::size).max().orElse(0) * NOTE_PITCH + 9;
+        return new Box(all.left(), all.low() + warning.heightMm(), all.right(), all.high() - foot);
     }
 
     /** A line of the foot, in the left or the right of two columns. */
@@ -201,10 +202,6 @@ public final class CourseCard {
         List<Line> right = new ArrayList<>();
         for (List<Line> note : notes) (right.isEmpty() && 2 * left.size() < all ? left : right).addAll(note);
         return List.of(left, right);
-    }
-
-    private static double footHeight(List<List<Line>> columns) {
-        return columns.stream().mapToInt(List::size).max().orElse(0) * NOTE_PITCH + 9;
     }
 
     private static double tableHeight(List<Course> group) {

@@ -149,7 +149,8 @@ final class Flow {
         double left = rows.stream().mapToDouble(Block::heightMm).sum();
         for (Block row : rows) {
             double goesOn = y + left - bottom();
-            if (shares && pending.isEmpty() && begun.isEmpty() && goesOn > 1e-9 && nearlyEmpty(goesOn) && isLittle(left - row.heightMm())) turn();
+            boolean nearlyEmpty = goesOn > 1e-9 && goesOn < BenchSheet.NEARLY_EMPTY * sheet.space().height();
+            if (shares && pending.isEmpty() && begun.isEmpty() && nearlyEmpty && isLittle(left - row.heightMm())) turn();
             left -= row.heightMm();
             block(row);
         }
@@ -385,7 +386,7 @@ final class Flow {
             lastAbout = about;
             return;
         }
-        thin |= goesOn && little();
+        thin |= goesOn && isLittle(y - sheet.space().low());
         goesOn = false;
         kinds.add(section.kind());
         lastAbout = section.about();
@@ -396,16 +397,8 @@ final class Flow {
         y += section.about().isEmpty() ? 9 : SECTION;
     }
 
-    private boolean little() {
-        return isLittle(y - sheet.space().low());
-    }
-
     private boolean isLittle(double heightMm) {
         return heightMm < LITTLE * sheet.space().height();
-    }
-
-    private boolean nearlyEmpty(double heightMm) {
-        return heightMm < BenchSheet.NEARLY_EMPTY * sheet.space().height();
     }
 
     private void turn() {
@@ -421,7 +414,7 @@ final class Flow {
     private void finish() {
         if (!shapes.isEmpty()) {
             foot.ifPresent(block -> shapes.addAll(block.drawer().at(sheet.space().left(), bottom())));
-            done.add(new BenchSheet.Draft(kinds, about, shapes, thin || goesOn && little(), (y - sheet.space().low()) / sheet.space().height()));
+            done.add(new BenchSheet.Draft(kinds, about, shapes, thin || goesOn && isLittle(y - sheet.space().low()), (y - sheet.space().low()) / sheet.space().height()));
             goesOn = true;
             thin = false;
             shapes = new ArrayList<>();

@@ -136,7 +136,7 @@ final class Labels {
         List<Point> line = line(from, to);
         boolean clear = taken.none(line, other -> Plate.overlap(line, other))
                 && leaders.none(line, other -> Plate.overlap(line, other))
-                && solids.none(line, solid -> meets(from, just, solid));
+                && solids.none(line, solid -> from.within(solid) || just.within(solid) || cross(from, just, solid));
         return clear ? Optional.of(new Led(plate, from, to)) : Optional.empty();
     }
 
@@ -211,11 +211,6 @@ final class Labels {
     /** Whether two rings share ground. */
     static boolean meet(List<Point> one, List<Point> other) {
         return cross(one, other) || one.get(0).within(other) || other.get(0).within(one);
-    }
-
-    /** Whether a line from a to b meets the inside or the edge of a ring. */
-    private static boolean meets(Point a, Point b, List<Point> ring) {
-        return a.within(ring) || b.within(ring) || cross(a, b, ring);
     }
 
     private static boolean cross(Point a, Point b, List<Point> ring) {

@@ -71,7 +71,8 @@ record Legend(Garden garden, Set<PlanLayer> layers, boolean working, Inks inks, 
     private void paths(List<PathCover> paths) {
         List<String> materials = materials(paths);
         for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {
-            String material = plain(materials.get(i));
+            // the catalogue's path.bark is bark
+            String material = materials.get(i).substring(materials.get(i).lastIndexOf('.') + 1);
             area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.SECONDARY);
         }
         if (!garden.paths().isEmpty() && (working || paths.isEmpty())) line("middle of a path", centreLine(inks));
@@ -103,11 +104,6 @@ record Legend(Garden garden, Set<PlanLayer> layers, boolean working, Inks inks, 
     /** The materials of the paths, each once, in the order of the paths. */
     static List<String> materials(List<PathCover> paths) {
         return paths.stream().map(PathCover::material).distinct().toList();
-    }
-
-    /** The catalogue's {@code path.bark} is bark. */
-    private static String plain(String material) {
-        return material.substring(material.lastIndexOf('.') + 1);
     }
 
     static Stroke centreLine(Inks inks) {

@@ -208,7 +208,10 @@ public record PlanDrawing(
         // a chain that runs on over a match line is no chain
         Chains chains = new Chains(beds, tile.of() > 1 ? Optional.empty() : yard(), sketch);
         if (options.shows(PlanLayer.DIMENSIONS)) shapes.add(chains.shapes());
-        if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds));
+        if (options.shows(PlanLayer.STAGES)) {
+            shapes.add(new Shape.Group(
+                    "stages", "Stage in which each bed is built", "stages", beds.stream().flatMap(bed -> bed.stage().stream()).toList()));
+        }
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
         for (BedShapes bed : beds) {
@@ -256,10 +259,6 @@ public record PlanDrawing(
         else if (options.shows(PlanLayer.GROUND)) shapes.add(ground.trees());
         shapes.add(ground.edge());
         if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.keepClear(true));
-    }
-
-    private static Shape stages(List<BedShapes> beds) {
-        return new Shape.Group("stages", "Stage in which each bed is built", "stages", beds.stream().flatMap(bed -> bed.stage().stream()).toList());
     }
 
     /** Whether a bed has a wall that runs neither along the front nor square to it, so that its distances do not tell all. */

@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
-import lapyard.construction.Notch;
 import lapyard.construction.Piece;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger.Fate;
@@ -135,12 +134,8 @@ public final class SawDay {
         }
 
         private static boolean notched(BedWork work, Piece piece) {
-            return piece.course() == 1
-                    && work.frame().notches().stream().anyMatch(notch -> notch.wall().equals(piece.wall()) && within(notch, piece));
-        }
-
-        private static boolean within(Notch notch, Piece piece) {
-            return notch.atMm() >= piece.fromMm() && notch.atMm() <= piece.fromMm() + piece.lengthMm();
+            return piece.course() == 1 && work.frame().notches().stream().anyMatch(notch -> notch.wall().equals(piece.wall())
+                    && notch.atMm() >= piece.fromMm() && notch.atMm() <= piece.fromMm() + piece.lengthMm());
         }
 
         /** Mark and signs as one word. */
@@ -163,7 +158,8 @@ public final class SawDay {
         for (BedWork work : beds) {
             for (Piece piece : work.pieces()) {
                 if (!piece.squareEnds() && !nested.contains(piece)) {
-                    alike.computeIfAbsent(ends(piece), s -> new ArrayList<>()).add(piece.mark());
+                    Ends ends = new Ends(piece.lengthMm(), piece.outerFaceMm(), piece.innerFaceMm(), piece.start().setDeg(), piece.end().setDeg());
+                    alike.computeIfAbsent(ends, same -> new ArrayList<>()).add(piece.mark());
                     sets.addAll(piece.setsDeg());
                 }
             }
@@ -196,11 +192,6 @@ public final class SawDay {
         return sets.size() + " slanted cuts × " + Lengths.text(rates.minutesACut()) + " min + " + settings
                 + (settings == 1 ? " setting × " : " settings × ") + Lengths.text(rates.minutesASetting()) + " min = "
                 + Lengths.text(Lengths.toTenth(rates.minutes(sets.size(), settings))) + " min, beside the square cuts of the batches.";
-    }
-
-    private static Ends ends(Piece piece) {
-        return new Ends(
-                piece.lengthMm(), piece.outerFaceMm(), piece.innerFaceMm(), piece.start().setDeg(), piece.end().setDeg());
     }
 
     private static String degrees(double degrees) {

@@ -98,7 +98,7 @@ public final class SettingOutSheets {
             View view = View.usual(Box.round(garden, List.of(line.from(), line.to())), field, RIM, garden.imperial());
             Scale scale = view.scale();
             Labels labels = new Labels(field);
-            yard(view);
+            garden.ground().outline().forEach(yard -> shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.MEDIUM))));
             beds(view, labels);
             baseline(view, labels);
             Panel panel = new Panel(110, sheet.inks);
@@ -115,11 +115,6 @@ public final class SettingOutSheets {
             String base = sheet.written(line.from().distanceMm(line.to()));
             return new BenchSheet.Draft(
                     "Setting-out", "baseline " + base + " long, " + out.beds().size() + " beds", shapes);
-        }
-
-        private void yard(View view) {
-            garden.ground().outline().forEach(yard ->
-                    shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.MEDIUM))));
         }
 
         private void beds(View view, Labels labels) {

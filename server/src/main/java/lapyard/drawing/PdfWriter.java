@@ -281,14 +281,10 @@ public final class PdfWriter {
 
         @Override
         public void write(byte[] bytes, int from, int count) throws IOException {
-            count(bytes, from, count);
-            out.write(bytes, from, count);
-        }
-
-        private void count(byte[] bytes, int from, int count) {
             one.update(bytes, from, count);
             other.update(bytes, from, count);
             length += count;
+            out.write(bytes, from, count);
         }
 
         /** 32 hexadecimal digits of what was written so far. */

@@ -105,7 +105,7 @@ public final class LayOut {
 
     private LaidOut run(double seconds, Progress progress) {
         int bound = 0;
-        for (double deg : degrees()) {
+        for (double deg : Stream.concat(Stream.of(0.0), slantedDeg().stream()).toList()) {
             bound = Math.max(bound, NumberBound.of(ground, new Frame(deg), beds, kinds(), gapMm));
         }
         int most = pinned.size() + bound;
@@ -162,10 +162,6 @@ public final class LayOut {
     /** Between rows a path, or where a standard asks for it room to turn at a path's end. */
     private List<Double> aisles() {
         return standard.named() && standard.turningMm() > gapMm ? List.of(gapMm, standard.turningMm()) : List.of(gapMm);
-    }
-
-    private List<Double> degrees() {
-        return Stream.concat(Stream.of(0.0), slantedDeg().stream()).toList();
     }
 
     private List<Order> orders() {

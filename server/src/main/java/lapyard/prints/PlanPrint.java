@@ -56,10 +56,9 @@ final class PlanPrint {
 
     /** @throws CannotPrint where a layer is asked for that the garden says too little for */
     private static PlanDrawing.PegsAndSun asked(JobSheet sheet, PlanOptions options) {
-        boolean pegs = options.layers().contains(PlanLayer.PEGS);
-        boolean sun = options.layers().contains(PlanLayer.SUN);
         return new PlanDrawing.PegsAndSun(
-                pegs ? Optional.of(out(sheet)) : Optional.empty(), sun ? Optional.of(sun(sheet)) : Optional.empty());
+                options.layers().contains(PlanLayer.PEGS) ? Optional.of(out(sheet)) : Optional.empty(),
+                options.layers().contains(PlanLayer.SUN) ? Optional.of(sun(sheet)) : Optional.empty());
     }
 
     /** @throws CannotPrint where there is no baseline to measure from */
