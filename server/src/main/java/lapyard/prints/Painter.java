@@ -1,7 +1,11 @@
 package lapyard.prints;
 
 import java.io.IOException;
-import java.util.ArrayDeque;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
 import lapyard.working.Abandonable;
@@ -14,105 +18,73 @@ final class Painter implements AutoCloseable {
     private static final int MOST_WAITING = 8;
     private static final long LOOK_MS = 200;
 
-    /** A page that is painted or will be. */
-    static final class Coming {
-        private Page page;
-        private PdfWriter.Painted painted;
-
-        private Coming(Page page) {
-            this.page = page;
-        }
-
-        /** Only after {@link Painter#awaitAll}. */
-        PdfWriter.Painted painted() {
-            return painted;
-        }
-    }
-
     private final PdfWriter writer;
-    private final ArrayDeque<Coming> waiting = new ArrayDeque<>();
-    private final Thread thread = new Thread(this::work, "lapyard-paint");
-    private boolean last;
-    private boolean dropped;
-    private boolean ended;
-    private Throwable failed;
+    private final Semaphore room = new Semaphore(MOST_WAITING);
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
+        Thread made = new Thread(work, "lapyard-paint");
+        made.setDaemon(true);
+        return made;
+    });
+    private volatile boolean dropped;
+    private volatile Throwable failed;
 
     /** @param writer used by nobody else before {@link #awaitAll} */
     Painter(PdfWriter writer) {
         this.writer = writer;
-        thread.setDaemon(true);
-        thread.start();
     }
 
-    /** Takes a page; waits while many are ahead of it. */
-    synchronized Coming paint(Page page) throws IOException {
-        while (waiting.size() >= MOST_WAITING && failed == null) pause();
+    /** Takes a page; waits while many are ahead of it. What is painted is there after {@link #awaitAll}. */
+    CompletableFuture<PdfWriter.Painted> paint(Page page) throws IOException {
+        await(() -> room.tryAcquire(LOOK_MS, TimeUnit.MILLISECONDS), true);
         rethrow();
-        Coming coming = new Coming(page);
-        waiting.add(coming);
-        notifyAll();
-        return coming;
+        return CompletableFuture.supplyAsync(() -> painted(page), thread);
+    }
+
+    /** Nothing where that is of no use any more. */
+    private PdfWriter.Painted painted(Page page) {
+        room.release();
+        try {
+            return dropped || failed != null ? null : writer.paint(page);
+        } catch (Throwable thrown) { // told to whoever lays out
+            failed = thrown;
+            return null;
+        }
     }
 
     /** Waits until all pages are painted; the writer is the caller's from then on. */
-    synchronized void awaitAll() throws IOException {
-        last = true;
-        notifyAll();
-        while (!ended) pause();
+    void awaitAll() throws IOException {
+        thread.shutdown();
+        await(() -> thread.awaitTermination(LOOK_MS, TimeUnit.MILLISECONDS), true);
         rethrow();
     }
 
-    /** Ends the thread, whether all is painted or not. */
+    /** Ends the thread, whether all is painted or not: it paints one page more at most. */
     @Override
     public void close() {
-        synchronized (this) {
-            dropped = true;
-            notifyAll();
-        }
-        boolean interrupted = false;
-        while (thread.isAlive()) {
-            try {
-                thread.join(); // one page at most
-            } catch (InterruptedException asked) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) Thread.currentThread().interrupt();
+        dropped = true;
+        thread.shutdown();
+        await(() -> thread.awaitTermination(LOOK_MS, TimeUnit.MILLISECONDS), false);
     }
 
-    private void work() {
-        try {
-            for (Coming next = next(); next != null; next = next()) {
-                next.painted = writer.paint(next.page);
-                next.page = null;
-            }
-        } catch (Throwable thrown) { // told to whoever lays out
-            synchronized (this) {
-                failed = thrown;
-            }
-        }
-        synchronized (this) {
-            ended = true;
-            notifyAll();
-        }
-    }
-
-    private synchronized Coming next() throws InterruptedException {
-        while (waiting.isEmpty() && !last && !dropped) wait();
-        notifyAll();
-        return dropped ? null : waiting.poll();
+    private interface Look {
+        boolean there() throws InterruptedException;
     }
 
     /** An interrupt asks a search for what it has by then; a print goes on, unless nobody wants it. */
-    private void pause() {
-        Abandonable.check();
-        boolean interrupted = Thread.interrupted();
+    private static void await(Look look, boolean wanted) {
+        boolean interrupted = false;
         try {
-            wait(LOOK_MS);
-        } catch (InterruptedException asked) {
-            interrupted = true;
+            for (boolean there = false; !there; ) {
+                if (wanted) Abandonable.check();
+                try {
+                    there = look.there();
+                } catch (InterruptedException asked) {
+                    interrupted = true;
+                }
+            }
+        } finally {
+            if (interrupted) Thread.currentThread().interrupt();
         }
-        if (interrupted) Thread.currentThread().interrupt();
     }
 
     private void rethrow() throws IOException {

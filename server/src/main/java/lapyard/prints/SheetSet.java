@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.JobPage;
@@ -132,20 +133,20 @@ final class SheetSet<P> {
         PdfWriter writer = new PdfWriter(out, Prints.title(sheet, kit.title()));
         try (Painter painter = new Painter(writer)) {
             int[] painted = {0};
-            SheetSet<Painter.Coming> set = new SheetSet<>(kit, sheet, ask, laid, page -> {
+            SheetSet<CompletableFuture<PdfWriter.Painted>> set = new SheetSet<>(kit, sheet, ask, laid, page -> {
                 done.accept(++painted[0]);
                 return painter.paint(page);
             });
-            List<Painter.Coming> front = new ArrayList<>();
+            List<CompletableFuture<PdfWriter.Painted>> front = new ArrayList<>();
             for (Page page : set.front) front.add(painter.paint(page));
             painter.awaitAll();
             int of = front.size() + painted[0];
             int number = 0;
-            for (Painter.Coming page : front) set.add(writer, page.painted(), ++number, of);
+            for (CompletableFuture<PdfWriter.Painted> page : front) set.add(writer, page.join(), ++number, of);
             List<PdfWriter.Bookmark> bookmarks = new ArrayList<>(List.of(new PdfWriter.Bookmark("Contents", 0, List.of())));
-            for (Part<Painter.Coming> part : set.parts) {
+            for (Part<CompletableFuture<PdfWriter.Painted>> part : set.parts) {
                 bookmarks.add(new PdfWriter.Bookmark(part.print().title(), number, Prints.bookmarks(part.subjects(), number)));
-                for (Painter.Coming page : part.pages()) set.add(writer, page.painted(), ++number, of);
+                for (CompletableFuture<PdfWriter.Painted> page : part.pages()) set.add(writer, page.join(), ++number, of);
             }
             writer.finish(bookmarks);
         }
