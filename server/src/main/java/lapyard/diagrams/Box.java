@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
+import org.locationtech.jts.geom.Envelope;
 
 /** An upright box, in whatever millimetres. */
 record Box(double left, double low, double right, double high) {
@@ -15,17 +16,9 @@ record Box(double left, double low, double right, double high) {
 
     /** The least box round one or more points. */
     static Box round(Collection<Point> points) {
-        double left = Double.POSITIVE_INFINITY;
-        double low = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (Point p : points) {
-            left = Math.min(left, p.x());
-            low = Math.min(low, p.y());
-            right = Math.max(right, p.x());
-            high = Math.max(high, p.y());
-        }
-        return new Box(left, low, right, high);
+        Envelope round = new Envelope();
+        for (Point point : points) round.expandToInclude(point.x(), point.y());
+        return new Box(round.getMinX(), round.getMinY(), round.getMaxX(), round.getMaxY());
     }
 
     /** The least box round the yard, its beds and more; of some size where there are none. */

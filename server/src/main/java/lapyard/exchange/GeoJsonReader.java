@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.geometry.Point;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Outlines, lines and points of a GeoJSON text (RFC 7946). Coordinates are longitude and latitude, laid on the plane that touches
@@ -34,17 +35,15 @@ public final class GeoJsonReader {
 
     /** Degrees where every number may be one; a yard in metres from its own corner may look so too, and then its features lie degrees apart. */
     private boolean inDegrees(JsonNode root) {
-        double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE};
+        Envelope box = new Envelope();
         for (JsonNode coordinates : root.findValues("coordinates")) widen(coordinates, box);
-        return box[0] >= -180 && box[1] <= 180 && box[2] >= -85 && box[3] <= 85 && box[1] - box[0] < MOST_DEGREES_APART && box[3] - box[2] < MOST_DEGREES_APART;
+        boolean degrees = box.getMinX() >= -180 && box.getMaxX() <= 180 && box.getMinY() >= -85 && box.getMaxY() <= 85;
+        return degrees && Math.max(box.getWidth(), box.getHeight()) < MOST_DEGREES_APART;
     }
 
-    private static void widen(JsonNode coordinates, double[] box) {
+    private static void widen(JsonNode coordinates, Envelope box) {
         if (coordinates.path(0).isNumber() && coordinates.path(1).isNumber()) {
-            box[0] = Math.min(box[0], coordinates.get(0).asDouble());
-            box[1] = Math.max(box[1], coordinates.get(0).asDouble());
-            box[2] = Math.min(box[2], coordinates.get(1).asDouble());
-            box[3] = Math.max(box[3], coordinates.get(1).asDouble());
+            box.expandToInclude(coordinates.get(0).asDouble(), coordinates.get(1).asDouble());
         } else {
             coordinates.forEach(inner -> widen(inner, box));
         }
