@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 import org.locationtech.jts.geom.Envelope;
@@ -16,8 +17,7 @@ record Box(double left, double low, double right, double high) {
 
     /** The least box round one or more points. */
     static Box round(Collection<Point> points) {
-        Envelope round = new Envelope();
-        for (Point point : points) round.expandToInclude(point.x(), point.y());
+        Envelope round = Jts.box(points);
         return new Box(round.getMinX(), round.getMinY(), round.getMaxX(), round.getMaxY());
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -43,6 +44,13 @@ public final class Jts {
         if (sweepDeg == 360) ring.remove(all);
         else ring.add(middle);
         return ring;
+    }
+
+    /** The least upright box round some points. */
+    public static Envelope box(Iterable<Point> points) {
+        Envelope box = new Envelope();
+        for (Point point : points) box.expandToInclude(point.x(), point.y());
+        return box;
     }
 
     /** A line, or the place of a single point. */

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * A wanted bed as it may lie in the frame: turned by quarters, with the box round it and the rectangles that it fills.
@@ -23,12 +25,9 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
 
     static BoxedBed of(int wish, Bed bed, int quarters) {
         List<Point> turned = bed.outline().corners().stream().map(corner -> corner.turned(90 * quarters)).toList();
-        double left = Boxes.least(turned, true);
-        double front = Boxes.least(turned, false);
-        List<Point> own = turned.stream().map(corner -> new Point(corner.x() - left, corner.y() - front)).toList();
-        double w = Boxes.most(own, true);
-        double d = Boxes.most(own, false);
-        return new BoxedBed(wish, bed, quarters, w, d, parts(own), Math.min(w, d) / 2);
+        Envelope box = Jts.box(turned);
+        List<Point> own = turned.stream().map(corner -> corner.plus(-box.getMinX(), -box.getMinY())).toList();
+        return new BoxedBed(wish, bed, quarters, box.getWidth(), box.getHeight(), parts(own), Math.min(box.getWidth(), box.getHeight()) / 2);
     }
 
     /** All ways to lie that differ: a square one, a rectangle two, any other four. */

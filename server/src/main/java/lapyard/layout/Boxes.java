@@ -2,23 +2,17 @@ package lapyard.layout;
 
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.ground.FreeGround;
 import lapyard.plan.Bed;
+import org.locationtech.jts.geom.Envelope;
 
 /** Boxes round outlines, and where a box of the frame puts a bed. */
 final class Boxes {
     private Boxes() {}
-
-    static double least(List<Point> corners, boolean x) {
-        return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).min().orElseThrow();
-    }
-
-    static double most(List<Point> corners, boolean x) {
-        return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).max().orElseThrow();
-    }
 
     /** The rectangles that cover a pinned bed in the frame, each larger by {@code by} on all sides. */
     static List<List<Point>> parts(Frame frame, Bed bed, double by) {
@@ -32,8 +26,8 @@ final class Boxes {
 
     static Placement placement(Frame frame, BoxSpot spot) {
         int quarters = spot.kind().quarters();
-        List<Point> own = spot.kind().bed().outline().corners().stream().map(corner -> corner.turned(90 * quarters)).toList();
-        Point at = frame.out(new Point(spot.x() - least(own, true), spot.y() - least(own, false)));
+        Envelope own = Jts.box(spot.kind().bed().outline().corners().stream().map(corner -> corner.turned(90 * quarters)).toList());
+        Point at = frame.out(new Point(spot.x() - own.getMinX(), spot.y() - own.getMinY()));
         return new Placement(new Point(tenth(at.x()), tenth(at.y())), (frame.deg() + 90 * quarters) % 360, false);
     }
 

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.FreeGround;
@@ -31,6 +32,7 @@ import lapyard.plan.WayKind;
 import lapyard.plan.Wish;
 import lapyard.working.Abandonable;
 import lapyard.working.Progress;
+import org.locationtech.jts.geom.Envelope;
 
 /** Lays a yard out in several orders and keeps those that stand every check. */
 public final class LayOut {
@@ -224,13 +226,10 @@ public final class LayOut {
         List<List<Point>> within = ground.beds().stream().map(frame::in).toList();
         double middle = Double.NaN;
         if (shape == Shape.BLOCKS) {
-            double least = within.stream().flatMap(List::stream).mapToDouble(Point::x).min().orElseThrow();
-            double most = within.stream().flatMap(List::stream).mapToDouble(Point::x).max().orElseThrow();
-            double front = within.stream().flatMap(List::stream).mapToDouble(Point::y).min().orElseThrow();
-            double back = within.stream().flatMap(List::stream).mapToDouble(Point::y).max().orElseThrow();
-            middle = Math.rint((least + most) / 2);
+            Envelope all = Jts.box(within.stream().flatMap(List::stream).toList());
+            middle = Math.rint((all.getMinX() + all.getMaxX()) / 2);
             double half = gapMm / 2;
-            kept.add(Boxes.ring(new double[] {middle - half, front - 1, middle + half, back + 1}));
+            kept.add(Boxes.ring(new double[] {middle - half, all.getMinY() - 1, middle + half, all.getMaxY() + 1}));
         }
         Room room = new Room(within, kept, ground.lines().stream().map(frame::in).toList());
         Room standing = new Room(List.of(frame.in(ground.yard())), ground.standing().stream().map(frame::in).toList(), List.of());
@@ -282,17 +281,14 @@ public final class LayOut {
             TreeSet<Long> places = new TreeSet<>();
             for (Bed bed : garden.beds()) {
                 List<Point> ring = bed.inYard().corners();
-                for (int x = first(ring, true); x * GRID_MM < Boxes.most(ring, true); x++) {
-                    for (int y = first(ring, false); y * GRID_MM < Boxes.most(ring, false); y++) {
+                Envelope box = Jts.box(ring);
+                for (int x = (int) Math.ceil(box.getMinX() / GRID_MM); x * GRID_MM < box.getMaxX(); x++) {
+                    for (int y = (int) Math.ceil(box.getMinY() / GRID_MM); y * GRID_MM < box.getMaxY(); y++) {
                         if (new Point(x * GRID_MM, y * GRID_MM).within(ring)) places.add((long) x << 32 | y & 0xffffffffL);
                     }
                 }
             }
             return new CoveredGrid(places.stream().mapToLong(Long::longValue).toArray());
-        }
-
-        private static int first(List<Point> ring, boolean x) {
-            return (int) Math.ceil(Boxes.least(ring, x) / GRID_MM);
         }
 
         /** Part of the beds' ground that is a bed's in one garden only, 0 to 1. */

@@ -3,6 +3,7 @@ package lapyard.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.FreeGround;
@@ -69,8 +70,8 @@ final class NumberBound {
         boolean boxes = kinds.stream().allMatch(BoxedBed::rectangle);
         double sum = 0;
         for (List<Point> ring : rings) {
-            double low = ring.stream().mapToDouble(Point::y).min().orElseThrow() - half;
-            double high = ring.stream().mapToDouble(Point::y).max().orElseThrow() + half;
+            double low = Jts.box(ring).getMinY() - half;
+            double high = Jts.box(ring).getMaxY() + half;
             for (double y = low; y < high; y += STRIP_MM) {
                 double deep = Math.min(STRIP_MM, high - y);
                 double[] span = span(ring, y - half, y + deep + half);

@@ -2,8 +2,10 @@ package lapyard.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Ground inside some rings and off others, asked for the stretches along x on which a band of it is free. Whatever crosses
@@ -15,18 +17,11 @@ record Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> l
     /** From and to, in order of x, of every box as deep as the band that is free. */
     List<double[]> stretches(double from, double to) {
         List<double[]> taken = new ArrayList<>();
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (List<Point> ring : inside) {
-            crossings(ring, true, from + HAIR, to - HAIR, taken);
-            for (Point corner : ring) {
-                least = Math.min(least, corner.x());
-                most = Math.max(most, corner.x());
-            }
-        }
+        Envelope all = Jts.box(inside.stream().flatMap(List::stream).toList());
+        inside.forEach(ring -> crossings(ring, true, from + HAIR, to - HAIR, taken));
         off.forEach(ring -> crossings(ring, true, from + HAIR, to - HAIR, taken));
         lines.forEach(line -> crossings(line, false, from + HAIR, to - HAIR, taken));
-        return Lengths.free(least, most, taken).stream()
+        return Lengths.free(all.getMinX(), all.getMaxX(), taken).stream()
                 .filter(span -> span[1] - span[0] > HAIR && free(new Point((span[0] + span[1]) / 2, (from + to) / 2))).toList();
     }
 
@@ -65,8 +60,8 @@ record Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> l
         List<Double> levels = new ArrayList<>();
         for (List<List<Point>> rings : List.of(inside, off)) {
             for (List<Point> ring : rings) {
-                levels.add(ring.stream().mapToDouble(Point::y).min().orElseThrow());
-                levels.add(ring.stream().mapToDouble(Point::y).max().orElseThrow());
+                levels.add(Jts.box(ring).getMinY());
+                levels.add(Jts.box(ring).getMaxY());
             }
         }
         inside.forEach(ring -> ring.forEach(corner -> levels.add(corner.y())));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.ground.AccessSheet;
 import lapyard.ground.SunHours;
@@ -164,8 +165,8 @@ class LayOutTest {
         Garden garden = Gardens.garden("{\"beds\":[{\"outline\":[[0,0],[2400,0],[3000,900],[1800,2000],[300,1500]]}]}");
         for (BoxedBed kind : BoxedBed.all(0, garden.beds().get(0))) {
             List<Point> own = kind.bed().outline().corners().stream().map(corner -> corner.turned(90 * kind.quarters())).toList();
-            double left = Boxes.least(own, true);
-            double front = Boxes.least(own, false);
+            double left = Jts.box(own).getMinX();
+            double front = Jts.box(own).getMinY();
             double area = 0;
             for (BoxedBed.Part part : kind.parts()) area += part.w() * part.d();
             for (double x = 5; x < kind.w(); x += 10) {
