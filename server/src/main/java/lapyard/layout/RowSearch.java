@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Wish;
 
 /**
@@ -86,9 +88,7 @@ record RowSearch(
     }
 
     private int shortOf(int[] counts) {
-        int sum = 0;
-        for (int i = 0; i < counts.length; i++) sum += Math.max(0, wishes.get(i).least() - counts[i]);
-        return sum;
+        return IntStream.range(0, counts.length).map(i -> Math.max(0, wishes.get(i).least() - counts[i])).sum();
     }
 
     private static int firstFrom(List<Double> places, double y) {
@@ -153,22 +153,10 @@ record RowSearch(
 
     /** The stretches without those of the row's beds and a gap on both sides of them. */
     private List<double[]> less(List<double[]> stretches, List<BoxSpot> row) {
-        List<double[]> rest = stretches;
-        for (BoxSpot spot : row) {
-            List<double[]> parts = new ArrayList<>();
-            for (double[] one : rest) {
-                double from = spot.x() - rules.gapMm();
-                double to = spot.right() + rules.gapMm();
-                if (to <= one[0] || from >= one[1]) {
-                    parts.add(one);
-                    continue;
-                }
-                if (from > one[0]) parts.add(new double[] {one[0], from});
-                if (to < one[1]) parts.add(new double[] {to, one[1]});
-            }
-            rest = parts;
-        }
-        return rest;
+        List<double[]> beds = row.stream().map(spot -> new double[] {spot.x() - rules.gapMm(), spot.right() + rules.gapMm()}).toList();
+        return stretches.stream()
+                .flatMap(one -> Lengths.free(one[0], one[1], beds.stream().filter(bed -> bed[1] > one[0] && bed[0] < one[1]).toList()).stream())
+                .toList();
     }
 
     /** Where a bed of this kind stands free and its worst place is within reach: over its long sides or its ends. */
@@ -195,8 +183,6 @@ record RowSearch(
     }
 
     private int holds(List<double[]> stretches, BoxedBed kind) {
-        int sum = 0;
-        for (double[] one : stretches) sum += (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()));
-        return sum;
+        return stretches.stream().mapToInt(one -> (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()))).sum();
     }
 }
