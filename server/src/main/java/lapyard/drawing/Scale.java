@@ -1,6 +1,8 @@
 package lapyard.drawing;
 
-import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import lapyard.working.BrokenRule;
 
 /**
@@ -15,26 +17,24 @@ public record Scale(int n) implements Comparable<Scale> {
         BrokenRule.between("scale", "scale", n, 1, GREATEST, "");
     }
 
-    private record Feet(int n, String words) {}
-
     /** Scales of drawings in feet and inches, common practice; each ratio is arithmetic: a foot is 12 inches. */
-    private static final List<Feet> FEET = List.of(
-            new Feet(1, "full size"),
-            new Feet(2, "6 in = 1 ft"),
-            new Feet(4, "3 in = 1 ft"),
-            new Feet(8, "1 1/2 in = 1 ft"),
-            new Feet(12, "1 in = 1 ft"),
-            new Feet(16, "3/4 in = 1 ft"),
-            new Feet(24, "1/2 in = 1 ft"),
-            new Feet(32, "3/8 in = 1 ft"),
-            new Feet(48, "1/4 in = 1 ft"),
-            new Feet(64, "3/16 in = 1 ft"),
-            new Feet(96, "1/8 in = 1 ft"),
-            new Feet(120, "1 in = 10 ft"),
-            new Feet(240, "1 in = 20 ft"),
-            new Feet(480, "1 in = 40 ft"),
-            new Feet(600, "1 in = 50 ft"),
-            new Feet(1200, "1 in = 100 ft"));
+    private static final NavigableMap<Integer, String> FEET = new TreeMap<>(Map.ofEntries(
+            Map.entry(1, "full size"),
+            Map.entry(2, "6 in = 1 ft"),
+            Map.entry(4, "3 in = 1 ft"),
+            Map.entry(8, "1 1/2 in = 1 ft"),
+            Map.entry(12, "1 in = 1 ft"),
+            Map.entry(16, "3/4 in = 1 ft"),
+            Map.entry(24, "1/2 in = 1 ft"),
+            Map.entry(32, "3/8 in = 1 ft"),
+            Map.entry(48, "1/4 in = 1 ft"),
+            Map.entry(64, "3/16 in = 1 ft"),
+            Map.entry(96, "1/8 in = 1 ft"),
+            Map.entry(120, "1 in = 10 ft"),
+            Map.entry(240, "1 in = 20 ft"),
+            Map.entry(480, "1 in = 40 ft"),
+            Map.entry(600, "1 in = 50 ft"),
+            Map.entry(1200, "1 in = 100 ft")));
 
     /**
      * Reductions within ten: ISO 5455:1979 recommends 1, 2, 5 and their tens; it leaves intermediate scales open, and scale rules
@@ -50,13 +50,7 @@ public record Scale(int n) implements Comparable<Scale> {
      * while those last.
      */
     public static Scale usual(double least, boolean imperial) {
-        if (imperial) {
-            for (Feet feet : FEET) {
-                if (feet.n >= least) {
-                    return new Scale(feet.n);
-                }
-            }
-        }
+        if (imperial && least <= FEET.lastKey()) return new Scale(FEET.ceilingKey((int) Math.ceil(least)));
         for (long ten = 1; ten <= GREATEST; ten *= 10) {
             for (double step : STEPS) {
                 double n = step * ten;
@@ -84,15 +78,7 @@ public record Scale(int n) implements Comparable<Scale> {
 
     /** As written in a title block: {@code 1:50}, or {@code 1/4 in = 1 ft (1:48)}. */
     public String label(boolean imperial) {
-        String ratio = "1:" + n;
-        if (!imperial) {
-            return ratio;
-        }
-        return FEET.stream()
-                .filter(feet -> feet.n == n)
-                .map(feet -> feet.words + " (" + ratio + ")")
-                .findFirst()
-                .orElse(ratio);
+        return imperial && FEET.containsKey(n) ? FEET.get(n) + " (" + this + ")" : toString();
     }
 
     @Override

@@ -10,6 +10,8 @@ public sealed interface Shape {
     /** An XML name, as far as drawings need one. */
     Pattern ID = Pattern.compile("[A-Za-z][A-Za-z0-9._-]*");
 
+    Pattern NOT_IN_ID = Pattern.compile("[^A-Za-z0-9.-]");
+
     /**
      * Shapes that belong together.
      *
@@ -160,15 +162,6 @@ public sealed interface Shape {
      * hyphens stay, everything else becomes its number between underscores.
      */
     static String id(String prefix, String any) {
-        StringBuilder id = new StringBuilder(prefix).append('-');
-        any.codePoints().forEach(c -> {
-            boolean stays = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '.' || c == '-';
-            if (stays) {
-                id.append((char) c);
-            } else {
-                id.append('_').append(Integer.toHexString(c)).append('_');
-            }
-        });
-        return id.toString();
+        return prefix + "-" + NOT_IN_ID.matcher(any).replaceAll(other -> "_" + Integer.toHexString(other.group().codePointAt(0)) + "_");
     }
 }
