@@ -60,12 +60,8 @@ record Hands(Weekends.Day day, Map<String, Weekends.Task> tasks, Map<String, Boo
                 .limit(count)
                 .toList();
         for (String name : free) {
-            int left = minutes;
-            for (int minute = part.fromMinute(); minute < part.toMinute() && left > 0; minute++) {
-                if (busy.get(name).get(minute)) continue;
-                busy.get(name).set(minute);
-                left--;
-            }
+            BitSet own = busy.get(name);
+            for (int i = 0; i < minutes; i++) own.set(own.nextClearBit(part.fromMinute()));
         }
         return free;
     }

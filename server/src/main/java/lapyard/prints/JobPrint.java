@@ -1,6 +1,7 @@
 package lapyard.prints;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -142,11 +143,7 @@ final class JobPrint {
         if (rows.isEmpty()) return "";
         int day = rows.stream().mapToInt(Buying.Row::orderDay).min().orElseThrow();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
-        if (start.isPresent()) {
-            LocalDate date = start.get().plusDays(day);
-            return "by " + date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK) + " " + date.getDayOfMonth() + " "
-                    + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " " + date.getYear();
-        }
+        if (start.isPresent()) return "by " + DateTimeFormatter.ofPattern("EEE d MMMM yyyy", Locale.UK).format(start.get().plusDays(day));
         if (day == 0) return "by the first day of work";
         return (day < 0 ? "at least " + -day : "at most " + day) + (Math.abs(day) == 1 ? " day " : " days ") + (day < 0 ? "before" : "after") + " work begins";
     }
