@@ -326,62 +326,54 @@ public final class SawDay {
             groups.forEach(nests -> group(flow, nests, boards));
         }
 
+        /** The drawing once more at the top of each sheet on which its rows go on. */
         private void group(Flow flow, List<Nest> nests, Map<String, String> boards) {
             Nest first = nests.get(0);
             List<Running> face = running(first, first.cuts().stream().map(Nest.Cut::faceMm).toList());
             List<Running> back = running(first, first.cuts().stream().map(Nest.Cut::backMm).toList());
             double above = ABOVE + deep(back);
-            double below = BELOW + deep(face);
-            double head = above + BAR + below;
-            for (int from = 0; from < nests.size(); ) {
-                if (!flow.holds(head + ROW)) {
-                    flow.next();
-                }
-                int rows = Math.min(nests.size() - from, Math.max(1, (int) ((sheet.space().high() - flow.y() - head) / ROW + 1e-9)));
-                flow.down(above);
-                places(flow, back, flow.y(), -1);
-                places(flow, face, flow.y() + BAR, 1);
-                drawing(flow, first, nests.size());
-                flow.down(BAR + below);
-                for (Nest nest : nests.subList(from, from + rows)) {
-                    row(flow, nest, boards.getOrDefault(nest.mark(), ""));
-                    flow.down(ROW);
-                }
-                flow.down(3);
-                from += rows;
-            }
+            Flow.Block drawn = new Flow.Block(above + BAR + BELOW + deep(face), true, (left, top) -> {
+                List<Shape> shapes = new ArrayList<>();
+                places(shapes, back, top + above, -1);
+                places(shapes, face, top + above + BAR, 1);
+                drawing(shapes, first, nests.size(), top + above);
+                return shapes;
+            });
+            flow.head(drawn, drawn);
+            nests.forEach(nest -> flow.block(new Flow.Block(ROW, false, (left, top) -> row(nest, boards.getOrDefault(nest.mark(), ""), top))));
+            flow.endHead();
+            flow.down(3);
         }
 
         private double scaled(Nest nest, double mm) {
             return sheet.space().left() + LEFT + mm * (sheet.space().width() - LEFT - 4) / nest.lengthMm();
         }
 
-        private void drawing(Flow flow, Nest nest, int count) {
+        private void drawing(List<Shape> shapes, Nest nest, int count, double top) {
             Inks inks = sheet.inks;
-            double top = flow.y();
             double low = top + BAR;
             double left = sheet.space().left();
             String length = sheet.written(nest.lengthMm());
-            flow.add(sheet.text(left, top + 6, length, BenchSheet.fitting(length, 5.4, 3, true, LEFT - 3), true));
-            flow.add(sheet.text(left, top + 11.5, "× " + count, 4.2, true));
+            shapes.add(sheet.text(left, top + 6, length, BenchSheet.fitting(length, 5.4, 3, true, LEFT - 3), true));
+            shapes.add(sheet.text(left, top + 11.5, "× " + count, 4.2, true));
             String sets = nest.cuts().stream().map(Nest.Cut::setDeg).distinct().sorted().map(set -> Lengths.text(set) + "°")
                     .collect(Collectors.joining(", "));
-            flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, TypeSize.LEAST, false, LEFT - 3), false));
-            flow.add(inks.of(Inks.SCRAP).area(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners(),
+            shapes.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, TypeSize.LEAST, false, LEFT - 3), false));
+            shapes.add(inks.of(Inks.SCRAP).area(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners(),
                     inks.pen(Inks.THIN)));
             for (Nest.Part part : nest.parts()) {
                 Point faceFrom = new Point(scaled(nest, part.faceFromMm()), low);
                 Point faceTo = new Point(scaled(nest, part.faceToMm()), low);
                 Point backTo = new Point(scaled(nest, part.backToMm()), top);
                 Point backFrom = new Point(scaled(nest, part.backFromMm()), top);
-                flow.add(inks.timber().area(List.of(faceFrom, faceTo, backTo, backFrom), inks.pen(Inks.MEDIUM)));
-                flow.add(part.outerOnFace()
+                shapes.add(inks.timber().area(List.of(faceFrom, faceTo, backTo, backFrom), inks.pen(Inks.MEDIUM)));
+                shapes.add(part.outerOnFace()
                         ? Shape.Lines.of(inks.pen(Inks.BROAD), faceFrom, faceTo)
                         : Shape.Lines.of(inks.pen(Inks.BROAD), backFrom, backTo));
                 double middle = (faceFrom.x() + faceTo.x() + backFrom.x() + backTo.x()) / 4;
                 double room = Math.min(faceTo.x() - faceFrom.x(), backTo.x() - backFrom.x()) - 2;
                 String own = sheet.written(part.piece().lengthMm());
-                flow.add(sheet.middle(middle, top + BAR / 2, own, 4.4, room));
+                shapes.add(sheet.middle(middle, top + BAR / 2, own, 4.4, room));
             }
         }
 
@@ -395,24 +387,25 @@ public final class SawDay {
         }
 
         /** @param sense -1 above the edge, 1 below it */
-        private void places(Flow flow, List<Running> places, double edge, int sense) {
+        private void places(List<Shape> shapes, List<Running> places, double edge, int sense) {
             for (Running place : places) {
                 double base = sense < 0 ? edge - 1.4 - place.level() * LEVEL : edge + 3.8 + place.level() * LEVEL;
-                flow.add(sheet.line(place.x(), edge, place.x(), sense < 0 ? base + 0.4 : base - 2.4, Inks.THIN));
-                flow.add(sheet.text(place.from(), base, place.words(), PLACE, true));
+                shapes.add(sheet.line(place.x(), edge, place.x(), sense < 0 ? base + 0.4 : base - 2.4, Inks.THIN));
+                shapes.add(sheet.text(place.from(), base, place.words(), PLACE, true));
             }
         }
 
         /** The board that gives it, then under each piece a box to tick and its mark. */
-        private void row(Flow flow, Nest nest, String board) {
-            double base = flow.y() + ROW - 3;
-            flow.addAll(sheet.boardNumber(sheet.space().left(), base, board));
+        private List<Shape> row(Nest nest, String board, double top) {
+            double base = top + ROW - 3;
+            List<Shape> shapes = new ArrayList<>(sheet.boardNumber(sheet.space().left(), base, board));
             for (Nest.Part part : nest.parts()) {
                 double from = scaled(nest, Math.min(part.faceFromMm(), part.backFromMm()));
                 double room = scaled(nest, Math.min(part.faceToMm(), part.backToMm())) - from - TypeSize.TICK - 1.4;
-                flow.add(sheet.tick(from, base + 2.4, TypeSize.TICK));
-                flow.addAll(sheet.mark(from + TypeSize.TICK + 1, base, signs.marked(part.piece().mark()), room));
+                shapes.add(sheet.tick(from, base + 2.4, TypeSize.TICK));
+                shapes.addAll(sheet.mark(from + TypeSize.TICK + 1, base, signs.marked(part.piece().mark()), room));
             }
+            return shapes;
         }
     }
 }
