@@ -318,18 +318,10 @@ final class Flow {
         return y + heightMm <= bottom() + 1e-9;
     }
 
-    void add(Shape shape) {
-        flush();
-        shapes.add(shape);
-    }
-
-    void addAll(List<? extends Shape> more) {
+    /** What is drawn by hand at {@link #y()}; the next comes so much below that. */
+    void draw(List<? extends Shape> more, double heightMm) {
         flush();
         shapes.addAll(more);
-    }
-
-    void down(double heightMm) {
-        flush();
         y += heightMm;
     }
 

@@ -136,8 +136,7 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
         double middle = whole.centre().y();
         shapes.add(sheet.text(sheet.space().left(), middle - 1, wide, BenchSheet.fitting(wide, 4, TypeSize.LEAST, true, SIDE - 2), true));
         shapes.add(sheet.text(sheet.space().left(), middle + 3, strip.fromMm() == 0 ? "roll's end" : "goes on", 2.6, false));
-        flow.addAll(shapes);
-        flow.down(ABOVE + whole.height() + BELOW);
+        flow.draw(shapes, ABOVE + whole.height() + BELOW);
     }
 
     /** Name, size and whether it was turned, as large as they fit, else the name alone, upright where it must be. */
@@ -245,10 +244,8 @@ record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, B
     private void foot(Flow flow, Scale scale) {
         Box space = sheet.space();
         double y = flow.y() + 5;
-        flow.addAll(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, y, 62));
-        flow.add(sheet.end(
-                space.right(), y + 2,
-                "Broken lines: cuts, numbered in order. Distances from the roll's end. Sizes across × along.", 3, false));
-        flow.down(FOOT + 3);
+        List<Shape> shapes = new ArrayList<>(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, y, 62));
+        shapes.add(sheet.end(space.right(), y + 2, "Broken lines: cuts, numbered in order. Distances from the roll's end. Sizes across × along.", 3, false));
+        flow.draw(shapes, FOOT + 3);
     }
 }

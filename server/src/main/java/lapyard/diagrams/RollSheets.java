@@ -77,8 +77,7 @@ public final class RollSheets {
         if (drawing.wideMm(flow) < half && beside.heightMm() < sheet.space().height() * SHORT) {
             double top = flow.y();
             drawing.on(flow);
-            flow.addAll(beside.drawer().at(sheet.space().left() + half + Flow.APART, top));
-            flow.down(Math.max(0, top + beside.heightMm() - flow.y()));
+            flow.draw(beside.drawer().at(sheet.space().left() + half + Flow.APART, top), Math.max(0, top + beside.heightMm() - flow.y()));
             return;
         }
         drawing.on(flow);

@@ -342,7 +342,7 @@ public final class SawDay {
             flow.head(drawn, drawn);
             nests.forEach(nest -> flow.block(new Flow.Block(ROW, false, (left, top) -> row(nest, boards.getOrDefault(nest.mark(), ""), top))));
             flow.endHead();
-            flow.down(3);
+            flow.draw(List.of(), 3);
         }
 
         private double scaled(Nest nest, double mm) {
