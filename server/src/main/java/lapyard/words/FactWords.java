@@ -2,6 +2,7 @@ package lapyard.words;
 
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.catalogue.TradeName;
 import lapyard.geometry.Length;
@@ -15,16 +16,26 @@ record FactWords(boolean imperial) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
     String text(Fact fact) {
+        return lengths(fact).map(written -> imperial ? written : written + " mm").orElseGet(() -> other(fact));
+    }
+
+    /** What is told in millimetres or in feet and inches, without its unit. */
+    private Optional<String> lengths(Fact fact) {
         if (fact instanceof Fact.Length length) {
-            return length(length.mm()) + unit();
-        } else if (fact instanceof Fact.Screw screw) {
-            return ScrewLength.words(screw.mm(), imperial);
+            return Optional.of(length(length.mm()));
         } else if (fact instanceof Fact.Size size) {
-            return size.mm().stream().map(this::length).collect(Collectors.joining(" x ")) + unit();
+            return Optional.of(size.mm().stream().map(this::length).collect(Collectors.joining(" x ")));
         } else if (fact instanceof Fact.Lengths all) {
-            return BedNames.joined(all.mm().stream().map(this::length).toList()) + unit();
+            return Optional.of(BedNames.joined(all.mm().stream().map(this::length).toList()));
         } else if (fact instanceof Fact.Spot spot) {
-            return "(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")" + unit();
+            return Optional.of("(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")");
+        }
+        return Optional.empty();
+    }
+
+    private String other(Fact fact) {
+        if (fact instanceof Fact.Screw screw) {
+            return ScrewLength.words(screw.mm(), imperial);
         } else if (fact instanceof Fact.Measured measured) {
             boolean area = measured.measure() == Measure.SQUARE_METRES;
             boolean tiny = area && measured.value() != 0 && Math.abs(measured.value()) < 0.005;
@@ -80,9 +91,5 @@ record FactWords(boolean imperial) {
 
     private String length(double mm) {
         return Length.written(mm, imperial);
-    }
-
-    private String unit() {
-        return imperial ? "" : " mm";
     }
 }
