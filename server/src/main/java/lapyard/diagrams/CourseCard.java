@@ -134,7 +134,7 @@ public final class CourseCard {
         this.lifting = lifting;
         this.notes = new CourseNotes(work, first.quantities(), sheet, beds.size() > 1);
         List<Finding> warnings = FindingList.merged(FindingList.singles(alike.stream().flatMap(stack -> stack.warnings().stream()).toList()));
-        this.warning = new WarningFrame(sheet, warnings.stream().map(Wording.of(sheet.imperial)::text).toList());
+        this.warning = WarningFrame.of(sheet, warnings.stream().map(Wording.of(sheet.imperial)::text).toList());
     }
 
     List<BenchSheet.Draft> drafts() {

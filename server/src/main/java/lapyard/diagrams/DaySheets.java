@@ -103,7 +103,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
                 if (work(part).step().lays()) warnings.addAll(warned.getOrDefault(work(part).bed(), List.of()));
             }
         }
-        WarningFrame frame = new WarningFrame(sheet, List.copyOf(warnings));
+        WarningFrame frame = WarningFrame.of(sheet, List.copyOf(warnings));
         double wide = flow.columnWidth(2, Flow.APART);
         List<Flow.Block> blocks = days.stream().flatMap(day -> day(flow, day, wide).stream()).collect(Collectors.toCollection(ArrayList::new));
         List<String> waits = waits(days);

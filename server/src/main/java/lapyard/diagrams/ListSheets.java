@@ -50,7 +50,7 @@ public record ListSheets(String caution, String kind, String about, BenchOptions
 
     /** What may hurt somebody, framed; none for no frame. */
     public ListSheets warned(List<String> sentences) {
-        return with(flow -> new WarningFrame(flow.sheet, sentences).on(flow));
+        return with(flow -> WarningFrame.of(flow.sheet, sentences).on(flow));
     }
 
     /** @param words what its photos show, for whoever cannot see them */

@@ -37,7 +37,7 @@ public final class QuoteSheets {
             flow.words(List.of("To pay: " + atLeast + code + " " + due.toPlainString() + "."), 5.4, true);
             if (examples) flow.words(List.of("Goods have example prices, not a merchant's: do not sign before they are replaced."), 4, true);
             if (shares.size() > 1) shares(flow, terms, shares);
-            new WarningFrame(sheet, warnings).on(flow);
+            WarningFrame.of(sheet, warnings).on(flow);
             exclusions(flow, terms);
             flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
             flow.words(List.of("Accepted:"), 4, true);

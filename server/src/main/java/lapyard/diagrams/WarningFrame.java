@@ -8,22 +8,17 @@ import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
 
 /** What may hurt somebody, framed and in bold beside the work that it concerns. */
-final class WarningFrame {
+record WarningFrame(BenchSheet sheet, List<String> lines) {
     private static final double SIZE = 3.8;
     private static final double PITCH = SIZE * 1.3;
     private static final double PAD = 2.2;
     /** Room for the sign. */
     private static final double SIGN = 11;
 
-    private final BenchSheet sheet;
-    private final List<String> lines = new ArrayList<>();
-
     /** @param sentences as findings have them; none for no frame at all */
-    WarningFrame(BenchSheet sheet, List<String> sentences) {
-        this.sheet = sheet;
-        for (String words : sentences) {
-            lines.addAll(TextMeasure.wrap(words, SIZE, true, sheet.space().width() - SIGN - 2 * PAD));
-        }
+    static WarningFrame of(BenchSheet sheet, List<String> sentences) {
+        double wide = sheet.space().width() - SIGN - 2 * PAD;
+        return new WarningFrame(sheet, sentences.stream().flatMap(words -> TextMeasure.wrap(words, SIZE, true, wide).stream()).toList());
     }
 
     /** With the gap below it; 0 where there is nothing to warn of. */

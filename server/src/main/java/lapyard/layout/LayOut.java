@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapyard.geometry.Jts;
@@ -98,11 +99,10 @@ public final class LayOut {
 
     /** The garden's own beds, those alike as one wish of just so many. */
     private static List<Wish> own(Garden garden, Set<String> pinned) {
-        Map<List<Object>, List<Bed>> alike = new LinkedHashMap<>();
-        garden.beds().stream().filter(bed -> !pinned.contains(bed.id()))
-                .forEach(bed -> alike.computeIfAbsent(
-                        List.of(bed.type(), bed.outline(), bed.walls(), bed.making(), bed.inside(), bed.planting()), key -> new ArrayList<>()).add(bed));
-        return alike.values().stream().map(same -> new Wish(same.get(0), same.size(), same.size())).toList();
+        return garden.beds().stream().filter(bed -> !pinned.contains(bed.id()))
+                .collect(Collectors.groupingBy(
+                        bed -> List.<Object>of(bed.type(), bed.outline(), bed.walls(), bed.making(), bed.inside(), bed.planting()), LinkedHashMap::new, Collectors.toList()))
+                .values().stream().map(same -> new Wish(same.get(0), same.size(), same.size())).toList();
     }
 
     private LaidOut run(double seconds, Progress progress) {
