@@ -2,8 +2,10 @@ package lapyard.answers;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import lapyard.json.DocumentText;
+import lapyard.json.GardenReader;
 import lapyard.plan.CannotAnswer;
 import lapyard.words.Wording;
 
@@ -48,6 +50,11 @@ public final class GivenDocument {
     synchronized JsonNode tree() {
         if (tree.isEmpty()) tree = Optional.of(DocumentText.parse(text));
         return tree.get();
+    }
+
+    /** Codes of its beds. */
+    public List<String> beds() {
+        return GardenReader.beds(tree());
     }
 
     /** How findings of this garden are worded: in its own measures, in millimetres where it cannot be read. */

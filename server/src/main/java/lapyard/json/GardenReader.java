@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.StreamSupport;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -141,7 +142,12 @@ public final class GardenReader {
         List<Cursor> placed = garden.objects("beds", "bed").stream()
                 .map(bed -> bed.renamed("weekend", "stage"))
                 .toList();
-        List<String> ids = codes(placed);
+        List<String> given = placed.stream().map(bed -> bed.code("id", "")).toList();
+        Set<String> taken = new HashSet<>();
+        for (int i = 0; i < given.size(); i++) {
+            if (!given.get(i).isEmpty() && !taken.add(given.get(i))) placed.get(i).twice("id", "bed code", Fact.name(given.get(i)), WayKind.ANOTHER_CODE);
+        }
+        List<String> ids = codes(given);
         List<Bed> beds = new ArrayList<>();
         for (int i = 0; i < placed.size(); i++) {
             String id = ids.get(i);
@@ -176,17 +182,14 @@ public final class GardenReader {
     }
 
     /** Each bed's code; where it has none, the next letter that no bed has. */
-    private static List<String> codes(List<Cursor> beds) {
-        Set<String> taken = new HashSet<>();
-        List<String> codes = new ArrayList<>();
-        for (Cursor bed : beds) {
-            String code = bed.code("id", "");
-            if (!code.isEmpty() && !taken.add(code)) bed.twice("id", "bed code", Fact.name(code), WayKind.ANOTHER_CODE);
-            codes.add(code);
-        }
-        Iterator<String> free = IntStream.iterate(0, next -> next + 1).mapToObj(Bed::wallLetter).filter(letter -> !taken.contains(letter)).iterator();
-        codes.replaceAll(code -> code.isEmpty() ? free.next() : code);
-        return codes;
+    private static List<String> codes(List<String> given) {
+        Iterator<String> free = IntStream.iterate(0, next -> next + 1).mapToObj(Bed::wallLetter).filter(letter -> !given.contains(letter)).iterator();
+        return given.stream().map(code -> code.isEmpty() ? free.next() : code).toList();
+    }
+
+    /** The codes of the beds of a document that can be read, as its garden has them. */
+    public static List<String> beds(JsonNode document) {
+        return codes(StreamSupport.stream(document.path("beds").spliterator(), false).map(bed -> bed.path("id").asText("")).toList());
     }
 
     private static Optional<Bed> bed(

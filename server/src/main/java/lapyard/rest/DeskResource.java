@@ -15,6 +15,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.stream.Stream;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
+import lapyard.answers.GivenDocument;
 import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfPage;
@@ -35,7 +36,9 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @Consumes(MediaType.APPLICATION_JSON)
     public Response jobSheet(@QueryParam("parts") String parts, @QueryParam("bed") String bed, @QueryParam("look") String look, Body body) {
         SheetAsk ask = QueryParameters.sheet(parts, bed, look);
-        return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text()), ask))).build();
+        GivenDocument document = Documents.given(body.text());
+        QueryParameters.checkBed(ask, document);
+        return Response.ok(SheetsResource.body(answers.jobSheet(document, ask))).build();
     }
 
     /** A part of a garden's job sheet that is worked out only when asked for; nothing is kept. */

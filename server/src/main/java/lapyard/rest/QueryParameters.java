@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.answers.GivenDocument;
 import lapyard.json.SheetAsk;
+import lapyard.plan.BedNames;
 import lapyard.working.Look;
 
 /** Reads the query parameters of a request; an unusable one is refused by name with status 400. */
@@ -59,7 +61,9 @@ final class QueryParameters {
 
     /** Words with commas between. */
     static List<String> words(String name, String text) {
-        return text == null || text.isBlank() ? List.of() : Stream.of(text.split(",")).map(word -> word(name, word).orElse("")).toList();
+        if (text == null || text.isBlank()) return List.of();
+        if (text.matches("[,\\s]+")) throw new ProblemException(400, name + " names nothing: give words with commas between, or leave it out");
+        return Stream.of(text.split(",")).map(word -> word(name, word).orElse("")).toList();
     }
 
     /** What of a job sheet is asked for; all of the whole where nothing is said. */
@@ -69,6 +73,12 @@ final class QueryParameters {
         } catch (IllegalArgumentException unknown) {
             throw new ProblemException(400, unknown.getMessage());
         }
+    }
+
+    /** Refuses a bed that this garden does not have. */
+    static void checkBed(SheetAsk ask, GivenDocument garden) {
+        if (ask.bed().isEmpty() || garden.beds().contains(ask.bed().get())) return;
+        throw new ProblemException(400, "the garden has no bed " + ask.bed().get() + (garden.beds().isEmpty() ? " and no other" : ": it has " + BedNames.where(garden.beds())));
     }
 
     /** What a receipt shall hold besides: nothing, the job sheet or its order. */

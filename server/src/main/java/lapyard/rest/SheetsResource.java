@@ -14,7 +14,6 @@ import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,9 +59,10 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         OptionalLong moment = shelf.store().moment();
         Stored stored = shelf.standing(id);
         SheetAsk ask = QueryParameters.sheet(parts, bed, look);
-        Answer output = answers.jobSheet(given(stored), ask);
-        if (ask.look() == Look.FIRST) return answer(output, MediaType.APPLICATION_JSON, have).build();
-        standing.keep(uri.getRequestUri(), moment, stored, answers.jobSheetKey(given(stored), ask), output, MediaType.APPLICATION_JSON,
+        GivenDocument document = given(stored);
+        QueryParameters.checkBed(ask, document);
+        Answer output = answers.jobSheet(document, ask);
+        if (ask.look() == Look.WHOLE) standing.keep(uri.getRequestUri(), moment, stored, answers.jobSheetKey(document, ask), output, MediaType.APPLICATION_JSON,
                 Tags.quoted(output.tag()), Optional.empty());
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }

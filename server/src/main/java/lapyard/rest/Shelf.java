@@ -69,6 +69,7 @@ final class Shelf {
     /** Checks and keeps a new garden; {@code then} is told of it before it is answered with 201 and a receipt. */
     Response create(String text, ObjectNode tree, With also, Consumer<Stored> then) {
         GivenDocument document = GivenDocument.of(text, tree);
+        QueryParameters.checkBed(also.ask(), document);
         List<Finding> findings = checked(document);
         Stored stored = store().create(new NewGarden(Ids.next(), Documents.name(tree), text));
         metrics.saves.increment();
@@ -123,6 +124,7 @@ final class Shelf {
     /** Checks and keeps a garden's new text; 200 with a receipt, or the refusal that fits. */
     Response save(String id, long expected, String text, ObjectNode tree, With also) {
         GivenDocument document = GivenDocument.of(text, tree, id);
+        QueryParameters.checkBed(also.ask(), document);
         List<Finding> findings = checked(document);
         return answer(store().save(id, expected, Documents.name(tree), text), expected, new Receipt(findings, document, also, false));
     }
@@ -172,9 +174,10 @@ final class Shelf {
     private Optional<String> also(Receipt receipt) {
         if (receipt.also().equals(With.NOTHING)) return Optional.empty();
         try {
+            QueryParameters.checkBed(receipt.also().ask(), receipt.kept());
             Answer made = receipt.also().called().equals("order") ? answers.order(receipt.kept(), receipt.also().ask()) : answers.jobSheet(receipt.kept(), receipt.also().ask());
             return Optional.of(made).filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
-        } catch (Busy | Refused later) {
+        } catch (Busy | Refused | ProblemException later) {
             return Optional.empty();
         }
     }

@@ -54,6 +54,23 @@ class BadRequestsTest {
                 served.send("POST", "/api/solve/cutting", body, "Content-Type", json));
     }
 
+    @ParameterizedTest(name = "{0} of a job sheet is refused")
+    @CsvSource(delimiter = '|', textBlock = """
+            ?parts=,           | parts names nothing: give words with commas between, or leave it out
+            ?parts=,,&bed=A    | parts names nothing: give words with commas between, or leave it out
+            ?bed=Q             | the garden has no bed Q: it has bed A
+            ?parts=slip&bed=a  | the garden has no bed a: it has bed A
+            """)
+    void whatAJobSheetDoesNotHaveIsNamedWithWhatThereIs(String asked, String detail) throws Exception {
+        for (HttpResponse<String> refused : List.of(
+                served.get(address + "/job-sheet" + asked),
+                served.send("POST", "/api/job-sheet" + asked, BodyPublishers.ofString(BED), "Content-Type", "application/json"),
+                served.put(address + asked + "&with=job-sheet", BED.replace("2400", "2500"), "If-Match", "\"1\""))) {
+            assertEquals(detail, problem(400, refused).path("detail").asText());
+        }
+        assertEquals("\"1\"", Served.etag(served.get(address)));
+    }
+
     @ParameterizedTest(name = "{0} is refused")
     @ValueSource(
             strings = {
