@@ -77,7 +77,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
                 attempt(set, strict, refused, () -> folder.put(set + ".pdf", out -> Prints.set(set, sheet, ask, laid, out, this::pages)));
         }
         if (names.contains("care")) file("care.ics");
-        Optional<ObjectNode> data = names.contains(DATA) ? Optional.of(JobSheetJson.of(sheet, Optional.empty())) : Optional.empty();
+        Optional<ObjectNode> data = names.contains(DATA) ? Optional.of(JobSheetJson.of(sheet)) : Optional.empty();
         if (names.contains("slip")) slip(data.map(json -> json.path("slip")).orElseGet(() -> JobSheetJson.slip(sheet)));
         if (names.contains("weekends")) {
             file("weekends.csv");

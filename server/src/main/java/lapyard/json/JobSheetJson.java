@@ -57,7 +57,7 @@ public final class JobSheetJson {
     private JobSheetJson() {}
 
     /** {@code look} is {@code first} where the sheet may still improve, else it is left out. */
-    private record Whole(String garden, Optional<Long> revision, @IfGiven Optional<Look> look, Later ground, Iterator<YardBed> yard, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
+    private record Whole(String garden, @IfGiven Optional<Look> look, Later ground, Iterator<YardBed> yard, Iterator<BedShape> beds, List<JobSheet.PathSheet> paths,
             List<Cutting> cutting, List<Cutting> strips, List<JobSheet.MaterialRolls> rolls, Later searches, Later slip, Later weekends, Later tally, List<Finding> snags, @IfGiven Optional<String> caution, List<RackBoard> rack,
             List<Provenance> provenance, List<Caution> cautions, List<String> defaults) {}
 
@@ -86,9 +86,8 @@ public final class JobSheetJson {
 
     private record Wall(String wall, double lengthMm, boolean seen, Joint joint, double turnDeg) {}
 
-    /** @param revision of the stored garden; empty where nothing was stored */
-    public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {
-        return Wire.of(new Wire.Picked(whole(sheet, revision, SheetAsk.WHOLE), SheetAsk.WHOLE::has), words(sheet));
+    public static ObjectNode of(JobSheet sheet) {
+        return Wire.of(new Wire.Picked(whole(sheet, SheetAsk.WHOLE), SheetAsk.WHOLE::has), words(sheet));
     }
 
     /** The parts that a job sheet has under their own names. */
@@ -98,7 +97,7 @@ public final class JobSheetJson {
 
     /** What is asked for, written bed by bed, so that it takes little beside the job sheet. */
     public static void write(JobSheet sheet, SheetAsk ask, OutputStream out) throws IOException {
-        Wire.write(new Wire.Picked(whole(sheet, Optional.empty(), ask), ask::has), words(sheet), out);
+        Wire.write(new Wire.Picked(whole(sheet, ask), ask::has), words(sheet), out);
     }
 
     /**
@@ -107,7 +106,7 @@ public final class JobSheetJson {
      * @throws IllegalArgumentException for any other
      */
     public static void write(String part, JobSheet sheet, OutputStream out) throws IOException {
-        Whole whole = whole(sheet, Optional.empty(), SheetAsk.WHOLE);
+        Whole whole = whole(sheet, SheetAsk.WHOLE);
         Wire.write(switch (part) {
             case "take-off" -> new TakeOff(whole.beds(), whole.paths());
             case "cutting" -> whole.cutting();
@@ -124,9 +123,9 @@ public final class JobSheetJson {
         return Wording.of(sheet.garden().imperial());
     }
 
-    private static Whole whole(JobSheet sheet, Optional<Long> revision, SheetAsk ask) {
+    private static Whole whole(JobSheet sheet, SheetAsk ask) {
         return new Whole(
-                sheet.garden().name(), revision, Optional.of(sheet.look()).filter(Look.FIRST::equals), new Later(() -> GroundJson.of(sheet)),
+                sheet.garden().name(), Optional.of(sheet.look()).filter(Look.FIRST::equals), new Later(() -> GroundJson.of(sheet)),
                 sheet.beds().stream().map(JobSheetJson::fromAbove).iterator(), beds(sheet, ask),
                 sheet.paths(),
                 cuttings(sheet, sheet.cutting()), cuttings(sheet, sheet.strips()),

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.json.JobSheetJson;
@@ -30,7 +29,7 @@ class WrittenAsItIsMadeTest {
     void theTextIsThatOfTheTree(String sample) throws IOException {
         PreparedGarden sheet = DESK.prepare(GivenDocument.of(Files.readString(Path.of("../samples/" + sample + ".json"))));
         String text = Forms.jobSheet(sheet);
-        assertEquals(JobSheetJson.of(sheet.sheet(), Optional.empty()).toString(), text);
+        assertEquals(JobSheetJson.of(sheet.sheet()).toString(), text);
         JsonNode whole = new JsonMapper().readTree(text);
         for (String part : JobSheetJson.PARTS) {
             JsonNode written = new JsonMapper().readTree(Forms.part(sheet, part));

@@ -8,7 +8,6 @@ import java.io.StringReader;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.StreamSupport;
 import lapyard.job.Gardens;
@@ -45,7 +44,7 @@ class BedByBedTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void everyPlaceTellsTheSlipsFigure(long seed) throws Exception {
         JobSheet sheet = Gardens.sheet(garden(seed, seed % 2 == 0));
-        JsonNode all = JobSheetJson.of(sheet, Optional.empty());
+        JsonNode all = JobSheetJson.of(sheet);
         for (String part : List.of("cutting", "strips")) {
             assertTrue(all.path(part).size() > 0, part);
             for (JsonNode cutting : all.path(part)) {

@@ -10,7 +10,6 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import lapyard.job.Gardens;
@@ -37,7 +36,7 @@ class FirstLookTest {
     }
 
     private static String json(JobSheet sheet) {
-        return JobSheetJson.of(sheet, Optional.empty()).toString().replaceAll("\"seconds\":[-0-9.E]+", "");
+        return JobSheetJson.of(sheet).toString().replaceAll("\"seconds\":[-0-9.E]+", "");
     }
 
     @ParameterizedTest
@@ -56,8 +55,8 @@ class FirstLookTest {
     @Test
     void whatOnlyTheWholeKnowsIsLeftOut() throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/village-hall.json")));
-        JsonNode first = JobSheetJson.of(sheet(garden, Look.FIRST, new SearchMemory(BYTES)), Optional.empty());
-        JsonNode whole = JobSheetJson.of(sheet(garden, Look.WHOLE, new SearchMemory(BYTES)), Optional.empty());
+        JsonNode first = JobSheetJson.of(sheet(garden, Look.FIRST, new SearchMemory(BYTES)));
+        JsonNode whole = JobSheetJson.of(sheet(garden, Look.WHOLE, new SearchMemory(BYTES)));
         assertEquals("first", first.path("look").asText());
         assertTrue(whole.path("look").isMissingNode());
         assertTrue(whole.at("/slip/saved").isTextual() && whole.at("/slip/savings").size() > 0 && whole.at("/slip/bedByBed").isObject());

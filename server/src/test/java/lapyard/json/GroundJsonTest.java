@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import org.junit.jupiter.api.Test;
@@ -23,7 +22,7 @@ class GroundJsonTest {
 
     @Test
     void theJobSheetCarriesTheGround() throws Exception {
-        ObjectNode ground = (ObjectNode) JobSheetJson.of(sample(), Optional.empty()).get("ground");
+        ObjectNode ground = (ObjectNode) JobSheetJson.of(sample()).get("ground");
         assertEquals(5, ground.at("/survey/corners").size());
         assertEquals(300, ground.at("/usual/clearances/cover").asInt());
         assertEquals(915, ground.at("/usual/standards/ada-2010/path").asInt());

@@ -101,7 +101,7 @@ public class SizesDesk extends GardenDesk {
         private ObjectNode shown() {
             made.incrementAndGet();
             ObjectNode sheet = Late.MAPPER.createObjectNode();
-            sheet.put("garden", read(document).path("name").asText()).putNull("revision");
+            sheet.put("garden", read(document).path("name").asText());
             if (look == Look.FIRST) sheet.put("look", "first");
             ArrayNode beds = sheet.putArray("beds");
             for (JsonNode bed : read(document).path("beds"))
