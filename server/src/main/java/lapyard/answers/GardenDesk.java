@@ -14,9 +14,9 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.TryOut;
-import lapyard.json.AskedPartJson;
 import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
+import lapyard.json.JobSheetJson;
 import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
 import lapyard.json.Reading;
@@ -149,7 +149,7 @@ public class GardenDesk {
      * @throws Refused if they are in two currencies
      */
     public String variation(PreparedGarden before, PreparedGarden after) {
-        return AskedPartJson.of(between(before.sheet(), after.sheet()), after.sheet().garden().imperial()).toString();
+        return JobSheetJson.of(between(before.sheet(), after.sheet()), after.sheet().garden().imperial()).toString();
     }
 
     /**

@@ -1,6 +1,5 @@
 package lapyard.answers;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,12 +12,6 @@ import lapyard.exchange.XlsxWriter;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
-import lapyard.job.Loads;
-import lapyard.job.MerchantOffers;
-import lapyard.job.Payments;
-import lapyard.job.SawAdvice;
-import lapyard.json.AskedPartJson;
-import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
 import lapyard.json.SheetAsk;
 import lapyard.order.Slip;
@@ -66,7 +59,7 @@ public class PreparedGarden {
     }
 
     public String slipJson() {
-        return JobSheetJson.slip(sheet).toString();
+        return JobSheetJson.part("slip", sheet).toString();
     }
 
     /**
@@ -75,26 +68,7 @@ public class PreparedGarden {
      * @return false where there is no part of that name, and nothing is written
      */
     public boolean part(String part, OutputStream out) throws IOException {
-        if (JobSheetJson.PARTS.contains(part)) {
-            JobSheetJson.write(part, sheet, out);
-            return true;
-        }
-        Optional<JsonNode> other = other(part);
-        if (other.isPresent()) out.write(other.get().toString().getBytes(StandardCharsets.UTF_8));
-        return other.isPresent();
-    }
-
-    private Optional<JsonNode> other(String part) {
-        if (GroundJson.PARTS.contains(part)) return Optional.of(GroundJson.part(part, sheet));
-        return switch (part) {
-            case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
-            case "weekends" -> Optional.of(JobSheetJson.weekends(sheet));
-            case "loads" -> Optional.of(AskedPartJson.of(Loads.of(sheet), sheet.garden().imperial()));
-            case "offers" -> Optional.of(AskedPartJson.of(MerchantOffers.of(sheet), sheet.garden().imperial()));
-            case "payments" -> Optional.of(AskedPartJson.of(Payments.of(sheet), sheet.garden().imperial()));
-            case "quote" -> Optional.of(AskedPartJson.of(sheet.quote(), sheet.garden().terms().quote()));
-            default -> Optional.empty();
-        };
+        return JobSheetJson.write(part, sheet, out);
     }
 
     /**

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,9 +21,6 @@ import lapyard.answers.PreparedGarden;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
-import lapyard.job.Loads;
-import lapyard.job.SawAdvice;
-import lapyard.json.AskedPartJson;
 import lapyard.json.JobSheetJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -78,7 +76,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         }
         if (names.contains("care")) file("care.ics");
         Optional<ObjectNode> data = names.contains(DATA) ? Optional.of(JobSheetJson.of(sheet)) : Optional.empty();
-        if (names.contains("slip")) slip(data.map(json -> json.path("slip")).orElseGet(() -> JobSheetJson.slip(sheet)));
+        if (names.contains("slip")) slip(data.map(json -> json.path("slip")).orElseGet(() -> JobSheetJson.part("slip", sheet)));
         if (names.contains("weekends")) {
             file("weekends.csv");
             file("weekends.ics");
@@ -155,10 +153,11 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
      */
     private void data(ObjectNode json, boolean advice) throws IOException {
         progress.accept("job-sheet.json");
-        json.set("weekends", JobSheetJson.weekends(sheet));
-        if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
-        json.set("loads", AskedPartJson.of(Loads.of(sheet), sheet.garden().imperial()));
-        if (sheet.garden().terms().quote().given()) json.set("quote", AskedPartJson.of(sheet.quote(), sheet.garden().terms().quote()));
+        List<String> beside = new ArrayList<>(List.of("weekends"));
+        if (advice) beside.add("advice");
+        beside.add("loads");
+        if (sheet.garden().terms().quote().given()) beside.add("quote");
+        beside.forEach(part -> json.set(part, JobSheetJson.part(part, sheet)));
         text("job-sheet.json", JobSheetJson.text(json));
     }
 

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.JobSheet;
-import lapyard.json.AskedPartJson;
 import lapyard.json.JobSheetJson;
 import lapyard.order.Variation;
 import lapyard.prints.OrderPrint;
@@ -36,7 +35,7 @@ final class VariationCommand extends PrintedCommand {
         JobSheet is = sheet(after);
         try {
             Variation variation = Variation.between(was.slip(), is.slip(), is.garden().imperial());
-            out().print(JobSheetJson.text(AskedPartJson.of(variation, is.garden().imperial())));
+            out().print(JobSheetJson.text(JobSheetJson.of(variation, is.garden().imperial())));
             out().flush();
             if (out != null) {
                 PrintAsk ask = PrintAsk.usual("", LocalDate.now().toString());

@@ -1,7 +1,6 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -35,14 +34,10 @@ import lapyard.plan.Finding;
 import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
-import lapyard.words.Wording;
 import lapyard.working.Quantity;
 
 /** The ground in a job sheet, and its parts that are worked out only when asked for: pegs and sun. */
-public final class GroundJson {
-    /** Names of the parts. */
-    public static final List<String> PARTS = List.of("ground", "pegs", "sun");
-
+final class GroundJson {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mmxxx");
 
     private GroundJson() {}
@@ -78,20 +73,10 @@ public final class GroundJson {
 
     private record NoSun(Optional<LocalDate> day, List<SunHours.BedSun> beds, List<Double> cells) {}
 
-    /** @throws IllegalArgumentException for a part that is none of {@link #PARTS} */
-    public static ObjectNode part(String part, JobSheet sheet) {
-        return switch (part) {
-            case "ground" -> of(sheet);
-            case "pegs" -> pegs(SettingOut.of(sheet.garden(), sheet.ground().fall()), Wording.of(sheet.garden().imperial()));
-            case "sun" -> sun(SunHours.of(sheet.garden(), sheet.ground().fall()));
-            default -> throw new IllegalArgumentException("the ground has no part " + part);
-        };
-    }
-
-    static ObjectNode of(JobSheet sheet) {
+    static Record of(JobSheet sheet) {
         GroundSheet ground = sheet.ground();
         Ground drawn = sheet.garden().ground();
-        return Wire.of(new Whole(
+        return new Whole(
                 drawn.outline().stream().flatMap(yard -> yard.corners().stream()).toList(),
                 new Usual(
                         Stream.of(KeepClearKind.values()).collect(Collectors.toMap(KeepClearKind::code, kind -> kind.clearanceMm, (one, same) -> one, TreeMap::new)),
@@ -101,7 +86,7 @@ public final class GroundJson {
                 ground.fall().map(fall -> fall(fall, drawn.levels())),
                 ground.quantities(),
                 IntStream.range(0, ground.beds().size()).mapToObj(i -> bed(ground.beds().get(i), sheet.beds().get(i))).toList(),
-                ground.keepClear(), ground.rims(), ground.access()));
+                ground.keepClear(), ground.rims(), ground.access());
     }
 
     private static FallShape fall(Fall fall, List<Ground.Level> levels) {
@@ -132,11 +117,12 @@ public final class GroundJson {
         return Math.max(0, Math.min(1, share));
     }
 
-    private static ObjectNode pegs(SettingOut out, Wording words) {
-        return Wire.of(new PegsShape(
+    static Record pegs(JobSheet sheet) {
+        SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
+        return new PegsShape(
                 out.baseline().map(line -> new Baseline(line.from(), line.to(), line.from().distanceMm(line.to()), line.standOffMm())),
                 Pegs.TOLERANCE_MM, out.square(), out.beds().stream().map(GroundJson::pegs).toList(),
-                out.findings()), words);
+                out.findings());
     }
 
     private static BedPegs pegs(SettingOut.BedPegs bed) {
@@ -153,14 +139,15 @@ public final class GroundJson {
         return new Peg(peg.number(), peg.alongMm(), peg.offMm(), tapes.firstMm(), tapes.secondMm(), tapes.flat(), peg.dropMm());
     }
 
-    private static ObjectNode sun(Optional<SunHours> hours) {
-        if (hours.isEmpty()) return Wire.of(new NoSun(Optional.empty(), List.of(), List.of()));
+    static Record sun(JobSheet sheet) {
+        Optional<SunHours> hours = SunHours.of(sheet.garden(), sheet.ground().fall());
+        if (hours.isEmpty()) return new NoSun(Optional.empty(), List.of(), List.of());
         SunHours sun = hours.get();
         Function<ZonedDateTime, String> minute = MINUTE::format;
-        return Wire.of(new Sun(
+        return new Sun(
                 sun.day().day(), sun.day().zone().getId(), sun.rise().map(minute), sun.set().map(minute),
                 sun.beds(), sun.cellMm(),
-                cells(sun.cells())));
+                cells(sun.cells()));
     }
 
     /** Middle and hours of each cell, {@code [x, y, hours]}: the many of them are written short. */

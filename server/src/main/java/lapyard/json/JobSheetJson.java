@@ -3,7 +3,6 @@ package lapyard.json;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -32,6 +31,9 @@ import lapyard.geometry.Rectangle;
 import lapyard.job.Caution;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet;
+import lapyard.job.Loads;
+import lapyard.job.MerchantOffers;
+import lapyard.job.Payments;
 import lapyard.job.Provenance;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
@@ -39,21 +41,22 @@ import lapyard.json.Wire.Exact;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Later;
 import lapyard.json.Wire.Unwrapped;
+import lapyard.order.Quote;
+import lapyard.order.Variation;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Joint;
+import lapyard.plan.QuoteTerms;
 import lapyard.plan.RackBoard;
 import lapyard.standing.Standing;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
 import lapyard.working.Look;
 import lapyard.working.Quantity;
+import lapyard.working.Working;
 
 /** The wire form of a job sheet: its parts in the order in which they stand, each as {@link Wire} writes it. */
 public final class JobSheetJson {
-    /** Names of the parts that stand in the whole. */
-    public static final List<String> PARTS = List.of("take-off", "cutting", "rolls", "slip", "snags", "order", "tally");
-
     private JobSheetJson() {}
 
     /** {@code look} is {@code first} where the sheet may still improve, else it is left out. */
@@ -75,6 +78,9 @@ public final class JobSheetJson {
     private record TakeOff(Iterator<BedShape> beds, List<JobSheet.PathSheet> paths) {}
 
     private record Order(@IfGiven Optional<Look> look, Later slip, List<Finding> snags, @IfGiven Optional<String> caution) {}
+
+    private record Offer(String number, String client, String validUntil, String currency, BigDecimal margin, BigDecimal cost,
+            BigDecimal price, boolean atLeast, List<Quote.Line> lines, List<String> exclusions, Working working) {}
 
     private record Cutting(String section, OptionalInt boardsBedByBed, Later result, @Unwrapped SawWork saw) {}
 
@@ -100,14 +106,22 @@ public final class JobSheetJson {
         Wire.write(new Wire.Picked(whole(sheet, ask), ask::has), words(sheet), out);
     }
 
-    /**
-     * One of {@link #PARTS} as it stands in the whole; {@code take-off} is beds and paths, {@code order} slip and snags.
-     *
-     * @throws IllegalArgumentException for any other
-     */
-    public static void write(String part, JobSheet sheet, OutputStream out) throws IOException {
+    /** One part as {@link #part} has it; false where there is none of that name, and nothing is written. */
+    public static boolean write(String part, JobSheet sheet, OutputStream out) throws IOException {
+        Optional<Object> shape = shape(part, sheet);
+        if (shape.isPresent()) Wire.write(shape.get(), words(sheet), out);
+        return shape.isPresent();
+    }
+
+    /** A part that stands in the whole, such as {@code slip}, or one that is worked out only where it is asked for, such as {@code advice}. */
+    public static JsonNode part(String part, JobSheet sheet) {
+        return Wire.tree(shape(part, sheet).orElseThrow(), words(sheet));
+    }
+
+    /** {@code take-off} is beds and paths, {@code order} slip and snags. */
+    private static Optional<Object> shape(String part, JobSheet sheet) {
         Whole whole = whole(sheet, SheetAsk.WHOLE);
-        Wire.write(switch (part) {
+        return Optional.ofNullable(switch (part) {
             case "take-off" -> new TakeOff(whole.beds(), whole.paths());
             case "cutting" -> whole.cutting();
             case "rolls" -> whole.rolls();
@@ -115,8 +129,27 @@ public final class JobSheetJson {
             case "snags" -> whole.snags();
             case "order" -> new Order(whole.look(), whole.slip(), whole.snags(), whole.caution());
             case "tally" -> whole.tally();
-            default -> throw new IllegalArgumentException("a job sheet has no part " + part);
-        }, words(sheet), out);
+            case "ground" -> whole.ground();
+            case "pegs" -> GroundJson.pegs(sheet);
+            case "sun" -> GroundJson.sun(sheet);
+            case "weekends" -> WeekendsJson.shape(sheet, Optional.of(StagingCost.of(sheet).ways()));
+            case "advice" -> SawAdvice.of(sheet);
+            case "loads" -> Loads.of(sheet);
+            case "offers" -> MerchantOffers.of(sheet);
+            case "payments" -> Payments.of(sheet);
+            case "quote" -> quote(sheet.quote(), sheet.garden().terms().quote());
+            default -> null;
+        });
+    }
+
+    private static Offer quote(Quote quote, QuoteTerms terms) {
+        return new Offer(terms.number(), terms.client(), terms.validUntil(), quote.currency().getCode(), quote.marginPercent(),
+                quote.cost(), quote.price(), quote.atLeast(), quote.lines(), terms.exclusions(), quote.working());
+    }
+
+    /** What a change does to the order. */
+    public static ObjectNode of(Variation variation, boolean imperial) {
+        return Wire.of(variation, Wording.of(imperial));
     }
 
     private static Wording words(JobSheet sheet) {
@@ -130,7 +163,7 @@ public final class JobSheetJson {
                 sheet.paths(),
                 cuttings(sheet, sheet.cutting()), cuttings(sheet, sheet.strips()),
                 sheet.rolls(), new Later(() -> searches(sheet)),
-                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
+                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet, Optional.empty())), new Later(() -> TallyJson.of(sheet)),
                 sheet.snags(), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
                 sheet.provenance(), sheet.cautions(), sheet.garden().defaulted());
@@ -163,11 +196,6 @@ public final class JobSheetJson {
         }).iterator();
     }
 
-    /** The advice of each section of wall timber, as it stands beside a job sheet under the key {@code advice}. */
-    public static ArrayNode advice(List<SawAdvice> advice, boolean imperial) {
-        return (ArrayNode) Wire.tree(advice, Wording.of(imperial));
-    }
-
     private static BedShape bed(JobSheet.BedSheet sheet) {
         BedWork work = sheet.work();
         Bed bed = work.bed();
@@ -189,17 +217,6 @@ public final class JobSheetJson {
         return cuttings.stream()
                 .map(one -> new Cutting(one.section(), sheet.look() == Look.FIRST ? OptionalInt.empty() : OptionalInt.of(one.boardsBedByBed()), new Later(one::result), one.saw()))
                 .toList();
-    }
-
-    public static ObjectNode slip(JobSheet sheet) {
-        return Wire.of(SlipJson.of(sheet), words(sheet));
-    }
-
-    /** The weekends with what staging costs, which takes longer to work out than the rest of them. */
-    public static ObjectNode weekends(JobSheet sheet) {
-        ObjectNode json = Wire.of(WeekendsJson.shape(sheet));
-        json.set("cost", Wire.tree(StagingCost.of(sheet).ways()));
-        return json;
     }
 
     public static String text(JsonNode json) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
+import lapyard.job.StagingCost;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
 import lapyard.plan.Crew;
@@ -21,7 +22,8 @@ final class WeekendsJson {
 
     private record Whole(boolean described, Optional<LocalDate> start, String zone, LocalTime from, @To(2) double hours,
             @To(2) double load, int lastDay, int endDay, int leastDay, List<Weekends.Day> days, List<Task> tasks,
-            List<Weekends.Wait> waits, int drops, List<Row> buying, List<Minutes> rates) {}
+            List<Weekends.Wait> waits, int drops, List<Row> buying, List<Minutes> rates,
+            @IfGiven Optional<List<StagingCost.Way>> cost) {}
 
     private record Task(String id, String place, String bed, String step, String label, @To(1) double minutes, int people,
             boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<GardenTask.After> after, List<String> marks,
@@ -33,7 +35,8 @@ final class WeekendsJson {
 
     private record Minutes(String rate, @To(2) double minutes, String per) {}
 
-    static Object shape(JobSheet sheet) {
+    /** @param cost of staging, which takes longer to work out than all the rest */
+    static Record shape(JobSheet sheet, Optional<List<StagingCost.Way>> cost) {
         Weekends weekends = sheet.weekends();
         Crew crew = sheet.garden().people().crew();
         Crew.Dates dates = crew.dates();
@@ -46,7 +49,7 @@ final class WeekendsJson {
                 weekends.waits(),
                 buying.drops(),
                 buying.rows().stream().map(row -> row(row, dates.start())).toList(),
-                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field, crew.minutes(rate), rate.per)).toList());
+                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field, crew.minutes(rate), rate.per)).toList(), cost);
     }
 
     private static Task task(Weekends.Task task) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.json.JobSheetJson;
@@ -31,7 +32,7 @@ class WrittenAsItIsMadeTest {
         String text = Forms.jobSheet(sheet);
         assertEquals(JobSheetJson.of(sheet.sheet()).toString(), text);
         JsonNode whole = new JsonMapper().readTree(text);
-        for (String part : JobSheetJson.PARTS) {
+        for (String part : List.of("take-off", "cutting", "rolls", "slip", "snags", "order", "tally", "ground")) {
             JsonNode written = new JsonMapper().readTree(Forms.part(sheet, part));
             if (part.equals("take-off")) assertEquals(whole.get("beds"), written.get("beds"));
             else if (part.equals("order")) written.properties().forEach(one -> assertEquals(whole.get(one.getKey()), one.getValue(), one.getKey()));

@@ -104,10 +104,10 @@ class SawWorkTest {
     /** 24 mm are 15.1 sixteenths of 25.4 mm, 12 mm 7.56: 15/16" less would not save. */
     @Test
     void feetAndInchesRoundANearMissUpToTheNextSixteenth() {
-        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"Q\",\"width\":1300,\"depth\":1300,\"courses\":1}]" + ONLY_2400);
+        JobSheet sheet = Gardens.sheet("{\"units\":\"imperial\",\"beds\":[{\"id\":\"Q\",\"width\":1300,\"depth\":1300,\"courses\":1}]" + ONLY_2400);
         assertEquals(
                 List.of("make bed Q narrower and shallower by 1/2\" each", "make bed Q 1\" narrower", "make bed Q 1\" shallower"),
-                JobSheetJson.advice(SawAdvice.of(sheet), true).get(0).get("nearMisses").findValuesAsText("text"));
+                JobSheetJson.part("advice", sheet).get(0).get("nearMisses").findValuesAsText("text"));
     }
 
     /**

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ class GroundJsonTest {
         JobSheet sheet = sheet("""
                 {"ground":{"levels":[{"at":[0,0],"drop":412},{"at":[3000,0],"drop":412},{"at":[0,2400],"drop":442}]},
                  "beds":[{"id":"M","outline":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]}]}""");
-        var scribes = GroundJson.of(sheet).at("/beds/0/scribes");
+        var scribes = JobSheetJson.part("ground", sheet).at("/beds/0/scribes");
         assertEquals(6, scribes.size());
         assertEquals("M-1B", scribes.get(1).get("mark").asText());
         // B runs y 0 to 1400 of 1500: 30 at its start, 30 - 1400 / 80 at its end
@@ -50,16 +51,16 @@ class GroundJsonTest {
 
     @Test
     void pegsAndSunArePartsOfTheirOwn() throws Exception {
-        ObjectNode pegs = GroundJson.part("pegs", sample());
+        JsonNode pegs = JobSheetJson.part("pegs", sample());
         assertEquals(11400, pegs.at("/baseline/length").asDouble());
         assertEquals(900, pegs.at("/beds/0/pegs/0/along").asDouble());
         assertEquals(2400, pegs.at("/beds/0/pegs/0/off").asDouble());
         assertEquals(2563.2, pegs.at("/beds/0/pegs/0/first").asDouble());
-        ObjectNode sun = GroundJson.part("sun", sample());
+        JsonNode sun = JobSheetJson.part("sun", sample());
         assertEquals(4, sun.at("/beds").size());
         assertTrue(sun.get("rise").asText().startsWith("2026-03-20T06:"), sun.get("rise").asText());
         JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
-        assertEquals("STOP", GroundJson.part("pegs", bare).at("/snags/0/weight").asText());
-        assertTrue(GroundJson.part("sun", bare).get("day").isNull());
+        assertEquals("STOP", JobSheetJson.part("pegs", bare).at("/snags/0/weight").asText());
+        assertTrue(JobSheetJson.part("sun", bare).get("day").isNull());
     }
 }

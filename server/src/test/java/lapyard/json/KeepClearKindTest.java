@@ -24,7 +24,7 @@ class KeepClearKindTest {
     void anAnswerHasTheWordOfTheDocumentAndItsUsualClearance() throws Exception {
         String garden = "{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,9000],[0,9000]],\"keepClear\":[{\"kind\":\"air-brick\",\"at\":[4000,0]}]},"
                 + "\"beds\":[{\"width\":2400,\"depth\":1200,\"at\":[2000,3000]}]}";
-        JsonNode ground = GroundJson.part("ground", Job.prepare(((Reading.Read) GardenReader.read(garden)).garden()));
+        JsonNode ground = JobSheetJson.part("ground", Job.prepare(((Reading.Read) GardenReader.read(garden)).garden()));
         assertEquals("air-brick", ground.at("/keepClear/0/kind").textValue());
         assertEquals(300, ground.at("/keepClear/0/clearance").asInt());
         assertEquals(300, ground.at("/usual/clearances/air-brick").asInt());
