@@ -15,7 +15,9 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import lapyard.answers.TurnQueue.Turn;
 import lapyard.drawing.PdfPage;
+import lapyard.json.MerchantList;
 import lapyard.json.SheetAsk;
+import lapyard.json.SiteFileJson;
 import lapyard.plan.Finding;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PrintAsk;
@@ -35,6 +37,8 @@ public final class AnswerService {
     private static final int MOST_WAITING = 96;
     /** Share of the heap that kept answers may take. */
     private static final int KEPT_SHARE = 6;
+    /** What is remembered of an address. */
+    private static final long STANDING_BYTES = 400;
 
     private final GardenDesk desk;
     private final TurnQueue turns;
@@ -68,7 +72,7 @@ public final class AnswerService {
 
     private static long sizeBytes(Object one) {
         if (one instanceof Answer answer) return answer.sizeBytes();
-        return one instanceof PreparedGarden sheet ? sheet.sizeBytes() : ((Standing) one).sizeBytes();
+        return one instanceof PreparedGarden sheet ? sheet.sizeBytes() : STANDING_BYTES;
     }
 
     /** The findings about a document before it is saved; a STOP means that it cannot be saved. */
@@ -227,12 +231,14 @@ public final class AnswerService {
         return made(key, WorkKind.PRINT, after, () -> spooled(out -> desk.variationSheet(sheet(before), sheet(after), from, to, out)));
     }
 
+    /** How a merchant's list is understood, and the garden with it where every line is good. */
     public String merchantList(String body) {
-        return inTurn(WorkKind.CHECK, "", () -> desk.merchantList(body));
+        return inTurn(WorkKind.CHECK, "", () -> MerchantList.preview(body).toString());
     }
 
+    /** The contents of a site file, and the garden with the layers taken from it. */
     public String siteFile(String body) {
-        return inTurn(WorkKind.CHECK, "", () -> desk.siteFile(body));
+        return inTurn(WorkKind.CHECK, "", () -> SiteFileJson.preview(body).toString());
     }
 
     /**
@@ -261,7 +267,7 @@ public final class AnswerService {
 
     private String solved(String kind, String problem, double seconds, Function<String, Progress> progress) {
         return kind.equals("garden")
-                ? sheet(GivenDocument.of(problem), progress).slipJson()
+                ? sheet(GivenDocument.of(problem), progress, Look.WHOLE).slipJson()
                 : desk.solve(kind, problem, seconds, progress);
     }
 
@@ -301,13 +307,7 @@ public final class AnswerService {
      * @param key      of the answer itself
      * @param more     what whoever keeps it wants to remember with it
      */
-    public record Standing(String garden, long revision, String key, Object more) {
-        private static final long SIZE_BYTES = 400;
-
-        long sizeBytes() {
-            return SIZE_BYTES;
-        }
-    }
+    public record Standing(String garden, long revision, String key, Object more) {}
 
     /** Remembers that the address is answered by this. */
     public void stands(String address, Standing standing, Answer answer) {
@@ -379,11 +379,7 @@ public final class AnswerService {
     }
 
     private PreparedGarden sheet(GivenDocument document) {
-        return sheet(document, what -> Progress.UNHEARD);
-    }
-
-    private PreparedGarden sheet(GivenDocument document, Function<String, Progress> progress) {
-        return sheet(document, progress, Look.WHOLE);
+        return sheet(document, what -> Progress.UNHEARD, Look.WHOLE);
     }
 
     /** Runs within a turn. The whole where that is known. A search that was told to stop returns what it has found, which is not kept; nor is a first look. */

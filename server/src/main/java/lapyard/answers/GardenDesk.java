@@ -18,9 +18,7 @@ import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LayOutJson;
-import lapyard.json.MerchantListJson;
 import lapyard.json.Reading;
-import lapyard.json.SiteFileJson;
 import lapyard.json.SizesJson;
 import lapyard.json.SolveLine;
 import lapyard.json.TryOutJson;
@@ -170,16 +168,6 @@ public class GardenDesk {
         } catch (IllegalArgumentException e) {
             throw Refused.of(e, Wording.of(after.garden().imperial()));
         }
-    }
-
-    /** How a merchant's list is understood, and the garden with it where every line is good, {@link MerchantListJson#preview(String)}. */
-    public String merchantList(String body) {
-        return MerchantListJson.preview(body).toString();
-    }
-
-    /** The contents of a site file, and the garden with the layers taken from it, {@link SiteFileJson#preview}. */
-    public String siteFile(String body) {
-        return SiteFileJson.preview(body).toString();
     }
 
     /**

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import lapyard.json.JobSheetJson;
 import lapyard.json.MerchantList;
-import lapyard.json.MerchantListJson;
 import lapyard.json.SiteFileJson;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
@@ -62,7 +61,7 @@ abstract class IntoGardenCommand extends PrintedCommand {
             for (String field : columns.values()) {
                 if (!MerchantList.fields().contains(field)) throw new UnusableInput("no column is called \"" + field + "\": use " + String.join(", ", MerchantList.fields()) + " with --column.");
             }
-            ObjectNode preview = MerchantListJson.preview(Input.table(file), supplier, columns, document);
+            ObjectNode preview = MerchantList.preview(Input.table(file), supplier, columns, document);
             show(preview);
             if (preview.get("garden").isNull()) return refuse("Nothing was taken: correct the bad lines first.");
             if (out != null) write(preview.get("garden"), preview.get("lines").size() + " lines taken");

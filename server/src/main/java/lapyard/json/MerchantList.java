@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,13 +21,16 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapyard.catalogue.TradeName;
+import lapyard.exchange.XlsxReader;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
+import lapyard.plan.WayKind;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A merchant's list as CSV, with a comma, semicolon or tab between cells, read into lines of a garden's catalogue. The
+ * A merchant's list against a garden. It is CSV, with a comma, semicolon or tab between cells, read into lines of a garden's catalogue. The
  * columns that were understood are shown first; a bad line is named by its number in the file, and while there is one
  * nothing is taken. A line with neither price nor size was left unanswered and is passed over.
  *
@@ -125,6 +129,54 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     public record Line(long line, String kind, Map<String, String> fields) {}
 
     public record Bad(long line, String text, String way) {}
+
+    /** The catalogue that stands where a garden says nothing, as a document's catalogue is written. */
+    public static String examples() {
+        return DocumentText.ours(CatalogueReader.EXAMPLES);
+    }
+
+    /**
+     * @param body {@code {"list": CSV, "supplier": id, "garden": {...}}}; in place of {@code list} the bytes of a workbook in base64 as
+     *     {@code workbook}, and the answer has its first sheet as {@code list}
+     * @throws lapyard.plan.CannotAnswer for a field that is not what it should be, or when it is no JSON at all
+     * @throws lapyard.working.BrokenRule for a workbook that cannot be read
+     */
+    public static ObjectNode preview(String body) {
+        return Asked.read("merchant-list", DocumentText.parse(body), ask -> {
+            boolean workbook = ask.raw("workbook").isTextual();
+            if (!workbook && !ask.has("list")) ask.missing("list", "{\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}");
+            String list = workbook ? XlsxReader.firstSheetAsCsv(bytes(ask)) : ask.text("list");
+            ObjectNode preview = preview(list, ask.text("supplier"), Map.of(), Asked.object(ask, "garden"));
+            return workbook ? preview.put("list", list) : preview;
+        });
+    }
+
+    private static byte[] bytes(Cursor ask) {
+        try {
+            return Base64.getDecoder().decode(ask.text("workbook"));
+        } catch (IllegalArgumentException e) {
+            ask.shape("workbook", "the bytes of the file in base64", ask.raw("workbook"), WayKind.IN_QUOTES);
+            throw e;
+        }
+    }
+
+    /**
+     * How the list is understood; {@code garden} is the garden with it, null where a line is bad or that garden could not be read.
+     *
+     * @param named fields by the heading that means them, where that was said by hand; the fields are those of {@link #fields}
+     */
+    public static ObjectNode preview(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
+        MerchantList list = read(csv, supplier, named, garden);
+        Optional<ObjectNode> with = list.bad.isEmpty() ? Optional.of(list.over(garden)) : Optional.empty();
+        Optional<Reading> reading = with.map(GardenReader::read);
+        return Wire.of(new Preview(
+                list.columns.entrySet().stream().map(column -> new Column(column.getKey(), column.getValue())).toList(), list.ignored, list.lines, list.bad,
+                reading.map(read -> FindingList.stops(read.findings())).orElse(List.of()), with.filter(whole -> reading.get() instanceof Reading.Read)));
+    }
+
+    private record Column(String heading, String field) {}
+
+    private record Preview(List<Column> columns, List<String> ignored, List<Line> lines, List<Bad> bad, List<Finding> findings, Optional<ObjectNode> garden) {}
 
     /**
      * @param supplier id for lines that name none; empty for the one merchant
@@ -322,11 +374,6 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return amount(written.group(1)).map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros());
     }
 
-    /** Whether it can be taken as it stands. */
-    public boolean whole() {
-        return bad.isEmpty();
-    }
-
     /**
      * A garden with these lines in its catalogue: a line of the same section and length, roll, or item and pack from the
      * same supplier is replaced, all others stay. The document given is not changed.
@@ -422,15 +469,4 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     private static void named(ObjectNode to, Map<String, String> fields, String name) {
         if (fields.containsKey(name)) to.put(name, fields.get(name));
     }
-
-    /** How it was understood, and the garden with it where every line is good and the garden can be read. */
-    public ObjectNode preview(Optional<ObjectNode> garden, List<Finding> findings) {
-        return Wire.of(new Preview(
-                columns.entrySet().stream().map(column -> new Column(column.getKey(), column.getValue())).toList(), ignored, lines, bad,
-                findings, garden));
-    }
-
-    private record Column(String heading, String field) {}
-
-    private record Preview(List<Column> columns, List<String> ignored, List<Line> lines, List<Bad> bad, List<Finding> findings, Optional<ObjectNode> garden) {}
 }

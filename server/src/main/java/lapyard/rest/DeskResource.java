@@ -20,7 +20,7 @@ import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfPage;
 import lapyard.json.GardenReader;
-import lapyard.json.MerchantListJson;
+import lapyard.json.MerchantList;
 import lapyard.json.SheetAsk;
 import lapyard.prints.Prints;
 
@@ -134,7 +134,7 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @GET
     @Path("api/example-catalogue")
     public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Answer.of(MerchantListJson.examples()), MediaType.APPLICATION_JSON, have).build();
+        return SheetsResource.answer(Answer.of(MerchantList.examples()), MediaType.APPLICATION_JSON, have).build();
     }
 
     /** Which kinds of sheets there are, on which papers, and which layers a plan has. */

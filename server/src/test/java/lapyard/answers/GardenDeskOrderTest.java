@@ -1,6 +1,6 @@
 package lapyard.answers;
 
-import lapyard.json.MerchantListJson;
+import lapyard.json.MerchantList;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -123,10 +123,10 @@ class GardenDeskOrderTest {
 
     @Test
     void aBadListIsShownAndWhatIsNoListRefused() throws IOException {
-        JsonNode preview = MAPPER.readTree(DESK.merchantList("{\"list\":\"item,price,content\\nscrews,x,50\\n\"}"));
+        JsonNode preview = MerchantList.preview("{\"list\":\"item,price,content\\nscrews,x,50\\n\"}");
         assertEquals(2, preview.at("/bad/0/line").asInt());
         assertTrue(preview.path("garden").isNull());
-        assertThrows(CannotAnswer.class, () -> DESK.merchantList("{\"list\":7}"));
-        assertTrue(MAPPER.readTree(MerchantListJson.examples()).path("sections").size() > 0);
+        assertThrows(CannotAnswer.class, () -> MerchantList.preview("{\"list\":7}"));
+        assertTrue(MAPPER.readTree(MerchantList.examples()).path("sections").size() > 0);
     }
 }

@@ -47,7 +47,7 @@ class MerchantListTest {
         ObjectNode before = garden("{\"beds\":[{\"width\":2400,\"depth\":1200}],\"catalogue\":{\"suppliers\":[{\"id\":\"mill\"}],"
                 + "\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":99,\"supplier\":\"mill\"},"
                 + "{\"length\":3600,\"price\":26.40}]}]}}");
-        ObjectNode preview = MerchantListJson.preview(LIST, "mill", Map.of(), before);
+        ObjectNode preview = MerchantList.preview(LIST, "mill", Map.of(), before);
         assertEquals(0, preview.get("findings").size(), preview.get("findings").toString());
         ObjectNode after = (ObjectNode) preview.get("garden");
         assertEquals(99, before.at("/catalogue/sections/0/stock/0/price").asInt(), "the garden that was given is not touched");
@@ -75,14 +75,14 @@ class MerchantListTest {
         MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(number, list.bad().get(0).line(), list.bad().toString());
         assertTrue(list.bad().get(0).text().startsWith(words.strip()), list.bad().toString());
-        assertTrue(MerchantListJson.preview(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
+        assertTrue(MerchantList.preview(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
     }
 
     /** NIST SP 811: a foot is 0.3048 m, so 3.20 a foot is 10.4987 a metre. */
     @Test
     void aRollPricedByTheFootIsTakenByTheMetre() {
         String list = "Item,Width mm,Price is for,Price\nliner,3657.6,a foot,3.20\nmembrane,1000,a metre,1.10\n";
-        ObjectNode preview = MerchantListJson.preview(list, "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        ObjectNode preview = MerchantList.preview(list, "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of("10.4987", "1.10"), preview.at("/garden/catalogue/rolls").findValues("price").stream().map(price -> price.decimalValue().toPlainString()).toList());
     }
 
@@ -136,7 +136,7 @@ class MerchantListTest {
                 {"beds":[],"catalogue":{"sections":[
                   {"id":"100x200","thickness":95,"height":195,"stock":[{"length":2400,"price":17}]},
                   {"id":"own","thickness":89,"height":140,"stock":[{"length":2400,"price":17}]}]}}""");
-        JsonNode sections = MerchantListJson.preview("item,length,price\n100 x 200,2.4 m,18\nown,8 ft,9\n2x3,8 ft,5\n", "", Map.of(), garden).at("/garden/catalogue/sections");
+        JsonNode sections = MerchantList.preview("item,length,price\n100 x 200,2.4 m,18\nown,8 ft,9\n2x3,8 ft,5\n", "", Map.of(), garden).at("/garden/catalogue/sections");
         assertEquals(List.of("95", "89", "50"), sections.findValuesAsText("thickness"));
         assertEquals(List.of("195", "140", "75"), sections.findValuesAsText("height"));
         assertEquals(List.of("18", "17", "9", "5"), sections.findValuesAsText("price"));
@@ -146,7 +146,7 @@ class MerchantListTest {
 
     @Test
     void aSupplierThatTheGardenDoesNotKnowStopsIt() {
-        ObjectNode preview = MerchantListJson.preview("item,price,content\nscrews,3,50\n", "mill", Map.of(), DocumentText.MAPPER.createObjectNode());
+        ObjectNode preview = MerchantList.preview("item,price,content\nscrews,3,50\n", "mill", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertTrue(preview.get("garden").isNull());
         assertTrue(preview.get("findings").toString().contains("There is no supplier"));
     }

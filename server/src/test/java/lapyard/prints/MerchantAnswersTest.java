@@ -34,7 +34,7 @@ import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
 import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
-import lapyard.json.MerchantListJson;
+import lapyard.json.MerchantList;
 import lapyard.json.Reading;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Told;
@@ -107,7 +107,7 @@ class MerchantAnswersTest {
     private static ObjectNode taken(byte[] answer, String supplier, JsonNode garden) throws Exception {
         ObjectNode ask = JsonNodeFactory.instance.objectNode();
         ask.put("workbook", Base64.getEncoder().encodeToString(answer)).put("supplier", supplier).set("garden", garden);
-        ObjectNode preview = MerchantListJson.preview(ask.toString());
+        ObjectNode preview = MerchantList.preview(ask.toString());
         assertEquals("[]", preview.get("bad").toString());
         assertTrue(preview.get("garden").isObject(), () -> preview.get("findings").toString());
         return (ObjectNode) preview.get("garden");
@@ -252,7 +252,7 @@ class MerchantAnswersTest {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             book.write(out);
             String csv = XlsxReader.firstSheetAsCsv(out.toByteArray());
-            ObjectNode preview = MerchantListJson.preview(csv, "", Map.of("Artikel", "item", "Inhoud", "content", "Prijs", "price"), JsonNodeFactory.instance.objectNode());
+            ObjectNode preview = MerchantList.preview(csv, "", Map.of("Artikel", "item", "Inhoud", "content", "Prijs", "price"), JsonNodeFactory.instance.objectNode());
             assertEquals("[{\"line\":5,\"kind\":\"goods\",\"fields\":{\"item\":\"screws\",\"content\":\"200\",\"price\":\"35.9\"}}]", preview.get("lines").toString());
         }
     }

@@ -250,7 +250,7 @@ class SheetsHttpTest {
 
     @Test
     void aMerchantsListIsReadWithoutBeingKept() throws Exception {
-        assertEquals("{\"lines\":[]}", served.post("/api/merchant-list", "{\"list\":\"item,price\"}").body());
+        assertEquals("the list is empty", json(served.post("/api/merchant-list", "{\"list\":\"item,price\"}")).at("/bad/0/text").asText());
         assertEquals(0, json(served.get("/api/gardens")).path("total").asInt());
         assertEquals(200, served.get("/api/example-catalogue").statusCode());
         problem(400, served.post("/api/merchant-list", "[]"));

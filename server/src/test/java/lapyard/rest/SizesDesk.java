@@ -181,16 +181,6 @@ public class SizesDesk extends GardenDesk {
     }
 
     @Override
-    public String siteFile(String body) {
-        return "{}";
-    }
-
-    @Override
-    public String merchantList(String body) {
-        return "{\"lines\":[]}";
-    }
-
-    @Override
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("problem"), "has no pieces").way(WayKind.TAKE_OUT)));
