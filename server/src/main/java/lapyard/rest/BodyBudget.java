@@ -101,8 +101,4 @@ final class BodyBudget {
             body.cutOff.run();
         }
     }
-
-    synchronized long takenBytes() {
-        return longTaken + shortTaken;
-    }
 }

@@ -18,7 +18,8 @@ public final class OutOfMemory {
             + " MB is used up. Start it again, with a larger -Xmx where this happens more than once.\n").getBytes(StandardCharsets.UTF_8);
     private static final FileOutputStream ERROR = new FileOutputStream(FileDescriptor.err);
 
-    private static volatile IntConsumer ending = code -> {
+    /** Takes the exit code. */
+    static volatile IntConsumer ending = code -> {
         try {
             ERROR.write(LAST_LINE);
         } catch (IOException nobodyReads) {
@@ -28,13 +29,6 @@ public final class OutOfMemory {
     };
 
     private OutOfMemory() {}
-
-    /** For a test that must go on: what happens instead of the end; returns what happened before. */
-    static IntConsumer endBy(IntConsumer other) {
-        IntConsumer before = ending;
-        ending = other;
-        return before;
-    }
 
     /** Every thread that ends by an error nobody caught is looked at. */
     public static void watch() {

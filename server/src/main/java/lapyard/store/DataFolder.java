@@ -191,11 +191,6 @@ final class DataFolder extends GardenStore {
         }
     }
 
-    /** For tests: until the file was looked through. */
-    void awaitLook() throws InterruptedException {
-        looking.join();
-    }
-
     private static void sign(FileChannel channel) throws IOException {
         byte[] line = (ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII);
         channel.truncate(0);

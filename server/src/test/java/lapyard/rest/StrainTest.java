@@ -216,7 +216,8 @@ class StrainTest {
     @Test
     void aHeapThatIsUsedUpEndsTheProcess() throws Exception {
         CompletableFuture<Integer> ended = new CompletableFuture<>();
-        IntConsumer before = OutOfMemory.endBy(ended::complete);
+        IntConsumer before = OutOfMemory.ending;
+        OutOfMemory.ending = ended::complete;
         SizesDesk desk = new SizesDesk() {
             @Override
             public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
@@ -227,7 +228,7 @@ class StrainTest {
             assertEquals(500, served.get(served.created(BED) + "/job-sheet").statusCode());
             assertEquals(OutOfMemory.EXIT, ended.get(60, TimeUnit.SECONDS));
         } finally {
-            OutOfMemory.endBy(before);
+            OutOfMemory.ending = before;
         }
     }
 
