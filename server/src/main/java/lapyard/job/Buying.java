@@ -90,7 +90,7 @@ public record Buying(List<Row> rows, int drops) {
         List<Row> rows = new ArrayList<>();
         Map<String, Integer> leads = leads(sheet);
         int usual = sheet.garden().people().crew().waits().leadDays();
-        for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
+        for (SectionCutting cutting : sheet.cutting()) timber(cutting, sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
         for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
         rows.replaceAll(row -> row.called(lines));
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
@@ -210,7 +210,7 @@ public record Buying(List<Row> rows, int drops) {
                 new double[] {amount, task.firstDay()}, (a, b) -> new double[] {a[0] + b[0], Math.min(a[1], b[1])});
     }
 
-    private static void timber(SectionCutting cutting, String what, boolean imperial, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead, List<Row> rows) {
+    private static void timber(SectionCutting cutting, boolean imperial, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead, List<Row> rows) {
         Map<Integer, Map<String, Integer>> opened = new TreeMap<>();
         Map<Integer, Double> metres = new TreeMap<>();
         for (SawBoard board : cutting.saw().boards()) {
@@ -220,8 +220,8 @@ public record Buying(List<Row> rows, int drops) {
         opened.forEach((stage, boards) -> {
             Weekends.Task saw = tasks.get("saw." + stage);
             if (saw == null || saw.done()) return;
-            rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, what + cutting.section(),
-                    (what + TradeName.section(cutting.section(), imperial)).strip(), metres.get(stage), "m", boards, Map.of()));
+            rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, "timber " + cutting.section(),
+                    "timber " + TradeName.section(cutting.section(), imperial), metres.get(stage), "m", boards, Map.of()));
         });
     }
 
@@ -252,7 +252,7 @@ public record Buying(List<Row> rows, int drops) {
             }
             if (boards.isEmpty()) return;
             int weekend = weekendOf.getOrDefault(day, 1);
-            Row row = new Row(weekend, day, day - lead, "bearers " + cutting.section(), ("bearers " + TradeName.section(cutting.section(), sheet.garden().imperial())).strip(), metres, "m", boards, Map.of());
+            Row row = new Row(weekend, day, day - lead, "bearers " + cutting.section(), "bearers " + TradeName.section(cutting.section(), sheet.garden().imperial()), metres, "m", boards, Map.of());
             byWeekend.merge(weekend, row, Row::and);
         });
         rows.addAll(byWeekend.values());

@@ -2,14 +2,13 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import lapyard.construction.Nest;
-import lapyard.construction.Piece;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -72,12 +71,8 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
     }
 
     private static Figures figures(JobSheet sheet) {
-        int boards = 0;
-        for (JobSheet.SectionCutting cutting : sheet.cutting()) boards += cutting.result().boards();
-        for (JobSheet.SectionCutting strips : sheet.strips()) {
-            boards += sheet.slip().lines().stream().filter(line -> line.item().equals("bearers " + strips.section()))
-                    .flatMap(line -> line.packs().stream()).mapToInt(pack -> (int) pack.count()).sum();
-        }
+        int boards = sheet.cutting().stream().mapToInt(cutting -> cutting.result().boards()).sum()
+                + sheet.strips().stream().mapToInt(strips -> strips.saw().ways().get(0).boards()).sum();
         Weekends weekends = sheet.weekends();
         String end = weekends.days().stream().filter(day -> day.number() == weekends.lastDay()).findFirst()
                 .map(day -> day.date().map(Object::toString).orElse("weekend " + day.weekend())).orElse("nothing to do");
@@ -93,27 +88,22 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
     /** Pieces cut that are of another length or gone, tasks done that are gone, packs bought that are not asked for. */
     private static List<Finding> touched(JobSheet before, JobSheet after) {
         Tally tally = before.garden().people().tally();
-        Map<String, Piece> was = pieces(before);
-        Map<String, Piece> is = pieces(after);
-        Map<String, String> sections = sections(after);
-        Map<String, String> oldSections = sections(before);
+        Map<String, Timber> was = timbers(before);
+        Map<String, Timber> is = timbers(after);
         List<Finding> touched = new ArrayList<>();
         for (Tally.Board board : tally.boards()) {
             for (String mark : board.cut().stream().flatMap(one -> Nest.marks(one).stream()).toList()) {
-                Piece old = was.get(mark);
-                Piece now = is.get(mark);
-                if (old == null) continue;
-                boolean other = now == null || now.lengthMm() != old.lengthMm() || !sections.get(mark).equals(oldSections.get(mark));
-                if (other) {
-                    touched.add(Finding.of(now == null ? FindingKind.TRY_CUT_UNWANTED : FindingKind.TRY_CUT_OTHER, Place.of(What.PIECE, mark))
-                            .with("board", Fact.name(board.name())).by(Fact.mm(old.lengthMm()))
-                            .way(WayKind.LEAVE_BED).way(WayKind.RACK_AS_OFFCUT));
-                }
+                Timber old = was.get(mark);
+                if (old == null || old.equals(is.get(mark))) continue;
+                touched.add(Finding.of(is.containsKey(mark) ? FindingKind.TRY_CUT_OTHER : FindingKind.TRY_CUT_UNWANTED, Place.of(What.PIECE, mark))
+                        .with("board", Fact.name(board.name())).by(Fact.mm(old.lengthMm()))
+                        .way(WayKind.LEAVE_BED).way(WayKind.RACK_AS_OFFCUT));
             }
         }
-        Set<String> tasks = new HashSet<>(after.weekends().byId().keySet());
+        Set<String> gone = new HashSet<>(before.weekends().byId().keySet());
+        gone.removeAll(after.weekends().byId().keySet());
         for (Tally.Done done : tally.done()) {
-            if (before.weekends().byId().containsKey(done.task()) && !tasks.contains(done.task())) {
+            if (gone.contains(done.task())) {
                 touched.add(Finding.of(FindingKind.TRY_DONE_UNWANTED, Place.of(What.TASK, done.task())).way(WayKind.LEAVE_BED));
             }
         }
@@ -122,15 +112,12 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
         return touched;
     }
 
-    private static Map<String, Piece> pieces(JobSheet sheet) {
-        Map<String, Piece> pieces = new LinkedHashMap<>();
-        sheet.beds().forEach(bed -> bed.work().pieces().forEach(piece -> pieces.put(piece.mark(), piece)));
-        return pieces;
-    }
+    private record Timber(String section, double lengthMm) {}
 
-    private static Map<String, String> sections(JobSheet sheet) {
-        Map<String, String> sections = new LinkedHashMap<>();
-        sheet.beds().forEach(bed -> bed.work().pieces().forEach(piece -> sections.put(piece.mark(), bed.work().bed().section().id())));
-        return sections;
+    /** By the marks of the pieces. */
+    private static Map<String, Timber> timbers(JobSheet sheet) {
+        Map<String, Timber> timbers = new HashMap<>();
+        sheet.works().forEach(work -> work.pieces().forEach(piece -> timbers.put(piece.mark(), new Timber(work.bed().section().id(), piece.lengthMm()))));
+        return timbers;
     }
 }

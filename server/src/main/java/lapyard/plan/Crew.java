@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Who builds and when.
@@ -84,14 +86,8 @@ public record Crew(boolean described, Dates dates, List<Person> people, Map<Rate
             false,
             new Dates(Optional.empty(), "", WEEKEND, LocalTime.of(9, 0), 6, Set.of(), Set.of()),
             List.of(new Person("You", WEEKEND, 6, true, Set.of(), Set.of()), new Person("Helper", WEEKEND, 6, true, Set.of(), Set.of())),
-            usualRates(),
+            Stream.of(Rate.values()).collect(Collectors.toMap(rate -> rate, rate -> rate.usualMinutes)),
             Waits.USUAL);
-
-    private static Map<Rate, Double> usualRates() {
-        Map<Rate, Double> rates = new java.util.EnumMap<>(Rate.class);
-        for (Rate rate : Rate.values()) rates.put(rate, rate.usualMinutes);
-        return rates;
-    }
 
     public double minutes(Rate rate) {
         return rates.get(rate);

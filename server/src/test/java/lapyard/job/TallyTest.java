@@ -251,6 +251,17 @@ class TallyTest {
         assertTrue(tried.before().money().compareTo(tried.after().money()) > 0);
     }
 
+    /** Bearers of one section, ripped to 23 and to 20: each is bought once. */
+    @Test
+    void aTryOutCountsTheBoardsOfTheSlip() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"width\":2400,\"depth\":1200,\"base\":\"slatted\"},"
+                + "{\"width\":2400,\"depth\":1200,\"at\":[4000,0],\"base\":{\"kind\":\"slatted\",\"bearerLift\":20}}]}");
+        assertEquals(2, sheet.strips().size());
+        long boards = sheet.slip().lines().stream().filter(line -> line.item().matches("(timber|bearers) .*"))
+                .flatMap(line -> line.packs().stream()).mapToLong(PackCount::count).sum();
+        assertEquals(boards, TryOut.of(sheet, sheet).before().boards());
+    }
+
     @Test
     void aTryOutNamesWhatIsCutAndWouldChange() throws Exception {
         String cut = garden("{\"boards\":[" + board(1, "\"N-1A\"", "") + "],\"done\":[{\"task\":\"N.set-out\"}]}");
