@@ -24,13 +24,13 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.SawBoard;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.Ripping;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.Ordering;
-import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Bed;
@@ -54,8 +54,9 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
     record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
             boolean priced, BigDecimal cost, double needM, SawWork saw, List<SlipLine.Use> uses, List<Finding> findings,
             List<Single> singles) implements SoldBoards {
-        Cut beside(Optional<Way> bedByBed) {
-            return new Cut(section, stripsPerBoard, pooled, boards, priced, cost, needM, saw.beside(bedByBed), uses, findings, singles);
+        @Override
+        public Optional<Integer> boardsAlone() {
+            return singles.stream().map(Single::boards).reduce(Integer::sum);
         }
 
         @Override
@@ -94,8 +95,6 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
     record Single(String owner, int boards, BigDecimal cost, CuttingResult strips) {}
 
     private static final double USUAL_STOCK_MM = 2400;
-
-    private Bearers() {}
 
     /** The longest board of a bed's bearer timber; where the catalogue has none, what bearers are usually cut from. */
     static double longestStockMm(Garden garden, Bed bed) {
@@ -147,7 +146,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         List<Finding> findings = new ArrayList<>();
         boolean priced = section.priced();
         CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
-        CuttingResult pooled = looking.boards("Bearers " + section.id(), problem);
+        CuttingResult pooled = looking.boards(SectionCutting.search(section.id(), true), problem);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
             findings.add(Finding.of(FindingKind.BEARERS_NO_BOARD, Place.of(What.BEARERS, section.id()).then(What.FIELD, Lengths.text(one.lengthMm())))
                     .with("section", new Fact.Section(section.id())).by(Fact.mm(one.lengthMm())).way(WayKind.LONGER_STOCK));
@@ -159,10 +158,10 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
             singles.add(new Single("bed " + bed.bed().id(), count(ownBoards), cost(ownBoards), single));
         }
-        List<Way> ways = List.of(new Way(JobSheet.Pooling.POOLED, count(boards), money(priced, cost(boards))));
+        List<Way> ways = List.of(new Way(JobSheet.Pooling.POOLED, count(boards), priced ? Optional.of(cost(boards)) : Optional.empty()));
         Map<String, Integer> stages = new HashMap<>();
         beds.forEach(work -> work.bottom().strips().forEach(strip -> stages.put(strip.id(), work.bed().stage())));
-        SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), stages::get, JobSheet.rates(garden, Rate.STRIP), ways, List.of(),
+        SawWork saw = SawWork.of(problem, Map.of(), SawBoard.of(problem, named(pooled, beds).plan(), stages::get), JobSheet.rates(garden, Rate.STRIP), ways, List.of(),
                 Optional.of(ripping(garden, section, perBoard, liftMm, pooled)));
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.bottom().strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
@@ -182,22 +181,6 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
                 .filter(line -> line.stock().equals(Lengths.text(length.lengthMm())))
                 .mapToInt(CuttingResult.BoardLine::count)
                 .sum();
-    }
-
-    /** The same with each kind of strip from whom the slip names. */
-    Bearers chosen(Slip slip) {
-        Bearers chosen = new Bearers();
-        chosen.choose(this, slip, cut -> {
-            boolean first = chosen.taken().stream().noneMatch(before -> before.item().equals(cut.item()));
-            Optional<Integer> unpriced = cut.singles().isEmpty() ? Optional.empty()
-                    : Optional.of(cut.singles().stream().mapToInt(Single::boards).sum());
-            return cut.beside(BuyersApart.boards(slip, cut.item(), first, unpriced));
-        });
-        return chosen;
-    }
-
-    private static Optional<BigDecimal> money(boolean priced, BigDecimal amount) {
-        return priced ? Optional.of(amount) : Optional.empty();
     }
 
     /** The same plan with the bearers' and beams' own names, in the order of the beds. */
@@ -255,10 +238,6 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         return boards.entrySet().stream()
                 .map(entry -> entry.getKey().price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(entry.getValue())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    List<SectionCutting> cuttings() {
-        return taken().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {

@@ -79,6 +79,14 @@ public record Costing(
         return slip.total();
     }
 
+    List<SectionCutting> cutting() {
+        return SoldGoods.cuttings(timber, slip);
+    }
+
+    List<SectionCutting> strips() {
+        return SoldGoods.cuttings(bearers, slip);
+    }
+
     /** The rest of the job sheet. */
     public JobSheet sheet(SearchMemory memory) {
         return Job.sheet(this, memory);
@@ -108,11 +116,11 @@ public record Costing(
         }
         if (looking.isFirst()) wanted.replaceAll(Wanted::withoutApart);
         Slip slip = Ordering.slip(currency, wanted, buyers.buyers(), suppliers);
-        PooledTimber timber = offered.chosen(slip);
-        bearers = bearers.chosen(slip);
-        rolls = rolls.chosen(slip);
+        PooledTimber timber = offered.chosen(slip, new PooledTimber());
+        bearers = bearers.chosen(slip, new Bearers());
+        rolls = rolls.chosen(slip, new RollGoods());
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut() || planned.works().stream().anyMatch(BedWork::leftOut);
-        return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), offered.cuttings(), timber,
+        return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), SoldGoods.cuttings(offered, slip), timber,
                 bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, planned.findings(), looking.look());
     }
 
@@ -215,7 +223,7 @@ public record Costing(
     }
 
     /** What goes into the beds of a garden. */
-    private record Amounts(Garden garden, GroundSheet ground, Slats slats) {
+    record Amounts(Garden garden, GroundSheet ground, Slats slats) {
         BedFill fill(BedWork work) {
             return BedFill.of(work, garden.terms().wayIn().barrowLitres());
         }

@@ -21,7 +21,6 @@ import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.standing.Standing;
-import lapyard.weekends.Weekends;
 import lapyard.working.Abandonable;
 import lapyard.working.Look;
 import lapyard.working.Progress;
@@ -64,8 +63,8 @@ public final class Job {
         List<BedSheet> beds = judged(costing);
         Abandonable.check();
         JobSheet sheet = new JobSheet(
-                costing.garden(), costing.ground(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(),
-                costing.rolls().materials(costing.slip()), costing.slip(), timed(costing, beds, memory), List.of(), costing.leftOut(), costing.look());
+                costing.garden(), costing.ground(), beds, costing.paths(), costing.cutting(), costing.strips(),
+                costing.rolls().materials(costing.slip()), costing.slip(), Building.weekends(costing.garden(), beds, costing.paths(), costing.cutting(), costing.strips(), memory), List.of(), costing.leftOut(), costing.look());
         return sheet.with(FindingList.settled(findings(costing, sheet), costing.garden().accepted()));
     }
 
@@ -78,17 +77,12 @@ public final class Job {
                 .toList();
     }
 
-    /** The work of these beds and of the paths, laid over days. */
-    private static Weekends timed(Costing costing, List<BedSheet> beds, SearchMemory memory) {
-        return Building.weekends(costing.garden(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(), memory);
-    }
-
     /** The findings of each step, in the order of the steps. */
     private static List<Finding> findings(Costing costing, JobSheet sheet) {
         Garden garden = costing.garden();
         List<BedWork> works = costing.works();
         List<Finding> found = new ArrayList<>(costing.findings());
-        found.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, costing.timber().cuttings()));
+        found.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, costing.cutting()));
         found.addAll(Stands.findings(sheet.beds().stream().map(BedSheet::standing).toList()));
         found.addAll(TimberFindings.unsealed(garden, works, costing.offered()));
         found.addAll(costing.timber().findings());

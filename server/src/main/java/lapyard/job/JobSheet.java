@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.construction.BedWork;
@@ -15,8 +15,10 @@ import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
+import lapyard.cutting.StagedCutting;
 import lapyard.geometry.Outline;
 import lapyard.ground.GroundSheet;
 import lapyard.order.Quote;
@@ -153,6 +155,24 @@ public record JobSheet(
 
     /** Pooled cutting of one section. */
     public record SectionCutting(String section, CuttingResult result, SawWork saw) {
+        /** What a search for such a plan is called while it goes on. */
+        static String search(String section, boolean strips) {
+            return (strips ? "Bearers " : "Timber ") + section;
+        }
+
+        public String search() {
+            return search(section, saw.ripping().isPresent());
+        }
+
+        public boolean priced() {
+            return saw.ways().get(0).cost().isPresent();
+        }
+
+        /** What its boards take where all is cut on one day, and where no offcut is carried over: it cuts them again. */
+        StagedCutting staging() {
+            return StagedCutting.of(saw.problem(), result, CuttingSolver.QUICK);
+        }
+
         /** What the orders of each bed alone take together; 0 where that was not asked. */
         public int boardsBedByBed() {
             return saw.ways().size() > 1 ? saw.ways().get(1).boards() : 0;
@@ -184,19 +204,7 @@ public record JobSheet(
             List<Nest> nests,
             Optional<Ripping> ripping) {
         /** @param rates of a cut and of a setting, as the crew has them */
-        static SawWork of(
-                CuttingProblem problem,
-                Map<String, List<String>> marks,
-                CuttingResult named,
-                ToIntFunction<String> weekendOf,
-                Batches.Rates rates,
-                List<Way> ways,
-                List<Nest> nests,
-                Optional<Ripping> ripping) {
-            return of(problem, marks, SawBoard.of(problem, named.plan(), weekendOf), rates, ways, nests, ripping);
-        }
-
-        private static SawWork of(CuttingProblem problem, Map<String, List<String>> marks, List<SawBoard> boards, Batches.Rates rates,
+        static SawWork of(CuttingProblem problem, Map<String, List<String>> marks, List<SawBoard> boards, Batches.Rates rates,
                 List<Way> ways, List<Nest> nests, Optional<Ripping> ripping) {
             return new SawWork(problem, marks, boards, Batches.of(boards, problem.kerfMm(), rates),
                     Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()), ways, nests, ripping);
@@ -260,5 +268,14 @@ public record JobSheet(
      * first look.
      */
     public record MaterialRolls(
-            String material, RollResult result, OptionalDouble metresBedByBed, Optional<BigDecimal> costBedByBed) {}
+            String material, RollResult result, OptionalDouble metresBedByBed, Optional<BigDecimal> costBedByBed) {
+        /** What the material is called on the slip, and a search for such a layout while it goes on. */
+        static String title(String material) {
+            return material.substring(0, 1).toUpperCase(Locale.ROOT) + material.substring(1);
+        }
+
+        public String search() {
+            return title(material);
+        }
+    }
 }

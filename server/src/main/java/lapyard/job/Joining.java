@@ -44,6 +44,9 @@ final class Joining {
     private static final int LEAST_TRIES = 48;
     private static final int MOST_TRIES = 200;
 
+    /** Ways to build one bed, or sizes of it, that are looked at one by one: each is a search of its own. */
+    static final int MOST_ALONE = 32;
+
     /** Walls that can be joined the same ways; hashed once, as there are many ways. */
     private record Kind(List<SeamSplit> ways, int courses, int hash) {
         Kind(List<SeamSplit> ways, int courses) {
@@ -149,12 +152,11 @@ final class Joining {
      */
     record Ways(List<Map<Integer, SeamSplit>> joined, boolean all) {}
 
-    /** @param most that are listed */
-    static Ways alone(Garden garden, Bed bed, int most, SearchOptions looking) {
+    static Ways alone(Garden garden, Bed bed, SearchOptions looking) {
         Joining joining = new Joining(garden.withBeds(List.of(bed)), bed.section(), List.of(bed), looking.memory());
         long count = 1;
         for (Kind kind : joining.chosen.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
-        if (count > most) {
+        if (count > MOST_ALONE) {
             joining.settle(looking);
             return new Ways(Stream.of(Map.<Integer, SeamSplit>of(), joining.choice().getOrDefault(bed.id(), Map.of())).distinct().toList(), false);
         }

@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -58,7 +57,7 @@ final class Lining {
     /** @param downhill in the bed's own frame */
     Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
         this.garden = garden;
-        this.leasts = new RollGoods.Leasts(garden, looking, new ConcurrentHashMap<>());
+        this.leasts = new RollGoods.Leasts(garden, looking);
         this.works = new ArrayList<>(works);
         this.downhill = downhill;
     }

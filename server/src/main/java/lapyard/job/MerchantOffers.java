@@ -78,7 +78,7 @@ public record MerchantOffers(Slip best, List<Merchant> merchants, List<Line> lin
                 else if (!line.packs().isEmpty()) own.put(line.item(), line.cost().get());
             }
             if (own.isEmpty()) continue;
-            proven &= planned(alone.timber().cuttings(), alone.bearers().cuttings(), alone.rolls().materials(slip));
+            proven &= planned(alone.cutting(), alone.strips(), alone.rolls().materials(slip));
             Optional<Slip.Order> order = slip.orders().stream().filter(one -> one.supplier().id().equals(supplier.id())).findFirst();
             BigDecimal charge = order.map(Slip.Order::charge).orElse(slip.total().subtract(slip.goods()));
             costs.put(supplier.id(), own);

@@ -20,14 +20,9 @@ import lapyard.working.Abandonable;
  * @param all  of each bed, whether there is no other way by the rules of joints and liner
  */
 record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
-    /** Ways of one bed; each is a search of its own. */
-    private static final int MOST = 32;
-
     /** What the joints of a bed depend on. */
-    private record Alike(List<Object> bed) {
-        Alike(Bed bed) {
-            this(List.of(bed.outline(), bed.courses(), bed.section(), bed.walls(), bed.making(), bed.planting().food()));
-        }
+    private static List<Object> alike(Bed bed) {
+        return List.of(bed.outline(), bed.courses(), bed.section(), bed.walls(), bed.making(), bed.planting().food());
     }
 
     /** The beds as the garden builds them. */
@@ -47,8 +42,8 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
 
     /** How the walls of beds can be joined where each is built alone; alike beds are looked at once. */
     static List<Joining.Ways> joints(Garden garden, List<Bed> beds, SearchOptions looking) {
-        Map<Alike, Joining.Ways> known = new HashMap<>();
-        return beds.stream().map(bed -> known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST, looking))).toList();
+        Map<List<Object>, Joining.Ways> known = new HashMap<>();
+        return beds.stream().map(bed -> known.computeIfAbsent(alike(bed), same -> Joining.alone(garden, bed, looking))).toList();
     }
 
     /**
@@ -66,7 +61,7 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
             Abandonable.check();
             Bed bed = built.get(i).bed();
             List<List<LinerPiece>> lined = lining.alone(built.get(i));
-            boolean few = (long) joints.get(i).joined().size() * lined.size() <= MOST;
+            boolean few = (long) joints.get(i).joined().size() * lined.size() <= Joining.MOST_ALONE;
             List<BedWay> own = new ArrayList<>();
             for (Map<Integer, SeamSplit> one : joints.get(i).joined()) {
                 BedWork work = joined.apply(i, one);

@@ -3,7 +3,6 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,12 +25,12 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.SawBoard;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.Ordering;
-import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Bed;
@@ -57,11 +56,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     /** {@code section} with the stock of one supplier. */
     record Cut(Section section, CuttingResult pooled, boolean priced, double needM, SawWork saw, List<SlipLine.Use> uses,
-            List<Finding> findings) implements SoldBoards {
-        Cut beside(Optional<Way> bedByBed) {
-            return new Cut(section, pooled, priced, needM, saw.beside(bedByBed), uses, findings);
-        }
-
+            List<Finding> findings, Optional<Integer> boardsAlone) implements SoldBoards {
         @Override
         public String item() {
             return PooledTimber.item(section);
@@ -109,19 +104,19 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         }
     }
 
-    /** What each section's beds take by themselves; none once the boards are chosen. */
+    /** What each section's beds take by themselves, more than all the rest; none once the boards are chosen. */
     private final List<TimberApart> apart = new ArrayList<>();
 
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = boughtPieceMm(garden, section);
-        for (Stock run : RackRuns.of(garden, section)) longest = Math.max(longest, run.lengthMm() - 2 * garden.goods().saw().endTrimMm());
+        for (Stock run : RackRuns.of(garden, section)) longest = Math.max(longest, garden.goods().saw().usableMm(run.lengthMm()));
         return Math.max(0, longest);
     }
 
     /** Longest piece that a board gives of which more can be bought. */
     static double boughtPieceMm(Garden garden, Section section) {
-        return section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0) - 2 * garden.goods().saw().endTrimMm();
+        return garden.goods().saw().usableMm(section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0));
     }
 
     /** What a whole board of each length gives, stock and rack. */
@@ -129,7 +124,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
                         RackRuns.of(garden, section).stream().map(Stock::lengthMm))
-                .map(length -> length - 2 * garden.goods().saw().endTrimMm())
+                .map(garden.goods().saw()::usableMm)
                 .distinct()
                 .sorted()
                 .toList();
@@ -151,11 +146,11 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             TimberApart singles = TimberApart.of(garden, sold, own.of(beds), looking);
             List<Cut> cuts = new ArrayList<>();
             for (int seller = 0; seller < sold.size(); seller++) {
-                cuts.add(cut(garden, sold.get(seller), cutTogether, looking, singles.blanks(seller)));
+                cuts.add(cut(garden, sold.get(seller), cutTogether, looking, singles.blanks(seller), singles.boards()));
             }
-            timber.apart.add(singles.beside(cuts.size() == 1 ? Optional.of(cuts.get(0).pooled().lowerBound()) : Optional.empty()));
+            timber.apart.add(singles);
             timber.kinds.add(cuts);
-            tooShort(garden, cuts).forEach(timber::note);
+            timber.note(tooShort(garden, cuts));
         });
         return timber;
     }
@@ -187,19 +182,10 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     /** What each bed would buy by itself. */
     void apart(BuyersApart buyers, CurrencyUnit currency) {
-        apart.forEach(one -> one.apart(buyers, currency));
-    }
-
-    /** The same with each section's boards from whom the slip names, beside what they take bed by bed. */
-    PooledTimber chosen(Slip slip) {
-        // nobody asks any more what each bed takes by itself, which is more than all the rest
-        PooledTimber chosen = new PooledTimber();
-        Iterator<TimberApart> own = apart.iterator();
-        chosen.choose(this, slip, cut -> {
-            boolean first = chosen.taken().stream().noneMatch(before -> before.item().equals(cut.item()));
-            return cut.beside(BuyersApart.boards(slip, cut.item(), first, own.next().boards()));
-        });
-        return chosen;
+        for (int i = 0; i < kinds.size(); i++) {
+            Optional<BigDecimal> pooled = kinds.get(i).size() == 1 ? Optional.of(kinds.get(i).get(0).pooled().lowerBound()) : Optional.empty();
+            apart.get(i).apart(buyers, currency, pooled);
+        }
     }
 
     static String item(Section section) {
@@ -210,8 +196,8 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         return RackRuns.of(garden, section, beds.stream().noneMatch(way -> way.bed().planting().food()));
     }
 
-    /** @param alone what beds by themselves are cut out of, nests among it */
-    private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Blank> alone) {
+    /** @param alone what beds by themselves are cut out of, nests among it, {@code boardsAlone} how many */
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Blank> alone, Optional<Integer> boardsAlone) {
         List<BedWay> built = beds.stream().map(BedWay::of).toList();
         List<Stock> rack = rack(garden, section, built);
         Nesting.Plan plan = plan(garden, section, built, rack, looking, alone);
@@ -228,7 +214,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
                 .toList();
         return new Cut(section, resawn.map(Resawn::result).orElse(pooled), priced, uses.stream().mapToDouble(SlipLine.Use::amount).sum(),
                 resawn.map(one -> saw.with(one.boards(), List.of(way(section, one.result(), priced)))).orElse(saw), uses,
-                TimberFindings.of(garden, section, beds, rack, pooled, blanks));
+                TimberFindings.of(garden, section, beds, rack, pooled, blanks), boardsAlone);
     }
 
     /** The best plan that is found, pieces nested where that is cheaper. */
@@ -236,13 +222,14 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             Garden garden, Section section, List<BedWay> beds, List<Stock> rack, SearchOptions looking, List<Blank> alone) {
         Set<String> sawn = sawn(garden, section);
         List<Blank> asked = blanks(garden.goods().saw(), beds, sawn);
+        String search = SectionCutting.search(section.id(), false);
         boolean keepsNests = alone.containsAll(asked.stream().filter(blank -> blank.nest().isPresent()).toList());
         Function<Section, Nesting.Plan> best = sold -> Nesting.cheapest(saw(garden, sold, rack), asked, keepsNests ? alone : List.of(), sawn, graded(rack),
-                (problem, least) -> sold == section ? looking.boards("Timber " + section.id(), problem, least) : looking.boardsAlone(problem, 1),
+                (problem, least) -> sold == section ? looking.boards(search, problem, least) : looking.boardsAlone(problem, 1),
                 problem -> looking.boardsAlone(problem, NESTINGS));
         // boards that are bought stay in the plan
         Nesting.Plan plan = told(garden, section).isEmpty() ? WholeBundles.cheapest(section, best) : best.apply(section);
-        looking.chosen("Timber " + section.id(), plan.result());
+        looking.chosen(search, plan.result());
         return plan;
     }
 
@@ -250,7 +237,8 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             Garden garden, Section section, Nesting.Plan plan, CuttingResult pooled, List<Blank> blanks, boolean priced) {
         Map<String, List<String>> marks = new HashMap<>();
         plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
-        return SawWork.of(plan.asked().problem(), marks, pooled, stages(blanks)::get, JobSheet.rates(garden, Rate.CUT),
+        CuttingProblem problem = plan.asked().problem();
+        return SawWork.of(problem, marks, SawBoard.of(problem, pooled.plan(), stages(blanks)::get), JobSheet.rates(garden, Rate.CUT),
                 List.of(way(section, pooled, priced)), blanks.stream().flatMap(blank -> blank.nest().stream()).toList(), Optional.empty());
     }
 
@@ -341,10 +329,6 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
                     demand.lengthMm(), demand.stage(), demand.goodFaces(), plan.asked().blanks().get(demand.id())));
         }
         return Chalking.of(plan.result(), timbers, piece -> rims.get(piece.mark()), stock -> RackRuns.quality(garden, section, stock));
-    }
-
-    List<SectionCutting> cuttings() {
-        return taken().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
     private static double longest(Section section) {

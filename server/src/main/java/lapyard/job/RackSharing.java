@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  * <p>Where few shares are to be looked at, all of them are and the result is the least there is. Else the buyers take what they like
  * in a few orders, and single boards go from one to another as long as that saves; bounded by the number of buys that are tried.
  */
-final class RackSharing {
+final class RackSharing<B extends RackSharing.Buy> {
     /** What one buys with some of the boards on hand. */
     interface Buy {
         BigDecimal cost();
@@ -34,10 +34,10 @@ final class RackSharing {
 
     private final int buyers;
     private final int[] boards;
-    private final BiFunction<Integer, int[], Buy> buy;
-    private final Map<List<Integer>, Buy> known = new HashMap<>();
+    private final BiFunction<Integer, int[], B> buy;
+    private final Map<List<Integer>, B> known = new HashMap<>();
 
-    private RackSharing(int buyers, int[] boards, BiFunction<Integer, int[], Buy> buy) {
+    private RackSharing(int buyers, int[] boards, BiFunction<Integer, int[], B> buy) {
         this.buyers = buyers;
         this.boards = boards.clone();
         this.buy = buy;
@@ -46,11 +46,12 @@ final class RackSharing {
     /**
      * @param boards of each kind on hand
      * @param buy    what a buyer, from 0, buys where so many of each kind are offered; equal offers have equal answers
-     * @return what each buys, in their order
+     * @return what each buys who is offered no more than what it uses then, in their order
      */
-    static List<Buy> of(int buyers, int[] boards, BiFunction<Integer, int[], Buy> buy) {
-        RackSharing sharing = new RackSharing(buyers, boards, buy);
-        return buyers > 1 && looksAtAll(buyers, boards) ? sharing.best() : sharing.better();
+    static <B extends Buy> List<B> of(int buyers, int[] boards, BiFunction<Integer, int[], B> buy) {
+        RackSharing<B> sharing = new RackSharing<>(buyers, boards, buy);
+        List<B> shared = buyers > 1 && looksAtAll(buyers, boards) ? sharing.best() : sharing.better();
+        return IntStream.range(0, buyers).mapToObj(buyer -> sharing.buys(buyer, shared.get(buyer).used())).toList();
     }
 
     /** Whether every share is looked at, so that no other costs less. */
@@ -60,22 +61,22 @@ final class RackSharing {
         return buyers <= 1 || shares == buyers || shares <= MOST_OF_ALL;
     }
 
-    private Buy buys(int buyer, int[] offered) {
+    private B buys(int buyer, int[] offered) {
         List<Integer> key = new ArrayList<>(List.of(buyer));
         for (int count : offered) key.add(count);
         return known.computeIfAbsent(key, asked -> buy.apply(buyer, offered.clone()));
     }
 
     /** Least cost by buyers so far and boards left, each buyer offered every part of them. */
-    private List<Buy> best() {
-        Map<List<Integer>, List<Buy>> reached = new HashMap<>(Map.of(list(boards), List.of()));
+    private List<B> best() {
+        Map<List<Integer>, List<B>> reached = new HashMap<>(Map.of(list(boards), List.of()));
         for (int buyer = 0; buyer < buyers; buyer++) {
-            Map<List<Integer>, List<Buy>> next = new HashMap<>();
-            for (Map.Entry<List<Integer>, List<Buy>> one : reached.entrySet()) {
+            Map<List<Integer>, List<B>> next = new HashMap<>();
+            for (Map.Entry<List<Integer>, List<B>> one : reached.entrySet()) {
                 int[] left = one.getKey().stream().mapToInt(Integer::intValue).toArray();
                 for (int[] offered : parts(left)) {
-                    Buy bought = buys(buyer, offered);
-                    List<Buy> all = new ArrayList<>(one.getValue());
+                    B bought = buys(buyer, offered);
+                    List<B> all = new ArrayList<>(one.getValue());
                     all.add(bought);
                     next.merge(list(less(left, bought.used())), all, (a, b) -> cost(a).compareTo(cost(b)) <= 0 ? a : b);
                 }
@@ -102,13 +103,13 @@ final class RackSharing {
         return parts;
     }
 
-    private List<Buy> better() {
-        List<Buy> best = inOrder(false);
+    private List<B> better() {
+        List<B> best = inOrder(false);
         if (Arrays.stream(boards).sum() == 0 || buyers < 2) return best;
-        List<Buy> reversed = inOrder(true);
+        List<B> reversed = inOrder(true);
         if (cost(reversed).compareTo(cost(best)) < 0) best = reversed;
         int limit = known.size() + MOST_BUYS;
-        Optional<List<Buy>> moved = Optional.of(best);
+        Optional<List<B>> moved = Optional.of(best);
         while (moved.isPresent() && known.size() < limit) {
             best = moved.get();
             moved = moved(best, limit);
@@ -116,21 +117,21 @@ final class RackSharing {
         return best;
     }
 
-    private List<Buy> inOrder(boolean reversed) {
-        Buy[] bought = new Buy[buyers];
+    private List<B> inOrder(boolean reversed) {
+        List<B> bought = new ArrayList<>();
         int[] left = boards.clone();
         for (int i = 0; i < buyers; i++) {
-            int buyer = reversed ? buyers - 1 - i : i;
-            bought[buyer] = buys(buyer, left);
-            left = less(left, bought[buyer].used());
+            B next = buys(reversed ? buyers - 1 - i : i, left);
+            bought.add(reversed ? 0 : i, next);
+            left = less(left, next.used());
         }
-        return List.of(bought);
+        return bought;
     }
 
     /** One board from who uses it to another saves; empty where none does. */
-    private Optional<List<Buy>> moved(List<Buy> now, int limit) {
+    private Optional<List<B>> moved(List<B> now, int limit) {
         int[] left = boards;
-        for (Buy one : now) left = less(left, one.used());
+        for (B one : now) left = less(left, one.used());
         for (int kind = 0; kind < boards.length; kind++) {
             for (int giver = 0; giver < buyers; giver++) {
                 if (now.get(giver).used()[kind] == 0) continue;
@@ -138,11 +139,11 @@ final class RackSharing {
                     if (taker == giver || known.size() >= limit) continue;
                     int[] fewer = plus(now.get(giver).used(), left);
                     fewer[kind] = now.get(giver).used()[kind] - 1;
-                    Buy gives = buys(giver, fewer);
+                    B gives = buys(giver, fewer);
                     int[] more = plus(now.get(taker).used(), less(plus(now.get(giver).used(), left), gives.used()));
-                    Buy takes = buys(taker, more);
+                    B takes = buys(taker, more);
                     if (gives.cost().add(takes.cost()).compareTo(now.get(giver).cost().add(now.get(taker).cost())) < 0) {
-                        List<Buy> then = new ArrayList<>(now);
+                        List<B> then = new ArrayList<>(now);
                         then.set(giver, gives);
                         then.set(taker, takes);
                         return Optional.of(then);
@@ -153,7 +154,7 @@ final class RackSharing {
         return Optional.empty();
     }
 
-    private static BigDecimal cost(List<Buy> all) {
+    private BigDecimal cost(List<B> all) {
         return all.stream().map(Buy::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

@@ -9,11 +9,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Roll;
@@ -88,7 +88,7 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
             }
             return new SlipLine(
                     material(),
-                    title(material()),
+                    MaterialRolls.title(material()),
                     needM2(),
                     "m2",
                     packs,
@@ -109,8 +109,6 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
 
     /** Owners whose liner could be cut in further ways. */
     private final Set<String> open = new HashSet<>();
-
-    private RollGoods() {}
 
     static RollGoods of(Garden garden, OwnWays beds, List<PathWork> paths, SearchOptions looking) {
         RollGoods goods = new RollGoods();
@@ -159,8 +157,12 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
         }
     }
 
-    /** What sets of rectangles take, each looked for once: by several threads where what is known is for these. */
+    /** What sets of rectangles take, each looked for once. */
     record Leasts(Garden garden, SearchOptions looking, Map<String, Least> known) {
+        Leasts(Garden garden, SearchOptions looking) {
+            this(garden, looking, new ConcurrentHashMap<>());
+        }
+
         /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
         Least of(String material, List<double[]> sizesMm) {
             String key = material + sizesMm.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
@@ -223,7 +225,7 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
         List<Finding> findings = new ArrayList<>();
         boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
         List<Roll> rolls = usable(all);
-        RollResult pooled = named(looking.rolls(title(material), problem(material, rolls, wanted)), wanted);
+        RollResult pooled = named(looking.rolls(MaterialRolls.title(material), problem(material, rolls, wanted)), wanted);
         for (Unplaced one : pooled.unplaced()) {
             double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElse(0);
             findings.add(Finding.of(FindingKind.ROLL_NARROW, Place.field(material).then(What.PIECE, one.id()))
@@ -243,13 +245,6 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
         byOwner.forEach((owner, own) -> uses.add(new SlipLine.Use(
                 owner, own.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6)));
         return new Laid(material, rolls, pooled, priced, needM2, uses, findings, singles);
-    }
-
-    /** The same with each material from whom the slip names. */
-    RollGoods chosen(Slip slip) {
-        RollGoods chosen = new RollGoods();
-        chosen.choose(this, slip, laid -> laid);
-        return chosen;
     }
 
     private static double metres(RollResult result) {
@@ -302,10 +297,6 @@ final class RollGoods extends SoldGoods<RollGoods.Laid> {
                     : one.singles().values().stream().mapToDouble(ways -> metres(ways.get(0))).reduce(Double::sum);
             return new MaterialRolls(one.material(), one.pooled(), metres, cost);
         }).toList();
-    }
-
-    private static String title(String material) {
-        return material.substring(0, 1).toUpperCase(Locale.ROOT) + material.substring(1);
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {

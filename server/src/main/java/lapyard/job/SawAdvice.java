@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.StagedCutting;
 import lapyard.job.JobSheet.SectionCutting;
@@ -62,7 +61,7 @@ public record SawAdvice(
             if (change.change().isEmpty() && ++anew > MOST_ANEW) continue;
             if (tried.size() < NearMisses.MOST_LENGTHS) tried.add(change);
         }
-        StagedCutting staging = StagedCutting.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
+        StagedCutting staging = cutting.staging();
         return new SawAdvice(
                 cutting.section(),
                 way(JobSheet.Pooling.POOLED_ONCE, staging.pooledOnce(), cutting),
@@ -73,11 +72,7 @@ public record SawAdvice(
     }
 
     private static Way way(JobSheet.Pooling pooling, StagedCutting.Way way, SectionCutting cutting) {
-        return new Way(pooling, way.boards(), priced(cutting) ? Optional.of(way.paid()) : Optional.empty());
-    }
-
-    private static boolean priced(SectionCutting cutting) {
-        return cutting.saw().ways().get(0).cost().isPresent();
+        return new Way(pooling, way.boards(), cutting.priced() ? Optional.of(way.paid()) : Optional.empty());
     }
 
     /** The largest saving that is sure first, then what was only found by search; a change within another that saves as much. */
@@ -92,12 +87,12 @@ public record SawAdvice(
                     .map(same -> NearMisses.shortened(cutting.saw().problem(), same, NearMisses.GLANCE))
                     .orElse(byMm -> change.planned(sheet, cutting, byMm, looking));
             NearMisses.saving(cutting.result(), smaller, !joined)
-                    .filter(saving -> saving.sure() || priced(cutting) || saving.boardsSaved() > 0)
+                    .filter(saving -> saving.sure() || cutting.priced() || saving.boardsSaved() > 0)
                     .ifPresent(saving -> found.add(new NearMiss(
                             change,
                             saving.shorterMm(),
                             saving.sure(),
-                            priced(cutting) ? Optional.of(saving.saved()) : Optional.empty(),
+                            cutting.priced() ? Optional.of(saving.saved()) : Optional.empty(),
                             saving.boardsSaved(),
                             change.marks())));
         }

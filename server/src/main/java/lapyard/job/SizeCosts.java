@@ -26,10 +26,8 @@ import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
-import lapyard.fill.BedFill;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
-import lapyard.ground.BedGround;
 import lapyard.ground.BySurface;
 import lapyard.ground.Fall;
 import lapyard.order.Ordering;
@@ -44,7 +42,6 @@ import lapyard.plan.GardenPath;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Effort;
-import lapyard.working.Quantity;
 import lapyard.working.QuantityKey;
 import lapyard.working.QuantityKind;
 import org.joda.money.CurrencyUnit;
@@ -66,9 +63,6 @@ public final class SizeCosts {
 
     private static final double NO_JOINTS_MM = 1e9;
 
-    /** Ways to join one bed's walls that are looked at one by one, and sizes of the bed at which they are. */
-    private static final int MOST_WAYS = 32;
-
     /** A bound is asked for a few times only. */
     private static final Effort PROOF = Effort.ofSteps(20_000, 2_000);
 
@@ -77,13 +71,12 @@ public final class SizeCosts {
     private final Garden garden;
     private final CurrencyUnit currency;
     private final Optional<Fall> fall;
-    private final Slats slats;
+    private final Costing.Amounts amounts;
     private final Costing now;
     private final SearchOptions looking;
     private final Garden drawn;
-    private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
-    /** With all long walls joined for boards to buy. */
-    private final Map<Integer, Map<Outline, BedNeeds>> onSale = new HashMap<>();
+    /** Of each bed at each outline, and with all long walls joined for boards to buy. */
+    private final Map<List<Object>, BedNeeds> needs = new HashMap<>();
     /** Keyed by the range itself, as callers pass the same one again. */
     private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
     private final Map<List<Object>, BedNeeds> sure = new HashMap<>();
@@ -121,7 +114,7 @@ public final class SizeCosts {
         now = Costing.of(given, looking);
         drawn = given;
         garden = now.garden();
-        rolled = new RollGoods.Leasts(garden, looking, new HashMap<>());
+        rolled = new RollGoods.Leasts(garden, looking);
         if (now.leftOut()) {
             throw new CannotAnswer(Finding.of(FindingKind.SIZES_NOT_MADE, Place.field("garden")).way(WayKind.SOLVE_SNAGS));
         }
@@ -131,7 +124,7 @@ public final class SizeCosts {
         }
         currency = CurrencyUnit.of(garden.terms().currency());
         fall = now.ground().fall();
-        slats = Slats.of(garden, bed -> Costing.downhill(fall, bed));
+        amounts = new Costing.Amounts(garden, now.ground(), Slats.of(garden, bed -> Costing.downhill(fall, bed)));
         charges = now.slip().total().subtract(now.slip().goods());
         leastCharges = leastCharges();
     }
@@ -239,11 +232,11 @@ public final class SizeCosts {
     private BedNeeds least(int index, Range range) {
         if (!sameFloor(index, range.least()) || !sameFloor(index, range.most())) return BedNeeds.nothing(garden.beds().get(index));
         if (!range.each().isEmpty()) {
-            return range.each().stream().filter(outline -> makeable(index, outline)).map(outline -> surely(index, outline, range.each().size() <= MOST_WAYS)).reduce(BedNeeds::or)
+            return range.each().stream().filter(outline -> makeable(index, outline)).map(outline -> surely(index, outline, range.each().size() <= Joining.MOST_ALONE)).reduce(BedNeeds::or)
                     .orElseGet(() -> BedNeeds.nothing(garden.beds().get(index)));
         }
         if (!range.growing()) return BedNeeds.nothing(garden.beds().get(index));
-        BedNeeds least = range.corners().stream().map(corner -> surely(index, corner, range.corners().size() <= MOST_WAYS).orLarger()).reduce(BedNeeds::or).orElseThrow();
+        BedNeeds least = range.corners().stream().map(corner -> surely(index, corner, range.corners().size() <= Joining.MOST_ALONE).orLarger()).reduce(BedNeeds::or).orElseThrow();
         BedNeeds most = surely(index, range.most(), true);
         return most.joined() ? least.or(most) : least;
     }
@@ -276,19 +269,13 @@ public final class SizeCosts {
     }
 
     private BedNeeds needs(int index, Outline outline, boolean spared) {
-        Map<Outline, BedNeeds> own = (spared ? onSale : needs).computeIfAbsent(index, i -> new HashMap<>());
-        return own.computeIfAbsent(outline, o -> {
+        return needs.computeIfAbsent(List.of(index, outline, spared), asked -> {
             Bed drawn = garden.beds().get(index);
-            Bed bed = slats.laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
+            Bed bed = amounts.slats().laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
             Optional<Point> downhill = Costing.downhill(fall, bed);
             LongBoards longest = longest(bed.section());
             BedWork work = Costing.work(garden, bed, spared ? longest.forSale(bed) : longest.joined(bed), downhill, looking.memory());
-            List<Quantity> quantities = new ArrayList<>(work.quantities());
-            quantities.addAll(BedFill.of(work, garden.terms().wayIn().barrowLitres()).quantities());
-            slats.toBuy(bed).ifPresent(quantities::add);
-            BedGround ground = now.ground().beds().get(index);
-            quantities.addAll(GroundNeeds.of(ground, garden.goods().catalogue()));
-            return BedNeeds.of(work, quantities, downhill, longest.boughtMm());
+            return BedNeeds.of(work, amounts.of(index, work, amounts.fill(work)), downhill, longest.boughtMm());
         });
     }
 
@@ -304,7 +291,7 @@ public final class SizeCosts {
         double longestMm = longest.mm();
         Map<Integer, SeamSplit> joined = longest.joined(bed);
         Map<String, Double> usual = held(bed, longestMm, joined);
-        Joining.Ways ways = eachWay ? Joining.alone(garden, bed, MOST_WAYS, looking) : new Joining.Ways(List.of(), false);
+        Joining.Ways ways = eachWay ? Joining.alone(garden, bed, looking) : new Joining.Ways(List.of(), false);
         List<Map<String, Double>> others = ways.all() ? ways.joined().stream().map(way -> held(bed, longestMm, way)).toList()
                 : List.of(held(bed, NO_JOINTS_MM, Map.of()));
         Map<String, Double> less = new HashMap<>();
@@ -364,7 +351,7 @@ public final class SizeCosts {
         double wantedMm = beds.stream().mapToDouble(BedNeeds::meanMm).sum();
         double cheapest = Double.POSITIVE_INFINITY;
         for (Stock stock : saw.stock()) {
-            double usableMm = stock.lengthMm() - 2 * saw.endTrimMm();
+            double usableMm = garden.goods().saw().usableMm(stock.lengthMm());
             if (stock.available().isPresent()) {
                 wantedMm -= Math.max(0, usableMm) * stock.available().getAsInt();
             } else if (usableMm > 0) {

@@ -1,12 +1,16 @@
 package lapyard.job;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToIntFunction;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.cutting.CuttingResult;
+import lapyard.job.JobSheet.SawWork;
+import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.Wanted;
@@ -35,6 +39,11 @@ abstract class SoldGoods<T extends SoldGoods.Sold> {
 
         CuttingResult pooled();
 
+        SawWork saw();
+
+        /** What the beds take where each is bought for by itself and no board has a price; empty where it was not asked. */
+        Optional<Integer> boardsAlone();
+
         @Override
         default List<String> sellers() {
             return section().suppliers();
@@ -58,8 +67,8 @@ abstract class SoldGoods<T extends SoldGoods.Sold> {
         return sellers.stream().filter(one -> unplaced.applyAsInt(one) == fewest).toList();
     }
 
-    final void note(Finding finding) {
-        findings.add(finding);
+    final void note(List<Finding> some) {
+        findings.addAll(some);
     }
 
     final void unknown(SlipLine line, Finding why) {
@@ -67,14 +76,25 @@ abstract class SoldGoods<T extends SoldGoods.Sold> {
         findings.add(why);
     }
 
-    /** Takes over what the slip chose of these, each kind from the seller whom it names, as {@code beside} makes it. */
-    final void choose(SoldGoods<T> offered, Slip slip, UnaryOperator<T> beside) {
-        unknown.addAll(offered.unknown);
-        findings.addAll(offered.findings);
-        for (List<T> ways : offered.ways()) {
-            T named = ways.stream().filter(one -> slip.brings(one.item(), one.sellers())).findFirst().orElse(ways.get(0));
-            kinds.add(List.of(beside.apply(named)));
+    /** Puts what the slip chose into {@code chosen}, each kind from the seller whom it names, and nothing else that was offered. */
+    final <G extends SoldGoods<T>> G chosen(Slip slip, G chosen) {
+        chosen.unknown.addAll(unknown);
+        chosen.note(findings);
+        for (List<T> ways : ways()) {
+            chosen.kinds.add(List.of(ways.stream().filter(one -> slip.brings(one.item(), one.sellers())).findFirst().orElse(ways.get(0))));
         }
+        return chosen;
+    }
+
+    /** How each section of timber is cut, with what the beds would take one by one. */
+    static List<SectionCutting> cuttings(SoldGoods<? extends SoldBoards> goods, Slip slip) {
+        List<SectionCutting> cuttings = new ArrayList<>();
+        Set<String> told = new HashSet<>();
+        for (SoldBoards cut : goods.taken()) {
+            Optional<JobSheet.Way> bedByBed = BuyersApart.boards(slip, cut.item(), told.add(cut.item()), cut.boardsAlone());
+            cuttings.add(new SectionCutting(cut.section().id(), cut.pooled(), cut.saw().beside(bedByBed)));
+        }
+        return cuttings;
     }
 
     private List<List<T>> ways() {

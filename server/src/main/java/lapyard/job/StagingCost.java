@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lapyard.catalogue.Supplier;
-import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.StagedCutting;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
@@ -15,13 +14,9 @@ import lapyard.order.Slip;
 /**
  * What it costs to buy and cut in stages, beside all at once: the boards and the deliveries, which alone differ. It cuts
  * all boards again, so it is worked out only where it is shown.
- *
- * @param ways from all at once to nothing carried over
  */
-public record StagingCost(List<Way> ways) {
-    public StagingCost {
-        ways = List.copyOf(ways);
-    }
+public final class StagingCost {
+    private StagingCost() {}
 
     /**
      * @param boards     wall timber, bearers and beams together, those on hand that are opened among them
@@ -37,43 +32,41 @@ public record StagingCost(List<Way> ways) {
     }
 
     private record Boards(int boards, Optional<BigDecimal> paid) {
+        Boards and(int more, Optional<BigDecimal> cost) {
+            return new Boards(boards + more, paid.flatMap(all -> cost.map(all::add)));
+        }
+
         Boards and(StagedCutting.Way way, boolean priced) {
-            return new Boards(boards + way.boards(), priced ? paid.map(way.paid()::add) : Optional.empty());
+            return and(way.boards(), priced ? Optional.of(way.paid()) : Optional.empty());
         }
     }
 
     private record Brought(int drops, BigDecimal charge) {}
 
-    public static StagingCost of(JobSheet sheet) {
+    /** From all at once to nothing carried over. */
+    public static List<Way> of(JobSheet sheet) {
         Slip slip = sheet.slip();
         int decimals = slip.currency().getDecimalPlaces();
+        // strips are ripped for all beds at once: their boards are the same in every way
         Boards once = new Boards(0, Optional.of(BigDecimal.ZERO));
+        for (SectionCutting strips : sheet.strips()) once = once.and(strips.saw().ways().get(0).boards(), strips.saw().ways().get(0).cost());
         Boards carried = once;
         Boards apart = once;
-        for (SectionCutting strips : sheet.strips()) {
-            // strips are ripped for all beds at once: their boards are the same in every way
-            JobSheet.Way pooled = strips.saw().ways().get(0);
-            StagedCutting.Way way = new StagedCutting.Way(pooled.boards(), pooled.cost().orElse(BigDecimal.ZERO));
-            once = once.and(way, pooled.cost().isPresent());
-            carried = carried.and(way, pooled.cost().isPresent());
-            apart = apart.and(way, pooled.cost().isPresent());
-        }
         for (SectionCutting cutting : sheet.cutting()) {
-            StagedCutting staging = StagedCutting.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
-            boolean priced = cutting.saw().ways().stream().allMatch(way -> way.cost().isPresent());
-            once = once.and(staging.pooledOnce(), priced);
-            carried = carried.and(new StagedCutting.Way(cutting.result().boards(), cutting.result().paid()), priced);
-            apart = apart.and(staging.stageByStage(), priced);
+            StagedCutting staging = cutting.staging();
+            once = once.and(staging.pooledOnce(), cutting.priced());
+            carried = carried.and(new StagedCutting.Way(cutting.result().boards(), cutting.result().paid()), cutting.priced());
+            apart = apart.and(staging.stageByStage(), cutting.priced());
         }
         Brought together = new Brought((int) slip.orders().stream().filter(order -> !order.lines().isEmpty()).count(),
                 slip.orders().stream().map(Slip.Order::charge).reduce(BigDecimal.ZERO, BigDecimal::add));
         Brought staged = staged(sheet);
         Optional<BigDecimal> least = once.paid().map(together.charge()::add);
-        return new StagingCost(List.of(
+        return List.of(
                 way("bought once, cut once", once, together, least, decimals),
                 way("bought once, cut by the weekend", carried, together, least, decimals),
                 way("bought by the weekend, offcuts carried on", carried, staged, least, decimals),
-                way("bought by the weekend, nothing carried on", apart, staged, least, decimals)));
+                way("bought by the weekend, nothing carried on", apart, staged, least, decimals));
     }
 
     private static Way way(String name, Boards boards, Brought brought, Optional<BigDecimal> least, int decimals) {

@@ -3,14 +3,10 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem;
@@ -20,6 +16,7 @@ import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.order.Ordering;
 import lapyard.plan.Garden;
+import lapyard.plan.Saw;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -29,38 +26,30 @@ import org.joda.money.CurrencyUnit;
  *
  * @param own     the ways of the beds
  * @param singles by bed, by its ways, by supplier; no bed where it was not asked
- * @param pooled  proved: all beds together cost no less; empty where several suppliers sell the section
  */
-record TimberApart(
-        Garden garden, List<Section> sold, OwnWays own, List<Stock> rack, List<List<List<Alone>>> singles, Optional<BigDecimal> pooled) {
+record TimberApart(Garden garden, List<Section> sold, OwnWays own, List<Stock> rack, List<List<List<Alone>>> singles) {
 
     static TimberApart of(Garden garden, List<Section> sold, OwnWays own, SearchOptions looking) {
         List<BedWay> beds = own.chosen();
         List<Stock> rack = PooledTimber.rack(garden, sold.get(0), beds);
-        TimberApart nothing = new TimberApart(garden, sold, own, rack, List.of(), Optional.empty());
+        TimberApart nothing = new TimberApart(garden, sold, own, rack, List.of());
         // nests of one bed alone are offered to all together
         boolean each = looking.alone() || !looking.isFirst() && beds.stream().anyMatch(way -> PooledTimber.angled(way.bed()));
-        return each ? new TimberApart(garden, sold, own, rack, nothing.shared(looking), Optional.empty()) : nothing;
-    }
-
-    TimberApart beside(Optional<BigDecimal> pooledLowerBound) {
-        return new TimberApart(garden, sold, own, rack, singles, pooledLowerBound);
+        return each ? new TimberApart(garden, sold, own, rack, nothing.shared(looking)) : nothing;
     }
 
     private List<List<List<Alone>>> shared(SearchOptions looking) {
-        int beds = own.ways().size();
         int[] boards = rack.stream().mapToInt(board -> board.available().getAsInt()).toArray();
-        Map<List<Integer>, List<List<Alone>>> known = new HashMap<>();
-        BiFunction<Integer, int[], List<List<Alone>>> each = (bed, offered) -> known.computeIfAbsent(
-                IntStream.concat(IntStream.of(bed), IntStream.of(offered)).boxed().toList(),
-                same -> own.ways().get(bed).stream().map(way -> fromEach(way, offered, looking)).toList());
-        List<RackSharing.Buy> shared = RackSharing.of(beds, boards, (bed, offered) -> each.apply(bed, offered).stream()
-                .flatMap(List::stream)
-                .min(Comparator.comparing(Alone::cost))
-                .orElseThrow());
-        List<List<List<Alone>>> all = new ArrayList<>();
-        for (int bed = 0; bed < beds; bed++) all.add(each.apply(bed, shared.get(bed).used()));
-        return all;
+        return RackSharing.of(own.ways().size(), boards, (bed, offered) ->
+                Share.of(own.ways().get(bed).stream().map(way -> fromEach(way, offered, looking)).toList())).stream().map(Share::ways).toList();
+    }
+
+    /** What a bed buys in each of its ways, from each supplier; it uses the boards on hand as the cheapest does. */
+    private record Share(List<List<Alone>> ways, BigDecimal cost, int[] used) implements RackSharing.Buy {
+        static Share of(List<List<Alone>> ways) {
+            Alone cheapest = ways.stream().flatMap(List::stream).min(Comparator.comparing(Alone::cost)).orElseThrow();
+            return new Share(ways, cheapest.cost(), cheapest.used());
+        }
     }
 
     /** The timber of each supplier. */
@@ -95,7 +84,8 @@ record TimberApart(
                 : Optional.of(singles.stream().mapToInt(ways -> ways.get(0).get(0).plan().result().boards()).sum());
     }
 
-    void apart(BuyersApart buyers, CurrencyUnit currency) {
+    /** @param pooled proved: all beds together cost no less; empty where several suppliers sell the section */
+    void apart(BuyersApart buyers, CurrencyUnit currency, Optional<BigDecimal> pooled) {
         if (sold.stream().noneMatch(Section::priced)) return;
         boolean shares = !rack.isEmpty() && singles.size() > 1;
         BigDecimal paid = BigDecimal.ZERO;
@@ -120,7 +110,7 @@ record TimberApart(
             paid = paid.add(most);
         }
         if (shares) {
-            BigDecimal unproved = unproved(paid);
+            BigDecimal unproved = unproved(paid, pooled);
             for (int way = 0; way < singles.get(0).size(); way++) buyers.unproved("bed " + own.chosen().get(0).bed().id(), way, unproved);
         }
     }
@@ -134,10 +124,10 @@ record TimberApart(
 
     /** However their walls are joined and the boards on hand shared, the timber of these beds costs no less. */
     private BigDecimal byLength(List<BedWay> beds, Section section) {
-        double trims = 2 * garden.goods().saw().endTrimMm();
+        Saw saw = garden.goods().saw();
         OptionalDouble perMm = section.stock().stream()
-                .filter(stock -> stock.price().isPresent() && stock.lengthMm() > trims)
-                .mapToDouble(stock -> stock.price().get().doubleValue() / (stock.lengthMm() - trims))
+                .filter(stock -> stock.price().isPresent() && saw.usableMm(stock.lengthMm()) > 0)
+                .mapToDouble(stock -> stock.price().get().doubleValue() / saw.usableMm(stock.lengthMm()))
                 .min();
         double neededMm = beds.stream().flatMap(way -> way.pieces().stream()).mapToDouble(Piece::lengthMm).sum()
                 - rack.stream().mapToDouble(board -> board.lengthMm() * board.available().getAsInt()).sum();
@@ -147,7 +137,7 @@ record TimberApart(
     }
 
     /** What another share of the boards on hand could save at most. */
-    private BigDecimal unproved(BigDecimal paid) {
+    private BigDecimal unproved(BigDecimal paid, Optional<BigDecimal> pooled) {
         BigDecimal worth = rack.stream()
                 .map(board -> board.salvage().multiply(BigDecimal.valueOf(board.available().getAsInt())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -160,7 +150,7 @@ record TimberApart(
     }
 
     /** One bed bought for by itself. */
-    record Alone(BigDecimal paid, int[] used, Nesting.Plan plan) implements RackSharing.Buy {
+    record Alone(BigDecimal paid, int[] used, Nesting.Plan plan) {
         static Alone of(Section section, List<Stock> rack, Nesting.Plan plan) {
             int[] used = new int[rack.size()];
             for (BoardLine line : plan.result().plan()) {
@@ -170,8 +160,7 @@ record TimberApart(
         }
 
         /** A piece that finds no board counts more than any board. */
-        @Override
-        public BigDecimal cost() {
+        private BigDecimal cost() {
             return paid.add(BigDecimal.valueOf(1_000_000L * plan.result().unplaced().stream().mapToInt(Unplaced::count).sum()));
         }
 

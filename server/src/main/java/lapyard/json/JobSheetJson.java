@@ -132,7 +132,7 @@ public final class JobSheetJson {
             case "ground" -> whole.ground();
             case "pegs" -> GroundJson.pegs(sheet);
             case "sun" -> GroundJson.sun(sheet);
-            case "weekends" -> WeekendsJson.shape(sheet, Optional.of(StagingCost.of(sheet).ways()));
+            case "weekends" -> WeekendsJson.shape(sheet, Optional.of(StagingCost.of(sheet)));
             case "advice" -> SawAdvice.of(sheet);
             case "loads" -> Loads.of(sheet);
             case "offers" -> MerchantOffers.of(sheet);
@@ -178,15 +178,13 @@ public final class JobSheetJson {
     private static List<Search> searches(JobSheet sheet) {
         if (sheet.look() == Look.FIRST) return List.of();
         return Stream.of(
-                sheet.cutting().stream().map(one -> search("Timber " + one.section(), one)),
-                sheet.strips().stream().map(one -> search("Bearers " + one.section(), one)),
-                sheet.rolls().stream().map(one -> new Search(Wording.capital(one.material()), one.result().cost(), one.result().lowerBound(), one.result().proven(),
-                        one.costBedByBed().isPresent() ? Optional.<String>empty() : Optional.of("m")))).flatMap(all -> all).toList();
+                sheet.cutting().stream().map(JobSheetJson::search), sheet.strips().stream().map(JobSheetJson::search),
+                sheet.rolls().stream().map(one -> new Search(one.search(), one.result().cost(), one.result().lowerBound(), one.result().proven(),
+                        one.costBedByBed().isPresent() ? Optional.empty() : Optional.of("m")))).flatMap(all -> all).toList();
     }
 
-    private static Search search(String of, JobSheet.SectionCutting one) {
-        boolean priced = one.saw().ways().stream().anyMatch(way -> way.cost().isPresent());
-        return new Search(of, one.result().cost(), one.result().lowerBound(), one.result().proven(), priced ? Optional.empty() : Optional.of("boards"));
+    private static Search search(JobSheet.SectionCutting one) {
+        return new Search(one.search(), one.result().cost(), one.result().lowerBound(), one.result().proven(), one.priced() ? Optional.empty() : Optional.of("boards"));
     }
 
     private static Iterator<BedShape> beds(JobSheet sheet, SheetAsk ask) {

@@ -18,5 +18,10 @@ public record Saw(
         double seamFromCornerMm,
         double salvagePercent,
         double retrimMm) {
+    /** What a board of this length gives, both ends trimmed. */
+    public double usableMm(double boardMm) {
+        return boardMm - 2 * endTrimMm;
+    }
+
     public static final Saw USUAL = new Saw(4, 10, 300, 300, 600, 600, 400, 35, 0);
 }

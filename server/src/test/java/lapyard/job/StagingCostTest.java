@@ -16,7 +16,7 @@ class StagingCostTest {
     private static List<StagingCost.Way> ways(int courses, String mill, String goods) {
         return StagingCost.of(Gardens.sheet("{" + Gardens.WORKED + ",\"beds\":[{\"id\":\"A\",\"weekend\":1,\"width\":1800,\"depth\":900,\"courses\":" + courses + "},"
                 + "{\"id\":\"B\",\"weekend\":2,\"width\":1800,\"depth\":900,\"courses\":" + courses + ",\"at\":[4200,0]}],"
-                + "\"catalogue\":{" + mill + goods + "}}")).ways();
+                + "\"catalogue\":{" + mill + goods + "}}"));
     }
 
     private static String mill(String charge) {
