@@ -41,28 +41,12 @@ import org.joda.money.CurrencyUnit;
  * What a garden is made of and what all of it costs: the part of a job sheet that the order needs. {@link Job} adds what
  * people do with it; a search over sizes asks for the {@link #total} alone.
  *
- * @param garden   with the walls hidden that nobody sees
- * @param amounts  of each bed, in the order of the document
+ * @param built    beds and paths, before anything was bought for them
  * @param offered  cutting of the timber before the suppliers were chosen
  * @param leftOut  whether something cannot be made and is missing in the order
- * @param findings of beds, liner, membrane and ground, in the order of a job sheet
  * @param look     how much was looked for
  */
-public record Costing(
-        Garden garden,
-        GroundSheet ground,
-        List<BedWork> works,
-        List<List<Quantity>> amounts,
-        List<PathSheet> paths,
-        List<PathWork> pathWorks,
-        List<SectionCutting> offered,
-        PooledTimber timber,
-        Bearers bearers,
-        RollGoods rolls,
-        Slip slip,
-        boolean leftOut,
-        List<Finding> findings,
-        Look look) {
+public record Costing(Built built, List<SectionCutting> offered, PooledTimber timber, Bearers bearers, RollGoods rolls, Slip slip, boolean leftOut, Look look) {
 
     /**
      * Without what each bed would take alone, where that changes no plan.
@@ -94,14 +78,15 @@ public record Costing(
 
     static Costing of(Garden given, SearchOptions looking) {
         Planned planned = Planned.of(given, looking);
-        Garden garden = planned.garden();
+        Built built = planned.built();
+        Garden garden = built.garden();
         CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
         List<Supplier> suppliers = garden.goods().catalogue().suppliers();
-        PooledTimber offered = PooledTimber.of(garden, planned.works(), planned.own(), looking);
+        PooledTimber offered = PooledTimber.of(garden, built.works(), planned.own(), looking);
         Abandonable.check();
-        Bearers bearers = Bearers.of(garden, planned.works(), looking);
-        RollGoods rolls = RollGoods.of(garden, planned.own(), planned.pathWorks(), looking);
-        PackNeeds packs = PackNeeds.of(planned.works(), planned.amounts(), planned.paths());
+        Bearers bearers = Bearers.of(garden, built.works(), looking);
+        RollGoods rolls = RollGoods.of(garden, planned.own(), built.pathWorks(), looking);
+        PackNeeds packs = PackNeeds.of(built.works(), built.amounts(), built.paths());
         List<Wanted> wanted = new ArrayList<>(offered.lines(currency, garden.imperial()));
         wanted.addAll(bearers.lines(currency, garden.imperial()));
         wanted.addAll(rolls.lines(currency, garden.imperial()));
@@ -119,18 +104,22 @@ public record Costing(
         PooledTimber timber = offered.chosen(slip, new PooledTimber());
         bearers = bearers.chosen(slip, new Bearers());
         rolls = rolls.chosen(slip, new RollGoods());
-        boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut() || planned.works().stream().anyMatch(BedWork::leftOut);
-        return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), SoldGoods.cuttings(offered, slip), timber,
-                bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, planned.findings(), looking.look());
+        boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut() || built.works().stream().anyMatch(BedWork::leftOut);
+        return new Costing(built, SoldGoods.cuttings(offered, slip), timber, bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, looking.look());
     }
 
     /**
      * The beds and paths as they are built, before anything is bought.
      *
-     * @param own the ways of which each bed alone chooses
+     * @param garden   with the walls hidden that nobody sees
+     * @param amounts  of each bed, in the order of the document
+     * @param findings of beds, liner, membrane and ground, in the order of a job sheet
      */
-    private record Planned(Garden garden, GroundSheet ground, List<BedWork> works, OwnWays own, List<List<Quantity>> amounts,
-            List<PathSheet> paths, List<PathWork> pathWorks, List<Finding> findings) {
+    record Built(Garden garden, GroundSheet ground, List<BedWork> works, List<List<Quantity>> amounts, List<PathSheet> paths, List<PathWork> pathWorks,
+            List<Finding> findings) {}
+
+    /** @param own the ways of which each bed alone chooses: many, and asked for until the order stands */
+    private record Planned(Built built, OwnWays own) {
         static Planned of(Garden given, SearchOptions looking) {
             HiddenWalls hidden = HiddenWalls.of(given);
             BySurface floors = BySurface.of(hidden.garden());
@@ -177,7 +166,7 @@ public record Costing(
                 List<PathSheet> paths = stripping.paths().stream()
                         .map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue())))
                         .toList();
-                return new Planned(garden, ground, works, alone.ways(works), amounts, paths, stripping.paths(), findings);
+                return new Planned(new Built(garden, ground, works, amounts, paths, stripping.paths(), findings), alone.ways(works));
             }
         }
 
@@ -185,13 +174,13 @@ public record Costing(
         void apart(PackNeeds packs, BuyersApart buyers, CurrencyUnit currency) {
             Map<String, List<Map<String, Double>>> ways = new HashMap<>();
             Set<String> open = new HashSet<>();
-            for (int i = 0; i < works.size(); i++) {
-                String owner = "bed " + works.get(i).bed().id();
+            for (int i = 0; i < built.works().size(); i++) {
+                String owner = "bed " + built.works().get(i).bed().id();
                 List<Map<String, Double>> each = own.ways().get(i).stream().map(BedWay::goods).toList();
                 if (each.size() > 1) ways.put(owner, each);
                 if (!own.all().get(i)) open.add(owner);
             }
-            packs.apart(garden.goods().catalogue(), reach(garden.goods().catalogue().suppliers()), ways, open, buyers, currency);
+            packs.apart(built.garden().goods().catalogue(), reach(built.garden().goods().catalogue().suppliers()), ways, open, buyers, currency);
         }
     }
 

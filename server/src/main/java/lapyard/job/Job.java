@@ -63,25 +63,25 @@ public final class Job {
         List<BedSheet> beds = judged(costing);
         Abandonable.check();
         JobSheet sheet = new JobSheet(
-                costing.garden(), costing.ground(), beds, costing.paths(), costing.cutting(), costing.strips(),
-                costing.rolls().materials(costing.slip()), costing.slip(), Building.weekends(costing.garden(), beds, costing.paths(), costing.cutting(), costing.strips(), memory), List.of(), costing.leftOut(), costing.look());
-        return sheet.with(FindingList.settled(findings(costing, sheet), costing.garden().accepted()));
+                costing.built().garden(), costing.built().ground(), beds, costing.built().paths(), costing.cutting(), costing.strips(),
+                costing.rolls().materials(costing.slip()), costing.slip(), Building.weekends(costing.built().garden(), beds, costing.built().paths(), costing.cutting(), costing.strips(), memory), List.of(), costing.leftOut(), costing.look());
+        return sheet.with(FindingList.settled(findings(costing, sheet), costing.built().garden().accepted()));
     }
 
     /** The beds as costed, each with whether it would stand. */
     private static List<BedSheet> judged(Costing costing) {
-        List<BedWork> works = costing.works();
-        Map<String, Standing> standing = Stands.of(costing.garden(), costing.ground().beds(), works, costing.offered());
+        List<BedWork> works = costing.built().works();
+        Map<String, Standing> standing = Stands.of(costing.built().garden(), costing.built().ground().beds(), works, costing.offered());
         return IntStream.range(0, works.size())
-                .mapToObj(i -> new BedSheet(works.get(i), costing.amounts().get(i), standing.get(works.get(i).bed().id())))
+                .mapToObj(i -> new BedSheet(works.get(i), costing.built().amounts().get(i), standing.get(works.get(i).bed().id())))
                 .toList();
     }
 
     /** The findings of each step, in the order of the steps. */
     private static List<Finding> findings(Costing costing, JobSheet sheet) {
-        Garden garden = costing.garden();
-        List<BedWork> works = costing.works();
-        List<Finding> found = new ArrayList<>(costing.findings());
+        Garden garden = costing.built().garden();
+        List<BedWork> works = costing.built().works();
+        List<Finding> found = new ArrayList<>(costing.built().findings());
         found.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, costing.cutting()));
         found.addAll(Stands.findings(sheet.beds().stream().map(BedSheet::standing).toList()));
         found.addAll(TimberFindings.unsealed(garden, works, costing.offered()));

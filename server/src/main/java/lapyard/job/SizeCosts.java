@@ -113,7 +113,7 @@ public final class SizeCosts {
         looking = SearchOptions.pooledOnly(given.goods().search(), memory);
         now = Costing.of(given, looking);
         drawn = given;
-        garden = now.garden();
+        garden = now.built().garden();
         rolled = new RollGoods.Leasts(garden, looking);
         if (now.leftOut()) {
             throw new CannotAnswer(Finding.of(FindingKind.SIZES_NOT_MADE, Place.field("garden")).way(WayKind.SOLVE_SNAGS));
@@ -123,8 +123,8 @@ public final class SizeCosts {
                     .with("boards", Fact.count(garden.people().tally().boards().size(), "boards")).way(WayKind.TAKE_OFF_TALLY));
         }
         currency = CurrencyUnit.of(garden.terms().currency());
-        fall = now.ground().fall();
-        amounts = new Costing.Amounts(garden, now.ground(), Slats.of(garden, bed -> Costing.downhill(fall, bed)));
+        fall = now.built().ground().fall();
+        amounts = new Costing.Amounts(garden, now.built().ground(), Slats.of(garden, bed -> Costing.downhill(fall, bed)));
         charges = now.slip().total().subtract(now.slip().goods());
         leastCharges = leastCharges();
     }
@@ -394,14 +394,14 @@ public final class SizeCosts {
         Map<String, List<BedNeeds>> byMaterial = new LinkedHashMap<>();
         beds.stream().filter(one -> one.linerMm2() > 0)
                 .forEach(one -> byMaterial.computeIfAbsent(one.bed().inside().liner().material(), m -> new ArrayList<>()).add(one));
-        now.pathWorks().stream().filter(path -> !path.strips().isEmpty())
+        now.built().pathWorks().stream().filter(path -> !path.strips().isEmpty())
                 .forEach(path -> byMaterial.computeIfAbsent(path.path().membrane(), m -> new ArrayList<>()));
         Price sum = Price.NOTHING;
         for (Map.Entry<String, List<BedNeeds>> one : byMaterial.entrySet()) {
             List<Roll> rolls = RollGoods.usable(garden.goods().catalogue().rolls(one.getKey()));
             if (rolls.isEmpty() || rolls.stream().allMatch(roll -> roll.pricePerMetre().isEmpty())) continue;
             List<double[]> sizes = new ArrayList<>();
-            now.pathWorks().stream().filter(path -> path.path().membrane().equals(one.getKey())).flatMap(path -> path.strips().stream())
+            now.built().pathWorks().stream().filter(path -> path.path().membrane().equals(one.getKey())).flatMap(path -> path.strips().stream())
                     .forEach(strip -> sizes.add(new double[] {strip.widthMm(), strip.lengthMm()}));
             // beds that reach into a path change its strips
             boolean sure = pathsStay || sizes.isEmpty();
@@ -431,7 +431,7 @@ public final class SizeCosts {
             one.sure().forEach((item, amount) -> surely.merge(item, amount, Double::sum));
         }
         Map<String, Double> ofPaths = new LinkedHashMap<>();
-        for (JobSheet.PathSheet path : now.paths()) {
+        for (JobSheet.PathSheet path : now.built().paths()) {
             Map<QuantityKey, String> items = PackNeeds.items(path.path());
             path.quantities().stream().filter(quantity -> items.containsKey(quantity.key()))
                     .forEach(quantity -> ofPaths.merge(items.get(quantity.key()), quantity.value(), Double::sum));
