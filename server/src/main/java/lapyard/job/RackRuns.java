@@ -85,8 +85,8 @@ final class RackRuns {
 
     /** Whether a board may lie in a course with its section's other boards. */
     static boolean fits(RackBoard board, Section section) {
-        return off(board.thicknessMm(), section.thicknessMm()) <= TOLERANCE_MM + 1e-9
-                && off(board.heightMm(), section.heightMm()) <= TOLERANCE_MM + 1e-9;
+        return off(board.measured().thicknessMm(), section.thicknessMm()) <= TOLERANCE_MM + 1e-9
+                && off(board.measured().heightMm(), section.heightMm()) <= TOLERANCE_MM + 1e-9;
     }
 
     static double off(double measuredMm, double sectionMm) {
@@ -100,7 +100,7 @@ final class RackRuns {
             for (RackBoard.Span run : board.usableRuns(garden.goods().saw().keepOffcutMm())) {
                 if (runId(board, run).equals(stock)) {
                     double volumeM3 = board.lengthMm() * section.thicknessMm() * section.heightMm() / 1e9;
-                    double density = board.weightKg() > 0 ? board.weightKg() / volumeM3 : section.densityKgM3();
+                    double density = board.measured().weightKg() > 0 ? board.measured().weightKg() / volumeM3 : section.densityKgM3();
                     return new Quality(density, board.goodFaces());
                 }
             }

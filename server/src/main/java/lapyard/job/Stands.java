@@ -43,7 +43,7 @@ final class Stands {
             Set<String> own = boards.getOrDefault(id, Set.of());
             List<String> unknown = garden.goods().rack().stream()
                     .filter(board -> own.contains(board.id())
-                            && (board.origin().isEmpty() || board.treatment() == Treatment.UNKNOWN))
+                            && (board.past().origin().isEmpty() || board.past().treatment() == Treatment.UNKNOWN))
                     .map(RackBoard::id)
                     .toList();
             standing.put(id, Standing.of(

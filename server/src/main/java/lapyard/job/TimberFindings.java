@@ -71,8 +71,8 @@ final class TimberFindings {
             } else if (food.isPresent() && board.barredFromFood().isPresent()) {
                 String why = board.barredFromFood().get();
                 findings.add(Finding.of(FindingKind.BOARD_NOT_FOOD, Place.of(What.BOARD, board.id()))
-                        .with("why", Fact.name(board.coated() ? "coated" : why)).with("food", Fact.name(food.get()))
-                        .way(board.coated() ? WayKind.USE_WHERE_NOT_PLANTED : board.origin().isEmpty() ? WayKind.NAME_ORIGIN : WayKind.NAME_BOARD_TREATMENT)
+                        .with("why", Fact.name(board.past().coated() ? "coated" : why)).with("food", Fact.name(food.get()))
+                        .way(board.past().coated() ? WayKind.USE_WHERE_NOT_PLANTED : board.past().origin().isEmpty() ? WayKind.NAME_ORIGIN : WayKind.NAME_BOARD_TREATMENT)
                         .way(WayKind.OTHER_SECTION_FOR_REST));
             }
         }
@@ -84,11 +84,11 @@ final class TimberFindings {
         List<Finding> found = new ArrayList<>();
         for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id()) || RackRuns.fits(board, section)) continue;
-            boolean high = RackRuns.off(board.heightMm(), section.heightMm()) > RackRuns.TOLERANCE_MM;
-            double measured = high ? board.heightMm() : board.thicknessMm();
+            boolean high = RackRuns.off(board.measured().heightMm(), section.heightMm()) > RackRuns.TOLERANCE_MM;
+            double measured = high ? board.measured().heightMm() : board.measured().thicknessMm();
             double meant = high ? section.heightMm() : section.thicknessMm();
-            double thick = board.thicknessMm() == 0 ? section.thicknessMm() : board.thicknessMm();
-            double tall = board.heightMm() == 0 ? section.heightMm() : board.heightMm();
+            double thick = board.measured().thicknessMm() == 0 ? section.thicknessMm() : board.measured().thicknessMm();
+            double tall = board.measured().heightMm() == 0 ? section.heightMm() : board.measured().heightMm();
             found.add(Finding.of(FindingKind.BOARD_OFF_SIZE, Place.of(What.BOARD, board.id()))
                     .with("section", new Fact.Section(section.id())).with(high ? "high" : "thick", Fact.mm(measured)).with("meant", Fact.mm(meant))
                     .with("allowed", Fact.mm(RackRuns.TOLERANCE_MM)).by(Fact.mm(Math.abs(measured - meant)))
@@ -202,6 +202,6 @@ final class TimberFindings {
 
     private static boolean treated(Garden garden, BedWork work, Set<String> boards) {
         return work.bed().section().treated()
-                || garden.goods().rack().stream().anyMatch(board -> board.treatment() == Treatment.GARDEN && boards.contains(board.id()));
+                || garden.goods().rack().stream().anyMatch(board -> board.past().treatment() == Treatment.GARDEN && boards.contains(board.id()));
     }
 }

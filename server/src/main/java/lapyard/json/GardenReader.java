@@ -257,11 +257,9 @@ public final class GardenReader {
         int goodFaces = board.count("goodFaces");
         String origin = board.text("origin");
         boolean coated = board.flag("coated");
-        double weight = board.number("weight");
-        double thickness = board.number("thickness");
-        double height = board.number("height");
-        return new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment(board), board.text("checkedBy"), weight,
-                thickness, height, board.price("salvage"));
+        RackBoard.Measured measured = new RackBoard.Measured(board.number("weight"), board.number("thickness"), board.number("height"));
+        RackBoard.Past past = new RackBoard.Past(origin, coated, treatment(board), board.text("checkedBy"));
+        return new RackBoard(id, section, length, count, bad, goodFaces, past, measured, board.price("salvage"));
     }
 
     private static Optional<RackBoard.Span> span(Cursor board, JsonNode span, double length) {

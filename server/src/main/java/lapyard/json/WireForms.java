@@ -99,9 +99,9 @@ final class WireForms<T> {
                 .without("piece").to(1, "face", "back");
         of(RackBoard.class).only("id", "section", "lengthMm", "count");
         of(JobSheet.PathSheet.class).also("id", one -> one.path().id()).also("name", one -> one.path().name()).without("path").first("id", "name");
-        of(Provenance.class).also("section", one -> one.board().section()).also("origin", one -> one.board().origin())
-                .also("coated", one -> one.board().coated()).also("treatment", one -> one.board().treatment())
-                .also("checkedBy", one -> one.board().checkedBy()).also("of", one -> one.board().id()).without("board").called("of", "board")
+        of(Provenance.class).also("section", one -> one.board().section()).also("origin", one -> one.board().past().origin())
+                .also("coated", one -> one.board().past().coated()).also("treatment", one -> one.board().past().treatment())
+                .also("checkedBy", one -> one.board().past().checkedBy()).also("of", one -> one.board().id()).without("board").called("of", "board")
                 .first("of", "section", "origin", "coated", "treatment", "checkedBy");
         of(CuttingResult.class).without("salvage", "shortage").also("salvage", result -> result.salvage().signum() > 0 ? result.salvage() : null)
                 .also("unplacedProven", result -> result.unplaced().isEmpty() ? null : result.unplacedProven())

@@ -120,7 +120,7 @@ final class HandOverPrint {
 
     private static String onHand(List<Provenance> known, Bed bed) {
         String boards = known.stream().filter(one -> one.beds().contains(bed.id()))
-                .map(one -> one.board().id() + (one.board().origin().isEmpty() ? "" : ": " + one.board().origin()))
+                .map(one -> one.board().id() + (one.board().past().origin().isEmpty() ? "" : ": " + one.board().past().origin()))
                 .collect(Collectors.joining("; "));
         return boards.isEmpty() ? "none" : boards;
     }
@@ -129,8 +129,8 @@ final class HandOverPrint {
         RackBoard board = one.board();
         return List.of(
                 board.id(), (board.count() > 1 ? board.count() + " x " : "") + Length.written(board.lengthMm(), imperial) + " of " + TradeName.section(board.section(), imperial),
-                board.origin().isEmpty() ? "unknown" : board.origin(), board.treatment().words + (board.coated() ? ", coated" : ""),
-                board.checkedBy().isEmpty() ? "nobody" : board.checkedBy(),
+                board.past().origin().isEmpty() ? "unknown" : board.past().origin(), board.past().treatment().words + (board.past().coated() ? ", coated" : ""),
+                board.past().checkedBy().isEmpty() ? "nobody" : board.past().checkedBy(),
                 one.allowed() + (one.why().isEmpty() ? "" : ": " + one.why()), String.join(", ", BedNames.inOrder(one.beds())));
     }
 

@@ -56,7 +56,7 @@ class ProvenanceTest {
         assertEquals("Board R12, creosoted, may go nowhere that is planted, so it is left out.", Told.text(snag));
         Provenance board = sheet.provenance().get(0);
         assertEquals("nowhere planted", board.allowed());
-        assertEquals("the lead", board.board().checkedBy());
+        assertEquals("the lead", board.board().past().checkedBy());
         assertEquals(List.of(), board.beds());
     }
 
