@@ -249,7 +249,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     }
 
     private static List<Tally.Board> told(Garden garden, Section section) {
-        return garden.people().tally().boardsThere(section.id(), PackCode::board, section.stock().stream().map(PooledTimber::stockId).distinct().toList());
+        return garden.people().tally().boardsThere(section.id(), section.stock().stream().map(PooledTimber::stockId).distinct().toList());
     }
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */

@@ -21,13 +21,13 @@ final class TallyReader {
 
     /** @param start first day of work: dates of the tally are counted from it */
     static Tally read(Cursor tally, Optional<LocalDate> start) {
-        int day = day(tally, "asOf", "day", start, 0);
+        int day = day(tally, "asOf", start, 0);
         Set<String> told = new HashSet<>();
         List<Tally.Done> done = tally.each("done", "task done", one -> {
             String task = one.text("task");
             if (task.isEmpty()) one.missing("task", "\"task\": \"M.course-1\"");
             if (!told.add(task)) one.twice("task", "task", Fact.name(Cursor.cut(task)), WayKind.KEEP_ONE);
-            return new Tally.Done(task, day(one, "on", "day", start, day));
+            return new Tally.Done(task, day(one, "on", start, day));
         });
         List<Tally.Board> boards = new ArrayList<>();
         Set<String> names = new HashSet<>();
@@ -42,12 +42,12 @@ final class TallyReader {
     }
 
     /** A date where the garden has a first day of work, or a number of the plan's days. */
-    private static int day(Cursor cursor, String dateField, String dayField, Optional<LocalDate> start, int usual) {
+    private static int day(Cursor cursor, String dateField, Optional<LocalDate> start, int usual) {
         Optional<LocalDate> date = CrewReader.date(cursor, dateField);
-        int day = cursor.count(dayField, usual);
+        int day = cursor.count("day", usual);
         if (date.isEmpty()) return day;
         if (start.isEmpty()) {
-            cursor.add(cursor.fault(FindingKind.DATE_NO_START, dateField).way(WayKind.GIVE_START).way(WayKind.COUNT_DAYS, Fact.name(dayField)));
+            cursor.add(cursor.fault(FindingKind.DATE_NO_START, dateField).way(WayKind.GIVE_START).way(WayKind.COUNT_DAYS, Fact.name("day")));
             return day;
         }
         long counted = ChronoUnit.DAYS.between(start.get(), date.get());

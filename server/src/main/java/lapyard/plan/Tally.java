@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import lapyard.catalogue.PackCode;
 
 /**
  * What has really been done, cut and bought so far. It is never moved by a new plan: the rest is planned round it.
@@ -61,12 +61,12 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
     }
 
     /** As above, and after them the whole boards that are bought beyond those, by the code of their pack. */
-    public List<Board> boardsThere(String section, Function<String, String> pack, Collection<String> stocks) {
+    public List<Board> boardsThere(String section, Collection<String> stocks) {
         List<Board> there = new ArrayList<>(boards(section));
         for (String stock : stocks) {
             long told = there.stream().filter(board -> board.stock().equals(stock)).count();
-            int count = bought.stream().filter(one -> one.item().equals("timber " + section) && one.pack().equals(pack.apply(stock))).mapToInt(Bought::count).sum();
-            for (long more = told + 1; more <= count; more++) there.add(new Board(pack.apply(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty()));
+            int count = bought.stream().filter(one -> one.item().equals("timber " + section) && one.pack().equals(PackCode.board(stock))).mapToInt(Bought::count).sum();
+            for (long more = told + 1; more <= count; more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty()));
         }
         return there;
     }
