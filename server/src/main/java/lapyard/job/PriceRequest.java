@@ -41,19 +41,37 @@ public record PriceRequest(List<Row> rows, Optional<LocalDate> answerBy) {
     /**
      * One size.
      *
-     * @param item     as a merchant's list names it: the section's id, the material or the goods
-     * @param sizeMm   thickness and height of a section; empty for all else
-     * @param lengthMm of a board
-     * @param widthMm  of a roll
-     * @param pack     name of the pack, empty for boards and rolls
-     * @param content  of the pack in {@code unit}; empty where no size is known yet
-     * @param count    boards, metres or packs of it in the present plan; 0 for none
-     * @param need     of the whole line, spare included, in {@code needUnit}
-     * @param weekend  before which it must be there; 0 where nothing of it is needed any more
-     * @param needed   the day on which it is used; empty where the garden names no first day of work
+     * @param item      as a merchant's list names it: the section's id, the material or the goods
+     * @param sectionMm thickness and height of a section; empty for all else
+     * @param lengthMm  of a board
+     * @param widthMm   of a roll
+     * @param pack      name of the pack, empty for boards and rolls
+     * @param content   of the pack in {@code unit}; empty where no size is known yet
      */
-    public record Row(String item, String label, Optional<double[]> sizeMm, OptionalDouble lengthMm, OptionalDouble widthMm, String pack, OptionalDouble content,
-            String unit, double count, Each each, double need, String needUnit, int weekend, Optional<LocalDate> needed) {}
+    public record Size(String item, Optional<double[]> sectionMm, OptionalDouble lengthMm, OptionalDouble widthMm, String pack, OptionalDouble content,
+            String unit, Each each) {
+        private static final OptionalDouble NONE = OptionalDouble.empty();
+
+        static Size board(Section section, double lengthMm) {
+            return new Size(section.id(), Optional.of(new double[] {section.thicknessMm(), section.heightMm()}), OptionalDouble.of(lengthMm), NONE, "", NONE, "", Each.BOARD);
+        }
+
+        static Size roll(String material, double widthMm) {
+            return new Size(material, Optional.empty(), NONE, OptionalDouble.of(widthMm), "", NONE, "", Each.METRE);
+        }
+
+        static Size pack(String item, String name, OptionalDouble content, String unit) {
+            return new Size(item, Optional.empty(), NONE, NONE, name, content, unit, Each.PACK);
+        }
+    }
+
+    /**
+     * @param count   boards, metres or packs of it in the present plan; 0 for none
+     * @param need    of the whole line, spare included, in {@code needUnit}
+     * @param weekend before which it must be there; 0 where nothing of it is needed any more
+     * @param needed  the day on which it is used; empty where the garden names no first day of work
+     */
+    public record Row(Size size, String label, double count, double need, String needUnit, int weekend, Optional<LocalDate> needed) {}
 
     public static PriceRequest of(JobSheet sheet) {
         Catalogue catalogue = sheet.garden().goods().catalogue();
@@ -72,7 +90,7 @@ public record PriceRequest(List<Row> rows, Optional<LocalDate> answerBy) {
             else if (!rolls.isEmpty()) asking.rolls(rolls);
             else asking.packs(catalogue.packs(line.item()));
         }
-        rows.sort(Comparator.comparing((Row row) -> row.each()).thenComparing(Row::item));
+        rows.sort(Comparator.comparing((Row row) -> row.size().each()).thenComparing(row -> row.size().item()));
         return new PriceRequest(rows, start.flatMap(day -> needs.stream().map(Buying.Row::orderDay).min(Comparator.naturalOrder()).map(day::plusDays)));
     }
 
@@ -81,16 +99,13 @@ public record PriceRequest(List<Row> rows, Optional<LocalDate> answerBy) {
             return line.packs().stream().filter(one -> one.pack().equals(pack)).mapToLong(SlipLine.PackCount::count).sum();
         }
 
-        private void row(String item, Optional<double[]> size, OptionalDouble length, OptionalDouble width, String pack, OptionalDouble content, String unit,
-                double count, Each each) {
-            rows.add(new Row(item, line.label(), size, length, width, pack, content, unit, count, each, line.need(), line.unit(), weekend, needed));
+        private void row(Size size, double count) {
+            rows.add(new Row(size, line.label(), count, line.need(), line.unit(), weekend, needed));
         }
 
         void boards(Section section) {
-            for (double length : section.stock().stream().mapToDouble(StockLength::lengthMm).distinct().toArray()) {
-                row(section.id(), Optional.of(new double[] {section.thicknessMm(), section.heightMm()}), OptionalDouble.of(length), OptionalDouble.empty(), "",
-                        OptionalDouble.empty(), "", count(PackCode.board(length)), Each.BOARD);
-            }
+            section.stock().stream().mapToDouble(StockLength::lengthMm).distinct()
+                    .forEach(length -> row(Size.board(section, length), count(PackCode.board(length))));
         }
 
         void rolls(List<Roll> rolls) {
@@ -98,19 +113,16 @@ public record PriceRequest(List<Row> rows, Optional<LocalDate> answerBy) {
                 String wide = " m of " + Lengths.text(width) + " wide roll";
                 double metres = line.packs().stream().filter(one -> one.pack().endsWith(wide))
                         .mapToDouble(one -> Double.parseDouble(one.pack().substring(0, one.pack().length() - wide.length()))).sum();
-                row(line.item(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(width), "", OptionalDouble.empty(), "", metres, Each.METRE);
+                row(Size.roll(line.item(), width), metres);
             }
         }
 
         void packs(Optional<PackGoods> goods) {
             Set<String> told = new LinkedHashSet<>();
             for (Pack pack : goods.map(PackGoods::packs).orElse(List.of())) {
-                if (told.add(pack.name()))
-                    row(line.item(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), pack.name(), OptionalDouble.of(pack.content()),
-                            goods.get().unit(), count(pack.name()), Each.PACK);
+                if (told.add(pack.name())) row(Size.pack(line.item(), pack.name(), OptionalDouble.of(pack.content()), goods.get().unit()), count(pack.name()));
             }
-            if (told.isEmpty())
-                row(line.item(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "", OptionalDouble.empty(), line.unit(), 0, Each.PACK);
+            if (told.isEmpty()) row(Size.pack(line.item(), "", OptionalDouble.empty(), line.unit()), 0);
         }
     }
 }

@@ -60,26 +60,27 @@ public final class BuyingTables {
                 Column.text("Unit", 8), new Column("Count", Form.THREE_DECIMALS, 9), Column.text("Price is for", 11), Column.text("In all", 12), Column.text("Needed by", 14), Column.text("Currency", 9),
                 new Column("Price", Form.MONEY, 11)));
         for (PriceRequest.Row row : request.rows()) {
-            String description = row.label() +  (imperial && row.lengthMm().isPresent() ? ", " + Length.written(row.lengthMm().getAsDouble(), true) : "");
-            table.row(Cell.of(row.item()), Cell.of(description), amount(side(row, 0)), amount(side(row, 1)), amount(row.lengthMm()), amount(row.widthMm()),
-                    Cell.of(row.pack()), amount(row.content()), Cell.of(row.unit()), row.count() == 0 ? Cell.NOTHING : amount(count(row, imperial)),
+            PriceRequest.Size size = row.size();
+            String description = row.label() +  (imperial && size.lengthMm().isPresent() ? ", " + Length.written(size.lengthMm().getAsDouble(), true) : "");
+            table.row(Cell.of(size.item()), Cell.of(description), amount(side(row, 0)), amount(side(row, 1)), amount(size.lengthMm()), amount(size.widthMm()),
+                    Cell.of(size.pack()), amount(size.content()), Cell.of(size.unit()), row.count() == 0 ? Cell.NOTHING : amount(count(row, imperial)),
                     Cell.of(each(row, imperial)), Cell.of(SlipSheets.need(row.need(), row.needUnit(), imperial)), Cell.of(needed(row)), Cell.of(code), Cell.NOTHING);
         }
         return table;
     }
 
     private static OptionalDouble side(PriceRequest.Row row, int which) {
-        return row.sizeMm().map(size -> OptionalDouble.of(size[which])).orElse(OptionalDouble.empty());
+        return row.size().sectionMm().map(section -> OptionalDouble.of(section[which])).orElse(OptionalDouble.empty());
     }
 
     /** Rolls are priced by the metre, by the foot in a garden in feet; a list that comes back says which. */
     static String each(PriceRequest.Row row, boolean imperial) {
-        return "a " + (imperial && row.each() == PriceRequest.Each.METRE ? "foot" : row.each().name().toLowerCase(Locale.ROOT));
+        return "a " + (imperial && row.size().each() == PriceRequest.Each.METRE ? "foot" : row.size().each().name().toLowerCase(Locale.ROOT));
     }
 
     /** In the unit that it is priced in. */
     static double count(PriceRequest.Row row, boolean imperial) {
-        return row.each() == PriceRequest.Each.METRE ? Measure.METRES.in(row.count(), imperial) : row.count();
+        return row.size().each() == PriceRequest.Each.METRE ? Measure.METRES.in(row.count(), imperial) : row.count();
     }
 
     /** The day, or the weekend where the garden names no days. */

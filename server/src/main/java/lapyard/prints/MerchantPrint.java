@@ -44,7 +44,7 @@ final class MerchantPrint {
         for (PriceRequest.Row row : request.rows()) {
             String goods = row.label().equals(before) ? "" : row.label() + ", needs " + SlipSheets.need(row.need(), row.needUnit(), imperial);
             before = row.label();
-            sizes.add(List.of(goods, size(row, imperial), row.count() == 0 ? "" : Lengths.text(BuyingTables.count(row, imperial)), BuyingTables.each(row, imperial), BuyingTables.needed(row), ""));
+            sizes.add(List.of(goods, size(row.size(), imperial), row.count() == 0 ? "" : Lengths.text(BuyingTables.count(row, imperial)), BuyingTables.each(row, imperial), BuyingTables.needed(row), ""));
         }
         return ask.list(sheet, SlipSheets.CAUTION, "Request for prices", "what, how much and by when").words(words, 3.6, false).toFillIn(ASKED)
                 .table("To price, in " + sheet.slip().currency().getCode(), List.of(new Column("goods", 0.3, true), new Column("size", 0.26, true), new Column("count", 0.1, true),
@@ -52,10 +52,10 @@ final class MerchantPrint {
                 .pages();
     }
 
-    private static String size(PriceRequest.Row row, boolean imperial) {
-        if (row.lengthMm().isPresent()) return "board of " + Length.withUnit(row.lengthMm().getAsDouble(), imperial);
-        if (row.widthMm().isPresent()) return "roll " + Length.withUnit(row.widthMm().getAsDouble(), imperial) + " wide";
-        return row.pack().isEmpty() ? "as you sell it" : PackCode.words(row.pack(), imperial);
+    private static String size(PriceRequest.Size size, boolean imperial) {
+        if (size.lengthMm().isPresent()) return "board of " + Length.withUnit(size.lengthMm().getAsDouble(), imperial);
+        if (size.widthMm().isPresent()) return "roll " + Length.withUnit(size.widthMm().getAsDouble(), imperial) + " wide";
+        return size.pack().isEmpty() ? "as you sell it" : PackCode.words(size.pack(), imperial);
     }
 
     private static CannotPrint offers(FindingKind kind, MerchantOffers offers) {
