@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -55,6 +57,20 @@ class TimberIT {
         browser.click("[data-key=\"saw boards\"]");
         browser.click("[data-key^=\"cut B-1\"]");
         browser.until("the bed of the piece is not taken", "return document.querySelector('lap-yard').garden.choice.bed === 'B'");
+    }
+
+    /** Of many boards the browser draws those in sight only; all are there to find and to read out. */
+    @Test
+    void boardsOutOfSightAreNotDrawn(Page page) throws IOException, InterruptedException {
+        String beds = IntStream.range(0, 24).mapToObj(i -> "{\"id\":\"K" + i + "\",\"width\":" + (1810 + 37 * i) + ",\"depth\":" + (910 + 13 * i) + ",\"at\":[" + 3500 * (i % 6) + "," + 2500 * (i / 6) + "]}")
+                .collect(Collectors.joining(","));
+        page.open("{\"format\":1,\"name\":\"Many boards\",\"beds\":[" + beds + "]}");
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "saw-day");
+        String seen = "const drawn = [...document.querySelectorAll('.saw-boards > li > p')].map(one => one.checkVisibility({ contentVisibilityAuto: true }));";
+        browser.until("all or none are drawn", seen + "return drawn[0] && drawn.length > 20 && !drawn.at(-1)");
+        browser.js("[...document.querySelectorAll('.saw-boards > li')].at(-1).scrollIntoView()");
+        browser.until("the last is not drawn", seen + "return drawn.at(-1)");
     }
 
     @Test
