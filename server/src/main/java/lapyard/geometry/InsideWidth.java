@@ -46,8 +46,8 @@ record InsideWidth(double widthMm, boolean facing, int side, int other, Point at
     }
 
     /**
-     * From each end of one inner face to the nearest place of the other; crossing faces have no width at all. Along a wall
-     * between them there is none either, unless they face each other.
+     * From each end of one inner face to the nearest place of the other; crossing faces have no width at all. From an inside corner
+     * to the wall behind the next there is none either, unless they face each other: the corner between is open to its tip.
      */
     private static Optional<InsideWidth> nearest(Outline outline, Outline round, Outline inner, int i, int j, boolean facing) {
         List<InsideWidth> ends = new ArrayList<>();
@@ -56,8 +56,9 @@ record InsideWidth(double widthMm, boolean facing, int side, int other, Point at
             int corner = turn < 2 ? i + turn : j + turn - 2;
             Point outer = round.corner(corner);
             Point outerTo = outer.nearestOn(round.corner(across), round.corner(across + 1));
-            boolean along = outerTo.equals(round.corner(corner - 1)) || outerTo.equals(round.corner(corner + 1));
-            if (!facing && (along || !round.insideCorner(corner)) || !within(outline, outer, outerTo)) continue;
+            int on = Math.floorMod(across - corner, round.sides());
+            boolean behindNext = on == 1 || on == round.sides() - 2;
+            if (!facing && (behindNext || !round.insideCorner(corner)) || !within(outline, outer, outerTo)) continue;
             Point from = inner.corner(corner);
             Point to = from.nearestOn(inner.corner(across), inner.corner(across + 1));
             double width = Math.copySign(from.distanceMm(to), to.minus(from).dot(outerTo.minus(outer)));

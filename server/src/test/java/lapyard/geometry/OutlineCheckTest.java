@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class OutlineCheckTest {
     private static final OutlineCheck.Rules BED = OutlineCheck.Rules.bed(100);
@@ -135,6 +138,20 @@ class OutlineCheckTest {
         // inner faces look at each other from 1400, round the inside corner, to 2600
         assertEquals(new Point(220, 2000), fault.at());
         assertEquals(List.of(3, 5), fault.sides());
+    }
+
+    /** Inside, a disc of 300 goes through all of each (JTS): a step of 230 to 280 clear behind an inside corner is no width, whatever its angle. */
+    @ParameterizedTest
+    @CsvSource({"0 0 2000 0 2000 1600 860 1390 890 1140 0 1100", "0 0 2000 0 2000 1070 900 1400 700 1240 0 1620", "0 0 2000 0 2000 1150 1050 1300 1150 1600 0 1550"})
+    void aStepBehindAnInsideCornerIsNotNarrow(String text) {
+        List<Point> corners = new ArrayList<>(outline(Stream.of(text.split(" ")).mapToDouble(Double::parseDouble).toArray()).corners());
+        for (int turn = 0; turn < 24; turn++) {
+            if (turn == 6 || turn == 18) Collections.reverse(corners);
+            if (turn == 12) corners.replaceAll(corner -> new Point(2000 - corner.x(), corner.y()));
+            Collections.rotate(corners, 1);
+            assertEquals(List.of(), OutlineCheck.faults(corners, OutlineCheck.Rules.bed(50)), corners::toString);
+            assertEquals(1, Jts.area(Inset.of(new Outline(corners).counterClockwise(), 50).corners()).buffer(-150).getNumGeometries());
+        }
     }
 
     /** Two bodies that meet over a neck of 500 x 400: clear 300 x 200 after walls of 100, diagonal 360.6. */
