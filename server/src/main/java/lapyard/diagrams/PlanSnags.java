@@ -30,7 +30,7 @@ record PlanSnags(List<Finding> snags, Wording words) {
 
     String words(int i) {
         Finding snag = snags.get(i);
-        return (snag.where().isBlank() ? "" : snag.place().words() + ": ") + words.text(snag);
+        return (snag.where().isBlank() ? "" : words.place(snag.place()) + ": ") + words.text(snag);
     }
 
     /** The letters of the snags that say in which bed they are. */
