@@ -3,9 +3,9 @@ import { equal, test } from '../trial.js';
 
 const line = (item, cost, more = {}) => ({ item, cost, need: 1, saved: '0.00', packs: [{ pack: '4800', count: 10 }], ...more });
 
-test('each line stands before and after, and what is gone is told', () => {
+test('each line stands before and after, and what is gone is told, also where no saving is proved', () => {
   const before = { lines: [line('timber', '360.00'), line('soil', '55.00'), line('pegs', '5.00')] };
-  const after = { lines: [line('soil', '55.00'), line('timber', '396.00'), line('oil', '30.00')] };
+  const after = { lines: [line('soil', '55.00'), line('timber', '396.00'), line('oil', '30.00')], savings: [], saved: null };
   equal(compareSlips(before, after).map(part => [part.line.item, part.state, part.was?.cost ?? null]),
     [['soil', 'same', null], ['timber', 'changed', '360.00'], ['oil', 'new', null], ['pegs', 'gone', null]]);
 });

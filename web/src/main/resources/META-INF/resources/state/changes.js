@@ -10,7 +10,7 @@ export function compareSlips(before, after) {
   const lines = after?.lines ?? [];
   if (!before) return lines.map(line => ({ line, was: null, state: 'same' }));
   const old = new Map((before.lines ?? []).map(line => [line.item, line]));
-  const compared = (after.saved === null ? placedAs([...old.keys()], lines) : lines).map(line => {
+  const compared = (after.savings ? lines : placedAs([...old.keys()], lines)).map(line => {
     const was = old.get(line.item) ?? null;
     old.delete(line.item);
     if (!was) return { line, was: null, state: 'new' };
