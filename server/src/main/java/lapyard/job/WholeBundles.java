@@ -1,7 +1,10 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.cutting.CuttingResult;
@@ -23,10 +26,10 @@ final class WholeBundles {
         Section sold = section;
         for (boolean changed = section.priced(); changed; ) {
             changed = false;
-            for (StockLength length : sold.stock()) {
-                Section without = sold.sold(sold.stock().stream().filter(other -> other != length).toList());
+            for (String length : lengths(sold)) {
+                Section without = sold.sold(sold.stock().stream().filter(offer -> !PooledTimber.stockId(offer).equals(length)).toList());
                 // of lengths without a price alone each board counts 1, which is no money
-                if (unused(length, best.result()) == 0 || !without.priced()) continue;
+                if (over(section, length, best.result()).signum() == 0 || !without.priced()) continue;
                 Nesting.Plan other = plan.apply(without);
                 if (other.result().left() > best.result().left() || cost(section, other).compareTo(cost(section, best)) >= 0) continue;
                 best = other;
@@ -43,15 +46,22 @@ final class WholeBundles {
         return plan.result().cost().add(over(section, plan.result()));
     }
 
-    /** What whole bundles and least counts cost over the boards that are cut. */
+    /** What whole bundles and least counts cost over the boards that are cut, each length from whom it then costs least. */
     static BigDecimal over(Section section, CuttingResult result) {
-        return section.stock().stream()
-                .map(length -> length.price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(unused(length, result))))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return lengths(section).stream().map(length -> over(section, length, result)).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private static int unused(StockLength length, CuttingResult result) {
-        int cut = result.plan().stream().filter(line -> line.stock().equals(PooledTimber.stockId(length))).mapToInt(CuttingResult.BoardLine::count).sum();
-        return length.bought(cut) - cut;
+    private static BigDecimal over(Section section, String length, CuttingResult result) {
+        int cut = result.plan().stream().filter(line -> line.stock().equals(length)).mapToInt(CuttingResult.BoardLine::count).sum();
+        List<StockLength> offers = section.stock().stream().filter(offer -> offer.price().isPresent() && PooledTimber.stockId(offer).equals(length)).toList();
+        return least(offers, offer -> offer.bought(cut)).subtract(least(offers, offer -> cut));
+    }
+
+    private static BigDecimal least(List<StockLength> offers, ToIntFunction<StockLength> boards) {
+        return offers.stream().map(offer -> offer.price().orElseThrow().multiply(BigDecimal.valueOf(boards.applyAsInt(offer)))).min(Comparator.naturalOrder()).orElse(BigDecimal.ZERO);
+    }
+
+    private static List<String> lengths(Section section) {
+        return section.stock().stream().map(PooledTimber::stockId).distinct().toList();
     }
 }

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import lapyard.order.SlipLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +75,31 @@ class WholeBundlesTest {
                  "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[{"length":2400,"bundle":6,"price":17.40},
                    {"length":3000,"bundle":4,"price":21.90},{"length":3600,"least":3,"price":26.40},{"length":4800,"bundle":3,"price":36.00}]}]}}"""));
         assertEquals(new BigDecimal("216.00"), timber(sheet).cost().orElseThrow());
+    }
+
+    /** Boards of a section come from one merchant: what a dearer one sells in bundles only changes nothing. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void bundlesOfAMerchantWhomNobodyBuysFromDoNotCount(long seed) {
+        Random random = new Random(seed);
+        List<String> beds = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(3); i++) {
+            beds.add("{\"width\":%d,\"depth\":%d,\"courses\":%d,\"at\":[0,%d]}".formatted(
+                    3000 + 20 * random.nextInt(250), 900 + 10 * random.nextInt(70), 1 + random.nextInt(2), 2600 * i));
+        }
+        List<String> singly = new ArrayList<>();
+        List<String> bundled = new ArrayList<>();
+        for (int length = 1800; length <= 4800; length += 600) {
+            double price = length / 100.0 + random.nextInt(60) / 10.0;
+            singly.add("{\"length\":%d,\"price\":%.2f,\"supplier\":\"near\",\"bundle\":%d}".formatted(length, price, 1 + random.nextInt(4)));
+            if (random.nextBoolean()) bundled.add("{\"length\":%d,\"price\":%.2f,\"supplier\":\"far\",\"bundle\":40}".formatted(length, 2 * price));
+        }
+        String document = """
+                {"beds":[%s],"catalogue":{"suppliers":[{"id":"near","name":"Near"},{"id":"far","name":"Far"}],
+                 "sections":[{"id":"100x200","thickness":100,"height":200,"density":600,"stock":[%s]}]}}""";
+        String both = String.join(",", Stream.concat(singly.stream(), bundled.stream()).toList());
+        BigDecimal near = timber(Job.prepare(Gardens.garden(document.formatted(String.join(",", beds), String.join(",", singly))))).cost().orElseThrow();
+        assertEquals(near, timber(Job.prepare(Gardens.garden(document.formatted(String.join(",", beds), both)))).cost().orElseThrow());
     }
 
     /** Lighter joints that cost as much in single boards cost 75.80 more in bundles of three: they are not taken. */
