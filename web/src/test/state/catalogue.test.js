@@ -11,6 +11,7 @@ test('an own line stands in for the example of its name, and examples can be lef
   equal(priceRows(plan, EXAMPLES).map(row => [row.sold, row.price, row.supplier, row.example]),
     [['board of 3600', 28, 'mill', false], ['box of 50', 14, '', true]]);
   equal(priceRows({ catalogue: { ...plan.catalogue, examples: false } }, EXAMPLES).length, 1);
+  equal(priceRows({ units: 'imperial', ...plan }, EXAMPLES).map(row => [row.what, row.sold, row.length]), [['Timber 4x8', 'board of 11\' 9 3/4"', 3600], ['Screws', 'box of 50', undefined]]);
 });
 
 test('a price written over an example makes its whole line the garden\'s own and leaves the rest', () => {

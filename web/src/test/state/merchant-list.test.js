@@ -1,4 +1,4 @@
-import { codesOf, headOf, readied, rowsOf, template, without } from '../../main/resources/META-INF/resources/state/merchant-list.js';
+import { asRead, codesOf, headOf, readied, rowsOf, template, without } from '../../main/resources/META-INF/resources/state/merchant-list.js';
 import { equal, test } from '../trial.js';
 
 test('cells are read with quotes as RFC 4180 has them, whatever parts them', () => {
@@ -25,6 +25,21 @@ test('good lines are taken without the bad ones', () => {
 });
 
 test('a template names all that can be bought', () => {
-  equal(template([{ name: '100x200', what: 'Timber 100x200', sold: 'board of 3000' }, { name: 'screws', what: 'Screws', sold: 'box of 50' }]),
-    'item,description,pack,length,price\n100x200,Timber 100x200,board of 3000,3000,\nscrews,Screws,box of 50,,');
+  equal(template([{ name: '100x200', what: 'Timber 100x200', sold: 'board of 9\' 10 1/8"', length: 3000 }, { name: 'screws', what: 'Screws', sold: 'box of 50' }]),
+    'item,description,pack,length (mm),price\n100x200,Timber 100x200,"board of 9\' 10 1/8""",3000,\nscrews,Screws,box of 50,,');
+});
+
+test('a heading named by hand keeps its unit or currency', () => {
+  const head = (heading, field) => readied(`"${heading.replaceAll('"', '""')}";x\n8;1`, { 0: field }, new Map()).split(',')[0];
+  equal(['Board length (ft)', 'Board, in mm', 'Long [M]', "Size '"].map(heading => head(heading, 'length')), ['length (ft)', 'length (mm)', 'length (M)', "length (')"]);
+  equal(['Farm', 'Length USD', 'Soft'].map(heading => head(heading, 'length')), ['length', 'length', 'length']);
+  equal(['Net (USD)', 'Net, ft', 'Cost for all', 'USD'].map(heading => head(heading, 'price')), ['price (USD)', 'price', 'price', 'price']);
+  equal(head('Pack of 3 ft', 'pack'), 'pack');
+});
+
+test('a line is shown in the garden\'s measures', () => {
+  const line = { kind: 'section', fields: { item: '100x200', length: '2438.4', price: '24.50', thickness: '100' } };
+  equal(asRead(line, 'metric'), 'item 100x200, length 2438.4, price 24.50, thickness 100');
+  equal(asRead(line, 'imperial'), 'item 4x8, length 8\', price 24.50, thickness 3 15/16"');
+  equal(asRead({ kind: 'goods', fields: { item: '100x200' } }, 'imperial'), 'item 100x200');
 });

@@ -50,6 +50,8 @@ class OrderIT {
         }
         browser.click("[data-key=\"slip shares\"]");
         assertTrue(browser.text("[data-key=\"share bed D\"]").contains("a m² inside"));
+        browser.click("[data-key=money]");
+        browser.until("what was not bought is told", "return /£[0-9.,]+ to pay: goods still to buy/.test(document.querySelector('order-money p')?.textContent)");
         page.hasNoComplaints();
     }
 
@@ -153,7 +155,7 @@ class OrderIT {
         browser.click("[data-key=\"list show\"]");
         browser.until("the bad line is not named", "return document.querySelector('lap-catalogue .preview .wrong')?.textContent.includes('Line 3: price \"nine\" is no number')");
         assertEquals("Take 1 good line", browser.text("[data-key=\"list take\"]"));
-        browser.type("[data-key=\"list text\"]", "Ware;Laenge;EUR\nTimber 100x200;4800;31.00\n100x200;2400;nine\n");
+        browser.type("[data-key=\"list text\"]", "Ware;Laenge, m;EUR\nTimber 100x200;4.8;31.00\n100x200;2.4;nine\n");
         browser.choose("[data-key=\"list supplier\"]", "hill-sawmill");
         browser.click("[data-key=\"list show\"]");
         browser.until("the columns cannot be named", "return Boolean(document.querySelector('[data-key=\"column 2\"]'))");
@@ -161,7 +163,7 @@ class OrderIT {
         browser.choose("[data-key=\"column 1\"]", "length");
         browser.choose("[data-key=\"column 2\"]", "price");
         browser.until("the good line is not understood", "return document.querySelector('[data-key=\"list take\"]')?.textContent === 'Take 1 good line'");
-        assertTrue(browser.find("[data-key=\"list template\"]").getAttribute("href").contains("item%2Cdescription%2Cpack%2Clength%2Cprice"));
+        assertTrue(browser.find("[data-key=\"list template\"]").getAttribute("href").contains("item%2Cdescription%2Cpack%2Clength%20(mm)%2Cprice"));
         browser.click("[data-key=\"list take\"]");
         browser.until("it is not taken", "return !document.querySelector('lap-catalogue .preview')");
         JsonNode section = page.stored(id).at("/catalogue/sections/0");

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
 
 /** Boards on hand, what the saw does with them, the rolls, snags that stay, and lengths in feet. */
 @ExtendWith(Open.class)
@@ -116,6 +117,11 @@ class TimberIT {
         assertEquals("2400", page.stored(id).at("/beds/0/width").asText());
         browser.enter("[data-key=\"tag depth\"]", "4' + 6\"");
         assertEquals("1371.6", page.stored(id).at("/beds/0/depth").asText());
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        assertTrue(browser.text("add-bed .usual").startsWith("Timber 4x8, "), browser.text("add-bed .usual"));
+        browser.keys(Keys.ESCAPE);
+        browser.click("[data-key=gardens]");
         browser.choose("[data-key=units]", "metric");
         assertFalse(page.stored(id).has("units"));
         assertEquals("1371.6", browser.find("[data-key=\"tag depth\"]").getAttribute("value"));

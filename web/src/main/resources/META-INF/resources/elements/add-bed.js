@@ -2,6 +2,7 @@ import { shown } from '../geometry/length.js';
 import { rectangle, walked } from '../geometry/outline.js';
 import { ell, tee, you } from '../geometry/shapes.js';
 import { leastSide, partCheck, readCourses, sideCheck } from '../state/checks.js';
+import { sectionName } from '../state/build.js';
 import { lastBed, standBed } from '../state/commands.js';
 import { readSides } from '../state/sides.js';
 import { USUAL, unitsOf, usualSection } from '../state/plan.js';
@@ -42,7 +43,7 @@ export class AddBed extends GardenElement {
       h('h2', { id: 'add-title' }, 'Add a bed'),
       this.width, this.depth, this.courses,
       h('div.field', {}, h('label', { for: 'add-shape' }, 'Shape'), this.shape), this.parts,
-      h('p.usual', {}, `Timber ${this.#section.id}, lap, base, liner and fill as usual in this garden: all can be changed later.`),
+      h('p.usual', {}, `Timber ${sectionName(this.#section.id, units)}, lap, base, liner and fill as usual in this garden: all can be changed later.`),
       h('div.verbs', {},
         h('button.main', { type: 'submit' }, 'Add it'),
         h('button', { type: 'button', onclick: () => this.#close() }, 'Cancel'))));

@@ -3,10 +3,11 @@ import { api } from '../api.js';
 import { sectionChoices } from '../state/build.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
+import { unitsOf } from '../state/plan.js';
 import { readName, readNumber } from '../state/checks.js';
 import { base64 } from '../state/base64.js';
 import { usualLeadDays } from '../state/crew-forms.js';
-import { COLUMNS, codesOf, headOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
+import { asRead, COLUMNS, codesOf, headOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
 import { choiceField, custom, form, GardenElement, h, options, tick } from './make.js';
 import './merchant-offers.js';
@@ -91,7 +92,7 @@ export class LapCatalogue extends GardenElement {
     const suppliers = suppliersOf(this.garden.plan);
     return h('section', {},
       h('h3', {}, 'A merchant’s list'),
-      h('p.hint', {}, 'CSV or XLSX with a heading: item, price, and length, width or content. It is shown before anything is taken. ',
+      h('p.hint', {}, 'CSV or XLSX with a heading: item, price, and length, width or content. A length without a unit is in mm. It is shown before anything is taken. ',
         h('a', { href: `data:text/csv;charset=utf-8,${encodeURIComponent(template(priceRows(this.garden.plan, this.#examples)))}`, download: 'price-list.csv', 'data-key': 'list template' }, 'A list to fill in')),
       h('label', { for: 'list-file' }, 'From a file'),
       h('input', { id: 'list-file', type: 'file', accept: '.csv,.xlsx,text/csv,text/plain', 'data-key': 'list file', onchange: event => this.#file(event) }),
@@ -150,8 +151,7 @@ export class LapCatalogue extends GardenElement {
       this.#columns(),
       bad.length ? h('ul.wrong', {}, bad.map(one => h('li', {}, `Line ${one.line}: ${one.text}. ${capital(one.way)}.`))) : null,
       findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.place ?? one.where}: ${one.text}`))) : null,
-      h('ol', {}, lines.slice(0, SHOWN).map(one => h('li', { value: one.line },
-        Object.entries(one.fields).map(([field, value]) => `${field} ${value}`).join(', ')))),
+      h('ol', {}, lines.slice(0, SHOWN).map(one => h('li', { value: one.line }, asRead(one, unitsOf(this.garden.plan))))),
       lines.length > SHOWN ? h('p.hint', {}, `and ${lines.length - SHOWN} more`) : null);
   }
 

@@ -21,7 +21,7 @@ export class OrderMoney extends PartPlace {
 
   #shown({ currency, total, atLeast, paid, open, delivery, dues, bought }) {
     return [
-      h('p', {}, h('strong', {}, `${atLeast ? 'At least ' : ''}${money(total, currency)} to pay`), `: bought for ${money(paid, currency)}, goods still to buy for ${money(open, currency)}, delivery ${money(delivery, currency)}.`),
+      h('p', {}, h('strong', {}, `${atLeast ? 'At least ' : ''}${money(total, currency)} to pay`), `: ${Number(paid) ? `bought for ${money(paid, currency)}, ` : ''}goods still to buy for ${money(open, currency)}, delivery ${money(delivery, currency)}.`),
       h('dl', {}, dues.map(due => h('div', { 'data-key': `due ${due.supplier} ${due.what}` },
         h('dt', {}, `${when(due)}: ${due.name}, ${due.what}`), h('dd', {}, money(due.amount, currency))))),
       h('p.hint', {}, 'Deposit and days to pay are said with each supplier under Merchants.'),

@@ -20,13 +20,13 @@ function lines(plan, examples, list) {
 const packName = (pack, unit) => pack.name ?? (pack.tonnes ? `${pack.tonnes} t` : `${pack.content ?? 1} ${unit ?? ''}`.trim());
 
 /**
- * Every price there is: `{list, name, index, what, sold, supplier, price, example}`. `index` is the place among the
- * stock lengths or packs of the line, null for a roll.
+ * Every price there is: `{list, name, index, what, sold, supplier, price, example, length}`. `index` is the place among the
+ * stock lengths or packs of the line, null for a roll; `length` is a board's, in mm.
  */
 export function priceRows(plan, examples) {
   const rows = [];
   for (const { line, example } of lines(plan, examples, 'sections')) {
-    (line.stock ?? []).forEach((stock, index) => rows.push(row('sections', line.id, index, `Timber ${sectionName(line.id, unitsOf(plan))}`, `board of ${shown(stock.length, unitsOf(plan))}`, stock, example)));
+    (line.stock ?? []).forEach((stock, index) => rows.push(row('sections', line.id, index, `Timber ${sectionName(line.id, unitsOf(plan))}`, `board of ${shown(stock.length, unitsOf(plan))}`, stock, example, stock.length)));
   }
   for (const { line, example } of lines(plan, examples, 'rolls')) {
     rows.push(row('rolls', line.id, null, line.material ?? 'liner', `a metre of ${shown(line.width, unitsOf(plan))} wide roll`, line, example));
@@ -37,8 +37,8 @@ export function priceRows(plan, examples) {
   return rows;
 }
 
-const row = (list, name, index, what, sold, of, example) => ({
-  list, name, index, what, sold, supplier: of.supplier ?? '', price: of.price ?? null, example,
+const row = (list, name, index, what, sold, of, example, length) => ({
+  list, name, index, what, sold, supplier: of.supplier ?? '', price: of.price ?? null, example, length,
 });
 
 /** The timber there is: `{id, goodFaces, treated, strengthClass, example}`. */

@@ -1,7 +1,10 @@
 /** A merchant's list as text, made ready for the server that reads it: columns named by hand, labels as the page shows them. */
 
+import { shown } from '../geometry/length.js';
+import { sectionName } from './build.js';
+
 /** What a column can be, by the headings that the server knows, with what is said of each. */
-export const COLUMNS = [['', 'not wanted'], ['item', 'item'], ['price', 'price'], ['length', 'length, mm'], ['width', 'width, mm'], ['thickness', 'thickness, mm'], ['height', 'height, mm'],
+export const COLUMNS = [['', 'not wanted'], ['item', 'item'], ['price', 'price'], ['length', 'length'], ['width', 'width'], ['thickness', 'thickness'], ['height', 'height'],
   ['pack', 'pack'], ['content', 'content'], ['unit', 'unit'], ['label', 'description'], ['bundle', 'sold in bundles of'], ['least', 'least count'], ['mass', 'weight, kg'], ['supplier', 'supplier']];
 
 const SIGNS = [';', '\t', ','];
@@ -48,6 +51,26 @@ const written = cell => (/[",\n;\t]/.test(cell) ? `"${cell.replaceAll('"', '""')
 
 const plain = text => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
+/** Fields that hold a length, in millimetres once they are read. */
+const LENGTHS = ['length', 'width', 'thickness', 'height', 'step'];
+
+const saidAtEnd = (of, flags) => new RegExp(`[\\s,;:([_-](?:in\\s+)?(${of})[)\\].]*$`, flags);
+const UNIT = saidAtEnd('mm|cm|m|in|inches|ft|feet|"|\'', 'i');
+const CURRENCY = saidAtEnd(Intl.supportedValuesOf('currency').join('|'));
+
+/** A heading named by hand keeps the unit or currency that it says, as in `Board length (ft)`; the server reads both. */
+function called(field, heading) {
+  const said = field === 'price' ? CURRENCY : LENGTHS.includes(field) ? UNIT : null;
+  const unit = said?.exec(heading.trim())?.[1];
+  return unit ? `${field} (${unit})` : field;
+}
+
+/** A line as the server read it, in the garden's measures. @param {{kind: string, fields: Object<string, string>}} line */
+export const asRead = ({ kind, fields }, units) => Object.entries(fields).map(([field, value]) => {
+  if (LENGTHS.includes(field)) return `${field} ${shown(Number(value), units)}`;
+  return `${field} ${field === 'item' && kind === 'section' ? sectionName(value, units) : value}`;
+}).join(', ');
+
 /**
  * The list with its headings as named by hand, and labels as the page shows them in place of codes.
  *
@@ -59,7 +82,7 @@ export function readied(text, named, codes) {
   if (!rows.length) return text;
   const at = headOf(rows);
   const [head, ...rest] = rows.slice(at);
-  const headings = head.cells.map((cell, i) => (i in named ? named[i] || `unused ${i + 1}` : cell));
+  const headings = head.cells.map((cell, i) => (i in named ? called(named[i], cell) || `unused ${i + 1}` : cell));
   const item = headings.findIndex(cell => plain(cell) === 'item');
   const byLabel = new Map([...codes].map(([label, code]) => [plain(label), code]));
   return [...rows.slice(0, at).map(({ cells }) => cells), headings, ...rest.map(({ cells }) => cells.map((cell, i) => (i === item ? byLabel.get(plain(cell)) ?? cell : cell)))]
@@ -80,5 +103,5 @@ export function codesOf(rows) {
 }
 
 /** A list to fill in: a line for all that can be bought, prices left empty. @param {object[]} rows see priceRows */
-export const template = rows => ['item,description,pack,length,price',
-  ...rows.map(({ name, what, sold }) => [name, what, sold, /^board of (\d+)$/.exec(sold)?.[1] ?? '', ''].map(written).join(','))].join('\n');
+export const template = rows => ['item,description,pack,length (mm),price',
+  ...rows.map(({ name, what, sold, length }) => [name, what, sold, String(length ?? ''), ''].map(written).join(','))].join('\n');
