@@ -25,6 +25,7 @@ import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.SawBoard;
+import lapyard.geometry.Length;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.Ripping;
 import lapyard.job.JobSheet.SawWork;
@@ -125,7 +126,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         int perBoard = section.map(s -> perBoard(s, rip.liftMm(), kerf)).orElse(0);
         if (perBoard == 0) {
             String item = "bearers " + rip.section();
-            unknown(Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"), section.isEmpty()
+            unknown(Ordering.unpriced(item, "Bearer strips " + Length.withUnit(rip.liftMm(), garden.imperial()) + " thick", needM, "m"), section.isEmpty()
                     ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", new Fact.Section(rip.section()))
                             .way(WayKind.ADD_SECTION).way(WayKind.OTHER_BEARERS)
                     : Finding.of(FindingKind.BEARERS_THICK, Place.of(What.BEARERS, rip.section()))

@@ -86,11 +86,13 @@ class FeetGardenTest {
 
     /** 60 by 120 mm is 2 by 5 nominal: 60 / 25 = 2.4 and 120 / 25 = 4.8, in whole inches. */
     @Test
-    void theListOfSnagsOnThePlanCallsTimberAsTheRestDoes() throws Exception {
+    void bearersOfAnUnknownSectionAreCalledAlikeOnPlanAndSlip() throws Exception {
         JobSheet sheet = garden("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9000,0],[9000,7000],[0,7000]]},\"beds\":[{\"id\":\"A\",\"width\":4400,"
                 + "\"depth\":1200,\"courses\":2,\"at\":[1000,1000],\"base\":{\"kind\":\"slatted\",\"bearerSection\":\"60x120\"}},{\"id\":\"B\",\"width\":1500,\"depth\":1200,\"at\":[1000,4000]}]}");
         String plan = SheetTruthTest.text("plan", sheet);
         assertTrue(plan.contains("bearers 2x5: The section 2x5 for bearers"), plan);
+        // 23 mm is 14.5 sixteenths
+        assertTrue(sheet.slip().lines().stream().anyMatch(line -> line.label().matches("Bearer strips (7/8|15/16)\" thick")), sheet.slip().lines()::toString);
     }
 
     /** Poured strips, deep fill, ties, posts, a rack, old boards and a long wall: whatever the program can say. */
