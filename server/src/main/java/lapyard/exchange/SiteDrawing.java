@@ -20,7 +20,7 @@ import lapyard.geometry.Point;
  * @param format     {@code dxf}, {@code geojson} or {@code csv}
  * @param unit       of its coordinates; empty where the file does not say
  * @param layers     in the order of the file
- * @param passedOver what is not taken, with how many there are
+ * @param passedOver what is not taken, in the order of its words, with how many there are
  * @param bad        what is wrong, by line of the file; line 0 where the text itself says where
  */
 public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> layers, Map<String, Integer> passedOver, List<Bad> bad) {

@@ -108,7 +108,7 @@ public final class SiteFileJson {
             }
         }
         return Wire.of(new Preview(drawing.format(), unit.map(LengthUnit::code), drawing.unit().isPresent(), layers,
-                new TreeMap<>(drawing.passedOver()).entrySet().stream().map(passed -> new Passed(passed.getKey(), passed.getValue())).toList(),
+                drawing.passedOver().entrySet().stream().map(passed -> new Passed(passed.getKey(), passed.getValue())).toList(),
                 bad.stream().map(one -> new Wrong(one.line() > 0 ? Optional.of(one.line()) : Optional.empty(), one.text(), one.way())).toList(),
                 findings, with));
     }
