@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.drawing.Page;
@@ -136,12 +137,12 @@ public final class JobPage {
         Tag table = Tag.table();
         List<String> who = job.weekends().stream().map(Weekend::who).distinct().toList();
         flow.words(List.of("There" + (who.size() == 1 ? " every weekend: " + who.get(0) + "." : " as the sheet of each weekend says.")), size, false);
-        Flow.Block head = row(sheet, "", size, List.of("weekend", told ? "where, and what" : "where", "order"), size, wide, NUMBER, false, table);
+        Flow.Block head = row(sheet, "", size, List.of("weekend", told ? "where, and what" : "where", "order"), size, wide, NUMBER, false, () -> table.head(wide.size() + 1));
         flow.head(head, head);
         for (int i = 0; i < job.weekends().size(); i++) {
             Weekend weekend = job.weekends().get(i);
             String order = weekend.goods().isEmpty() ? "" : weekend.orderBy() + (told ? ": " + weekend.goods() : "");
-            flow.block(row(sheet, weekend.number(), size * LARGER, List.of(weekend.dates(), places(job.rows(), i, told), order), size, wide, NUMBER, false, table));
+            flow.block(row(sheet, weekend.number(), size * LARGER, List.of(weekend.dates(), places(job.rows(), i, told), order), size, wide, NUMBER, false, () -> table.row(wide.size() + 1)));
         }
         flow.endHead();
     }
@@ -174,18 +175,21 @@ public final class JobPage {
 
     private static Flow.Block row(BenchSheet sheet, String name, List<String> cells, double size, List<Double> wide, boolean place, Tag table) {
         double named = place ? BenchSheet.fitting(name, TypeSize.ARMS_LENGTH, TypeSize.BED, true, NAMES - 1) : size;
-        return row(sheet, name, named, cells, size, wide, NAMES, place, table);
+        return row(sheet, name, named, cells, size, wide, NAMES, place, () -> table.row(cells.size() + 1));
     }
 
-    /** @param place whether a name in heavy type stands before cells that are framed */
-    private static Flow.Block row(BenchSheet sheet, String name, double named, List<String> cells, double size, List<Double> wide, double beside, boolean place, Tag table) {
+    /**
+     * @param place whether a name in heavy type stands before cells that are framed
+     * @param row   of a table, anew wherever it is drawn
+     */
+    private static Flow.Block row(BenchSheet sheet, String name, double named, List<String> cells, double size, List<Double> wide, double beside, boolean place, Supplier<Tag> row) {
         List<List<String>> wrapped = IntStream.range(0, cells.size()).mapToObj(i -> TextMeasure.wrap(cells.get(i), size, false, wide.get(i) - 1.6)).toList();
         List<String> names = TextMeasure.wrap(name, named, place, beside - 1);
         int lines = wrapped.stream().mapToInt(List::size).max().orElse(1);
         double height = Math.max(lines * size * PITCH, names.size() * named * PITCH) + PAD;
         return new Flow.Block(height, false, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
-            Tag told = table.row(cells.size() + 1);
+            Tag told = row.get();
             double x = left + beside;
             for (int i = 0; i < cells.size(); x += wide.get(i++)) {
                 if (cells.get(i).isEmpty()) continue;

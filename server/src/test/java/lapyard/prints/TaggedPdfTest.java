@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
 import lapyard.drawing.PdfTags;
@@ -119,6 +121,18 @@ class TaggedPdfTest {
                 if (row == head) assertEquals("Column", cell.made().getCOSDictionary(COSName.A).getNameAsString("Scope"));
             }
         }
+    }
+
+    /** Thirty beds that take a weekend each have a line a weekend in place of a table. */
+    @Test
+    void theLinesOfALongJobAreATable() throws IOException {
+        String beds = IntStream.range(0, 30).mapToObj(i -> "{\"id\":\"K%d\",\"width\":%d,\"depth\":900,\"courses\":3,\"stage\":%d,\"at\":[%d,%d]}"
+                .formatted(i, 2000 + 50 * i, i + 1, 4200 * (i % 6), 2700 * (i / 6))).collect(Collectors.joining(","));
+        check(Gardens.sheet("{\"beds\":[" + beds + "]}"), "job", (pdf, tags, whole) -> {
+            assertTrue(whole.words().contains("weekend by weekend"), whole::words);
+            assertFalse(whole.all("Table").isEmpty());
+            for (Element table : whole.all("Table")) regular(table);
+        });
     }
 
     /** ISO 14289-1, 7.18.5 and 7.18.3: a link stands in a Link element, both know of each other, and keys follow the structure. */
