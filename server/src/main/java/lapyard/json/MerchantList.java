@@ -55,11 +55,12 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     private static final String UNIT = "(" + String.join("|", UNITS_MM.keySet()) + ")";
     private static final Pattern LENGTH = Pattern.compile("(.*[0-9])\\s*" + UNIT, Pattern.CASE_INSENSITIVE);
 
-    /** A heading that says what its column is in: {@code Length, ft}, {@code Price (USD)}. */
-    private static final Pattern HEADING = Pattern.compile("(.*?)[\\s,;:(\\[_-]*(?:in\\s+)?(" + UNIT + "|[a-z]{3})[)\\].]*", Pattern.CASE_INSENSITIVE);
+    /** A heading that says what its column is in: {@code Length, ft}, {@code Price (USD)}. What parts the two is taken whole, so that nothing is tried from each of its signs. */
+    private static final String PARTING = "[\\s,;:(\\[_-]";
+    private static final Pattern HEADING = Pattern.compile("(.*?)(?<!" + PARTING + ")" + PARTING + "*+(?:in\\s+)?(" + UNIT + "|[a-z]{3})[)\\].]*", Pattern.CASE_INSENSITIVE);
 
     /** An amount with the code of its currency before or after it: {@code 46.00 USD}. */
-    private static final Pattern CODED = Pattern.compile("([A-Z]{3})?(.*?[0-9].*?)([A-Z]{3})?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CODED = Pattern.compile("([A-Z]{3})?(.*?[0-9].*?)([A-Z]{3})?", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
     /** @param unit of numbers without one; empty where the heading names none */
     private record Heading(String field, String unit) {}

@@ -112,6 +112,17 @@ class MerchantListTest {
         assertEquals(List.of("is in USD, the garden in GBP"), list.bad().stream().map(bad -> bad.text().replaceFirst(".*\" ", "")).toList());
     }
 
+    /** Trying each sign as the beginning of the rest would take hours. */
+    @Test
+    void longHeadingsAndPricesThatSayNothingArePassedOverSignBySign() {
+        String blanks = " ".repeat(200_000);
+        MerchantList list = MerchantList.read("item,content,price,Length" + blanks + "?x,Price" + blanks + "(USD)\nscrews,50,\"" + "1".repeat(200_000) + "\n\",9,9\n",
+                "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of("item", "content", "price"), List.copyOf(list.columns().values()));
+        assertEquals(2, list.ignored().size());
+        assertTrue(list.bad().get(0).text().endsWith("is no number"), list.bad().toString());
+    }
+
     @Test
     void semicolonsAndDecimalCommasAreUnderstood() {
         MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
