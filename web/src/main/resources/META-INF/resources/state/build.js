@@ -136,7 +136,6 @@ export function turnedOver(walls, seen, wall) {
   return now.size === walls.length ? undefined : walls.filter(letter => now.has(letter));
 }
 
-/** The timbers walls can be built of: the usual one and the garden's own. @returns {string[]} */
 /**
  * What a section is called: its code in millimetres, nominal inches in a garden in feet, as `catalogue.TradeName` has it on paper.
  *
@@ -154,4 +153,5 @@ export function sectionChoices(plan, ...also) {
   return ids.map((id, i) => [id, names.indexOf(names[i]) === names.lastIndexOf(names[i]) ? names[i] : id]);
 }
 
+/** The timbers walls can be built of: the usual one and the garden's own. @returns {string[]} */
 export const sectionsOf = plan => [...new Set(['100x200', ...(plan.catalogue?.sections ?? []).map(section => section.id)])];
