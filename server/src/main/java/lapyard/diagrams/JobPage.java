@@ -77,7 +77,7 @@ public final class JobPage {
 
     /**
      * @return one page, in the largest type at which it is one. Where the least type needs more, a line a weekend in place of a cell
-     *     for each place, without what is done and ordered where even that is too much; more pages only where those lines need more
+     *     for each place, without what is waited for; without what is done and ordered where even that is too much; more pages only where those lines need more
      */
     public static List<Page> pages(Job job, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(CAUTION, options);
