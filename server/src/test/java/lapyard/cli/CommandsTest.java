@@ -117,7 +117,7 @@ class CommandsTest {
         }
         assertEquals(wanted, names(out));
         assertEquals(sheet.get("slip"), MAPPER.readTree(out.resolve("slip.json").toFile()));
-        for (String key : List.of("garden", "revision", "beds", "paths", "cutting", "rolls", "slip", "snags")) {
+        for (String key : List.of("garden", "beds", "paths", "cutting", "rolls", "slip", "snags")) {
             assertTrue(sheet.has(key), key);
         }
         for (JsonNode bed : sheet.get("beds")) {
