@@ -70,7 +70,7 @@ record BedReader(Catalogue catalogue, Manner usual) {
         Placement placement = placement(cursor);
         cursor.raw("give");
         cursor.refuseUnknown();
-        section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, own.ties(), own.liner()));
+        section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, of(timber, own.ties()), own.liner()));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) return Optional.empty();
         Set<String> hidden = seenGiven ? new LinkedHashSet<>(Bed.wallLetters(outline.get())) : Set.of();
         if (seenGiven) hidden.removeAll(seen);

@@ -9,6 +9,7 @@ import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
+import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Liner;
 import lapyard.plan.Ties;
@@ -59,19 +60,19 @@ final class FixingReader {
     /** A fixing that comes out of the other face of the timber can never be meant. */
     static void tooLong(Cursor bed, Section timber, Ties ties, Liner liner) {
         if (ties.brackets() || ties.courseTies() && ties.strapped(timber.heightMm())) {
-            check(bed, "ties/fixingLength", "fixings", ties.fixingLengthMm(), timber, Ties.BEHIND_MM);
+            check(bed, "ties/fixingLength", "fixings", ties.fixingLengthMm(), timber, Ties.BEHIND_MM, Ties.LEAST_FIXING_MM);
         }
         if (liner.wanted() && liner.stapleLengthMm() != Liner.USUAL.stapleLengthMm()) {
-            check(bed, "liner/stapleLength", "staples", liner.stapleLengthMm(), timber, Liner.BEHIND_MM);
+            check(bed, "liner/stapleLength", "staples", liner.stapleLengthMm(), timber, Liner.BEHIND_MM, 0);
         }
     }
 
-    private static void check(Cursor bed, String field, String what, double lengthMm, Section timber, double behindMm) {
+    private static void check(Cursor bed, String field, String what, double lengthMm, Section timber, double behindMm, double leastMm) {
         double most = timber.thicknessMm() - behindMm;
         if (lengthMm > most + 1e-6) {
-            bed.add(bed.fault(FindingKind.FIXING_LONG, field).with("what", Fact.name(what)).with("length", Fact.mm(lengthMm))
-                    .with("behind", Fact.mm(behindMm)).with("thick", Fact.mm(timber.thicknessMm())).by(Fact.mm(lengthMm - most))
-                    .way(WayKind.FIXINGS_AT_MOST, Fact.name(what), Fact.mm(most)));
+            Finding fault = bed.fault(FindingKind.FIXING_LONG, field).with("what", Fact.name(what)).with("length", Fact.mm(lengthMm))
+                    .with("behind", Fact.mm(behindMm)).with("thick", Fact.mm(timber.thicknessMm())).by(Fact.mm(lengthMm - most));
+            bed.add(most < leastMm ? fault.way(WayKind.TIMBER_THICK, Fact.mm(leastMm + behindMm)) : fault.way(WayKind.FIXINGS_AT_MOST, Fact.name(what), Fact.mm(most)));
         }
     }
 }

@@ -43,7 +43,7 @@ public enum FindingKind {
     MARKS_NEAR("tape.marks-near", Weight.STOP, WORK, TWO_MARKS),
     TAPES_ONE_MARK("tape.one-mark", Weight.STOP, WORK, GIVE_LIKE),
     CHECK_SAME_CORNER("tape.same-corner", Weight.STOP, WORK, TWO_CORNERS),
-    FIXING_LONG("fixing.long", Weight.STOP, WORK, FIXINGS_AT_MOST),
+    FIXING_LONG("fixing.long", Weight.STOP, WORK, FIXINGS_AT_MOST, TIMBER_THICK),
     SHARES_SUM("fill.shares", Weight.STOP, WORK, GIVE_MORE, GIVE_LESS),
     BAD_PART_OFF("board.bad-part", Weight.STOP, WORK, MEASURE_FROM_MARK),
     TALLY_SAME_PIECES("tally.same-pieces", Weight.STOP, WORK, NAME_EACH_BOARD),

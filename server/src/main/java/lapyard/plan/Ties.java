@@ -36,6 +36,9 @@ public record Ties(
     /** Timber that must be left behind the tip of a screw driven square into a face. */
     public static final double BEHIND_MM = 10;
 
+    /** The shortest fixing that a document may name. */
+    public static final double LEAST_FIXING_MM = 15;
+
     /** Courses up to this high are screwed down through their whole height: no longer screw is sold everywhere. */
     public static final double SCREWED_UP_TO_MM = 200;
 
@@ -81,9 +84,12 @@ public record Ties(
                 crossOverMm, crossFromMm, supports);
     }
 
-    /** The usual length, in thin timber the longest in whole 5 mm that leaves {@link #BEHIND_MM} (common practice, no source). */
+    /**
+     * The usual length, in thin timber the longest in whole 5 mm that leaves {@link #BEHIND_MM}, but no shorter than may be given (common
+     * practice, no source): it comes out of timber thinner still, and is refused there.
+     */
     public static double usualFixingMm(double thicknessMm) {
-        return Math.min(USUAL.fixingLengthMm, 5 * Math.floor((thicknessMm - BEHIND_MM) / 5 + 1e-9));
+        return Math.max(LEAST_FIXING_MM, Math.min(USUAL.fixingLengthMm, 5 * Math.floor((thicknessMm - BEHIND_MM) / 5 + 1e-9)));
     }
 
     /** Whether the courses of timber of this height are strapped and not screwed. */

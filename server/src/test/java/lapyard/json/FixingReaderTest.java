@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -42,6 +43,18 @@ class FixingReaderTest {
         assertEquals(25, bed("\"ties\":{\"brackets\":true}").making().ties().fixingLengthMm());
         assertEquals(Ties.USUAL.withFixings(25), bed("\"food\":false").making().ties());
         assertEquals(List.of(45.0, 50.0, 50.0), Stream.of(59.0, 60.0, 100.0).map(Ties::usualFixingMm).toList());
+    }
+
+    /** Timber of 12 holds no screw of 15 with 10 behind it, 13 too long: nobody buys one of 0, and what is usual is what a document may say. */
+    @Test
+    void timberTooThinForAnyFixingIsRefused() throws Exception {
+        Finding stop = assertInstanceOf(Reading.Refused.class, GardenReader.read(THIN.replace("38", "12").replace("MORE", "\"ties\":{\"brackets\":true}"))).findings().get(0);
+        assertEquals("bed K, ties/fixingLength", stop.where());
+        assertEquals(new Amount(13, "mm"), stop.amount().orElseThrow());
+        assertEquals(List.of("Use timber 25 mm thick"), Told.ways(stop));
+        JsonNode schema = DocumentText.MAPPER.readTree(GardenReader.class.getResource("garden.schema.json"));
+        assertEquals(schema.findValue("fixingLength").path("minimum").asDouble(), Ties.usualFixingMm(12));
+        assertEquals(List.of(15.0, 15.0, 20.0), Stream.of(25.0, 29.0, 30.0).map(Ties::usualFixingMm).toList());
     }
 
     /** 38 less 5 leaves 33. */
