@@ -54,7 +54,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
             double most = Math.floor(10 * Math.min(search.longestMm, shorter - search.leastMm)) / 10;
             // where courses of one kind are shorter, equal short parts may give more than equal long ones
             double few = Math.ceil(10 * Math.max(search.leastMm, longer - (parts - 1) * search.longestMm)) / 10;
-            if (search.reached(parts, most, 100) || search.reached(parts, few, 100)) return search.best;
+            if (search.reached(parts, most, 100) || search.reached(parts, few, 100) || parts == 2 && search.apart()) return search.best;
         }
         return search.best;
     }
@@ -133,6 +133,28 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         private boolean reached(int parts, double longMm, double middleMm, boolean longFirst) {
             List<Double> oddSeams = joinOdd ? seams(odd, parts, longMm, middleMm, longFirst) : List.of();
             List<Double> evenSeams = joinEven ? seams(even, parts, longMm, middleMm, !longFirst) : List.of();
+            return reached(oddSeams, evenSeams);
+        }
+
+        /** Tries one joint a course, as far apart as they go: courses of two lengths may need two long parts. */
+        boolean apart() {
+            return apart(true) || apart(false);
+        }
+
+        private boolean apart(boolean oddFirst) {
+            return reached(joinOdd ? List.of(place(odd, oddFirst)) : List.of(), joinEven ? List.of(place(even, !oddFirst)) : List.of());
+        }
+
+        /** Where the only joint can lie first or last, to a tenth. */
+        private double place(WallRun run, boolean first) {
+            double clearFrom = Math.max(run.start().outerMm(), run.start().innerMm());
+            double clearTo = Math.min(run.end().outerMm(), run.end().innerMm());
+            return first
+                    ? Math.ceil(10 * Math.max(Math.max(cornerMm, clearFrom + leastMm), run.toMm() - longestMm)) / 10
+                    : Math.floor(10 * Math.min(Math.min(wallMm - cornerMm, clearTo - leastMm), run.fromMm() + longestMm)) / 10;
+        }
+
+        private boolean reached(List<Double> oddSeams, List<Double> evenSeams) {
             if (joinOdd && !sound(odd, oddSeams) || joinEven && !sound(even, evenSeams)) return false;
             double stagger = stagger(oddSeams, evenSeams);
             boolean enough = stagger >= staggerMm;
