@@ -163,7 +163,9 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
 
     private Early sheet(Stored stored, Request request) {
         SheetAsk ask = QueryParameters.sheet(request.getParameter("parts"), request.getParameter("bed"), request.getParameter("look"));
-        Answer answer = answers.jobSheet(GivenDocument.of(stored.document(), stored.id()), ask);
+        GivenDocument document = GivenDocument.of(stored.document(), stored.id());
+        QueryParameters.checkBed(ask, document);
+        Answer answer = answers.jobSheet(document, ask);
         return new Early(answer, Tags.quoted(answer.tag()));
     }
 

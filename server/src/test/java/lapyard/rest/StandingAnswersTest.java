@@ -64,7 +64,7 @@ class StandingAnswersTest {
         try (GardenStore store = GardenStore.open(folder)) {
             store.create(new NewGarden("yard", "Yard", BED));
         }
-        for (String path : List.of("", "/job-sheet", "/job-sheet?parts=yard&bed=A", "/job-sheet?look=first", "/job-sheet?parts=none", "/none")) {
+        for (String path : List.of("", "/job-sheet", "/job-sheet?parts=yard&bed=A", "/job-sheet?bed=Q", "/job-sheet?look=first", "/job-sheet?parts=none", "/none")) {
             try (Served served = new Served(folder)) {
                 HttpResponse<String> early = served.get("/api/gardens/yard" + path);
                 if (path.contains("first")) served.get("/api/gardens/yard/job-sheet");
