@@ -170,7 +170,7 @@ public final class ServeCommand extends PrintedCommand {
         try (Server server = Server.start(binding, store::join, desk, FILES, log)) {
             return serve(server, store, secret, thinning);
         } catch (IOException noPort) {
-            store.thenAccept(GardenStore::close);
+            store.thenAccept(GardenStore::close).exceptionally(notOpened -> null).join();
             throw noPort;
         }
     }

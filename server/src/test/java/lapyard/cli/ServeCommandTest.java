@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lapyard.rest.SizesDesk;
+import lapyard.store.GardenStore;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -129,6 +130,7 @@ class ServeCommandTest {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = Integer.toString(taken.getLocalPort());
             assertRefused("give another with --port", run(Map.of(), "--port", port, "--data", data));
+            GardenStore.open(Path.of(data)).close(); // nobody holds it any more
         }
     }
 
