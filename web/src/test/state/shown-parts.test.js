@@ -39,3 +39,10 @@ test('a sheet lacks what is shown and not in it', () => {
   equal(shown.lackedBy(sheet), { parts: ['beds', 'rolls'], bed: 'B' });
   equal(shown.lackedBy(sheet, ['slip']), { parts: [] });
 });
+
+test('a bed that is only tried is not asked for with what is saved', () => {
+  const shown = new ShownParts();
+  shown.take('B', true);
+  equal(shown.askedOf({ beds: [{ id: 'A' }, { id: 'B' }] }).bed, 'B');
+  equal(shown.askedOf({ beds: [{ id: 'A' }] }), new ShownParts().asked);
+});

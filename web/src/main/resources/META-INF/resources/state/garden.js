@@ -49,7 +49,7 @@ export class Garden {
     this.sizes = new LongLook(api, undefined, 'sizes', 5);
     this.layOut = new LongLook(api, undefined, 'lay-out', 30);
     const began = waiting ? { plan: waiting.base, revision: waiting.revision } : stored;
-    this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, asked: () => this.reckoning.shown.asked, ...began });
+    this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, asked: plan => this.reckoning.shown.askedOf(plan), ...began });
     this.#last = keep.last;
     this.#steps = new Steps(keep.session, id);
     const plan = waiting?.plan ?? stored.plan;

@@ -38,7 +38,7 @@ export class Keeper extends EventTarget {
    * @param {object} parts.plan as the store holds it
    * @param {string} parts.revision its entity tag
    * @param {(run: () => void, ms: number) => any} [parts.later]
-   * @param {() => object} [parts.asked] what of the job sheet is wanted with what was saved, see api.js
+   * @param {(plan: object) => object} [parts.asked] what of the job sheet is wanted with what was saved, see api.js
    */
   constructor({ api, storage, id, plan, revision, later = (run, ms) => setTimeout(run, ms), asked = () => ({}) }) {
     super();
@@ -138,7 +138,7 @@ export class Keeper extends EventTarget {
       while (this.#pending && !this.#closed) {
         const plan = this.#pending;
         try {
-          const saved = await this.#api.save(this.id, plan, this.revision, hasManyBeds(plan) ? 'order' : 'job-sheet', this.#asked());
+          const saved = await this.#api.save(this.id, plan, this.revision, hasManyBeds(plan) ? 'order' : 'job-sheet', this.#asked(plan));
           this.revision = saved.revision;
           this.sheet = saved.sheet;
           this.order = saved.order ?? null;

@@ -1,3 +1,5 @@
+import { bedOf } from './plan.js';
+
 /** What is on show whichever places are open: the yard, the slip and what is in the way. */
 const ALWAYS = ['ground', 'searches', 'slip', 'snags', 'yard'];
 
@@ -23,7 +25,12 @@ export class ShownParts extends EventTarget {
   }
 
   /** @returns {{parts: string[], bed?: string}} */
-  get asked() { return asking(new Set([...ALWAYS, ...this.#wanted.flat(), ...this.#lifted ? ['beds'] : []]), this.#bed); }
+  get asked() { return this.#ask(this.#bed); }
+
+  /** With what is saved: a bed that is only tried is not in it, and would have it refused. @returns {{parts: string[], bed?: string}} */
+  askedOf(plan) { return this.#ask(this.#bed !== null && bedOf(plan, this.#bed) ? this.#bed : null); }
+
+  #ask(bed) { return asking(new Set([...ALWAYS, ...this.#wanted.flat(), ...this.#lifted ? ['beds'] : []]), bed); }
 
   /** What of these a sheet does not have. @param {string[]} names @returns {{parts: string[], bed?: string}} */
   lackedBy(sheet, names = this.asked.parts) {
