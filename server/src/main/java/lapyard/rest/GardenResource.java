@@ -106,7 +106,7 @@ public final class GardenResource {
         if (!merging && current.revision() != expected && !again) throw shelf.stale(current, expected);
         ObjectNode mine = Documents.object(text);
         UnaryOperator<ObjectNode> to = base -> whole ? mine : (ObjectNode) Documents.merged(base, mine);
-        if (merging) return inLine(id, also, new Sent(expected, whole ? Optional.of(text) : Optional.empty(), to));
+        if (merging) return inLine(id, new Sent(expected, whole ? Optional.of(text) : Optional.empty(), to, also));
         if (whole) return shelf.save(id, expected, text, mine, also);
         ObjectNode before = Documents.object(current.document());
         ObjectNode after = to.apply(before);
@@ -119,15 +119,16 @@ public final class GardenResource {
      * @param expected the revision that it was made from
      * @param text     the whole document as it was given, where it was
      * @param to       what it makes of that revision
+     * @param also     what the caller wants with the receipt
      */
-    private record Sent(long expected, Optional<String> text, UnaryOperator<ObjectNode> to) {}
+    private record Sent(long expected, Optional<String> text, UnaryOperator<ObjectNode> to, With also) {}
 
     /** What came of it; {@code merged} where changes of others are in the document too. */
     private record Put(Change change, List<Finding> findings, GivenDocument document, boolean merged) {}
 
-    private Response inLine(String id, With also, Sent change) {
+    private Response inLine(String id, Sent change) {
         Put put = lines.serve(id, change, batch -> together(id, batch));
-        return shelf.answer(put.change(), change.expected(), new Shelf.Receipt(put.findings(), put.document(), also, put.merged()));
+        return shelf.answer(put.change(), change.expected(), new Shelf.Receipt(put.findings(), put.document(), change.also(), put.merged()));
     }
 
     /**
@@ -158,7 +159,7 @@ public final class GardenResource {
     /** What stands and the changes {@code in} it put together; {@code changes} is whether it is another document. */
     private record Sum(ObjectNode document, boolean changes, List<Asking<Sent, Put>> in) {}
 
-    /** Refuses who is stale or clashes while nobody is in it yet. */
+    /** Refuses who is stale, asks for a bed that is not in what was sent, or clashes while nobody is in it yet. */
     private Sum sum(String id, Stored current, List<Asking<Sent, Put>> batch) {
         ObjectNode stands = Documents.object(current.document());
         Map<Long, ObjectNode> bases = new HashMap<>(Map.of(current.revision(), stands));
@@ -172,6 +173,11 @@ public final class GardenResource {
                 continue;
             }
             ObjectNode mine = sent.to().apply(base.get());
+            Optional<ProblemException> noBed = QueryParameters.noBed(sent.also().ask(), GivenDocument.of("", mine));
+            if (noBed.isPresent()) {
+                asking.refuse(noBed.get());
+                continue;
+            }
             boolean fresh = in.isEmpty() && current.revision() == sent.expected();
             Merge merge = fresh ? new Merge.Both(mine) : Merge.of(base.get(), mine, sum);
             if (merge instanceof Merge.Both both) {

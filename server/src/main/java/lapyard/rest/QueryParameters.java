@@ -77,8 +77,15 @@ final class QueryParameters {
 
     /** Refuses a bed that this garden does not have. */
     static void checkBed(SheetAsk ask, GivenDocument garden) {
-        if (ask.bed().isEmpty() || garden.beds().contains(ask.bed().get())) return;
-        throw new ProblemException(400, "the garden has no bed " + ask.bed().get() + (garden.beds().isEmpty() ? " and no other" : ": it has " + BedNames.where(garden.beds())));
+        noBed(ask, garden).ifPresent(refusal -> {
+            throw refusal;
+        });
+    }
+
+    /** The refusal of a bed that this garden does not have; empty where none is asked for. */
+    static Optional<ProblemException> noBed(SheetAsk ask, GivenDocument garden) {
+        return ask.bed().filter(bed -> !garden.beds().contains(bed)).map(bed -> new ProblemException(400,
+                "the garden has no bed " + bed + (garden.beds().isEmpty() ? " and no other" : ": it has " + BedNames.where(garden.beds()))));
     }
 
     /** What a receipt shall hold besides: nothing, the job sheet or its order. */

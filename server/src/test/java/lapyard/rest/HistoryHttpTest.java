@@ -189,6 +189,24 @@ class HistoryHttpTest {
     }
 
     @Test
+    void aMergeThatAsksForABedItLacksIsRefusedAndABedThatOthersTookOutIsNot() throws Exception {
+        String address = served.created(TWO);
+        String without = put(TWO, ",{\"id\":\"C\",\"width\":2400,\"depth\":1200,\"at\":[800,1500]}", "");
+        String moved = put(TWO, "[0,0]", "[50,0]");
+        String asking = "?merge=true&with=job-sheet&bed=";
+        for (HttpResponse<String> refused : List.of(
+                served.put(address + asking + "Q", moved, "If-Match", "\"1\""),
+                served.patch(address + asking + "Q", "{\"name\":\"Hof\"}", "If-Match", "\"1\""))) {
+            assertEquals("the garden has no bed Q: it has beds A, C", problem(400, refused).path("detail").asText());
+        }
+        assertEquals("\"1\"", etag(served.get(address)));
+        saved(served.put(address, without, "If-Match", "\"1\""));
+        JsonNode kept = json(saved(served.put(address + asking + "C", moved, "If-Match", "\"1\"")));
+        assertFalse(kept.has("jobSheet"), "the bed is gone");
+        assertEquals(put(without, "[0,0]", "[50,0]"), kept.path("document").toString());
+    }
+
+    @Test
     void aClashShowsBothSidesAndChangesNothing() throws Exception {
         String address = served.created(TWO);
         saved(served.put(address, put(TWO, "[800,1500]", "[1000,1500]"), "If-Match", "\"1\""));
