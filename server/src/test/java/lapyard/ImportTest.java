@@ -45,7 +45,7 @@ class ImportTest {
             layout        : job plan geometry ground
             drawing       : geometry
             exchange      : geometry
-            history       :
+            history       : plan
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words working
             json          : exchange sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         : plan

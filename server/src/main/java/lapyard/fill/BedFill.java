@@ -24,9 +24,6 @@ import lapyard.working.Working.Input;
  *     ({@code soil.topsoil}), and soil.top-up with barrows.top-up where some of the loose soil has to wait for the rest to settle
  */
 public record BedFill(List<Quantity> quantities, List<Finding> findings) {
-    /** Loose soil as it is barrowed. */
-    static final double LOOSE_KG_M3 = 1200;
-
     /** Under this depth most vegetables root poorly. */
     static final double LEAST_DEPTH_MM = 300;
 
@@ -44,7 +41,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         double area = work.frame().inner().areaMm2() / 1e6;
-        double depth = bed.heightMm() - bed.inside().base().heightMm() - fill.freeboardMm() - fill.mulchMm();
+        double depth = bed.soilMm();
         depthFindings(bed, depth, findings);
         mulchFindings(bed, findings);
         if (depth <= 0) return new BedFill(quantities, findings);
@@ -61,9 +58,9 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                 "settled / (1 - settlement)", Working.COMMON_PRACTICE,
                 Input.of("settled", settled, "m3"), Input.of("settlement", fill.settlement(), "")));
         layers(fill, loose, quantities);
-        quantities.add(Quantity.of(QuantityKind.SOIL_MASS, loose * LOOSE_KG_M3, "kg",
+        quantities.add(Quantity.of(QuantityKind.SOIL_MASS, loose * Fill.LOOSE_KG_M3, "kg",
                 "loose x weight of loose soil", Working.COMMON_PRACTICE,
-                Input.of("loose", loose, "m3"), Input.of("loose soil", LOOSE_KG_M3, "kg/m3")));
+                Input.of("loose", loose, "m3"), Input.of("loose soil", Fill.LOOSE_KG_M3, "kg/m3")));
         quantities.add(Quantity.of(QuantityKind.BARROWS, barrows(loose, barrowLitres), "barrows",
                 "loose / barrow, rounded up", Working.COMMON_PRACTICE,
                 Input.of("loose", loose, "m3"), Input.of("barrow", barrowLitres, "l")));
@@ -78,7 +75,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
 
     /** What would stand over the rim with its mulch on the day of filling is kept for topping up. */
     private static void heldBack(Bed bed, double area, double loose, double barrowLitres, List<Quantity> quantities) {
-        double roomMm = bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().mulchMm();
+        double roomMm = bed.roomMm() - bed.planting().fill().mulchMm();
         double back = loose - area * Math.max(0, roomMm) / 1000;
         if (back <= 1e-9) return;
         quantities.add(Quantity.of(QuantityKind.SOIL_TOP_UP, back, "m3",

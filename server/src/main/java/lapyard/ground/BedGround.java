@@ -167,13 +167,8 @@ public record BedGround(
         return faceMm2;
     }
 
-    static double soilDepthMm(Bed bed) {
-        return Math.max(
-                0, bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().freeboardMm() - bed.planting().fill().mulchMm());
-    }
-
     private static Quantity deckLoad(Bed bed, StandingRules loads) {
-        double depth = soilDepthMm(bed);
+        double depth = Math.max(0, bed.soilMm());
         return Quantity.of(QuantityKind.DECK_LOAD, depth / 1000 * loads.soilKgM3(), "kg/m2",
                 "soil depth x wet soil; timber, people and snow come on top",
                 "wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",

@@ -2,9 +2,11 @@ package lapyard.history;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import lapyard.plan.Bed;
 
 /** Lists whose members carry a code, told apart by it whatever their order. */
 final class Members {
@@ -31,21 +33,11 @@ final class Members {
         if (list == null) return members;
         Set<String> given = new HashSet<>();
         for (JsonNode member : list) given.add(member.path("id").asText(""));
-        int next = 0;
+        Iterator<String> free = Bed.freeLetters(given);
         for (JsonNode member : list) {
             String code = member.path("id").asText("");
-            if (code.isEmpty()) {
-                do code = letters(next++);
-                while (given.contains(code));
-            }
-            members.put(code, member);
+            members.put(code.isEmpty() ? free.next() : code, member);
         }
         return members;
-    }
-
-    /** A to Z, then AA, AB and so on. */
-    private static String letters(int number) {
-        String last = String.valueOf((char) ('A' + number % 26));
-        return number < 26 ? last : letters(number / 26 - 1) + last;
     }
 }

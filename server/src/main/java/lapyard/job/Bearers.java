@@ -16,6 +16,7 @@ import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.StockLength;
 import lapyard.catalogue.TradeName;
 import lapyard.construction.BedWork;
@@ -62,7 +63,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
 
         @Override
         public String item() {
-            return "bearers " + section.id();
+            return SectionGoods.BEARERS.item(section.id());
         }
 
         @Override
@@ -125,7 +126,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         double kerf = garden.goods().saw().kerfMm();
         int perBoard = section.map(s -> perBoard(s, rip.liftMm(), kerf)).orElse(0);
         if (perBoard == 0) {
-            String item = "bearers " + rip.section();
+            String item = SectionGoods.BEARERS.item(rip.section());
             unknown(Ordering.unpriced(item, "Bearer strips " + Length.withUnit(rip.liftMm(), garden.imperial()) + " thick", needM, "m"), section.isEmpty()
                     ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", new Fact.Section(rip.section()))
                             .way(WayKind.ADD_SECTION).way(WayKind.OTHER_BEARERS)

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import lapyard.catalogue.Goods;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
+import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.TradeName;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Measure;
@@ -90,8 +91,8 @@ public record Buying(List<Row> rows, int drops) {
         List<Row> rows = new ArrayList<>();
         Map<String, Integer> leads = leads(sheet);
         int usual = sheet.garden().people().crew().waits().leadDays();
-        for (SectionCutting cutting : sheet.cutting()) timber(cutting, sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
-        for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
+        for (SectionCutting cutting : sheet.cutting()) timber(cutting, sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault(SectionGoods.TIMBER.item(cutting.section()), usual), rows);
+        for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault(SectionGoods.BEARERS.item(strips.section()), usual), rows);
         rows.replaceAll(row -> row.called(lines));
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
@@ -220,8 +221,8 @@ public record Buying(List<Row> rows, int drops) {
         opened.forEach((stage, boards) -> {
             Weekends.Task saw = tasks.get("saw." + stage);
             if (saw == null || saw.done()) return;
-            rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, "timber " + cutting.section(),
-                    "timber " + TradeName.section(cutting.section(), imperial), metres.get(stage), "m", boards, Map.of()));
+            rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, SectionGoods.TIMBER.item(cutting.section()),
+                    SectionGoods.TIMBER.item(TradeName.section(cutting.section(), imperial)), metres.get(stage), "m", boards, Map.of()));
         });
     }
 
@@ -252,7 +253,7 @@ public record Buying(List<Row> rows, int drops) {
             }
             if (boards.isEmpty()) return;
             int weekend = weekendOf.getOrDefault(day, 1);
-            Row row = new Row(weekend, day, day - lead, "bearers " + cutting.section(), "bearers " + TradeName.section(cutting.section(), sheet.garden().imperial()), metres, "m", boards, Map.of());
+            Row row = new Row(weekend, day, day - lead, SectionGoods.BEARERS.item(cutting.section()), SectionGoods.BEARERS.item(TradeName.section(cutting.section(), sheet.garden().imperial())), metres, "m", boards, Map.of());
             byWeekend.merge(weekend, row, Row::and);
         });
         rows.addAll(byWeekend.values());

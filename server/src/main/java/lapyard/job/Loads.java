@@ -12,6 +12,7 @@ import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.SectionGoods;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.order.Slip;
@@ -53,7 +54,7 @@ public final class Loads {
     private static Load load(SlipLine line, SlipLine.PackCount count, Garden garden) {
         Catalogue catalogue = garden.goods().catalogue();
         String name = PackCode.words(count.pack(), garden.imperial());
-        Optional<Section> section = section(line.item(), catalogue);
+        Optional<Section> section = SectionGoods.section(line.item()).flatMap(catalogue::section);
         if (section.isPresent()) return board(line, count, section.get(), name);
         Optional<PackGoods> goods = catalogue.packs(line.item());
         Optional<Pack> pack = goods.flatMap(of -> of.packs().stream()
@@ -65,13 +66,6 @@ public final class Loads {
         // lengths sold by the metre are as long as they hold
         double length = line.unit().equals("m") ? content * 1000 : 0;
         return new Load(line.item(), line.label(), name, count.count(), mass, volume, length, length > 0 ? 1 : 0);
-    }
-
-    private static Optional<Section> section(String item, Catalogue catalogue) {
-        for (String kind : List.of("timber ", "bearers ")) {
-            if (item.startsWith(kind)) return catalogue.section(item.substring(kind.length()));
-        }
-        return Optional.empty();
     }
 
     private static Load board(SlipLine line, SlipLine.PackCount count, Section section, String name) {

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.StockLength;
 import lapyard.catalogue.Supplier;
 import lapyard.catalogue.TradeName;
@@ -189,7 +190,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     }
 
     static String item(Section section) {
-        return "timber " + section.id();
+        return SectionGoods.TIMBER.item(section.id());
     }
 
     static List<Stock> rack(Garden garden, Section section, List<BedWay> beds) {

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
@@ -183,7 +182,7 @@ public final class GardenReader {
 
     /** Each bed's code; where it has none, the next letter that no bed has. */
     private static List<String> codes(List<String> given) {
-        Iterator<String> free = IntStream.iterate(0, next -> next + 1).mapToObj(Bed::wallLetter).filter(letter -> !given.contains(letter)).iterator();
+        Iterator<String> free = Bed.freeLetters(given);
         return given.stream().map(code -> code.isEmpty() ? free.next() : code).toList();
     }
 

@@ -14,6 +14,7 @@ import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.StockLength;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -84,7 +85,7 @@ final class Pins {
         return new Catalogue(catalogue.suppliers(),
                 // boards of one section come from one supplier, so that they match
                 catalogue.sections().stream().map(section -> section.sold(theirs(section.stock(), StockLength::supplier,
-                        (stock, one) -> List.of("timber " + section.id(), "bearers " + section.id()).contains(one.item()), bought))).toList(),
+                        (stock, one) -> SectionGoods.section(one.item()).filter(section.id()::equals).isPresent(), bought))).toList(),
                 theirs(catalogue.rolls(), Roll::supplier, (roll, one) -> one.item().equals(roll.material()) && PackCode.isRoll(one.pack(), roll.widthMm()), bought),
                 catalogue.packs().stream().map(goods -> goods.only(theirs(goods.packs(), Pack::supplier,
                         (pack, one) -> one.item().equals(goods.item()) && one.pack().equals(pack.name()), bought))).toList(),

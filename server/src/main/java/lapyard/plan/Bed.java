@@ -1,7 +1,9 @@
 package lapyard.plan;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -145,9 +147,29 @@ public record Bed(
         return courses() * section().heightMm();
     }
 
+    /** From the floor, or the ground where there is none, to the rim, mm. */
+    public double roomMm() {
+        return heightMm() - inside.base().heightMm();
+    }
+
+    /** Soil and mulch, which push on the walls: from the floor up to the gap below the rim, mm; 0 or less where there is no room. */
+    public double filledMm() {
+        return roomMm() - planting.fill().freeboardMm();
+    }
+
+    /** Settled soil without the mulch, mm; 0 or less where there is no room. */
+    public double soilMm() {
+        return filledMm() - planting.fill().mulchMm();
+    }
+
     /** A, B... Z, AA, AB... for side 0, 1, ... */
     public static String wallLetter(int side) {
         return side < 26 ? String.valueOf((char) ('A' + side)) : wallLetter(side / 26 - 1) + wallLetter(side % 26);
+    }
+
+    /** The letters that members of a list without a code of their own take one after the other. */
+    public static Iterator<String> freeLetters(Collection<String> given) {
+        return IntStream.iterate(0, next -> next + 1).mapToObj(Bed::wallLetter).filter(letter -> !given.contains(letter)).iterator();
     }
 
     /** a, b ... z, aa, ab ... */

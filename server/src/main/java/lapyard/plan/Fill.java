@@ -16,6 +16,9 @@ public record Fill(double freeboardMm, double mulchMm, double settlement, List<L
         layers = List.copyOf(layers);
     }
 
+    /** Soil as it is barrowed, before it settles; common practice, no source. */
+    public static final double LOOSE_KG_M3 = 1200;
+
     /** The usual material of a layer. */
     public static final String TOPSOIL = Goods.SOIL.item("topsoil");
 

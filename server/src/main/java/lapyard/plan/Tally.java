@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import lapyard.catalogue.PackCode;
+import lapyard.catalogue.SectionGoods;
 
 /**
  * What has really been done, cut and bought so far. It is never moved by a new plan: the rest is planned round it.
@@ -65,7 +66,7 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
         List<Board> there = new ArrayList<>(boards(section));
         for (String stock : stocks) {
             long told = there.stream().filter(board -> board.stock().equals(stock)).count();
-            int count = bought.stream().filter(one -> one.item().equals("timber " + section) && one.pack().equals(PackCode.board(stock))).mapToInt(Bought::count).sum();
+            int count = bought.stream().filter(one -> one.item().equals(SectionGoods.TIMBER.item(section)) && one.pack().equals(PackCode.board(stock))).mapToInt(Bought::count).sum();
             for (long more = told + 1; more <= count; more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty()));
         }
         return there;

@@ -29,7 +29,7 @@ final class FloorCheck {
 
     static void into(BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
-        double depth = Standing.soilDepthMm(bed);
+        double depth = bed.filledMm();
         if (work.bottom().bays().isEmpty()) return;
         double pressure = pressureKpa(loads.soilKnM3(), depth / 1000) / 1000;
         slats(work, loads, depth, pressure, verdicts, quantities);

@@ -42,18 +42,13 @@ public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verd
         List<Verdict> verdicts = new ArrayList<>();
         Weights weights = Weights.of(work, loads);
         weights.quantities(quantities);
-        double depth = soilDepthMm(bed);
+        double depth = bed.filledMm();
         if (depth > 0) {
             WallCheck.of(work, loads, timber, depth).into(verdicts, quantities);
             FloorCheck.into(work, loads, footing, verdicts, quantities);
         }
         List<Finding> refused = notDesigned(bed, footing, depth, weights);
         return new Standing(bed.id(), refused, refused.isEmpty() ? verdicts : List.of(), quantities);
-    }
-
-    /** Soil and mulch that push on the walls: from the floor, or the ground where there is none, to the freeboard. */
-    static double soilDepthMm(Bed bed) {
-        return bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().freeboardMm();
     }
 
     private static List<Finding> notDesigned(Bed bed, Footing footing, double depthMm, Weights weights) {

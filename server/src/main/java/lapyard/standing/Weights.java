@@ -3,6 +3,7 @@ package lapyard.standing;
 import java.util.List;
 import lapyard.construction.BedWork;
 import lapyard.plan.Bed;
+import lapyard.plan.Fill;
 import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
@@ -10,9 +11,6 @@ import lapyard.working.Working.Input;
 
 /** What a bed weighs, dry and soaked, and how it loads its own footprint. */
 record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3, double footprintM2) {
-    /** Loose soil as it is barrowed, before settling. */
-    static final double LOOSE_KG_M3 = 1200;
-
     /** Timber in a bed dries to about this share of its weight as lifted: 470 of 600 for whitewood. */
     static final double DRIED = 470.0 / 600;
 
@@ -26,13 +24,13 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
         Bed bed = work.bed();
         double wallsM2 = (bed.outline().areaMm2() - work.frame().inner().areaMm2()) / 1e6;
         double timber = wallsM2 * bed.heightMm() / 1000 * bed.section().densityKgM3();
-        double depth = Math.max(0, Standing.soilDepthMm(bed));
+        double depth = Math.max(0, bed.filledMm());
         double soaked = loads.soilKgM3();
         return new Weights(
                 timber,
                 work.frame().inner().areaMm2() / 1e6 * depth / 1000,
                 soaked,
-                Math.min(soaked, LOOSE_KG_M3 / (1 - bed.planting().fill().settlement())),
+                Math.min(soaked, Fill.LOOSE_KG_M3 / (1 - bed.planting().fill().settlement())),
                 bed.outline().areaMm2() / 1e6);
     }
 

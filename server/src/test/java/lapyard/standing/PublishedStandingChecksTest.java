@@ -317,6 +317,6 @@ class PublishedStandingChecksTest {
                 StandingRules.USUAL, new Footing(Set.of(), 0, StrengthClass.LOWEST, false, ""));
         assertEquals(0.25 * 16 * 0.505 * 0.505, Beds.value(m.quantities(), "wall.push.guide"), 1e-9);
         assertEquals(1.21, 0.25 * 16 * 0.55 * 0.55, 1e-9);
-        assertEquals(505, Standing.soilDepthMm(Beds.m(Lap.TURNING)));
+        assertEquals(505, Beds.m(Lap.TURNING).filledMm());
     }
 }
