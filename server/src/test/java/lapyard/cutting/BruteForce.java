@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Tries every way to share a handful of pieces among boards; shares no code with the search. */
 final class BruteForce {
@@ -21,6 +23,9 @@ final class BruteForce {
         }
     }
 
+    /** Answers of before: several tests ask for the same. */
+    private static final Map<CuttingProblem, Optional<Least>> ANSWERS = new ConcurrentHashMap<>();
+
     private final CuttingProblem problem;
     private final List<CuttingProblem.Demand> pieces = new ArrayList<>();
     private final Map<String, Least> known = new HashMap<>();
@@ -32,11 +37,15 @@ final class BruteForce {
 
     /** @return null where the boards cannot hold all pieces */
     static Least of(CuttingProblem problem) {
+        return ANSWERS.computeIfAbsent(problem, BruteForce::tried).orElse(null);
+    }
+
+    private static Optional<Least> tried(CuttingProblem problem) {
         BruteForce all = new BruteForce(problem);
         int[] there = problem.stock().stream()
                 .mapToInt(s -> s.available().orElse(all.pieces.size()))
                 .toArray();
-        return all.least(0, there);
+        return Optional.ofNullable(all.least(0, there));
     }
 
     private Least least(int done, int[] there) {

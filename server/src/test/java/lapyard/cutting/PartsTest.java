@@ -1,11 +1,7 @@
 package lapyard.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
@@ -13,7 +9,7 @@ import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
-/** The numerical parts against general-purpose libraries and plain enumeration. */
+/** The linear programme against a general-purpose library. */
 class PartsTest {
     /** ojAlgo's linear solver as the outside reference, over random covering programmes. */
     @Test
@@ -60,74 +56,5 @@ class PartsTest {
             Optimisation.Result outside = model.minimise();
             assertEquals(outside.getValue(), master.value(), 1e-6, "seed " + seed);
         }
-    }
-
-    @Test
-    void theTableAndTheSearchFindTheBestPatternThatEnumerationFinds() {
-        for (long seed = 1; seed <= 200; seed++) {
-            Random random = new Random(seed);
-            int scale = seed % 2 == 0 ? 1 : 900_001; // so fine a unit that no table is kept
-            var stock = List.of(Jobs.board(90.0, "1"), Jobs.board(70.0, "1.5"));
-            List<CuttingProblem.Demand> pieces = new ArrayList<>();
-            for (int i = 0; i < 6; i++) {
-                double length = 10 + random.nextInt(40) + (scale == 1 ? 0 : random.nextInt(1000) / 1000.0);
-                pieces.add(Jobs.piece("P" + i, length, 1 + random.nextInt(3)));
-            }
-            var problem = new Intake(Jobs.job("x", 0, 0, stock, pieces)).whole();
-            long[] values = random.longs(problem.items(), 0, 1000).toArray();
-            boolean[] open = new boolean[problem.stocks()];
-            Arrays.fill(open, true);
-            Knapsack knapsack = new Knapsack(problem, new CuttingBudget(CuttingSolver.FULL));
-            knapsack.solve(values, problem.demand, open, new long[problem.stocks()]);
-            for (int k = 0; k < problem.stocks(); k++) {
-                long best = enumerate(problem, values, 0, problem.capacity[k]);
-                assertEquals(best, knapsack.best(k), "seed " + seed);
-                Pattern pattern = knapsack.pattern(k);
-                assertTrue(pattern.weight(problem) <= problem.capacity[k]);
-                long worth = 0;
-                for (int i = 0; i < pattern.items().length; i++) {
-                    worth += values[pattern.items()[i]] * pattern.counts()[i];
-                    assertTrue(pattern.counts()[i] <= problem.demand[pattern.items()[i]]);
-                }
-                assertEquals(best, worth, "seed " + seed);
-            }
-        }
-    }
-
-    /** Few values make few steps, which are kept as such; many make a table after the first layers. */
-    @Test
-    void theBestPatternOfALongBoardIsFoundByStepsAndByTheTable() {
-        for (long seed = 1; seed <= 200; seed++) {
-            Random random = new Random(seed);
-            var stock = List.of(Jobs.board(4800, "36"), Jobs.board(3600, "26.4"), Jobs.board(2400, "17.4"));
-            List<CuttingProblem.Demand> pieces = new ArrayList<>();
-            for (int i = 0; i < 7; i++) pieces.add(Jobs.piece("P" + i, 300 + random.nextInt(2000), 1 + random.nextInt(4)));
-            var problem = new Intake(Jobs.job("x", 4, 10, stock, pieces)).whole();
-            int worths = seed % 2 == 0 ? 3 : 1_000_000;
-            long[] values = random.longs(problem.items(), 0, worths).toArray();
-            boolean[] open = new boolean[problem.stocks()];
-            Arrays.fill(open, true);
-            Knapsack knapsack = new Knapsack(problem, new CuttingBudget(CuttingSolver.FULL));
-            knapsack.solve(new long[problem.items()], problem.demand, open, new long[problem.stocks()]);
-            knapsack.solve(values, problem.demand, open, new long[problem.stocks()]);
-            for (int k = 0; k < problem.stocks(); k++) {
-                long best = enumerate(problem, values, 0, problem.capacity[k]);
-                assertEquals(best, knapsack.best(k), "seed " + seed);
-                Pattern pattern = knapsack.pattern(k);
-                long worth = 0;
-                for (int i = 0; i < pattern.items().length; i++) worth += values[pattern.items()[i]] * pattern.counts()[i];
-                assertEquals(best, worth, "seed " + seed);
-            }
-        }
-    }
-
-    private static long enumerate(WholeProblem problem, long[] values, int item, long room) {
-        if (item == problem.items()) return 0;
-        long best = 0;
-        for (int n = 0; n <= problem.demand[item] && (long) n * problem.weight[item] <= room; n++) {
-            long rest = enumerate(problem, values, item + 1, room - (long) n * problem.weight[item]);
-            best = Math.max(best, n * values[item] + rest);
-        }
-        return best;
     }
 }

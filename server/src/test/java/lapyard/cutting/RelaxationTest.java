@@ -1,0 +1,188 @@
+package lapyard.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import lapyard.working.Effort;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A linear programme is at its optimum where its amounts are allowed, its prices are allowed and both come to the same money.
+ *
+ * @see "Chvatal, Linear Programming (Freeman, 1983), chapter 5, duality"
+ */
+class RelaxationTest {
+    private static final double NEAR = 1e-5;
+
+    private final CuttingBudget budget = new CuttingBudget(Effort.ofSteps(10_000_000));
+    private final Random random = new Random(826);
+
+    /** Any covering programme, with what is asked for and what there is changed between two looks, and columns let in and shut out. */
+    @Test
+    void amountsAndPricesComeToTheSameMoney() {
+        for (int job = 0; job < 120; job++) {
+            int demands = 1 + random.nextInt(7);
+            int supplies = random.nextInt(4);
+            Master master = new Master(demands, supplies, budget);
+            List<double[]> columns = new ArrayList<>();
+            List<Double> costs = new ArrayList<>();
+            int[] start = new int[demands + supplies];
+            for (int r = 0; r < start.length; r++) {
+                double[] slack = new double[start.length];
+                slack[r] = r < demands ? -1 : 1;
+                columns.add(slack);
+                costs.add(0.0);
+                start[r] = r;
+            }
+            for (int r = 0; r < demands; r++) start[r] = add(master, columns, costs, 3, r, -1);
+            master.startWith(start);
+            boolean[] barred = new boolean[400];
+            for (int look = 0; look < 4; look++) {
+                for (int more = random.nextInt(job % 10 == 0 ? 60 : 12); more > 0; more--) {
+                    add(master, columns, costs, 0.2 + random.nextDouble(), -1, supplies == 0 || random.nextBoolean() ? -1 : demands + random.nextInt(supplies));
+                }
+                int[] wanted = random.ints(demands, 0, 30).toArray();
+                int[] there = random.ints(supplies, 0, 12).toArray();
+                for (int c = start.length + demands; c < columns.size(); c++) master.bar(c, barred[c] = random.nextInt(6) == 0);
+                master.rightHandSide(wanted, there);
+                master.optimise();
+                assertEquals(columns.size(), master.columns());
+                checkOptimum(master, columns, costs, barred, wanted, there);
+            }
+        }
+    }
+
+    /** A column that covers one row, or any, with a supply row or none. */
+    private int add(Master master, List<double[]> columns, List<Double> costs, double cost, int row, int supply) {
+        double[] column = new double[columns.get(0).length];
+        int demands = (int) columns.stream().limit(column.length).filter(each -> Arrays.stream(each).min().orElse(0) < 0).count();
+        if (row >= 0) column[row] = 1;
+        else for (int r = 0; r < demands; r++) column[r] = Math.max(0, random.nextInt(6) - 2);
+        if (supply >= 0) column[supply] = 1;
+        int[] rows = new int[column.length + 1];
+        double[] entries = new double[column.length + 1];
+        int n = 0;
+        for (int r = 0; r < column.length; r++) {
+            if (column[r] == 0) continue;
+            rows[n] = r;
+            entries[n++] = column[r];
+        }
+        columns.add(column);
+        costs.add(cost);
+        return master.addColumn(cost, rows, entries, n);
+    }
+
+    private static void checkOptimum(Master master, List<double[]> columns, List<Double> costs, boolean[] barred, int[] wanted, int[] there) {
+        double[] amounts = master.amounts();
+        double[] prices = master.prices();
+        double[] sum = new double[amounts.length];
+        double money = 0;
+        boolean shutIn = false;
+        for (int r = 0; r < amounts.length; r++) {
+            int column = master.basicColumn(r);
+            assertTrue(amounts[r] > -NEAR, "below nothing: " + amounts[r]);
+            shutIn |= barred[column] && amounts[r] > NEAR;
+            money += amounts[r] * costs.get(column);
+            for (int i = 0; i < sum.length; i++) sum[i] += amounts[r] * columns.get(column)[i];
+        }
+        double value = 0;
+        for (int r = 0; r < sum.length; r++) {
+            double wants = r < wanted.length ? wanted[r] : there[r - wanted.length];
+            assertEquals(wants, sum[r], NEAR, "row " + r);
+            value += wants * prices[r];
+        }
+        assertEquals(value, master.value(), NEAR);
+        assertEquals(money, value, NEAR);
+        for (int c = 0; c < columns.size(); c++) {
+            double reduced = costs.get(c);
+            for (int r = 0; r < prices.length; r++) reduced -= prices[r] * columns.get(c)[r];
+            assertTrue(barred[c] || shutIn || reduced > -NEAR, "column " + c + " would bring the money down by " + reduced);
+        }
+    }
+
+    /** Against all fillings of all boards: none is worth more than its board may be, so that the prices are those of the whole. */
+    @Test
+    void noFillingIsLeftOut() {
+        int scarce = 0;
+        int met = 0;
+        for (long seed = 3001; seed <= 3160; seed++) {
+            WholeProblem problem = new Intake(BruteForceTest.random(seed)).whole();
+            Relaxation relaxation = new Relaxation(problem, budget);
+            for (int look = 0; look < 2; look++) {
+                int[] left = problem.demand.clone();
+                int[] boards = problem.supply.clone();
+                if (look > 0) {
+                    for (int i = 0; i < left.length; i++) left[i] = random.nextInt(left[i] + 1);
+                    for (int k = 0; k < boards.length; k++) if (boards[k] != WholeProblem.UNLIMITED) boards[k] = random.nextInt(boards[k] + 1);
+                    relaxation.of(left, boards);
+                }
+                if (!relaxation.solve(Long.MAX_VALUE, 1000)) continue;
+                double value = relaxation.value();
+                checkShares(problem, relaxation.shares(), left, boards, value);
+                assertTrue(relaxation.bound() <= Math.ceil(value + 1e-9 * Math.max(1, value)), seed + ": " + relaxation.bound() + " of " + value);
+                if (relaxation.bound() >= Math.ceil(value - 1e-3 * Math.max(1, value))) met++;
+                if (Arrays.stream(boards).anyMatch(there -> there != WholeProblem.UNLIMITED)) scarce++;
+                // where the bound can't rise any more, prices are left as they are
+                if (relaxation.bound() < Math.ceil(value - NEAR)) checkWorths(problem, relaxation, left, boards, value);
+            }
+        }
+        assertTrue(scarce > 50, "boards on hand: " + scarce);
+        assertTrue(met > 250, "the bound is mostly what the fractions cost: " + met);
+    }
+
+    private static void checkShares(WholeProblem problem, List<Relaxation.Share> shares, int[] left, int[] boards, double value) {
+        double[] cut = new double[left.length];
+        double[] used = new double[boards.length];
+        double cost = 0;
+        for (Relaxation.Share share : shares) {
+            Pattern pattern = share.pattern();
+            for (int i = 0; i < pattern.items().length; i++) {
+                cut[pattern.items()[i]] += share.amount() * pattern.counts()[i];
+                if (pattern.stock() == Pattern.NONE) cost += share.amount() * pattern.counts()[i] * problem.uncutCost[pattern.items()[i]];
+            }
+            if (pattern.stock() == Pattern.NONE) continue;
+            assertTrue(pattern.weight(problem) <= problem.capacity[pattern.stock()]);
+            used[pattern.stock()] += share.amount();
+            cost += share.amount() * problem.cost[pattern.stock()];
+        }
+        for (int i = 0; i < left.length; i++) assertTrue(cut[i] > left[i] - NEAR, "all is cut");
+        for (int k = 0; k < boards.length; k++) assertTrue(boards[k] == WholeProblem.UNLIMITED || used[k] < boards[k] + NEAR, "no board is used twice");
+        assertEquals(value, cost, NEAR * Math.max(1, value));
+    }
+
+    /** Prices of pieces, brought down by what boards on hand are worth beyond their cost, come to the same money: so no fractional plan costs less. */
+    private static void checkWorths(WholeProblem problem, Relaxation relaxation, int[] left, int[] boards, double value) {
+        double[] prices = relaxation.prices();
+        double sum = 0;
+        for (int i = 0; i < left.length; i++) {
+            sum += prices[i] * left[i];
+            assertTrue(prices[i] <= problem.uncutCost[i] * (1 + NEAR) || left[i] == 0, "a piece may be left uncut for less");
+        }
+        double whole = relaxation.wholeWorth();
+        long[] open = relaxation.boardWorth();
+        long[] any = relaxation.anyBoardWorth();
+        double unit = whole == 0 ? 1 : sum / whole;
+        for (int k = 0; k < boards.length; k++) {
+            double most = most(problem, k, prices, left, 0, problem.capacity[k]);
+            assertEquals(most, any[k] * unit, NEAR * Math.max(1, value));
+            assertEquals(boards[k] == 0 ? 0 : any[k], open[k]);
+            if (boards[k] == WholeProblem.UNLIMITED) assertTrue(most <= problem.cost[k] * (1 + NEAR), most + " on a board of " + problem.cost[k]);
+            else sum -= Math.max(0, most - problem.cost[k]) * boards[k];
+        }
+        assertEquals(value, sum, NEAR * Math.max(1, value));
+    }
+
+    private static double most(WholeProblem problem, int stock, double[] prices, int[] left, int item, int room) {
+        if (item == prices.length) return 0;
+        double most = most(problem, stock, prices, left, item + 1, room);
+        if (problem.stockFaces[stock] < problem.itemFaces[item]) return most;
+        for (int n = 1; n <= left[item] && n * problem.weight[item] <= room; n++) {
+            most = Math.max(most, n * prices[item] + most(problem, stock, prices, left, item + 1, room - n * problem.weight[item]));
+        }
+        return most;
+    }
+}
