@@ -30,8 +30,8 @@ import lapyard.plan.Lap;
 import lapyard.plan.Lifting;
 import lapyard.plan.Place;
 import lapyard.words.Wording;
-import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
+import lapyard.working.SecondThread;
 
 /**
  * The card of a bed, or of beds that are alike, for whoever stacks it, up to four courses on a sheet. Courses that are laid alike
@@ -113,13 +113,10 @@ public final class CourseCard {
      */
     public static List<Page> pages(Lifting lifting, List<Stack> stacks, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(CAUTION, options);
-        Map<List<Object>, List<Stack>> alike =
-                stacks.stream().collect(Collectors.groupingBy(stack -> shown(stack, sheet), LinkedHashMap::new, Collectors.toList()));
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
-        for (List<Stack> beds : alike.values()) {
-            Abandonable.check();
-            drafts.addAll(new CourseCard(sheet, beds, lifting).drafts());
-        }
+        List<List<Object>> shown = SecondThread.each(stacks, stack -> shown(stack, sheet));
+        Map<List<Object>, List<Stack>> alike = new LinkedHashMap<>();
+        for (int i = 0; i < stacks.size(); i++) alike.computeIfAbsent(shown.get(i), card -> new ArrayList<>()).add(stacks.get(i));
+        List<BenchSheet.Draft> drafts = SecondThread.each(List.copyOf(alike.values()), beds -> new CourseCard(sheet, beds, lifting).drafts()).stream().flatMap(List::stream).toList();
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Course cards", "No beds stand in this garden yet.")) : drafts);
     }
 

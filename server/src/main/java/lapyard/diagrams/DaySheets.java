@@ -21,6 +21,7 @@ import lapyard.weekends.GardenTask;
 import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
 import lapyard.words.Wording;
+import lapyard.working.SecondThread;
 
 /** A sheet a weekend, its days side by side: who comes, what must be there, what is done when and by whom, what to mind; top-ups in one list. */
 public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<String, Weekends.Task> tasks) {
@@ -58,13 +59,12 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
             if (topUp) topUps.add(day);
             else byWeekend.computeIfAbsent(day.weekend(), weekend -> new ArrayList<>()).add(day);
         }
-        List<Measured> measured = new ArrayList<>();
-        byWeekend.forEach((weekend, days) -> {
-            Consumer<Flow> whole = weekend(flow, weekend, days, warned, goods.getOrDefault(weekend, List.of()));
+        List<Measured> measured = SecondThread.each(List.copyOf(byWeekend.entrySet()), weekend -> {
             Flow alone = new Flow(sheet, "Weekends", "");
+            Consumer<Flow> whole = weekend(alone, weekend.getKey(), weekend.getValue(), warned, goods.getOrDefault(weekend.getKey(), List.of()));
             alone.shared(false, () -> whole.accept(alone));
             double last = alone.y() - sheet.space().low();
-            measured.add(new Measured(whole, alone.drafts().size(), last));
+            return new Measured(whole, alone.drafts().size(), last);
         });
         for (int i = 0; i < measured.size(); i++) {
             Measured weekend = measured.get(i);

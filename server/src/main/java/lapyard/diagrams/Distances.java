@@ -31,6 +31,11 @@ record Distances(List<Standing> beds, Optional<Outline> yard, Chains chains, Ske
             return new Standing(bed.id(), outline, Box.round(outline.corners()));
         }
 
+        /** Whether some line runs through both. */
+        boolean inLine(boolean front, Standing other) {
+            return front ? box.left() <= other.box.right() && other.box.left() <= box.right() : box.low() <= other.box.high() && other.box.low() <= box.high();
+        }
+
         /** Whether it may have an edge on this line that is not behind {@code before} and not before {@code least}. */
         boolean mayStop(boolean front, double at, double before, double least) {
             double from = front ? box.left() : box.low();
@@ -58,12 +63,13 @@ record Distances(List<Standing> beds, Optional<Outline> yard, Chains chains, Ske
     /** @param front from the front of the bed, else from its left */
     private Optional<List<Shape>> side(Standing bed, boolean front) {
         Box box = bed.box();
+        List<Standing> inLine = beds.stream().filter(other -> other != bed && other.inLine(front, bed)).toList();
         List<Told> candidates = new ArrayList<>();
         for (double share : AT) {
             double at = front ? box.left() + share * box.width() : box.low() + share * box.height();
             Optional<Double> from = edge(bed.outline(), front, at, Double.POSITIVE_INFINITY, true);
             if (from.isEmpty()) continue;
-            Optional<Double> to = nearest(bed, front, at, from.get());
+            Optional<Double> to = nearest(inLine, front, at, from.get());
             if (to.isEmpty() || from.get() - to.get() < 1) continue;
             Told told = told(front, at, to.get(), from.get());
             Optional<List<Shape>> drawn = line(front, told);
@@ -75,11 +81,11 @@ record Distances(List<Standing> beds, Optional<Outline> yard, Chains chains, Ske
         return led;
     }
 
-    /** The nearest edge before a place, of another bed or of the yard. */
-    private Optional<Double> nearest(Standing own, boolean front, double at, double before) {
+    /** The nearest edge before a place, of one of these beds or of the yard. */
+    private Optional<Double> nearest(List<Standing> others, boolean front, double at, double before) {
         Optional<Double> nearest = yard.flatMap(edge -> edge(edge, front, at, before, false));
-        for (Standing other : beds) {
-            if (other == own || !other.mayStop(front, at, before, nearest.orElse(Double.NEGATIVE_INFINITY))) continue;
+        for (Standing other : others) {
+            if (!other.mayStop(front, at, before, nearest.orElse(Double.NEGATIVE_INFINITY))) continue;
             Optional<Double> edge = edge(other.outline(), front, at, before, false);
             if (edge.isPresent() && (nearest.isEmpty() || edge.get() > nearest.get())) nearest = edge;
         }

@@ -2,6 +2,7 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +25,9 @@ public final class JobPage {
     private static final String TITLE = "The job on one page";
     private static final String ABOUT = "weekends across, beds down";
     private static final double[] SIZES = {3.8, 3.4, 3, 2.75, TypeSize.LEAST};
-    /** Pages in the largest type that fit one in the least; of more the sizes between are not tried. */
+    /** Pages in the largest type that fit one in the least; of more the sizes between are not tried, of far too many the least neither. */
     private static final int MOST_THAT_MAY_BE_ONE = 3;
+    private static final int FAR_TOO_MANY = 8;
     private static final double PITCH = 1.25;
     private static final double PAD = 1.6;
     private static final double NAMES = 27;
@@ -83,12 +85,13 @@ public final class JobPage {
         BenchSheet sheet = new BenchSheet(CAUTION, options);
         if (job.weekends().isEmpty()) return sheet.pages(List.of(sheet.nothing(TITLE, "Nothing is left to do.")));
         List<BenchSheet.Draft> drafts = List.of();
-        for (BiConsumer<Flow, Double> form : List.<BiConsumer<Flow, Double>>of((flow, size) -> on(flow, sheet, job, size),
-                (flow, size) -> lines(flow, sheet, job, size, true), (flow, size) -> lines(flow, sheet, job, size, false))) {
+        List<BiConsumer<Flow, Double>> forms = List.of((flow, size) -> on(flow, sheet, job, size), (flow, size) -> lines(flow, sheet, job, size, true), (flow, size) -> lines(flow, sheet, job, size, false));
+        for (BiConsumer<Flow, Double> form : forms) {
             int pages = 1;
             String about = drafts.isEmpty() ? ABOUT : "weekend by weekend";
+            boolean last = form == forms.get(forms.size() - 1);
             for (double size : SIZES) {
-                if (pages > MOST_THAT_MAY_BE_ONE && size > TypeSize.LEAST) continue;
+                if (pages > MOST_THAT_MAY_BE_ONE && (size > TypeSize.LEAST || pages > FAR_TOO_MANY && !last)) continue;
                 Flow flow = new Flow(sheet, TITLE, about);
                 form.accept(flow, size);
                 drafts = flow.drafts();
@@ -139,19 +142,21 @@ public final class JobPage {
         flow.words(List.of("There" + (who.size() == 1 ? " every weekend: " + who.get(0) + "." : " as the sheet of each weekend says.")), size, false);
         Flow.Block head = row(sheet, "", size, List.of("weekend", told ? "where, and what" : "where", "order"), size, wide, NUMBER, false, () -> table.head(wide.size() + 1));
         flow.head(head, head);
+        Map<Integer, List<Row>> rows = new HashMap<>();
+        job.rows().forEach(row -> row.cells().keySet().forEach(weekend -> rows.computeIfAbsent(weekend, some -> new ArrayList<>()).add(row)));
         for (int i = 0; i < job.weekends().size(); i++) {
             Weekend weekend = job.weekends().get(i);
             String order = weekend.goods().isEmpty() ? "" : weekend.orderBy() + (told ? ": " + weekend.goods() : "");
-            flow.block(row(sheet, weekend.number(), size * LARGER, List.of(weekend.dates(), places(job.rows(), i, told), order), size, wide, NUMBER, false, () -> table.row(wide.size() + 1)));
+            flow.block(row(sheet, weekend.number(), size * LARGER, List.of(weekend.dates(), places(rows.getOrDefault(i, List.of()), i, told), order), size, wide, NUMBER, false, () -> table.row(wide.size() + 1)));
         }
         flow.endHead();
     }
 
-    /** {@code saw: stage 1; B1-B6: set out, ground}, or {@code saw; B1-B6}. */
+    /** {@code saw: stage 1; B1-B6: set out, ground}, or {@code saw; B1-B6}. @param rows that do something on it */
     private static String places(List<Row> rows, int weekend, boolean told) {
         Map<String, List<Row>> alike = new LinkedHashMap<>();
         for (Row row : rows) {
-            if (row.cells().containsKey(weekend)) alike.computeIfAbsent((row.isBeds() ? "" : row.place()) + (told ? ": " + row.cells().get(weekend) : ""), same -> new ArrayList<>()).add(row);
+            alike.computeIfAbsent((row.isBeds() ? "" : row.place()) + (told ? ": " + row.cells().get(weekend) : ""), same -> new ArrayList<>()).add(row);
         }
         return alike.entrySet().stream()
                 .map(one -> (one.getValue().get(0).isBeds() ? BedNames.compact(BedNames.inOrder(one.getValue().stream().flatMap(row -> row.codes().stream()).toList())) : "") + one.getKey())

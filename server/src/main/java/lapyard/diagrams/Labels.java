@@ -55,19 +55,19 @@ final class Labels {
     }
 
     boolean free(Plate plate) {
+        Box box = plate.box();
+        if (plate.turnDeg() == 0 && (taken.fillsSome(box) || leaders.fillsSome(box))) return false;
         List<Point> corners = plate.corners();
-        Box box = Box.round(corners);
-        return (plate.turnDeg() != 0 || !taken.fillsSome(box) && !leaders.fillsSome(box))
-                && (bounds.holds(box) || within(corners, field))
+        return (bounds.holds(box) || within(corners, field))
                 && taken.none(corners, other -> Plate.overlap(corners, other))
                 && leaders.none(corners, other -> Plate.overlap(corners, other));
     }
 
     /** Whether a plate lies on none of the rings that only their own labels may lie on. */
     boolean clearOfSolids(Plate plate) {
+        if (plate.turnDeg() == 0 && solids.fillsSome(plate.box())) return false;
         List<Point> corners = plate.corners();
-        return (plate.turnDeg() != 0 || !solids.fillsSome(Box.round(corners)))
-                && solids.none(corners, solid -> meet(corners, solid));
+        return solids.none(corners, solid -> meet(corners, solid));
     }
 
     /** The middle-most free place for a plate wholly within a ring, at the first of the angles that has any. */
@@ -89,7 +89,7 @@ final class Labels {
     }
 
     private static boolean wider(Plate plate, Box box) {
-        Box own = Box.round(plate.corners());
+        Box own = plate.box();
         return own.width() > box.width() || own.height() > box.height();
     }
 
@@ -117,8 +117,8 @@ final class Labels {
             if (away > most) break;
             for (int i = 0; i < DIRECTIONS; i++) {
                 double angle = 2 * Math.PI * i / DIRECTIONS;
-                Optional<Led> led = ledTo(ring, words.at(box.centre().plus(
-                        Math.cos(angle) * (box.width() / 2 + widthMm / 2 + away), -(Math.sin(angle) * (box.height() / 2 + heightMm / 2 + away))), 0));
+                Point centre = box.centre().plus(Math.cos(angle) * (box.width() / 2 + widthMm / 2 + away), -(Math.sin(angle) * (box.height() / 2 + heightMm / 2 + away)));
+                Optional<Led> led = ledTo(ring, new Plate(centre, widthMm, heightMm, 0));
                 if (led.isPresent()) return led;
             }
         }
@@ -126,10 +126,8 @@ final class Labels {
     }
 
     private Optional<Led> ledTo(List<Point> ring, Plate plate) {
+        if (!free(plate) || !clearOfSolids(plate)) return Optional.empty();
         List<Point> corners = plate.corners();
-        if (!free(plate) || !clearOfSolids(plate)) {
-            return Optional.empty();
-        }
         Point to = nearestOnEdge(ring, plate.centre());
         Point from = nearestOnEdge(corners, to);
         Point just = to.towards(from, 1e-3);

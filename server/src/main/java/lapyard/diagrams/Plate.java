@@ -13,6 +13,12 @@ record Plate(Point centre, double widthMm, double heightMm, double turnDeg) {
         return List.of(own(-0.5, 0.5), own(0.5, 0.5), own(0.5, -0.5), own(-0.5, -0.5));
     }
 
+    /** The upright box around it. */
+    Box box() {
+        if (turnDeg != 0) return Box.round(corners());
+        return new Box(centre.x() - widthMm / 2, centre.y() - heightMm / 2, centre.x() + widthMm / 2, centre.y() + heightMm / 2);
+    }
+
     /** A place on the plate, in parts of its width to the right and of its height downwards from its centre. */
     Point own(double across, double down) {
         return at(across * widthMm, down * heightMm);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
@@ -26,6 +27,7 @@ import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.plan.BedNames;
 import lapyard.plan.Lifting;
+import lapyard.working.SecondThread;
 
 /**
  * The sheets that are taped to the saw bench. Of each section and stage first the batches, one row a setting of the
@@ -82,18 +84,18 @@ public final class SawDay {
                 + BedNames.sealed("Seal the cut ends of", beds.stream().map(BedWork::bed));
         return BenchSheet.pages(caution, options, sheet -> {
             Signs signs = new Signs(beds, works, lifting);
-            List<BenchSheet.Draft> drafts = Stream.of(
-                    Flow.drafts(sheet, "First cuts at the merchant", flow -> longestMm.ifPresent(longest -> works.forEach(work -> firstCuts(work, longest, sheet, flow)))),
-                    Flow.drafts(sheet, "Saw Day: batches", flow -> works.forEach(work ->
+            List<BenchSheet.Draft> drafts = SecondThread.each(List.<Supplier<Stream<BenchSheet.Draft>>>of(
+                    () -> Flow.drafts(sheet, "First cuts at the merchant", flow -> longestMm.ifPresent(longest -> works.forEach(work -> firstCuts(work, longest, sheet, flow)))),
+                    () -> Flow.drafts(sheet, "Saw Day: batches", flow -> works.forEach(work ->
                             work.batches().stages().forEach(stage -> new SawBatches(work, signs, sheet).on(flow, stage)))),
-                    Flow.drafts(sheet, "Saw Day: boards", flow -> {
+                    () -> Flow.drafts(sheet, "Saw Day: boards", flow -> {
                         SawBars.on(flow, works, signs, sheet);
                         offcuts(flow, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
                     }),
-                    Flow.drafts(sheet, "Slanted cuts", flow -> {
+                    () -> Flow.drafts(sheet, "Slanted cuts", flow -> {
                         works.forEach(work -> new SawNests(signs, sheet).on(flow, work));
                         angles(flow, beds, works, sheet);
-                    })).flatMap(drawn -> drawn).toList();
+                    })), Supplier::get).stream().flatMap(drawn -> drawn).toList();
             return drafts.isEmpty() ? List.of(sheet.nothing("Saw Day", "Nothing to saw in this garden.")) : drafts;
         });
     }

@@ -72,7 +72,7 @@ public final class TextMeasure {
 
     /** What {@link #wrap} keeps together where it can. */
     public static List<String> words(String text) {
-        return List.of(SPACE.split(text, -1));
+        return List.of(text.indexOf('\'') < 0 && text.indexOf('/') < 0 ? text.split(" ", -1) : SPACE.split(text, -1));
     }
 
     /** The text in lines no wider than {@code mostMm}, broken between words; a longer word is cut. */

@@ -59,21 +59,27 @@ final class SheetSet<P> {
     /** Pages of a kind, none where it is not in the set, or why they cannot be made. */
     private record Laid(Print print, Queue<Page> pages, Optional<CannotPrint> cannot) {}
 
-    /** Lays out each kind while the pages of the one before are kept. @return the job where that is one page, which is not kept yet */
+    /**
+     * Lays out each kind while the pages of the one before are kept; the first two, of a page or a few, side by side.
+     *
+     * @return the job where that is one page, which is not kept yet
+     */
     private Optional<Page> parts(PrintAsk ask, Keeping<P> keep) throws IOException {
         Optional<Page> job = Optional.empty();
         Iterator<Print> prints = kit.prints().iterator();
-        SecondThread<Laid> laying = laying(prints.next(), ask);
+        Queue<SecondThread<Laid>> laying = new ArrayDeque<>(List.of(laying(prints.next(), ask)));
         try {
-            while (laying != null) {
-                Laid laid = laying.result();
-                laying = prints.hasNext() ? laying(prints.next(), ask) : null;
+            laying.add(laying(prints.next(), ask));
+            while (!laying.isEmpty()) {
+                Laid laid = laying.element().result();
+                laying.remove();
+                if (laying.isEmpty() && prints.hasNext()) laying.add(laying(prints.next(), ask));
                 laid.cannot().ifPresent(cannot -> leftOut.add(new SetSheets.LeftOut(laid.print().title(), Wording.of(sheet.garden().imperial()).text(cannot.findings().get(0)))));
                 if (laid.print().name().equals(Prints.JOB) && laid.pages().size() == 1) job = Optional.of(laid.pages().remove());
                 else if (!laid.pages().isEmpty()) parts.add(part(laid.print(), laid.pages(), keep));
             }
         } finally {
-            if (laying != null) laying.close();
+            laying.forEach(SecondThread::close);
         }
         return job;
     }
