@@ -56,6 +56,7 @@ class LauncherTest {
 
         assertEquals(!second, given.contains("-XX:TieredStopAtLevel=1"), given::toString);
         assertEquals(bounded, given.contains("-Xmx256m"), given::toString);
+        assertEquals(bounded, given.stream().anyMatch(each -> each.startsWith("-XX:CompileThresholdScaling=0.")), given::toString);
         assertTrue(given.contains("-XX:SharedArchiveFile=" + lib.resolve("lapyard.jsa")), given::toString);
         assertEquals(List.of("-jar", lib.resolve("lapyard.jar").toString(), command, "a garden.json"), given.subList(given.size() - 4, given.size()));
     }
