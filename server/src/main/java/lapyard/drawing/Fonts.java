@@ -116,8 +116,8 @@ final class Fonts {
 
     /** Tables that are asked for here. */
     private static final Set<String> TABLES = Set.of("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp");
-    /** Platform 0, encoding 4 of a font's maps: all of Unicode. */
-    private static final int UNICODE = 4;
+    /** Platform 3, encoding 10 of a font's maps: all of Unicode, the one that the library takes. */
+    private static final int UNICODE = 0x3000a;
 
     /**
      * The font with all other tables under a tag that the library passes over, and with one map where it has one of all of

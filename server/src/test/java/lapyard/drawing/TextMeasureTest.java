@@ -110,6 +110,9 @@ class TextMeasureTest {
     void everySignIsTheOneOfTheWholeFont() throws Exception {
         for (boolean bold : new boolean[] {false, true}) {
             Fonts.Signs signs = Fonts.signs(bold);
+            try (TrueTypeFont read = Fonts.open(signs.file)) {
+                assertEquals(1, read.getCmap().getCmaps().length);
+            }
             try (TrueTypeFont whole = new TTFParser().parse(new RandomAccessReadBuffer(Fonts.bytes(signs.file)))) {
                 for (int c = 0; c <= 0xffff; c++) assertEquals(whole.getUnicodeCmapLookup().getGlyphId(c), signs.number(c), Integer.toHexString(c));
                 assertEquals(whole.getNumberOfGlyphs(), signs.advances.length);
