@@ -185,8 +185,7 @@ public final class ServeCommand extends PrintedCommand {
             if (!(failed.getCause() instanceof StoreFault fault)) throw failed;
             return refuse(place() + " cannot be used: " + fault.getMessage());
         }
-        if (once) server.awaitReady();
-        else server.workAhead();
+        server.workAhead();
         err().println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
         err().flush();
         if (once) {
@@ -301,7 +300,7 @@ public final class ServeCommand extends PrintedCommand {
             if (list.isEmpty()) return false;
             Matcher first = ID.matcher(list.get());
             if (!first.find()) return passed;
-            for (String made : List.of("", "/job-sheet", "/plan.svg", "/sheets.pdf", "/slip.csv", "/weekends.ics"))
+            for (String made : List.of("", "/job-sheet?look=first", "/job-sheet", "/plan.svg", "/sheets.pdf", "/slip.csv", "/weekends.ics"))
                 passed &= ask("/api/gardens/" + first.group(1) + made).isPresent();
             return passed;
         }
