@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -31,6 +32,9 @@ import lapyard.plan.WayKind;
  * can be refused by name, and which values came from a default.
  */
 final class Cursor extends FieldFaults {
+    /** What a sum of binary numbers is off, as in 1981.2000000000003: taken as the number that was meant. */
+    private static final double NOISE = 1e-9;
+
     private final JsonNode node;
     private final FieldTable table;
     private final String pointer;
@@ -258,14 +262,13 @@ final class Cursor extends FieldFaults {
                     .way(WayKind.GIVE_BETWEEN, figure(BigDecimal.valueOf(least), unit), figure(BigDecimal.valueOf(most), unit)));
             return usual;
         }
-        if (exact.stripTrailingZeros().scale() > bounds.decimals()) {
-            BigDecimal rounded = exact.setScale(bounds.decimals(), java.math.RoundingMode.HALF_UP);
+        BigDecimal rounded = exact.setScale(bounds.decimals(), RoundingMode.HALF_UP);
+        if (exact.subtract(rounded).abs().doubleValue() > NOISE) {
             add(fault(FindingKind.FIELD_FINE, field).with("value", figure(exact, unit))
                     .with("step", Fact.name(plain(bounds.step()) + (unit.isEmpty() ? "" : " " + unit))).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
-            // what else is wrong is looked for with what was meant
-            return rounded.doubleValue();
         }
-        return number;
+        // what else is wrong is looked for with what was meant
+        return rounded.doubleValue();
     }
 
     /** Money; empty where it is not given. */
@@ -273,7 +276,7 @@ final class Cursor extends FieldFaults {
         JsonNode value = raw(field);
         if (value.isMissingNode()) return Optional.empty();
         double number = checked(field, value, 0, table.field(field));
-        return Optional.of(value.isNumber() && value.decimalValue().doubleValue() == number ? value.decimalValue() : BigDecimal.ZERO);
+        return Optional.of(value.isNumber() && value.decimalValue().doubleValue() == number ? value.decimalValue() : BigDecimal.valueOf(number));
     }
 
     /** A text no longer than the field's; without one the schema's default, or nothing. */

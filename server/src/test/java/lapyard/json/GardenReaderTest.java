@@ -3,6 +3,7 @@ package lapyard.json;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -142,6 +143,18 @@ class GardenReaderTest {
         List<Finding> told = refused("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9000,0],[9000,8778.24],[0,8778.24]]},\"beds\":[]}");
         assertEquals(List.of("ground, outline, corner 3, y", "ground, outline, corner 4, y"), told.stream().map(Finding::where).toList());
         assertEquals("\"outline, corner 3, y\" is 8778.24 mm, which is finer than 0.1 mm. Write 8778.2.", lapyard.words.Wording.IMPERIAL.paragraph(told.get(0)));
+    }
+
+    /** IEEE 754: 78 in of 25.4 mm, added one by one, come to 1981.2000000000007. */
+    @Test
+    void aNumberWithBinaryNoiseIsWhatWasMeant() {
+        double added = 0;
+        for (int i = 0; i < 78; i++) added += 25.4;
+        assertNotEquals(1981.2, added);
+        Garden garden = read("{\"beds\":[{\"width\":" + added + ",\"depth\":1200,\"at\":[0.30000000000000004,0]}],\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,"
+                + "\"stock\":[{\"length\":2400,\"price\":16.900000000000002}]}]}}");
+        assertEquals(List.of(1981.2, 0.3), List.of(garden.beds().get(0).outline().corner(1).x(), garden.beds().get(0).placement().at().x()));
+        assertEquals("16.9", garden.goods().catalogue().section("100x200").orElseThrow().stock().get(0).price().orElseThrow().toString());
     }
 
     @ParameterizedTest(name = "{1}: {2}")
