@@ -16,10 +16,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lapyard.catalogue.TradeName;
 import lapyard.exchange.XlsxReader;
 import lapyard.geometry.Lengths;
@@ -42,6 +42,9 @@ import org.apache.commons.csv.CSVRecord;
 public record MerchantList(Map<String, String> columns, List<String> ignored, List<Line> lines, List<Bad> bad) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
     private static final int MOST_LINES = 2_000;
+    /** Bounds of the stock that a catalogue can hold, mm, as the schema has them. */
+    private static final double LEAST_MM = 10;
+    private static final double MOST_MM = 30_000;
     private static final BigDecimal MOST_PRICE = new BigDecimal("10000000");
 
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
@@ -195,24 +198,28 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setIgnoreEmptyLines(false).get();
         try (var parser = format.parse(new StringReader(text))) {
             Map<Integer, Heading> headings = new LinkedHashMap<>();
+            CSVRecord head = null;
             for (CSVRecord row : parser) {
                 // a cell may hold a line break, so the line where the row ends is what the parser counts
                 long number = parser.getCurrentLineNumber();
                 if (headings.isEmpty()) {
                     if (isTitle(row)) continue;
+                    head = row;
                     headings(row, named, headings, columns, ignored);
                     if (!columns.containsValue("item") || !columns.containsValue("price")) {
                         String missing = columns.containsValue("item") ? "price" : "item";
                         bad.add(new Bad(number, "no column for the " + missing, "head one column \"" + missing + "\""));
                         break;
                     }
-                    continue;
                 }
+                Optional<Bad> foreign = foreign(row, number, headings, currency);
+                if (foreign.isPresent()) return new MerchantList(columns, ignored, List.of(), List.of(foreign.get()));
+                if (row == head) continue;
                 if (lines.size() + bad.size() >= MOST_LINES) {
                     bad.add(new Bad(number, "more than " + MOST_LINES + " lines", "split the list"));
                     break;
                 }
-                line(row, number, headings, supplier, known, currency, lines, bad);
+                line(row, number, headings, supplier, known, lines, bad);
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
             long number = 1 + text.chars().filter(c -> c == '\n').count();
@@ -277,16 +284,17 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return Currency.getAvailableCurrencies().stream().anyMatch(one -> one.getCurrencyCode().equals(code));
     }
 
-    private static void line(CSVRecord row, long number, Map<Integer, Heading> headings, String supplier, Map<String, Known> known, String currency, List<Line> lines, List<Bad> bad) {
+    private static void line(CSVRecord row, long number, Map<Integer, Heading> headings, String supplier, Map<String, Known> known, List<Line> lines, List<Bad> bad) {
         Map<String, String> fields = new LinkedHashMap<>();
         headings.forEach((column, heading) -> {
             if (column >= row.size() || row.get(column).isBlank()) return;
             String cell = row.get(column).strip();
-            fields.put(heading.field(), amount(cell).isPresent() ? (cell + " " + heading.unit().toUpperCase(Locale.ROOT)).strip() : cell);
+            boolean bare = LENGTHS.contains(heading.field()) && !WrittenNumber.readings(cell).isEmpty();
+            fields.put(heading.field(), bare ? (cell + " " + heading.unit()).strip() : heading.field().equals("price") ? Price.of(cell).amount() : cell);
         });
         if (fields.isEmpty()) return;
         if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
-        Optional<Bad> fault = fields.containsKey("item") ? price(fields, number, currency).or(() -> numbers(fields, number)).or(() -> size(fields, number, known))
+        Optional<Bad> fault = fields.containsKey("item") ? numbers(fields, number).or(() -> size(fields, number, known))
                 : Optional.of(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
         if (fault.isPresent()) {
             bad.add(fault.get());
@@ -324,16 +332,22 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return Optional.empty();
     }
 
-    /** Takes the currency off a price that names one; another than the garden's is nothing to count with. */
-    private static Optional<Bad> price(Map<String, String> fields, long number, String currency) {
-        Matcher coded = CODED.matcher(fields.getOrDefault("price", ""));
-        if (!coded.matches()) return Optional.empty();
-        String code = (coded.group(1) != null ? coded.group(1) : Objects.requireNonNullElse(coded.group(3), "")).toUpperCase(Locale.ROOT);
-        if (!isCurrency(code)) return Optional.empty();
-        if (!code.equals(currency))
-            return Optional.of(new Bad(number, "price \"" + Cursor.cut(fields.get("price")) + "\" is in " + code + ", the garden in " + currency, "give the price in " + currency));
-        fields.put("price", coded.group(2).strip());
-        return Optional.empty();
+    /** What is said once for a whole list, of which nothing can be taken: its prices are in another currency than the garden's. */
+    private static Optional<Bad> foreign(CSVRecord row, long number, Map<Integer, Heading> headings, String currency) {
+        return headings.entrySet().stream().filter(column -> column.getValue().field().equals("price") && column.getKey() < row.size())
+                .map(column -> Price.of(row.get(column.getKey()).strip()).code().or(() -> Optional.of(column.getValue().unit().toUpperCase(Locale.ROOT))).get())
+                .filter(code -> !code.isEmpty() && !code.equals(currency)).findFirst()
+                .map(code -> new Bad(number, "prices are in " + code + ", the garden is in " + currency, "set the currency of the garden to " + code + ", or give prices in " + currency));
+    }
+
+    /** An amount, and the code of the currency that stands with it. */
+    private record Price(Optional<String> code, String amount) {
+        static Price of(String cell) {
+            Matcher coded = CODED.matcher(cell);
+            if (!coded.matches()) return new Price(Optional.empty(), cell);
+            Optional<String> code = Optional.ofNullable(coded.group(1)).or(() -> Optional.ofNullable(coded.group(3))).map(one -> one.toUpperCase(Locale.ROOT)).filter(MerchantList::isCurrency);
+            return new Price(code, code.isPresent() ? coded.group(2).strip() : cell);
+        }
     }
 
     /** What is wrong with the first number that cannot be taken; all are written plainly where nothing is. */
@@ -341,38 +355,33 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         for (Map.Entry<String, String> field : fields.entrySet()) {
             if (List.of("item", "label", "pack", "unit", "supplier", FOR).contains(field.getKey())) continue;
             boolean length = LENGTHS.contains(field.getKey());
-            Optional<BigDecimal> amount = length ? lengthMm(field.getValue()) : amount(field.getValue());
-            if (amount.isEmpty()) {
-                return Optional.of(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no " + (length ? "length" : "number"),
-                        length ? "write it as 2400, in mm, or as 2.4 m" : "write it as 12.50"));
+            List<BigDecimal> amounts = length ? lengthsMm(field.getValue()) : WrittenNumber.readings(field.getValue());
+            String written = field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\"";
+            if (amounts.isEmpty()) {
+                return Optional.of(new Bad(number, written + " is no " + (length ? "length" : "number"), length ? "write it as 2400 mm, 2.4 m or 8 ft" : "write it as 12.50"));
             }
+            if (amounts.size() > 1) {
+                String either = amounts.stream().map(one -> one.stripTrailingZeros().toPlainString()).collect(Collectors.joining(" or "));
+                return Optional.of(new Bad(number, written + " of \"" + Cursor.cut(fields.get("item")) + "\" can mean " + either, "write " + either));
+            }
+            BigDecimal amount = amounts.get(0);
             boolean zero = field.getKey().equals("price");
-            if (amount.get().signum() < 0 || amount.get().signum() == 0 && !zero || amount.get().compareTo(MOST_PRICE) > 0) {
-                return Optional.of(new Bad(number, field.getKey() + " " + amount.get().toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
+            if (amount.signum() < 0 || amount.signum() == 0 && !zero || amount.compareTo(MOST_PRICE) > 0) {
+                return Optional.of(new Bad(number, field.getKey() + " " + amount.toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
                         zero ? "give 0 to 10000000, or leave it empty where it is not priced yet" : "give a number above 0"));
             }
-            field.setValue(amount.get().toPlainString());
+            field.setValue(amount.toPlainString());
         }
         return Optional.empty();
     }
 
-    /** A plain number, a currency sign before or after it let go; a single comma before one or two last digits is a decimal point. */
-    private static Optional<BigDecimal> amount(String text) {
-        String plain = text.replaceAll("[\\p{Sc}\\s\\u00A0\\u202F]", "");
-        if (plain.matches("-?[0-9]{1,12},[0-9]{1,2}")) {
-            plain = plain.replace(',', '.');
-        } else if (plain.matches("-?[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?")) {
-            plain = plain.replace(",", "");
-        }
-        return plain.matches("-?[0-9]{1,12}(\\.[0-9]{1,6})?") ? Optional.of(new BigDecimal(plain)) : Optional.empty();
-    }
-
-    /** Millimetres to 0.1; without a unit the number is millimetres. */
-    private static Optional<BigDecimal> lengthMm(String text) {
+    /** Millimetres to 0.1, in each way that can be meant of a timber or a roll; without a unit the number is millimetres. */
+    private static List<BigDecimal> lengthsMm(String text) {
         Matcher written = LENGTH.matcher(text);
-        if (!written.matches()) return amount(text);
-        BigDecimal unitMm = new BigDecimal(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT)));
-        return amount(written.group(1)).map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros());
+        BigDecimal unitMm = written.matches() ? new BigDecimal(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT))) : BigDecimal.ONE;
+        List<BigDecimal> all = WrittenNumber.readings(written.matches() ? written.group(1) : text).stream()
+                .map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP)).map(mm -> new BigDecimal(mm.stripTrailingZeros().toPlainString())).toList();
+        return all.size() < 2 ? all : all.stream().filter(mm -> mm.doubleValue() >= LEAST_MM && mm.doubleValue() <= MOST_MM).toList();
     }
 
     /**

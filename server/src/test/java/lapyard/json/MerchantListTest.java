@@ -106,10 +106,39 @@ class MerchantListTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"price,46.00 USD", "price (USD),46.00", "price,usd46"})
-    void aPriceInAnotherCurrencyThanTheGardensIsRefused(String head, String price) {
-        MerchantList list = MerchantList.read("item,content," + head + "\nscrews,50," + price + "\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
-        assertEquals(List.of("is in USD, the garden in GBP"), list.bad().stream().map(bad -> bad.text().replaceFirst(".*\" ", "")).toList());
+    @CsvSource({"price,46.00 USD,3", "price (USD),46.00,1", "price,usd46,3"})
+    void pricesInAnotherCurrencyThanTheGardensAreRefusedOnce(String head, String price, long line) {
+        MerchantList list = MerchantList.read("item,content," + head + "\nscrews,50,\nscrews,50," + price + "\nscrews,200," + price + "\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of(new MerchantList.Bad(line, "prices are in USD, the garden is in GBP", "set the currency of the garden to USD, or give prices in GBP")), list.bad());
+        assertEquals(List.of(), list.lines());
+    }
+
+    /** ISO 80000-1, 7.3: the decimal sign is a comma or a point, and digits are parted in threes by blanks. 1.250 with neither before it is a guess. */
+    @ParameterizedTest(name = "{0} under {1}")
+    @CsvSource(delimiter = '|', quoteCharacter = '~', nullValues = "-", textBlock = """
+            12 6      | price      | -        | price "12 6" is no number
+            1.250     | price      | -        | price "1.250" of "100x200" can mean 1.25 or 1250
+            1,250     | price      | -        | price "1,250" of "100x200" can mean 1.25 or 1250
+            1 250     | price      | 1250     | -
+            0.750     | price      | 0.750    | -
+            1250.000  | price      | 1250.000 | -
+            1,250.00  | price      | 1250.00  | -
+            1.250,00  | price      | 1250.00  | -
+            1 250,5   | price      | 1250.5   | -
+            1.250.000 | price      | 1250000  | -
+            1,250,00  | price      | -        | price "1,250,00" is no number
+            £ 3.5   | price      | 3.5      | -
+            12 6      | length, ft | -        | length "12 6" is no length
+            2.400     | length, m  | 2400     | -
+            2,400     | length     | 2400     | -
+            2.4       | length, m  | 2400     | -
+            16.000    | length, ft | 4876.8   | -
+            """)
+    void aNumberWithTwoReadingsIsTakenWhereOneCanBeMeantAndElseRefused(String written, String head, String read, String refused) {
+        boolean length = head.startsWith("length");
+        MerchantList list = MerchantList.read("item;" + head + (length ? ";price\n" : ";length\n") + "100x200;" + written + (length ? ";3\n" : ";2400\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(refused == null ? List.of() : List.of(refused), list.bad().stream().map(MerchantList.Bad::text).toList());
+        assertEquals(read == null ? List.of() : List.of(read), list.lines().stream().map(line -> line.fields().get(length ? "length" : "price")).toList());
     }
 
     /** Trying each sign as the beginning of the rest would take hours. */
