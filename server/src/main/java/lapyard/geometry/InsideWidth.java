@@ -15,8 +15,8 @@ record InsideWidth(double widthMm, boolean facing, int side, int other, Point at
     private static final double HAIR_MM = 0.01;
 
     /**
-     * The narrowest place, where it falls short of {@code leastMm}: between two walls that face each other, or between
-     * an inside corner and a wall across from it. Where two walls are as narrow over a length, its middle.
+     * The narrowest place, where it falls short of {@code leastMm}: between two walls that face each other, between
+     * an inside corner and a wall across from it, or from a wall of a triangle to its far corner. Where two walls are as narrow over a length, its middle.
      *
      * @param outline either way round, not touching itself
      * @param insetMm thickness of the walls
@@ -29,20 +29,29 @@ record InsideWidth(double widthMm, boolean facing, int side, int other, Point at
         Outline inner = Inset.of(outer, insetMm);
         int n = round.sides();
         List<InsideWidth> widths = new ArrayList<>();
+        for (int i = 0; n == 3 && i < n; i++) widths.add(height(round, inner, i));
         for (int i = 0; i < n; i++) {
             for (int j = i + 2; j < n - (i == 0 ? 1 : 0); j++) {
                 boolean facing = round.direction(i).dot(round.direction(j)) < FACING;
                 boolean corners = round.insideCorner(i) || round.insideCorner(i + 1)
                         || round.insideCorner(j) || round.insideCorner(j + 1);
-                if (facing || corners) nearest(outer, round, inner, i, j, facing).filter(width -> width.widthMm < leastMm - NEAR_MM).ifPresent(widths::add);
+                if (facing || corners) nearest(outer, round, inner, i, j, facing).ifPresent(widths::add);
             }
         }
-        return widths.stream().min(Comparator.comparingLong((InsideWidth width) -> Math.round(width.widthMm / NEAR_MM)).thenComparing(width -> !width.facing)).map(width -> {
+        return widths.stream().filter(width -> width.widthMm < leastMm - NEAR_MM).min(Comparator.comparingLong((InsideWidth width) -> Math.round(width.widthMm / NEAR_MM)).thenComparing(width -> !width.facing)).map(width -> {
             List<Integer> sides = DoubleStream.of(width.side, width.other)
                     .mapToObj(side -> reversed ? Math.floorMod(n - 2 - (int) side, n) : (int) side).sorted().toList();
             return new OutlineFault(
                     OutlineFault.Kind.INSIDE_NARROW, sides.stream().map(side -> side + 1).toList(), sides, leastMm - width.widthMm, "mm", width.at);
         });
+    }
+
+    /** From a wall of a triangle to the corner of the two others; below 0 where the walls fill it. */
+    private static InsideWidth height(Outline round, Outline inner, int i) {
+        Point from = inner.corner(i);
+        Point top = inner.corner(i + 2);
+        double width = round.direction(i).cross(top.minus(from));
+        return new InsideWidth(width, false, i, (i + 1) % 3, top.middle(top.nearestOn(from, inner.corner(i + 1))).steady());
     }
 
     /**

@@ -7,10 +7,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.algorithm.MinimumDiameter;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 class OutlineCheckTest {
     private static final OutlineCheck.Rules BED = OutlineCheck.Rules.bed(100);
@@ -108,6 +114,29 @@ class OutlineCheckTest {
         assertTrue(fault.amount() > 50 && fault.amount() < 110, fault.toString());
         assertEquals(List.of(0, 2), fault.sides());
         assertEquals(List.of(), OutlineCheck.faults(outline(0, 0, 2000, 0, 2000, 1000, 0, 700), BED));
+    }
+
+    /** The least width of a triangle is its least height: by JTS, of random ones and of what walls of 50 leave inside 224. */
+    @Test
+    void aTriangleHasToBeWideEnoughInside() {
+        OutlineCheck.Rules bed = OutlineCheck.Rules.bed(50);
+        OutlineFault small = only(OutlineCheck.faults(outline(0, 0, 224, 0, 112, 193.99), bed));
+        assertEquals(OutlineFault.Kind.INSIDE_NARROW, small.kind());
+        assertEquals(300 - 44.0, small.amount(), 0.1);
+        Random random = new Random(20261130);
+        int narrow = 0;
+        for (int i = 0; i < 400; i++) {
+            Outline drawn = outline(0, 0, 200 + random.nextInt(900), 0, 100 + random.nextInt(700), 200 + random.nextInt(900));
+            var ring = drawn.corners().stream().map(one -> new Coordinate(one.x(), one.y())).collect(Collectors.toCollection(ArrayList::new));
+            ring.add(ring.get(0));
+            var inside = BufferOp.bufferOp(new GeometryFactory().createPolygon(ring.toArray(Coordinate[]::new)), -50, new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 20));
+            double clear = inside.isEmpty() ? 0 : new MinimumDiameter(inside).getLength();
+            List<OutlineFault> told = OutlineCheck.faults(drawn, bed).stream().filter(fault -> fault.kind() == OutlineFault.Kind.INSIDE_NARROW).toList();
+            if (!inside.isEmpty() && told.size() == 1) assertEquals(300 - clear, told.get(0).amount(), 0.01, drawn.toString());
+            if (OutlineCheck.faults(drawn, bed).isEmpty()) assertTrue(clear > 299.99, drawn.toString());
+            narrow += told.size();
+        }
+        assertTrue(narrow > 50 && narrow < 350, narrow + " are narrow");
     }
 
     @Test
