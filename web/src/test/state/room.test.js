@@ -22,6 +22,15 @@ test('the standard of the garden is asked for, and where it leaves no room less 
   holds(roomFor(rectangle(1800, 900), plan, { ground: { access: { values: { path: 600 } } } }).free, 'room was there');
 });
 
+test('in feet a new bed stands on round inches, past a wall of millimetres too', () => {
+  const plan = { units: 'imperial', ground: { outline: [[37, 11], [12229, 11], [12229, 9155], [37, 9155]] }, beds: [] };
+  for (let i = 0; i < 6; i++) {
+    const { at, free } = roomFor(rectangle(2438.4, 1219.2), plan, null);
+    holds(free && at.every(mm => Math.abs(mm / 25.4 - Math.round(mm / 25.4)) < 0.005), `bed ${i} stands at ${at}`);
+    plan.beds.push({ id: `B${i}`, width: 2438.4, depth: 1219.2, at });
+  }
+});
+
 test('what is kept clear of by its own clearance, else by the usual of its kind', () => {
   equal(keptClear({ kind: 'tree', at: [0, 0] }, {}, { tree: 1500 })[0].clear, 1500);
   equal(keptClear({ kind: 'tree', at: [0, 0], clearance: 900 }, {}, { tree: 1500 })[0].clear, 900);

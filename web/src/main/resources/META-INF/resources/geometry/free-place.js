@@ -1,8 +1,6 @@
 import { bounds, placed } from './outline.js';
 import { gap, overlap, within } from './distance.js';
-
-/** Looks for room every so many millimetres. */
-const STEP = 250;
+import { onGrid } from './snap.js';
 
 /** At most so many places are tried along a side, so that a field costs no more than a yard. */
 const MOST_STEPS = 80;
@@ -17,29 +15,34 @@ const SHARES = [1, 0.5, 0];
  * @param {{outline: import('./outline.js').Point[], clear: number}[]} taken what already lies in the yard, and how far from it
  *     one keeps, millimetres
  * @param {import('./outline.js').Point[] | null} yard
- * @param {number} edge millimetres to keep to the yard's edges
+ * @param {{edge: number, step: number, grid: number}} how millimetres: what to keep to the yard's edges, how far apart places are tried,
+ *     and on multiples of what the outline's front left comes to lie
  * @returns {{at: [number, number], free: boolean}} where the outline's origin goes; `free` where all the room is kept. Beside
  *     everything where the yard is full
  */
-export function freePlace(outline, taken, yard, edge) {
+export function freePlace(outline, taken, yard, { edge, step: least, grid }) {
   const own = bounds(outline);
   const ground = yard ? bounds(yard) : null;
+  const at = (x, y) => [tenth(onGrid(x, grid) - own.left), tenth(onGrid(y, grid) - own.front)];
   const boxed = taken.map(other => ({ ...other, box: bounds(other.outline) }));
   if (ground) {
-    const step = Math.max(STEP, (ground.right - ground.left) / MOST_STEPS, (ground.back - ground.front) / MOST_STEPS);
+    const step = least * Math.ceil(Math.max(1, (ground.right - ground.left) / MOST_STEPS / least, (ground.back - ground.front) / MOST_STEPS / least));
     for (const share of SHARES) {
       const keep = edge * share;
       for (let y = ground.front + keep; y + own.back - own.front <= ground.back - keep; y += step) {
         for (let x = ground.left + keep; x + own.right - own.left <= ground.right - keep; x += step) {
-          const at = [Math.round(x - own.left), Math.round(y - own.front)];
-          if (fits(placed(outline, { at, turn: 0, mirror: false }), boxed, yard, share)) return { at, free: share === 1 };
+          const there = at(x, y);
+          if (fits(placed(outline, { at: there, turn: 0, mirror: false }), boxed, yard, share)) return { at: there, free: share === 1 };
         }
       }
     }
   }
   const all = bounds(...taken.map(other => other.outline));
-  return { at: all ? [Math.round(all.right + edge - own.left), Math.round(all.front - own.front)] : [-own.left, -own.front], free: !ground };
+  return { at: all ? at(all.right + edge, all.front) : [-own.left, -own.front], free: !ground };
 }
+
+/** Documents hold tenths of a millimetre. */
+const tenth = mm => Math.round(mm * 10) / 10;
 
 function fits(candidate, boxed, yard, share) {
   const own = bounds(candidate);

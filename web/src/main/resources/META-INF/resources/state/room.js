@@ -6,9 +6,9 @@ import { USUAL, bedsOf, unitsOf, yardOf } from './plan.js';
 
 /** Where there is room for one more bed, by the garden's own standard. */
 
-/** Room to a path and to the yard's edge, millimetres: a barrow's wheel and a spade; common practice, no source. */
+/** Room to a path, a barrow's wheel, and how new beds are placed, with a spade's room to the yard's edge; millimetres, common practice, no source. */
 const TO_PATH = 100;
-const TO_EDGE = 600;
+const HOW = { metric: { edge: 600, step: 250, grid: 1 }, imperial: { edge: 609.6, step: 254, grid: 25.4 } };
 
 /** What a new bed keeps clear of. @param {object | null} sheet the job sheet, with the usual clearances and the standard */
 export function takenOf(plan, sheet) {
@@ -38,7 +38,7 @@ export function keptClear(keep, plan, clearances) {
 }
 
 /** @returns {{at: [number, number], free: boolean}} for an outline in its own frame */
-export const roomFor = (own, plan, sheet) => freePlace(own, takenOf(plan, sheet), yardOf(plan), TO_EDGE);
+export const roomFor = (own, plan, sheet) => freePlace(own, takenOf(plan, sheet), yardOf(plan), HOW[unitsOf(plan)]);
 
 /** What is said of it. */
 export const saidOfRoom = ({ free }) => (free ? '' : ' There is no free place with the room that the standard asks for: look where it lies.');
