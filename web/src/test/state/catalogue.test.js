@@ -1,4 +1,4 @@
-import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, timberRows } from '../../main/resources/META-INF/resources/state/catalogue.js';
+import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, timberRows } from '../../main/resources/META-INF/resources/state/catalogue.js';
 import { equal, test } from '../trial.js';
 
 const EXAMPLES = {
@@ -45,4 +45,15 @@ test('suppliers get a code of their own', () => {
   equal(supplierCode('…', []), 'supplier');
   const plan = setSupplier('a', { delivery: 35, freeOver: undefined })(addSupplier({ id: 'a', freeOver: 1 })({}));
   equal(plan.catalogue.suppliers, [{ id: 'a', delivery: 35 }]);
+});
+
+test('a price with two readings is refused with both, as a merchant\'s list has it', () => {
+  equal(['1.250', '1,250'].map(text => readPrice(text).error), ['“1.250” can mean 1.25 or 1250. Write one of them.', '“1,250” can mean 1.25 or 1250. Write one of them.']);
+  equal(['0.125', '1250.125', '12,5'].map(text => readPrice(text).value), [0.125, 1250.125, 12.5]);
+});
+
+test('the currency is that of ISO 4217 by its letters, and the usual one is not written', () => {
+  equal([readCurrency(' usd ').value, currencyOf(payIn('USD')({})), currencyOf({})], ['USD', 'USD', 'GBP']);
+  equal(payIn('GBP')({ currency: 'USD', beds: [] }), { beds: [] });
+  equal(readCurrency('pounds').error, '“pounds” is no currency. Write its three letters: GBP, EUR, USD.');
 });

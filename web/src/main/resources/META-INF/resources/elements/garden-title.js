@@ -1,6 +1,6 @@
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { readLengths } from '../geometry/length.js';
+import { readLengths, shown } from '../geometry/length.js';
 import { rectangle } from '../geometry/outline.js';
 import { roomFor } from '../state/room.js';
 import { readName } from '../state/checks.js';
@@ -13,6 +13,8 @@ import { form, GardenElement, h, options, verb } from './make.js';
 
 /** What a yard can be made of, before it is drawn more closely. */
 const SURFACES = [['', 'not said yet'], ['grass', 'grass'], ['soil', 'soil'], ['slab', 'slabs'], ['concrete', 'concrete'], ['gravel', 'gravel'], ['deck', 'a deck']];
+
+const UNITS = [['metric', 'mm'], ['imperial', 'ft, in']];
 
 const named = text => (text.trim() === '' ? { error: 'Nothing here yet. Write a name.' } : readName(text));
 
@@ -59,7 +61,7 @@ export class GardenTitle extends GardenElement {
         h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.run(setState(event.target.value)) },
           options(STATES, stateOf(this.garden.plan))),
         h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.run(showIn(event.target.value)) },
-          options([['metric', 'mm'], ['imperial', 'ft, in']], unitsOf(this.garden.plan)))),
+          options(UNITS, unitsOf(this.garden.plan)))),
       this.#form, this.#finding(), this.#list());
   }
 
@@ -137,27 +139,28 @@ export class GardenTitle extends GardenElement {
     const width = starting && lengthField({ label: 'Yard, along the house', units, mm: beginWith(units).yard.width, check: positive, many: true, key: 'ask width' });
     const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: beginWith(units).yard.depth, check: positive, key: 'ask depth' });
     const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, options(SURFACES, ''));
-    const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: '2400 x 1200; empty: none yet', mayBeEmpty: true });
+    const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: bedHint(units), mayBeEmpty: true });
+    const measures = starting && h('select', { id: 'ask-units', 'data-key': 'ask units', onchange: () => inUnits(measures.value, { width, depth, bed }) }, options(UNITS, units));
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });
     const submit = () => {
       const first = starting && bed.input.value.trim() ? readLengths(bed.input.value).mm : null;
       if (starting && bed.input.value.trim() && !first) return bed.input.focus();
       this.#fold(true);
-      if (starting) this.#start(name.entry, [width.length, depth.length], surface.value, [first].flat().filter(Boolean));
+      if (starting) this.#start(measures.value, name.entry, [width.length, depth.length], surface.value, [first].flat().filter(Boolean));
       else this.run(nameGarden(name.entry));
       return undefined;
     };
     return form('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden' }, submit,
-      name, width, depth,
+      name, starting ? h('div.field', {}, h('label', { for: 'ask-units' }, 'Lengths are shown in'), measures) : null, width, depth,
       starting ? [h('div.field', {}, h('label', { for: 'ask-surface' }, 'What the ground is'), surface), bed] : null,
       h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': 'ask yes' }, starting ? 'Start it' : 'Rename it'),
         h('button', { type: 'button', 'data-key': 'ask no', onclick: () => this.#ask(this.#asking) }, 'Cancel')));
   }
 
   /** The yard, what it is made of, and the first bed, as far as they were said. */
-  #start(name, yard, surface, [bedWidth, bedDepth = bedWidth]) {
+  #start(units, name, yard, surface, [bedWidth, bedDepth = bedWidth]) {
     const { currency } = this.garden.plan;
-    const plan = newGarden(unitsOf(this.garden.plan), { name, currency, yard, surface });
+    const plan = newGarden(units, { name, currency, yard, surface });
     if (bedWidth) plan.beds.push({ id: 'A', width: bedWidth, depth: bedDepth, at: roomFor(rectangle(bedWidth, bedDepth), plan, null).at });
     this.#send(plan);
   }
@@ -165,6 +168,21 @@ export class GardenTitle extends GardenElement {
   #copy() { this.#send({ ...this.garden.plan, name: `${this.garden.plan.name || 'Garden'}, copy` }); }
 
   #send(plan) { this.dispatchEvent(new CustomEvent('start-garden', { detail: plan, bubbles: true })); }
+}
+
+const bedHint = units => `${Object.values(beginWith(units).bed).map(mm => shown(mm, units)).join(' x ')}; empty: none yet`;
+
+/** The form for a new garden in other measures: what was typed stays, what a yard begins with is that of the measures. */
+function inUnits(units, { width, depth, bed }) {
+  for (const [field, side] of [[width, 'width'], [depth, 'depth']]) {
+    const { length } = field;
+    const begun = length === beginWith(field.units).yard[side];
+    field.units = units;
+    if (length !== null) field.show(begun ? beginWith(units).yard[side] : length);
+  }
+  bed.units = units;
+  bed.hint = bedHint(units);
+  bed.typed();
 }
 
 /** How the garden is kept, in plain words, with what can be done about it. */

@@ -1,7 +1,7 @@
 import { capital } from '../state/words.js';
 import { api } from '../api.js';
 import { sectionChoices } from '../state/build.js';
-import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
+import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { unitsOf } from '../state/plan.js';
 import { readName, readNumber } from '../state/checks.js';
@@ -75,7 +75,7 @@ export class LapCatalogue extends GardenElement {
       read: readPrice, oncount: ({ detail }) => set({ [field]: detail ?? undefined }),
     });
     return h('details', {},
-      h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, this.garden.plan.currency)}`),
+      h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, currencyOf(this.garden.plan))}`),
       h('div.fields', {},
         countField({ label: 'Name', mode: 'text', key: `supplier ${id} name`, value: supplier.name ?? id, read: readName, oncount: ({ detail }) => set({ name: detail || undefined }) }),
         countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? usualLeadDays(this.garden.plan), read: days, oncount: ({ detail }) => set({ leadDays: detail }) }),
@@ -188,6 +188,7 @@ export class LapCatalogue extends GardenElement {
     return h('section', {},
       h('h3', {}, 'Prices'),
       rows.some(row => row.example) ? h('p.hint', {}, 'What is marked “example” is ours: write your merchant’s price over it.') : null,
+      countField({ label: 'Currency', mode: 'text', key: 'currency', value: currencyOf(plan), read: readCurrency, oncount: ({ detail }) => this.run(payIn(detail)) }),
       rows.length ? null : h('p.hint', {}, 'Nothing is on the list.'),
       h('ul.prices', {}, rows.map(row => {
         const key = `price ${row.list} ${row.name} ${row.index ?? ''} ${row.supplier}`.trim();
@@ -202,8 +203,8 @@ export class LapCatalogue extends GardenElement {
 
 function told(supplier, currency) {
   const parts = [];
-  if (supplier.delivery) parts.push(`${money(supplier.delivery, currency ?? 'GBP')} to bring`);
-  if (supplier.delivery && supplier.freeOver) parts.push(`free over ${money(supplier.freeOver, currency ?? 'GBP')}`);
+  if (supplier.delivery) parts.push(`${money(supplier.delivery, currency)} to bring`);
+  if (supplier.delivery && supplier.freeOver) parts.push(`free over ${money(supplier.freeOver, currency)}`);
   if (supplier.leadDays) parts.push(`${supplier.leadDays} ${supplier.leadDays === 1 ? 'day' : 'days'} ahead`);
   return parts.join(', ');
 }

@@ -1,6 +1,6 @@
 import { shown } from '../geometry/length.js';
 import { sectionName } from './build.js';
-import { given } from './fields.js';
+import { given, word } from './fields.js';
 import { unitsOf } from './plan.js';
 
 /** What is sold, for what: the garden's own list over our examples, as rows, and the commands that change it. */
@@ -89,10 +89,24 @@ export function setSupplier(id, fields) {
 /** Takes a catalogue that came from a list; all else of the garden stays as it is. */
 export const takeCatalogue = catalogue => plan => ({ ...plan, catalogue });
 
+const USUAL_CURRENCY = 'GBP';
+
+export const currencyOf = plan => plan.currency ?? USUAL_CURRENCY;
+
+/** What prices are in; the numbers stay. @param {string} code of ISO 4217 */
+export const payIn = word('currency', USUAL_CURRENCY);
+
+/** @returns {{value: string} | {error: string}} */
+export function readCurrency(text) {
+  const code = text.trim().toUpperCase();
+  return Intl.supportedValuesOf('currency').includes(code) ? { value: code } : { error: `“${text.trim()}” is no currency. Write its three letters: GBP, EUR, USD.` };
+}
+
 /** `12.50` or an empty text as money. @returns {{value: number | null} | {error: string}} */
 export function readPrice(text) {
   const clean = text.trim().replace(/^[£€$]\s*/, '');
   if (clean === '') return { value: null };
+  if (/^[1-9]\d{0,2}[.,]\d{3}$/.test(clean)) return { error: `“${clean}” can mean ${Number(clean.replace(',', '.'))} or ${clean.replace(/[.,]/, '')}. Write one of them.` };
   const plain = /^\d+,\d{1,2}$/.test(clean) ? clean.replace(',', '.') : clean;
   if (!/^\d+(\.\d{1,4})?$/.test(plain)) {
     return { error: /^-/.test(plain) ? 'A price is 0 or more. Leave it empty where there is none yet.' : `“${clean}” is no price. Write it as 12.50.` };
