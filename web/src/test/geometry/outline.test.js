@@ -76,3 +76,7 @@ test('a corner in the middle of a straight side is none', () => {
 test('an outline without area has no inside and is drawn as it is', () => {
   for (const none of [rectangle(0, 0), rectangle(2400, 0), [[0, 0], [1000, 0], [2000, 0]]]) equal(inset(none, 100), none);
 });
+
+test('a bed in feet that is turned by quarters stays on its inches', () => {
+  equal(aboutItsMiddle(rectangle(2438.4, 1219.2), { at: [609.6, 609.6], turn: 0, mirror: false }, { turn: 90 }).at, [2438.4, 0]);
+});

@@ -12,6 +12,12 @@ test('a U of 3600 x 2400 with a recess of 1200 x 1500 covers 8.64 - 1.80 = 6.84 
   equal(wallLengths(u), [3600, 2400, 1200, 1500, 1200, 1500, 1200, 2400]);
 });
 
+test('shapes in feet keep their inches: arms of 3 1/2 feet beside a recess of 3 feet in 10', () => {
+  const feet = count => Math.round(3048 * count) / 10;
+  equal(you(feet(10), feet(8), { width: feet(3), depth: feet(5) })[5], [feet(3.5), feet(3)]);
+  equal(tee(feet(10), feet(8), { width: feet(3), depth: feet(5) })[2], [feet(6.5), feet(5)]);
+});
+
 test('a T of 3000 x 2000 with a stem of 1000 x 1200 covers 3.0 x 0.8 + 1.0 x 1.2 = 3.6 m2', () => {
   equal(area(tee(3000, 2000, { width: 1000, depth: 1200 })), 3600000);
 });

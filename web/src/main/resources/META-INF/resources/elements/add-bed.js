@@ -1,4 +1,5 @@
 import { shown } from '../geometry/length.js';
+import { measured } from '../geometry/measure.js';
 import { rectangle, walked } from '../geometry/outline.js';
 import { ell, tee, you } from '../geometry/shapes.js';
 import { leastSide, partCheck, readCourses, sideCheck } from '../state/checks.js';
@@ -21,15 +22,22 @@ const SHAPES = {
   T: { make: tee, part: 'Stem towards the house', needs: (joints, room) => ({ least: room, left: 2 * joints }) },
 };
 
+/** What can be written, in the garden's measures. */
+const SUCH_AS = {
+  metric: { width: `2400, 2.4 m or 7' 10 1/2"`, depth: '1200, or 2400 x 1200 above', sides: '3000, 1500, 1200 right, 900, 1800, 2400', turn: '1000 left 60' },
+  imperial: { width: `8', 7' 10 1/2" or 2.4 m`, depth: `4', or 8' x 4' above`, sides: `10', 5', 4' right, 3', 6', 8'`, turn: `3' left 60` },
+};
+
 /** add-bed: a bed in three entries, five where it is no rectangle. Fires `closed` when done or given up, `added` with its code. */
 export class AddBed extends GardenElement {
   attached() {
     const { plan } = this.garden;
     const units = unitsOf(plan);
+    const hints = SUCH_AS[units];
     const { thickness, height } = this.#section = usualSection(plan);
-    this.width = lengthField({ label: 'Width, along the house', units, many: true, hint: `2400, 2.4 m or 7' 10 1/2"`,
+    this.width = lengthField({ label: 'Width, along the house', units, many: true, hint: hints.width,
       check: sideCheck(plan, thickness, 'width'), key: 'add width' });
-    this.depth = lengthField({ label: 'Depth, away from the house', units, hint: '1200, or 2400 x 1200 above',
+    this.depth = lengthField({ label: 'Depth, away from the house', units, hint: hints.depth,
       check: sideCheck(plan, thickness, 'depth'), key: 'add depth' });
     this.courses = countField({ label: 'Courses', read: readCourses, value: plan.defaults?.courses ?? USUAL.courses, hint: `rings of timber, ${shown(height, units)} high each`,
       key: 'add courses' });
@@ -60,13 +68,14 @@ export class AddBed extends GardenElement {
   #showParts() {
     const { thickness } = this.#section;
     const [joints, room] = [jointsIn(thickness), leastSide(thickness)];
+    const units = unitsOf(this.garden.plan);
     const bySides = this.shape.value === 'sides';
     this.width.hidden = bySides;
     this.depth.hidden = bySides;
     this.#sides = bySides ? countField({ label: 'Sides, walked round', mode: 'text', key: 'add sides', read: text => {
-      const read = readSides(text, joints, unitsOf(this.garden.plan));
+      const read = readSides(text, joints, units);
       return read.error ? read : { value: text };
-    }, hint: '3000, 1500, 1200 right, 900, 1800, 2400: the first to the right, each with the turn at its end, to the left by 90° unless said; 1000 left 60 turns by 60°' }) : null;
+    }, hint: `${SUCH_AS[units].sides}: the first to the right, each with the turn at its end, to the left by 90° unless said; ${SUCH_AS[units].turn} turns by 60°` }) : null;
     if (bySides) {
       this.#partFields = [];
       this.parts.replaceChildren(this.#sides);
@@ -74,7 +83,6 @@ export class AddBed extends GardenElement {
     }
     const shape = SHAPES[this.shape.value];
     const needs = shape?.needs(joints, room);
-    const units = unitsOf(this.garden.plan);
     const field = (label, key, check) => lengthField({ label, key, units, check });
     this.#partFields = shape ? [
       field(`${shape.part}: width`, 'add part width', mm => partCheck(this.width.length ?? Infinity, needs.least, needs.left, units)(mm)),
@@ -104,7 +112,7 @@ export class AddBed extends GardenElement {
     plans.run(standBed({ ...(walls ? { walls } : outline ? { outline } : { width, depth }), courses, at }));
     const id = lastBed(plans.plan);
     this.garden.choice.takeBed(id);
-    this.say(`Bed ${id} is added, ${at[0]} along and ${at[1]} away from the house.${saidOfRoom(room)}`);
+    this.say(`Bed ${id} is added, ${at.map(mm => measured(mm, 'mm', unitsOf(plans.plan), 1)).join(' along and ')} away from the house.${saidOfRoom(room)}`);
     this.dispatchEvent(new CustomEvent('added', { detail: id, bubbles: true }));
     this.#close();
   };

@@ -2,6 +2,7 @@ import { shown } from '../geometry/length.js';
 import { measured } from '../geometry/measure.js';
 import { put, saidBy, WAYS, wayOf } from '../state/ground.js';
 import { LISTS, OBJECTS } from '../state/ground-forms.js';
+import { beginWith } from '../state/new-garden.js';
 import { unitsOf } from '../state/plan.js';
 import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
 import { countField } from './count-field.js';
@@ -73,7 +74,9 @@ export class LapGround extends GardenElement {
   #wayForms(way) {
     this.#outline = null;
     if (way === 'drawn') {
-      this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: '0, 0; 12000, 0; 12000, 9000', read: text => readPlaces(text, 3) });
+      const units = unitsOf(this.garden.plan);
+      const { yard } = beginWith(units);
+      this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: writtenPlaces([[0, 0], [yard.width, 0], [yard.width, yard.depth]], units), read: text => readPlaces(text, 3) });
       this.#outline.addEventListener('count', event => this.run(put(['ground', 'outline'], event.detail)));
       return [this.#outline, h('button', { type: 'button', 'data-key': 'draw outline', onclick: () => this.#drawOutline() }, 'Draw the outline'),
         h('p.hint', {}, 'Press corner by corner, or type each length and its way. While this place is open the corners can be dragged.')];

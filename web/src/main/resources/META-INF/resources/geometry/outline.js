@@ -122,7 +122,7 @@ export function aboutItsMiddle(outline, placement, change) {
   const [x, y] = middle(bounds(placed(outline, placement)));
   const next = { ...placement, ...change };
   const [nextX, nextY] = middle(bounds(placed(outline, next)));
-  return { ...next, at: [Math.round(next.at[0] + x - nextX), Math.round(next.at[1] + y - nextY)] };
+  return { ...next, at: [next.at[0] + x - nextX, next.at[1] + y - nextY].map(mm => Math.round(mm * 10) / 10) };
 }
 
 /**

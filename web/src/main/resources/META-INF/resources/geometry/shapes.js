@@ -2,23 +2,26 @@ import { distance } from './outline.js';
 
 /** The outlines that beds are stood in, corners counter-clockwise from the front left, millimetres. */
 
+/** Documents hold tenths of a millimetre. */
+const tenth = mm => Math.round(mm * 10) / 10;
+
 /** An L: a piece is missing at the rear right. */
 export function ell(width, depth, missing) {
-  const [x, y] = [width - missing.width, depth - missing.depth];
+  const [x, y] = [tenth(width - missing.width), tenth(depth - missing.depth)];
   return [[0, 0], [width, 0], [width, y], [x, y], [x, depth], [0, depth]];
 }
 
 /** A U: a piece is missing in the middle of the back. */
 export function you(width, depth, missing) {
-  const left = Math.round((width - missing.width) / 2);
-  const [right, y] = [left + missing.width, depth - missing.depth];
+  const left = tenth((width - missing.width) / 2);
+  const [right, y] = [tenth(left + missing.width), tenth(depth - missing.depth)];
   return [[0, 0], [width, 0], [width, depth], [right, depth], [right, y], [left, y], [left, depth], [0, depth]];
 }
 
 /** A T: a stem towards the house in the middle of the front. */
 export function tee(width, depth, stem) {
-  const left = Math.round((width - stem.width) / 2);
-  const right = left + stem.width;
+  const left = tenth((width - stem.width) / 2);
+  const right = tenth(left + stem.width);
   return [[left, 0], [right, 0], [right, stem.depth], [width, stem.depth], [width, depth], [0, depth], [0, stem.depth], [left, stem.depth]];
 }
 

@@ -25,7 +25,7 @@ export const turnBeds = (ids, change) => plan => {
   const [x, y] = middle(box);
   const [nowX, nowY] = middle(bounds(...turned.map(({ bed, next }) => placed(bed.own, next))));
   return turned.reduce((now, { bed, next }) =>
-    placeBed(bed.id, { ...next, at: [Math.round(next.at[0] + x - nowX), Math.round(next.at[1] + y - nowY)] })(now), plan);
+    placeBed(bed.id, { ...next, at: [next.at[0] + x - nowX, next.at[1] + y - nowY].map(tenth) })(now), plan);
 };
 
 /** About the yard's origin: the common middle is put right afterwards. */
