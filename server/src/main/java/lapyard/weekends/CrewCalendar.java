@@ -31,6 +31,8 @@ final class CrewCalendar {
     final int unitsADay;
     final int days;
     private final int[] weekend;
+    /** Where nobody ever comes who can lift, wheels do, as the finding about lifts says. */
+    private final boolean wheels;
     private final List<List<Person>> there = new ArrayList<>();
 
     /** @param days that are laid out; the pattern repeats behind them */
@@ -39,6 +41,7 @@ final class CrewCalendar {
         this.days = Math.min(MOST_DAYS, (days + 6) / 7 * 7);
         unitsADay = (int) Math.ceil(crew.dates().hours() * 60 / UNIT_MINUTES - 1e-9) + 1;
         for (int day = 0; day < this.days; day++) there.add(thereOn(day));
+        wheels = lifters() == 0;
         weekend = new int[this.days];
         int number = 0;
         int week = Integer.MIN_VALUE;
@@ -123,7 +126,7 @@ final class CrewCalendar {
     int hands(int day, int unit, boolean lifting) {
         int hands = 0;
         for (Person person : unit == unitsADay - 1 ? List.<Person>of() : there(day)) {
-            if (unit * UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!lifting || person.lifts())) hands++;
+            if (unit * UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!lifting || wheels || person.lifts())) hands++;
         }
         return hands;
     }

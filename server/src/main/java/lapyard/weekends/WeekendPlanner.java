@@ -33,6 +33,9 @@ public final class WeekendPlanner {
     /** For a plan that follows each change of the garden. */
     public static final Effort FOLLOWING = Effort.ofSteps(400, 200);
 
+    /** In which the fullest day is looked for, days. */
+    private static final int YEAR_DAYS = 7 * 53;
+
     /** What is searched for: equal ones have equal results. */
     public record Staging(StagingProblem problem) {
         public int tasks() {
@@ -88,13 +91,16 @@ public final class WeekendPlanner {
 
     /** The crew of a year, as its fullest day has it, with what each of them lifts. */
     public static Lifting lifting(Crew crew, double limitKg) {
-        return new Lifting(limitKg, Math.max(1, new CrewCalendar(crew, 7 * 53).lifters()));
+        return new Lifting(limitKg, Math.max(1, new CrewCalendar(crew, YEAR_DAYS).lifters()));
     }
 
     private Weekends plan(int today, Function<Staging, StagingResult> schedule) {
         List<GardenTask> open = works.stream().filter(work -> !done.contains(work.id())).toList();
         double load = open.stream().mapToDouble(GardenTask::personHours).sum();
         calendar = CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today);
+        int lifted = open.stream().flatMap(work -> work.shares().stream()).filter(GardenTask.Share::lifts).mapToInt(GardenTask.Share::people).max().orElse(0);
+        // what is lifted together waits for the one who comes late in the year
+        if (lifted > Math.max(1, calendar.lifters())) calendar = new CrewCalendar(crew, YEAR_DAYS + calendar.days);
         if (!calendar.anyoneEver()) {
             findings.add(Finding.of(FindingKind.NOBODY_COMES, Place.of(What.CREW)).with("days", Fact.count(calendar.days, "days"))
                     .by(Fact.count(0, "people")).way(WayKind.TAKE_HOLIDAYS_OUT).way(WayKind.SAY_WHO_COMES));

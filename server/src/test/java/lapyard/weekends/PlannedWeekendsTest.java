@@ -19,6 +19,8 @@ import lapyard.plan.FindingKind;
 import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.SawLoad;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Plans of generated crews, walked through quarter by quarter: nobody is at two places, no wait is cut short, nothing is forgotten. */
 class PlannedWeekendsTest {
@@ -50,6 +52,24 @@ class PlannedWeekendsTest {
             check("crew " + crew + ", today " + today, weekends, new CrewCalendar(sheet.garden().people().crew(), 7 * 60), done, today, dated);
         }
         assertTrue(broken > 5 && waited > 50, "tasks in parts " + broken + ", waits " + waited);
+    }
+
+    /** Whom nobody can help has wheels; who is helped on one day of the year lifts on that day. Either way the garden has a plan. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {"name":"Ana","lifts":false}                                                    | 1
+            {"name":"Ana","lifts":false,"days":["sat"]},{"name":"Bo","days":["mon"]}         | 1
+            {"name":"Ana"},{"name":"Bo","comes":["2028-02-05"]}                              | 2
+            """)
+    void aCrewThatSeldomOrNeverLiftsHasAPlan(String people, int together) {
+        JobSheet sheet = Gardens.sheet("{" + BEDS + ",\"crew\":{\"start\":\"2027-03-06\",\"people\":[" + people + "]}}");
+        assertEquals(together, sheet.lifting().crew());
+        assertTrue(sheet.snags().stream().anyMatch(finding -> finding.kind() == FindingKind.LIFTS || finding.kind() == FindingKind.LIFTS_BEYOND), "lifts are not told");
+        Weekends weekends = sheet.weekends();
+        assertTrue(weekends.tasks().stream().filter(task -> task.work().lifts()).count() > 1, "nothing is lifted");
+        for (Weekends.Day day : weekends.days()) {
+            for (Weekends.Part part : day.parts()) assertTrue(part.people() <= day.people().size(), day.date() + ": " + part);
+        }
     }
 
     private void check(String name, Weekends weekends, CrewCalendar calendar, Map<String, Integer> done, int today, boolean dated) {
