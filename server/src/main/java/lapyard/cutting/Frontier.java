@@ -63,7 +63,7 @@ final class Frontier {
         boolean complete = true;
         for (int layer = 0; layer < layers.size() && complete; layer++) complete = add(layer);
         rank();
-        best = states > 0 ? worth[ranked[0]] : 0;
+        best = worth[ranked[0]];
         if (!complete) best = Math.max(best, relaxed(items));
         else if (best <= enough) best = Math.max(best, enough);
     }

@@ -86,18 +86,12 @@ final class Knapsack {
     /** Patterns worth more than {@code above}, each with a different last item of the table; best first, at most {@code most}. */
     List<Pattern> more(int stock, long above, int most) {
         if (!byTable) return moreByFrontier(stock, most);
-        List<long[]> ends = new ArrayList<>();
-        int last = layersFor(stock) - 1;
-        for (int layer = last; layer >= 0; layer--) {
-            boolean closesItem = layer == last || layerItem[layer + 1] != layerItem[layer];
-            if (closesItem && atEnd[layer][stock] > above && usesItemOf(layer, stock)) {
-                ends.add(new long[] {atEnd[layer][stock], layer});
-            }
-        }
-        ends.sort((a, b) -> Long.compare(b[0], a[0]));
         List<Pattern> patterns = new ArrayList<>();
-        for (long[] end : ends.subList(0, Math.min(most, ends.size()))) {
-            patterns.add(filled(stock, trace((int) end[1], stock)));
+        int last = layersFor(stock) - 1;
+        // the most that is made of fewer layers is never worth more
+        for (int layer = last; layer >= 0 && patterns.size() < most && atEnd[layer][stock] > above; layer--) {
+            boolean closesItem = layer == last || layerItem[layer + 1] != layerItem[layer];
+            if (closesItem && usesItemOf(layer, stock)) patterns.add(filled(stock, trace(layer, stock)));
         }
         return patterns;
     }

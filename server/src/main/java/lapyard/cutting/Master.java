@@ -9,6 +9,8 @@ import java.util.Arrays;
  */
 final class Master {
     private static final double TINY = 1e-9;
+    /** An amount that is lower is below nothing by more than rounding. */
+    private static final double LEAST = -1e-8;
     private static final int STEPS_BETWEEN_CHECKS = 100;
 
     private final int rows;
@@ -103,11 +105,14 @@ final class Master {
 
     /** Brings the programme to its optimum over the columns there are. */
     void optimise() {
-        if (!dualSteps()) {
+        dualSteps();
+        primalSteps();
+        // dual steps from prices that were out of order may end below nothing: now the prices are in order
+        if (Arrays.stream(basic).anyMatch(amount -> amount < LEAST)) {
             invert();
             dualSteps();
+            primalSteps();
         }
-        primalSteps();
     }
 
     /** Duals of the rows: demands 0 or more, supplies 0 or less, up to rounding. */
@@ -207,19 +212,19 @@ final class Master {
         }
     }
 
-    private boolean dualSteps() {
+    private void dualSteps() {
         refreshPrices();
         for (int turn = 0; turn < 20 * rows + 500; turn++) {
-            if (turn % 64 == 63 && budget.over()) return true; // any prices give a bound, so stopping here is safe
+            if (turn % 64 == 63 && budget.over()) return; // any prices give a bound, so stopping here is safe
             int out = -1;
-            double lowest = -1e-8;
+            double lowest = LEAST;
             for (int r = 0; r < rows; r++) {
                 if (basic[r] < lowest) {
                     lowest = basic[r];
                     out = r;
                 }
             }
-            if (out < 0) return true;
+            if (out < 0) return;
             double[] line = inverse[out];
             int in = -1;
             double ratio = Double.POSITIVE_INFINITY;
@@ -240,11 +245,10 @@ final class Master {
                 }
             }
             budget.spend(2L * from[columns]);
-            if (in < 0) return false;
+            if (in < 0) return;
             direction(in);
             pivot(in, out, reducedIn);
         }
-        return false;
     }
 
     private void pivot(int in, int out, double reduced) {

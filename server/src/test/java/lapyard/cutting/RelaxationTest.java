@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +26,7 @@ class RelaxationTest {
     @Test
     void amountsAndPricesComeToTheSameMoney() {
         for (int job = 0; job < 120; job++) {
-            int demands = 1 + random.nextInt(7);
+            int demands = job % 40 == 0 ? 40 : 1 + random.nextInt(7);
             int supplies = random.nextInt(4);
             Master master = new Master(demands, supplies, budget);
             List<double[]> columns = new ArrayList<>();
@@ -40,9 +41,9 @@ class RelaxationTest {
             }
             for (int r = 0; r < demands; r++) start[r] = add(master, columns, costs, 3, r, -1);
             master.startWith(start);
-            boolean[] barred = new boolean[400];
+            boolean[] barred = new boolean[1500];
             for (int look = 0; look < 4; look++) {
-                for (int more = random.nextInt(job % 10 == 0 ? 60 : 12); more > 0; more--) {
+                for (int more = job % 40 == 0 ? 250 : random.nextInt(12); more > 0; more--) {
                     add(master, columns, costs, 0.2 + random.nextDouble(), -1, supplies == 0 || random.nextBoolean() ? -1 : demands + random.nextInt(supplies));
                 }
                 int[] wanted = random.ints(demands, 0, 30).toArray();
@@ -51,6 +52,9 @@ class RelaxationTest {
                 master.rightHandSide(wanted, there);
                 master.optimise();
                 assertEquals(columns.size(), master.columns());
+                checkOptimum(master, columns, costs, barred, wanted, there);
+                // worked out afresh, the same columns say the same
+                master.startWith(IntStream.range(0, start.length).map(master::basicColumn).toArray());
                 checkOptimum(master, columns, costs, barred, wanted, there);
             }
         }
@@ -84,7 +88,7 @@ class RelaxationTest {
         boolean shutIn = false;
         for (int r = 0; r < amounts.length; r++) {
             int column = master.basicColumn(r);
-            assertTrue(amounts[r] > -NEAR, "below nothing: " + amounts[r]);
+            assertTrue(amounts[r] > -NEAR, "below nothing: " + amounts[r] + " rows " + amounts.length + " cols " + columns.size());
             shutIn |= barred[column] && amounts[r] > NEAR;
             money += amounts[r] * costs.get(column);
             for (int i = 0; i < sum.length; i++) sum[i] += amounts[r] * columns.get(column)[i];
@@ -104,15 +108,16 @@ class RelaxationTest {
         }
     }
 
-    /** Against all fillings of all boards: none is worth more than its board may be, so that the prices are those of the whole. */
+    /** The reference is the programme over all fillings of all boards, without which no more is left out. */
     @Test
     void noFillingIsLeftOut() {
         int scarce = 0;
         int met = 0;
-        for (long seed = 3001; seed <= 3160; seed++) {
+        for (long seed = 3001; seed <= 3120; seed++) {
             WholeProblem problem = new Intake(BruteForceTest.random(seed)).whole();
+            if (problem.items() == 0) continue;
             Relaxation relaxation = new Relaxation(problem, budget);
-            for (int look = 0; look < 2; look++) {
+            for (int look = 0; look < 3; look++) {
                 int[] left = problem.demand.clone();
                 int[] boards = problem.supply.clone();
                 if (look > 0) {
@@ -120,18 +125,60 @@ class RelaxationTest {
                     for (int k = 0; k < boards.length; k++) if (boards[k] != WholeProblem.UNLIMITED) boards[k] = random.nextInt(boards[k] + 1);
                     relaxation.of(left, boards);
                 }
-                if (!relaxation.solve(Long.MAX_VALUE, 1000)) continue;
+                assertTrue(relaxation.solve(Long.MAX_VALUE, 1000));
+                double least = overAllFillings(problem, left, boards);
+                double near = 1e-7 * Math.max(1, least);
+                long bound = relaxation.bound();
+                // a filling that is in use may stay, though it holds more than is left to cut
+                assertTrue((look > 0 || bound >= Math.ceil(least - near)) && bound <= Math.ceil(least + near), seed + ": " + bound + " of " + least);
+                // where the bound can't rise any more, the fractions are left as they are
                 double value = relaxation.value();
+                assertTrue((look > 0 || value >= least - near) && value < Math.max(bound, least) + near, seed + ": " + value + " of " + least);
+                if (bound >= Math.ceil(least - near)) met++;
                 checkShares(problem, relaxation.shares(), left, boards, value);
-                assertTrue(relaxation.bound() <= Math.ceil(value + 1e-9 * Math.max(1, value)), seed + ": " + relaxation.bound() + " of " + value);
-                if (relaxation.bound() >= Math.ceil(value - 1e-3 * Math.max(1, value))) met++;
+                checkWorths(problem, relaxation, left, boards);
                 if (Arrays.stream(boards).anyMatch(there -> there != WholeProblem.UNLIMITED)) scarce++;
-                // where the bound can't rise any more, prices are left as they are
-                if (relaxation.bound() < Math.ceil(value - NEAR)) checkWorths(problem, relaxation, left, boards, value);
             }
+            assertTrue(!relaxation.solve(relaxation.bound(), 1000), "ends where the bound is what was asked for");
         }
         assertTrue(scarce > 50, "boards on hand: " + scarce);
-        assertTrue(met > 250, "the bound is mostly what the fractions cost: " + met);
+        assertTrue(met > 300, "mostly met: " + met);
+    }
+
+    private double overAllFillings(WholeProblem problem, int[] left, int[] boards) {
+        int[] limited = IntStream.range(0, boards.length).filter(k -> boards[k] != WholeProblem.UNLIMITED).toArray();
+        Master master = new Master(left.length, limited.length, budget);
+        int[] start = IntStream.range(0, left.length + limited.length).toArray();
+        double unit = 1000;
+        for (int i = 0; i < left.length; i++) start[i] = master.addColumn(problem.uncutCost[i] / unit, new int[] {i}, new double[] {1}, 1);
+        for (int k = 0; k < boards.length; k++) {
+            int supply = Arrays.binarySearch(limited, k);
+            List<int[]> fillings = new ArrayList<>();
+            if (boards[k] > 0) fillings(problem, k, left, 0, problem.capacity[k], new int[left.length], fillings);
+            for (int[] each : fillings) {
+                int[] rows = IntStream.concat(IntStream.range(0, left.length), IntStream.of(Math.max(0, left.length + supply))).toArray();
+                double[] entries = Arrays.copyOf(Arrays.stream(each).asDoubleStream().toArray(), rows.length);
+                entries[left.length] = 1;
+                master.addColumn(problem.cost[k] / unit, rows, entries, supply < 0 ? left.length : rows.length);
+            }
+        }
+        master.startWith(start);
+        master.rightHandSide(left, Arrays.stream(limited).map(k -> boards[k]).toArray());
+        master.optimise();
+        return master.value() * unit;
+    }
+
+    private static void fillings(WholeProblem problem, int stock, int[] left, int item, int room, int[] copies, List<int[]> all) {
+        if (item == left.length) {
+            all.add(copies.clone());
+            return;
+        }
+        int most = problem.holds(stock, item) ? Math.min(left[item], room / problem.weight[item]) : 0;
+        for (int n = 0; n <= most; n++) {
+            copies[item] = n;
+            fillings(problem, stock, left, item + 1, room - n * problem.weight[item], copies, all);
+        }
+        copies[item] = 0;
     }
 
     private static void checkShares(WholeProblem problem, List<Relaxation.Share> shares, int[] left, int[] boards, double value) {
@@ -154,26 +201,20 @@ class RelaxationTest {
         assertEquals(value, cost, NEAR * Math.max(1, value));
     }
 
-    /** Prices of pieces, brought down by what boards on hand are worth beyond their cost, come to the same money: so no fractional plan costs less. */
-    private static void checkWorths(WholeProblem problem, Relaxation relaxation, int[] left, int[] boards, double value) {
+    /** What the boards hold of the worths of the last round, counted out. */
+    private static void checkWorths(WholeProblem problem, Relaxation relaxation, int[] left, int[] boards) {
         double[] prices = relaxation.prices();
         double sum = 0;
-        for (int i = 0; i < left.length; i++) {
-            sum += prices[i] * left[i];
-            assertTrue(prices[i] <= problem.uncutCost[i] * (1 + NEAR) || left[i] == 0, "a piece may be left uncut for less");
-        }
+        for (int i = 0; i < left.length; i++) sum += prices[i] * left[i];
         double whole = relaxation.wholeWorth();
         long[] open = relaxation.boardWorth();
         long[] any = relaxation.anyBoardWorth();
         double unit = whole == 0 ? 1 : sum / whole;
         for (int k = 0; k < boards.length; k++) {
-            double most = most(problem, k, prices, left, 0, problem.capacity[k]);
-            assertEquals(most, any[k] * unit, NEAR * Math.max(1, value));
+            assertEquals(most(problem, k, prices, left, 0, problem.capacity[k]), any[k] * unit, 1e-9 * sum);
             assertEquals(boards[k] == 0 ? 0 : any[k], open[k]);
-            if (boards[k] == WholeProblem.UNLIMITED) assertTrue(most <= problem.cost[k] * (1 + NEAR), most + " on a board of " + problem.cost[k]);
-            else sum -= Math.max(0, most - problem.cost[k]) * boards[k];
         }
-        assertEquals(value, sum, NEAR * Math.max(1, value));
+        assertTrue(sum == 0 || sum >= (1 - NEAR) * relaxation.value(), "pieces are worth what the fractions cost, and what scarce boards are worth beyond");
     }
 
     private static double most(WholeProblem problem, int stock, double[] prices, int[] left, int item, int room) {
