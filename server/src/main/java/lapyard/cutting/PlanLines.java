@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -55,9 +54,6 @@ final class PlanLines {
         order.removeIf(e -> e.getKey().stock() == Pattern.NONE);
         order.sort(Comparator.comparing(Map.Entry::getKey, PlanLines::compare));
         for (var entry : order) place(entry.getKey(), entry.getValue());
-        List<CuttingResult.BoardLine> merged = merged();
-        lines.clear();
-        lines.addAll(merged);
         lines.sort(Comparator.comparing(firstStage::get));
     }
 
@@ -159,24 +155,5 @@ final class PlanLines {
         firstStage.put(line, cut.get(0).stage());
         cost = cost.add(board.worth().multiply(BigDecimal.valueOf(times)));
         salvage = salvage.add(board.salvage().multiply(BigDecimal.valueOf(times)));
-    }
-
-    private List<CuttingResult.BoardLine> merged() {
-        Map<List<Object>, CuttingResult.BoardLine> byWork = new LinkedHashMap<>();
-        for (var line : lines) {
-            List<Object> work = List.of(line.stock(), line.pieces());
-            var before = byWork.get(work);
-            var together = before == null
-                    ? line
-                    : new CuttingResult.BoardLine(
-                            line.stock(),
-                            before.count() + line.count(),
-                            line.pieces(),
-                            line.lengthsMm(),
-                            line.leftMm());
-            firstStage.put(together, firstStage.get(line));
-            byWork.put(work, together);
-        }
-        return new ArrayList<>(byWork.values());
     }
 }

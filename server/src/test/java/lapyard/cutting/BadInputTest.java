@@ -98,7 +98,26 @@ class BadInputTest {
         assertEquals("board L1000000000: \"length\" is 1000000000 mm; at most 2000000 mm is possible. Give a value from 0.001 mm to 2000000 mm.",
                 refused(job("x", 4, 10, List.of(board(1e9, "1")), List.of())));
         assertEquals("board L4800: \"price\" is -1; at least 0 is needed. Give a value from 0 to 999999999.", refused(job("x", 4, 10, List.of(board(4800, "-1")), List.of())));
+        for (int wrong : new int[] {-1, 3}) {
+            assertTrue(refused(job("x", 4, 10, LONG, List.of(new CuttingProblem.Demand("A", 900, 1, 1, wrong)))).startsWith("piece A: \"goodFaces\" is " + wrong));
+            assertTrue(refused(job("x", 4, 10, List.of(new CuttingProblem.Stock("R", 900, BigDecimal.ONE, OptionalInt.of(1), wrong)), List.of())).startsWith("board R: \"goodFaces\" is " + wrong));
+        }
+        assertTrue(refused(job("x", 4, 10, LONG, List.of(new CuttingProblem.Demand("A", 900, 1, -1, 0)))).startsWith("piece A: \"stage\" is -1"));
+        assertTrue(refused(job("x", 4, 10, List.of(onHand("R", 900, "1", -1)), List.of())).startsWith("board R: \"available\" is -1"));
         assertEquals("piece A: \"count\" is -2; at least 0 is needed. Give a value from 0 to 2147483647.", refused(job("x", 4, 10, LONG, List.of(piece("A", 9, -2)))));
+    }
+
+    /** Named as scarce are those that boards given would hold if there were one of them; a piece may have the name of a board. */
+    @Test
+    void onlyWhatABoardThatIsUsedUpWouldHoldIsScarce() {
+        var gone = onHand("L3000", 3000, "0", 0);
+        var there = onHand("L1000", 1000, "0", 9);
+        var pieces = List.of(piece("L1000", 900, 1), piece("long", 2980, 1), piece("longer", 2981, 1), piece("none", 2980, 0), new CuttingProblem.Demand("seen", 2980, 1, 1, 2));
+        var result = Jobs.solved(job("x", 4, 10, List.of(gone, there), pieces), CuttingSolver.QUICK);
+        assertEquals(List.of("long true", "longer false", "none false", "seen false"), result.unplaced().stream().map(one -> one.id() + " " + one.scarce()).toList());
+        assertTrue(Jobs.solved(job("x", 3000, 10, List.of(gone, there), List.of(piece("long", 2980, 1))), CuttingSolver.QUICK).unplaced().stream().noneMatch(CuttingResult.Unplaced::scarce));
+        var twice = CuttingSolver.solve(job("x", 4, 10, List.of(gone, there), List.of(piece("a", 900, 1), piece("a", 2980, 1))), CuttingSolver.QUICK);
+        assertEquals(List.of(false), twice.unplaced().stream().map(CuttingResult.Unplaced::scarce).toList());
     }
 
     @Test

@@ -14,9 +14,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReplanTest {
@@ -170,6 +172,32 @@ class ReplanTest {
     @Test
     void aNameThatAStockLengthHasIsRefused() {
         assertEquals(List.of(new Replan.Stop(Replan.Wrong.BOARD_NAME, "L3000", "#1", 0, 0)), refused(List.of(fresh("L3000", "L4800"))));
+    }
+
+    /** A single board on hand may keep its name; of two each has its own, and no more than two can be told of. */
+    @Test
+    void boardsOnHandAreToldOfByTheirOwnNames() {
+        var stock = List.of(onHand("R", 2000, "0", 1), onHand("Q", 2000, "0", 2));
+        var job = job("x", 0, 0, stock, List.of(piece("a", 1900, 2)));
+        assertEquals(2, planned(job, List.of(fresh("R", "R"))).fit());
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.BOARD_NAME, "Q", "#1", 0, 0)), stops(job, fresh("Q", "Q")));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.BOARD_NAME, "R", "#1", 0, 0)), stops(job, fresh("R", "Q")));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.STOCK_MORE, "R", "", 2, 1)), stops(job, fresh("R1", "R"), fresh("R2", "R")));
+    }
+
+    private static List<Replan.Stop> stops(CuttingProblem problem, Sawn... sawn) {
+        return assertInstanceOf(Replan.Refused.class, Replan.of(problem, List.of(sawn), CuttingSolver.QUICK)).stops();
+    }
+
+    /** A whole board on hand is worth 10.15 kept, a new one costs 8, so that is bought; opened, the board is worth nothing and is used. At 10.15 the new one is no cheaper. */
+    @ParameterizedTest
+    @CsvSource({"false, 8, L1000", "true, 8, ''", "false, 12, ''"})
+    void aBoardOnHandIsKeptWholeWhereANewOneIsCheaper(boolean opened, String price, String bought) {
+        var on = new CuttingProblem.Stock("R", 4000, BigDecimal.ZERO, OptionalInt.of(1), 1, new BigDecimal("10.15"), false);
+        var job = job("x", 0, 0, List.of(on, board(1000, price)), List.of(piece("a", 900, 1)));
+        var after = planned(job, List.of(new Sawn("R", "R", opened, List.of(), List.of(), 0, OptionalDouble.empty())));
+        assertEquals(bought, String.join(",", after.buy().keySet()));
+        assertEquals(1, after.fit());
     }
 
     /** Sawing a plan board by board, any part of it done, never costs more than the plan itself still had to. */

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class StageAndGradeTest {
@@ -102,5 +104,45 @@ class StageAndGradeTest {
                 .sum();
         // two boards of 1001 + 999 and two of 4 x 500
         assertEquals(6, settings);
+    }
+
+    /** Boards that are opened sooner come first, then longer ones, then those with the longer pieces; no two lines say the same. */
+    @Test
+    void linesStandInTheOrderOfWork() {
+        int several = 0;
+        for (long seed = 1; seed <= 24; seed++) {
+            CuttingProblem problem = Shapes.trade(5 + (int) (seed % 4), 30, 1 + (int) (seed % 3), (int) (seed % 2), seed).problem();
+            if (seed % 2 == 0) problem = problem.with(problem.stock(), problem.pieces().stream().map(d -> piece(d.id(), d.lengthMm(), d.count(), 1, false)).toList());
+            var stock = problem.stock();
+            var pieces = problem.pieces();
+            CuttingResult.BoardLine before = null;
+            Set<List<Object>> said = new HashSet<>();
+            for (var line : Jobs.solved(problem, CuttingSolver.QUICK).plan()) {
+                assertTrue(said.add(List.of(line.stock(), line.pieces())));
+                if (before != null) {
+                    int stage = stage(pieces, line) - stage(pieces, before);
+                    assertTrue(stage >= 0);
+                    double shorter = length(stock, before) - length(stock, line);
+                    assertTrue(seed % 2 != 0 || shorter >= 0, "longer boards first");
+                    if (seed % 2 == 0 && before.stock().equals(line.stock())) {
+                        several++;
+                        int at = 0;
+                        while (at < Math.min(line.pieces().size(), before.pieces().size()) && line.lengthsMm().get(at).equals(before.lengthsMm().get(at))) at++;
+                        boolean end = at == before.pieces().size() || at == line.pieces().size();
+                        assertTrue(end || line.lengthsMm().get(at) < before.lengthsMm().get(at), before + ", " + line);
+                    }
+                }
+                before = line;
+            }
+        }
+        assertTrue(several > 30, "lines of one board: " + several);
+    }
+
+    private static int stage(List<CuttingProblem.Demand> pieces, CuttingResult.BoardLine line) {
+        return pieces.stream().filter(one -> one.id().equals(line.pieces().get(0))).findFirst().orElseThrow().stage();
+    }
+
+    private static double length(List<CuttingProblem.Stock> stock, CuttingResult.BoardLine line) {
+        return stock.stream().filter(one -> one.id().equals(line.stock())).findFirst().orElseThrow().lengthMm();
     }
 }
