@@ -1,4 +1,4 @@
-import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, timberRows } from '../../main/resources/META-INF/resources/state/catalogue.js';
+import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, timberRows, writtenPrice } from '../../main/resources/META-INF/resources/state/catalogue.js';
 import { equal, test } from '../trial.js';
 
 const EXAMPLES = {
@@ -56,4 +56,8 @@ test('the currency is that of ISO 4217 by its letters, and the usual one is not 
   equal([readCurrency(' usd ').value, currencyOf(payIn('USD')({})), currencyOf({})], ['USD', 'USD', 'GBP']);
   equal(payIn('GBP')({ currency: 'USD', beds: [] }), { beds: [] });
   equal(readCurrency('pounds').error, '“pounds” is no currency. Write its three letters: GBP, EUR, USD.');
+});
+
+test('a price is written with its pence', () => {
+  equal([8.9, 36, 0, 10.4987, null, undefined].map(writtenPrice), ['8.90', '36.00', '0.00', '10.4987', '', '']);
 });

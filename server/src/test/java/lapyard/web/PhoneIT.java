@@ -125,6 +125,7 @@ class PhoneIT {
             tap(browser, "[data-key=\"" + number + "\"]");
             browser.until("the working does not unfold", "return Boolean(document.querySelector('lap-slip .working p'))");
             place(browser, "build", "weekends");
+            assertEquals(true, browser.js("return [...document.querySelectorAll('lap-days .parts li')].every(task => Math.abs(task.querySelector('.when').getBoundingClientRect().top - task.querySelector('.what').getBoundingClientRect().top) < 12)"), "a task takes two lines");
             assertTrue(browser.all("lap-days .day").size() > 1);
             place(browser, "build", "tally");
             String piece = "[data-key=\"" + browser.js("return document.querySelector('lap-tally .piece').dataset.key") + "\"]";

@@ -52,6 +52,7 @@ class TimberIT {
         int pieces = StreamSupport.stream(sheet.at("/cutting/0/boards").spliterator(), false).mapToInt(board -> board.path("cuts").size()).sum();
         Object shown = browser.js("return [...document.querySelectorAll('[data-key^=\"saw 100x200\"] .cut')].reduce((sum, cut) => sum + cut.title.split(', ').length, 0)");
         assertEquals((long) pieces, shown);
+        assertTrue((Boolean) browser.js("return [...document.querySelectorAll('.bar-board .kerf')].every(cut => cut.getBoundingClientRect().width >= 1)"), "a saw cut is too thin to be seen");
         browser.click("[data-key=\"saw settings\"]");
         long settings = StreamSupport.stream(sheet.at("/cutting/0/batches/stages").spliterator(), false).mapToLong(stage -> stage.path("settings").size()).sum();
         assertEquals(settings, browser.js("return document.querySelectorAll('[data-key^=\"saw 100x200\"] .settings li').length"));

@@ -1,7 +1,7 @@
 import { capital } from '../state/words.js';
 import { api } from '../api.js';
 import { sectionChoices } from '../state/build.js';
-import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
+import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows, writtenPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { unitsOf } from '../state/plan.js';
 import { readName, readNumber } from '../state/checks.js';
@@ -71,7 +71,7 @@ export class LapCatalogue extends GardenElement {
     const { id } = supplier;
     const set = fields => this.run(setSupplier(id, fields));
     const price = (label, field, hint) => countField({
-      label, mode: 'decimal', key: `supplier ${id} ${field}`, value: supplier[field] ?? '', hint,
+      label, mode: 'decimal', key: `supplier ${id} ${field}`, value: field === 'tax' || field === 'deposit' ? supplier[field] ?? '' : writtenPrice(supplier[field]), hint,
       read: readPrice, oncount: ({ detail }) => set({ [field]: detail ?? undefined }),
     });
     return h('details', {},
@@ -194,7 +194,7 @@ export class LapCatalogue extends GardenElement {
         const key = `price ${row.list} ${row.name} ${row.index ?? ''} ${row.supplier}`.trim();
         const from = row.supplier ? `, ${names[row.supplier] ?? row.supplier}` : '';
         return h('li', { 'data-key': `row ${key}` }, countField({
-          label: `${row.what}, ${row.sold}${from}`, mode: 'decimal', key, value: row.price ?? '', hint: row.example ? 'example' : row.price === null ? 'no price yet' : '',
+          label: `${row.what}, ${row.sold}${from}`, mode: 'decimal', key, value: writtenPrice(row.price), hint: row.example ? 'example' : row.price === null ? 'no price yet' : '',
           read: readPrice, oncount: ({ detail }) => this.run(setPrice(row, detail, this.#examples)),
         }));
       })));

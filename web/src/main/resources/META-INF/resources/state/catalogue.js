@@ -115,6 +115,9 @@ export function readPrice(text) {
   return value > 10000000 ? { error: 'At most 10000000. Check the point.' } : { value };
 }
 
+/** Money as it is written in a field: `8.90`, `0.125`. @param {number | null | undefined} price */
+export const writtenPrice = price => (price ?? null) === null ? '' : Math.abs(price * 100 - Math.round(price * 100)) < 1e-6 ? price.toFixed(2) : String(price);
+
 /** A short code for a supplier from its name, one that no other has. */
 export function supplierCode(name, taken) {
   const base = name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, 16) || 'supplier';
