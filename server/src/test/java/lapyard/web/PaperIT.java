@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -38,6 +39,19 @@ class PaperIT {
         assertFalse(page.stored(id).at("/beds/0").has("turn"));
         assertTrue(browser.text("[data-key=\"revision 3\"]").contains("brought back from 1"));
         page.hasNoComplaints();
+    }
+
+    /** While the browser lays out a sheet, the yard has the sheet's size. */
+    @Test
+    void theYardIsAsItWasAfterThePageWasPrinted(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        String look = "const { view, size } = document.querySelector('lap-yard'); return JSON.stringify([view, size])";
+        Object before = browser.js(look);
+        browser.driver.executeCdpCommand("Page.printToPDF", Map.of());
+        browser.drawn();
+        browser.drawn();
+        assertEquals(before, browser.js(look));
     }
 
     @Test

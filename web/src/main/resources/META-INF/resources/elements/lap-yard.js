@@ -83,7 +83,8 @@ export class LapYard extends GardenElement {
     this.atEnd(() => this.camera.end());
     this.listen(this.garden.choice, 'change', () => this.#followCourse());
     this.listen(window, 'beforeprint', () => this.#onPaper());
-    this.listen(window, 'afterprint', () => this.#resized());
+    // the page has the size of the screen again only in the frame after it
+    this.listen(window, 'afterprint', () => requestAnimationFrame(() => this.#resized()));
     this.pointer = new YardPointer(this);
     this.keys = new YardKeys(this);
     this.#resized();
