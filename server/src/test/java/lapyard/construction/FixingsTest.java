@@ -54,6 +54,16 @@ class FixingsTest {
     }
 
     /**
+     * Worked with pencil, screw 100 in 100 at 30 degrees through a sharp corner of 60: the timber that runs past reaches 100 / sin 60 = 115.5
+     * beyond the inner corner; of that the screw takes 100 / (4 cos 30) + 50 cos 30 = 72.2. Where the timber ends flush nothing is beyond.
+     */
+    @Test
+    void atASharpCornerTheTimberRunsFurtherPastTheTip() {
+        assertEquals(115.5 - 72.2, ScrewWay.of(Joint.LAP, 120, 100, 100).endCoverMm(), 0.06);
+        assertEquals(Double.POSITIVE_INFINITY, ScrewWay.of(Joint.LAP, -90, 100, 100).endCoverMm());
+    }
+
+    /**
      * Worked with pencil, screw 100 in 100, 30 degrees off the inner face, joint half the inside angle off it. Corner of 120: half
      * of the screw needs 50 x sin 30 / sin 60 = 28.9, set to 30; then 30 x sin 60 / sin 30 = 52.0 lie before the joint, the tip
      * 100 x sin 90 - 30 x sin 120 = 74.0 from the other inner face. Corner of 135: 50 x sin 37.5 / sin 67.5 = 32.9, set to 35; 53.1;
