@@ -215,7 +215,6 @@ final class Net {
             Arrays.fill(own, new Hours(new boolean[] {true}));
             return own;
         }
-        List<Boolean> cycle = problem.calendar().get().cycle();
         Map<List<Integer>, Hours> known = new HashMap<>();
         for (int i = 0; i < n; i++) {
             List<Integer> key = new ArrayList<>();
@@ -225,7 +224,7 @@ final class Net {
                     key.add(amount[i][u]);
                 }
             }
-            own[i] = known.computeIfAbsent(key, k -> hours(cycle, k));
+            own[i] = known.computeIfAbsent(key, this::hours);
             if (duration[i] > 0 && own[i].never()) throw BrokenRule.of(Rule.TASK_NEVER, task(i));
             if (unbroken[i] && duration[i] > own[i].longestRun())
                 throw BrokenRule.of(Rule.TASK_UNBROKEN, task(i)).with("wanted", duration[i], "clock units").with("longest", own[i].longestRun(), "clock units");
@@ -233,11 +232,13 @@ final class Net {
         return own;
     }
 
-    private Hours hours(List<Boolean> cycle, List<Integer> uses) {
-        boolean[] works = new boolean[cycle.size()];
-        for (int t = 0; t < works.length; t++) {
-            works[t] = cycle.get(t);
-            for (int u = 0; u < uses.size(); u += 2) works[t] &= there[uses.get(u)][t] >= uses.get(u + 1);
+    /** @param uses numbers of resources, each with its amount behind it */
+    private Hours hours(List<Integer> uses) {
+        boolean[] works = cycle.clone();
+        for (int u = 0; u < uses.size(); u += 2) {
+            int[] hands = there[uses.get(u)];
+            int wanted = uses.get(u + 1);
+            for (int t = 0; t < works.length; t++) works[t] &= hands[t] >= wanted;
         }
         return new Hours(works);
     }
