@@ -242,12 +242,14 @@ public final class Server implements AutoCloseable {
 
     /**
      * Begins with what is likely to be asked for first, once the store is open, and then with the resources: making both at
-     * once would take the processor from the first.
+     * once would take the processor from the first. Where that gave way to a request the resources are made once one is asked for.
      *
-     * @return done once the former is made or cannot be
+     * @return done once the former is made, cannot be or gave way
      */
     public CompletableFuture<Void> workAhead() {
-        return CompletableFuture.runAsync(standing::makeAhead, STARTING).whenComplete((made, failed) -> resourcesWanted.complete(null));
+        return CompletableFuture.runAsync(() -> {
+            if (standing.makeAhead()) resourcesWanted.complete(null);
+        }, STARTING);
     }
 
     /** Where it listens, with the port it really has. */

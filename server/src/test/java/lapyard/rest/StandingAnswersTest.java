@@ -3,6 +3,7 @@ package lapyard.rest;
 import static lapyard.rest.Served.BED;
 import static lapyard.rest.Served.problem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpRequest.BodyPublishers;
@@ -11,12 +12,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import lapyard.answers.AnswerService;
+import lapyard.answers.GardenDesk;
+import lapyard.answers.GivenDocument;
+import lapyard.answers.PreparedGarden;
+import lapyard.json.SheetAsk;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
+import lapyard.working.Look;
+import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -88,6 +98,39 @@ class StandingAnswersTest {
             assertEquals("2", made(served), "a first look, and the whole behind it");
             served.get(first + "/job-sheet");
             assertEquals("3", made(served));
+        }
+    }
+
+    /** So that making the resources does not take the processor from whoever asked. */
+    @Test
+    void whatIsMadeAheadTellsWhereItGaveWay() throws Exception {
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch answered = new CountDownLatch(1);
+        String held = BED.replace("2400", "3000");
+        AnswerService answers = new AnswerService(new GardenDesk() {
+            @Override
+            public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
+                try {
+                    begun.countDown();
+                    if (document.text().equals(held)) answered.await();
+                } catch (InterruptedException gaveWay) {
+                    Thread.currentThread().interrupt();
+                }
+                return super.prepare(document, progress, look);
+            }
+        });
+        ExecutorService starting = Executors.newSingleThreadExecutor();
+        try (GardenStore store = GardenStore.open(folder)) {
+            StandingAnswers standing = new StandingAnswers(() -> store, answers);
+            assertTrue(standing.makeAhead(), "nothing to make");
+            store.create(new NewGarden("last", "Last", held));
+            Future<Boolean> ahead = starting.submit(standing::makeAhead);
+            begun.await();
+            answers.jobSheet(GivenDocument.of(BED, "other"), SheetAsk.WHOLE.at(Look.FIRST));
+            assertFalse(ahead.get());
+        } finally {
+            answered.countDown();
+            starting.shutdown();
         }
     }
 
