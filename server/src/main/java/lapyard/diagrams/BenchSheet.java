@@ -255,12 +255,17 @@ final class BenchSheet {
         return new Shape.Circle(new Point(x, y), radius, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM)));
     }
 
-    /** A mark in bold, smaller where the room is narrow, then in two lines; cut off only where these are too wide as well. */
+    /** A mark in bold, see {@link #narrow}. */
     List<Shape.Text> mark(double x, double base, String words, double room) {
-        double size = fitting(words, MARK, TypeSize.LEAST, true, room);
-        List<String> lines = TextMeasure.wrap(words, size, true, room);
-        if (lines.size() != 2) return List.of(text(x, base, TextMeasure.cut(words, size, true, room), size, true));
-        return List.of(text(x, base - size * 0.75, lines.get(0), size, true), text(x, base + size * 0.4, lines.get(1), size, true));
+        return narrow(x, base, words, MARK, true, room);
+    }
+
+    /** Words that are smaller where the room is narrow, then in two lines; cut off only where these are too wide as well. */
+    List<Shape.Text> narrow(double x, double base, String words, double most, boolean bold, double room) {
+        double size = fitting(words, most, TypeSize.LEAST, bold, room);
+        List<String> lines = TextMeasure.wrap(words, size, bold, room);
+        if (lines.size() != 2) return List.of(text(x, base, TextMeasure.cut(words, size, bold, room), size, bold));
+        return List.of(text(x, base - size * 0.75, lines.get(0), size, bold), text(x, base + size * 0.4, lines.get(1), size, bold));
     }
 
     /** The largest of {@code most}, nine tenths of it and so on at which the words are no wider; {@code least} at the end. */

@@ -19,6 +19,9 @@ public final class BenchTable {
     private static final double PAD = 1.6;
 
     private static final double HEAD = 13;
+    private static final double HEAD_SIZE = 2.9;
+    /** Below the title of a table, above heads of one line. */
+    private static final double SPARE = 2.2;
 
     /** A cell stands on one line where this part of the type lets it. */
     private static final double SMALLER = 0.8;
@@ -98,7 +101,7 @@ public final class BenchTable {
     void on(Flow flow, int columns) {
         double wide = flow.columnWidth(columns, APART);
         flow.head(head(title, columns, wide), head(title + ", continued", columns, wide));
-        List<Flow.Block> blocks = rows.stream().flatMap(row -> blocks(row, wide).stream()).toList();
+        List<Flow.Block> blocks = rows(wide);
         if (columns == 1) flow.rows(blocks);
         else flow.columns(columns, APART, blocks);
         flow.endHead();
@@ -107,19 +110,24 @@ public final class BenchTable {
 
     /** The table as blocks of a width, its head first. */
     List<Flow.Block> blocks(double wide) {
-        return Stream.concat(Stream.of(head(title, 1, wide)), rows.stream().flatMap(row -> blocks(row, wide).stream())).toList();
+        return Stream.concat(Stream.of(head(title, 1, wide)), rows(wide).stream()).toList();
     }
 
-    /** The cells and, on strips below them, the photos: on one sheet where one holds them, else the cells with the first strip. */
-    private List<Flow.Block> blocks(Row row, double wide) {
-        List<Flow.Block> blocks = new ArrayList<>(List.of(block(row, wide)));
+    private List<Flow.Block> rows(double wide) {
+        double high = sheet.space().height() - headMm(wide);
+        return rows.stream().flatMap(row -> blocks(row, wide, high).stream()).toList();
+    }
+
+    /** The cells and, on strips below them, the photos: on one sheet where one holds them below the head, else the cells with the first strip. @param mostMm what it holds */
+    private List<Flow.Block> blocks(Row row, double wide, double mostMm) {
+        List<Flow.Block> blocks = new ArrayList<>(List.of(block(row, wide, mostMm)));
         int beside = Math.max(1, (int) ((wide + pad) / (PHOTO_WIDE + pad)));
         for (int from = 0; from < row.photos().size(); from += beside) {
             int to = Math.min(row.photos().size(), from + beside);
             blocks.add(strip(row.photos().subList(from, to), wide, to == row.photos().size()));
         }
         double high = blocks.stream().mapToDouble(Flow.Block::heightMm).sum();
-        return high + HEAD <= sheet.space().height() ? List.of(Flow.Block.of(blocks)) : blocks;
+        return high <= mostMm ? List.of(Flow.Block.of(blocks)) : blocks;
     }
 
     private Flow.Block strip(List<Seen> photos, double wide, boolean last) {
@@ -143,7 +151,7 @@ public final class BenchTable {
         return Math.min(PHOTO_WIDE / photo.widthPx(), PHOTO_HIGH / photo.heightPx());
     }
 
-    private Flow.Block block(Row row, double wide) {
+    private Flow.Block block(Row row, double wide, double mostMm) {
         List<List<String>> cells = new ArrayList<>();
         List<Double> sizes = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
@@ -152,7 +160,7 @@ public final class BenchTable {
             sizes.add(size(row.cells().get(i), column, room));
             cells.add(TextMeasure.wrap(row.cells().get(i), sizes.get(i), column.bold(), room));
         }
-        int most = (int) ((sheet.space().height() - HEAD - pad - (row.photos().isEmpty() ? 0 : PHOTO_HIGH + pad)) / pitch);
+        int most = (int) ((mostMm - pad - (row.photos().isEmpty() ? 0 : PHOTO_HIGH + pad)) / pitch);
         int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
         boolean ticked = row.cells().contains(TICK);
         double height = Math.max(lines * pitch, ticked ? TypeSize.TICK : 0) + pad;
@@ -189,8 +197,25 @@ public final class BenchTable {
         return shapes;
     }
 
+    /** A column's head in lines that have room. */
+    private List<String> headed(Column column, double wide) {
+        double room = wide * column.share() - 0.8;
+        return TextMeasure.wrap(column.head(), headSize(column, wide), false, room);
+    }
+
+    private static double headSize(Column column, double wide) {
+        return BenchSheet.fitting(column.head(), HEAD_SIZE, TypeSize.LEAST, false, wide * column.share() - 0.8);
+    }
+
+    /** Higher where a head of several lines would reach the title. */
+    private double headMm(double wide) {
+        int lines = columns.stream().mapToInt(column -> headed(column, wide).size()).max().orElse(1);
+        return HEAD + Math.max(0, (lines - 1) * HEAD_SIZE - SPARE);
+    }
+
     private Flow.Block head(String words, int beside, double wide) {
-        return new Flow.Block(HEAD, true, (left, top) -> {
+        double high = headMm(wide);
+        return new Flow.Block(high, true, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
             shapes.add(sheet.text(left, top + 5, words, 4.6, true).as(Tag.subheading()));
             Tag told = tag.head(columns.size());
@@ -200,13 +225,11 @@ public final class BenchTable {
                 for (int c = 0; c < columns.size(); c++) {
                     Column column = columns.get(c);
                     Tag cell = k == 0 ? told.cell(c) : Tag.REPEATED;
-                    double room = wide * column.share() - 0.8;
-                    double size = BenchSheet.fitting(column.head(), 2.9, TypeSize.LEAST, false, room);
-                    List<String> lines = TextMeasure.wrap(column.head(), size, false, room);
-                    shapes.addAll(sheet.inks.lines(x, top + 10.7 - (lines.size() - 1) * 2.9, 2.9, lines, size, false, cell));
+                    List<String> lines = headed(column, wide);
+                    shapes.addAll(sheet.inks.lines(x, top + high - 2.3 - (lines.size() - 1) * HEAD_SIZE, HEAD_SIZE, lines, headSize(column, wide), false, cell));
                     x += wide * column.share();
                 }
-                shapes.add(sheet.line(from, top + HEAD - 1, from + wide, top + HEAD - 1, Inks.THIN));
+                shapes.add(sheet.line(from, top + high - 1, from + wide, top + high - 1, Inks.THIN));
             }
             return shapes;
         });

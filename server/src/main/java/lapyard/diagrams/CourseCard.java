@@ -350,7 +350,7 @@ public final class CourseCard {
     }
 
     private void cell(List<Shape> shapes, double x, double base, String words, double size, boolean bold, double width, Tag tag) {
-        shapes.add(sheet.fitted(x, base, words, size, bold, width - 0.8).as(tag));
+        sheet.narrow(x, base, words, size, bold, width - 0.8).forEach(line -> shapes.add(line.as(tag)));
     }
 
     private static String words(PieceEnd end) {

@@ -272,13 +272,14 @@ public final class FloorCards {
 
     private static BenchTable liner(BenchSheet sheet, BedWork work) {
         if (onWalls(work)) {
+            double cut = sheet.imperial ? 0.4 : 0.32;
             BenchTable table = new BenchTable(
-                    sheet, "Liner, one piece a wall", new Column("Count", 0.14, true), new Column("Pieces", 0.36, true), new Column("Cut, width × height", 0.32, false),
+                    sheet, "Liner, one piece a wall", new Column("Count", 0.14, true), new Column("Pieces", 0.68 - cut, true), new Column("Cut, width × height", cut, false),
                     new Column("Walls", 0.18, false));
             Map<String, List<LinerPiece>> cuts = new LinkedHashMap<>();
-            work.liner().forEach(piece -> cuts.computeIfAbsent(size(sheet, piece.widthMm(), piece.heightMm()), cut -> new ArrayList<>()).add(piece));
-            cuts.forEach((cut, alike) -> table.row(
-                    Integer.toString(alike.size()), alike.stream().map(LinerPiece::id).collect(Collectors.joining(", ")), cut,
+            work.liner().forEach(piece -> cuts.computeIfAbsent(size(sheet, piece.widthMm(), piece.heightMm()), same -> new ArrayList<>()).add(piece));
+            cuts.forEach((size, alike) -> table.row(
+                    Integer.toString(alike.size()), alike.stream().map(LinerPiece::id).collect(Collectors.joining(", ")), size,
                     alike.stream().map(LinerPiece::wall).collect(Collectors.joining(", "))));
             return table;
         }

@@ -29,7 +29,7 @@ final class Flow {
     /** What goes on from the sheet before is little where it takes less than this part of one. */
     static final double LITTLE = 1.0 / 3;
 
-    /** Of a text that goes on over sheets, so many lines stay together at its beginning and at its end. */
+    /** Of a sentence that goes on over sheets or columns, so many lines stay together at its beginning and at its end. */
     private static final int TOGETHER = 2;
 
     /** Draws a block with its upper left corner at a place. */
@@ -295,9 +295,18 @@ final class Flow {
         List<Block> lines = new ArrayList<>();
         for (String words : sentences) {
             Tag sentence = Tag.paragraph();
+            List<Block> own = new ArrayList<>();
             for (String line : TextMeasure.wrap(words, size, bold, widthMm)) {
-                lines.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold).as(sentence))));
+                own.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold).as(sentence))));
             }
+            int last = own.size() - TOGETHER;
+            if (own.size() < 2 * TOGETHER) {
+                lines.add(Block.of(own));
+                continue;
+            }
+            lines.add(Block.of(own.subList(0, TOGETHER)));
+            lines.addAll(own.subList(TOGETHER, last));
+            lines.add(Block.of(own.subList(last, own.size())));
         }
         return lines;
     }

@@ -62,13 +62,17 @@ public final class LoadInSheets {
         double side = scale.paperMm(bag);
         flow.block(new Flow.Block(high, false, (x, top) -> {
             Box field = new Box(x, top, x + wide, top + high);
-            List<Shape> shapes = new ArrayList<>(PlanDrawing.picture(garden, works, covers, scale, field, options.mono()));
             View view = PlanTile.all(extent, scale, false, field).get(0).view();
+            Labels labels = new Labels(field);
+            List<Shape> bags = new ArrayList<>();
             for (int i = 0; i < places.size(); i++) {
-                Point at = view.on(places.get(i));
-                shapes.add(Inks.plain(sheet.inks.paper()).area(Box.about(at, side / 2), sheet.inks.pen(Inks.WIDE)));
-                shapes.add(Inks.sign(at, String.valueOf(i + 1), TypeSize.LEAST, sheet.inks.ink()));
+                Box square = Box.about(view.on(places.get(i)), side / 2);
+                labels.take(square.corners());
+                bags.add(Inks.plain(sheet.inks.paper()).area(square, sheet.inks.pen(Inks.WIDE)));
+                bags.add(Inks.sign(square.centre(), String.valueOf(i + 1), TypeSize.LEAST, sheet.inks.ink()));
             }
+            List<Shape> shapes = new ArrayList<>(PlanDrawing.picture(garden, works, covers, scale, field, labels, options.mono()));
+            shapes.addAll(bags);
             return shapes;
         }));
     }

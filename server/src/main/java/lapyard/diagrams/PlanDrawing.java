@@ -94,12 +94,16 @@ public record PlanDrawing(
         return tiles.stream().map(tile -> page(panel, flow, sheet, tile)).toList();
     }
 
-    /** The garden as it will look, without a sheet of its own, in the middle of a field that holds it at this scale. */
-    static List<Shape> picture(Garden garden, List<BedWork> works, List<PathCover> covers, Scale scale, Box field, boolean mono) {
+    /**
+     * The garden as it will look, without a sheet of its own, in the middle of a field that holds it at this scale.
+     *
+     * @param labels of the field, where something is drawn over the picture
+     */
+    static List<Shape> picture(Garden garden, List<BedWork> works, List<PathCover> covers, Scale scale, Box field, Labels labels, boolean mono) {
         PlanOptions options = new PlanOptions(BenchOptions.usual("", garden.imperial()), Optional.empty(), CLIENT, false);
         PlanTile tile = PlanTile.all(extent(garden, covers), scale, false, field).get(0);
         List<Shape> shapes = new ArrayList<>();
-        new PlanDrawing(garden, works, covers, PlanSnags.NONE, PegsAndSun.NOTHING, options, new Inks(mono)).drawing(shapes, tile, new Labels(field));
+        new PlanDrawing(garden, works, covers, PlanSnags.NONE, PegsAndSun.NOTHING, options, new Inks(mono)).drawing(shapes, tile, labels);
         return shapes;
     }
 

@@ -189,9 +189,12 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
         double outwards = outline.signedAreaMm2() > 0 ? 1 : -1;
         Labels labels = new Labels(field);
         for (int i = 0; i < ring.size(); i++) labels.take(Labels.line(ring.get(i), ring.get((i + 1) % ring.size())));
+        Words scaled = Words.of("1:" + scale.n(), SMALL, false);
+        Plate corner = scaled.at(new Point(field.left() + scaled.widthMm() / 2, field.high() - scaled.heightMm() / 2), 0);
+        labels.take(corner.corners());
+        shapes.addAll(scaled.on(corner, sheet.inks.ink(), Optional.empty()));
         for (int i = 0; i < ring.size(); i++) shapes.addAll(peg(ring, i, outwards, labels));
         for (int i = 0; i < ring.size(); i++) shapes.addAll(wall(ring, outline, i, outwards, labels));
-        shapes.add(sheet.text(field.left(), field.high() - 0.5, "1:" + scale.n(), 3, false));
         return shapes;
     }
 

@@ -53,7 +53,7 @@ public final class TwoOptions {
                 Box place = new Box(left, top + HEAD, left + wide, top + HEAD + high);
                 shapes.add(sheet.text(left, top + 4.6, (i == 0 ? "First: " : "Second: ") + one.name(), 4.6, true).as(Tag.subheading()));
                 String prefix = i == 0 ? "first-" : "second-";
-                shapes.addAll(renamed(prefix, PlanDrawing.picture(one.garden(), one.works(), one.covers(), scale, place, options.mono())));
+                shapes.addAll(renamed(prefix, PlanDrawing.picture(one.garden(), one.works(), one.covers(), scale, place, new Labels(place), options.mono())));
             }
             return shapes;
         }));

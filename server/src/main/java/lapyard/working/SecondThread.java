@@ -1,7 +1,9 @@
 package lapyard.working;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -49,23 +51,22 @@ public final class SecondThread<T> implements AutoCloseable {
         worker.start();
     }
 
-    /** What is made of each, in their order: the first half here, the second beside it. */
+    /** What is made of each, in their order; whichever of two threads is free takes the next. */
     public static <S, R> List<R> each(List<S> of, Function<S, R> making) {
-        int half = of.size() / 2;
-        try (SecondThread<List<R>> second = new SecondThread<>(() -> made(of.subList(half, of.size()), making))) {
-            List<R> all = made(of.subList(0, half), making);
-            all.addAll(second.result());
-            return all;
+        AtomicInteger next = new AtomicInteger();
+        Supplier<SortedMap<Integer, R>> taking = () -> {
+            SortedMap<Integer, R> made = new TreeMap<>();
+            for (int i = next.getAndIncrement(); i < of.size(); i = next.getAndIncrement()) {
+                Abandonable.check();
+                made.put(i, making.apply(of.get(i)));
+            }
+            return made;
+        };
+        try (SecondThread<SortedMap<Integer, R>> second = new SecondThread<>(taking)) {
+            SortedMap<Integer, R> all = taking.get();
+            all.putAll(second.result());
+            return List.copyOf(all.values());
         }
-    }
-
-    private static <S, R> List<R> made(List<S> of, Function<S, R> making) {
-        List<R> made = new ArrayList<>();
-        for (S one : of) {
-            Abandonable.check();
-            made.add(making.apply(one));
-        }
-        return made;
     }
 
     /**

@@ -22,7 +22,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** A page as others see it: its SVG read by the JDK's parser, its texts as polygons of JTS. */
-final class Drawn {
+public final class Drawn {
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private final Page page;
@@ -33,7 +33,7 @@ final class Drawn {
         this.document = document;
     }
 
-    static Drawn of(Page page) throws Exception {
+    public static Drawn of(Page page) throws Exception {
         var builder = DocumentBuilderFactory.newDefaultInstance().newDocumentBuilder();
         return new Drawn(page, builder.parse(new InputSource(new StringReader(SvgWriter.write(page)))));
     }
@@ -106,7 +106,7 @@ final class Drawn {
         return values;
     }
 
-    static List<Shape.Text> textShapes(List<Shape> shapes) {
+    public static List<Shape.Text> textShapes(List<Shape> shapes) {
         List<Shape.Text> texts = new ArrayList<>();
         for (Shape shape : shapes) {
             if (shape instanceof Shape.Text text && !text.text().isEmpty()) {
@@ -125,7 +125,7 @@ final class Drawn {
     }
 
     /** Pairs of texts that lie on each other, and texts that leave the sheet. */
-    List<String> collisions() {
+    public List<String> collisions() {
         List<String> found = new ArrayList<>();
         STRtree tree = new STRtree();
         Polygon sheet = polygon(

@@ -80,7 +80,7 @@ class PageUseTest {
     }
 
     /** Pages of any kind that are nearly empty and not the last, with what part of them is used. */
-    private static List<String> nearlyEmpty(JobSheet sheet) {
+    static List<String> nearlyEmpty(JobSheet sheet) {
         List<String> found = new ArrayList<>();
         for (Print print : Prints.ALL) {
             List<Page> pages;
