@@ -3,7 +3,6 @@ package lapyard.sheets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -31,20 +30,19 @@ final class SkylineBeam {
     private static final int GIVEN_UP = 2;
     private static final int MOST_GIVEN_UP = 7;
     private static final int CHOICES_AN_INSERTION = 6;
+    /** One choice more to so many, as some leave no room for the largest piece. */
+    private static final int A_SPARE_OF = 4;
 
     private final long width;
     private final int[] counts;
     private final int types;
     private final int pieces;
     private final long area;
-    /** Pieces as they may lie, narrowest first. */
-    private final int lies;
+    private final Lies lies;
     private final long[] wide;
     private final long[] high;
     private final long[] size;
     private final int[] typeOf;
-    /** The same piece the other way; itself where there is none. */
-    private final int[] otherLie;
     private final boolean alike;
 
     private final long[] typeMark;
@@ -62,6 +60,10 @@ final class SkylineBeam {
 
     private final BeamChoices choices = new BeamChoices();
 
+    /** Of the stretch, and the waste it can bear. */
+    private long height;
+    private long bearable;
+
     // the front that is gone on from, and its niche
     private final long[] x;
     private final long[] y;
@@ -69,6 +71,8 @@ final class SkylineBeam {
     private int niche;
     private long to;
     private long floor;
+    /** The lowest level but the niche. */
+    private long elsewhere;
     private long leftWall;
     private long rightWall;
     /** Mark of the pieces that are left and of all levels but the niche. */
@@ -83,6 +87,10 @@ final class SkylineBeam {
         int corners;
         /** Lies of pieces that are left, a bit each. */
         long[] open;
+        /** The same, largest first. */
+        long[] large;
+        /** Of {@link Lies#tallest}, those before this place are laid. */
+        int tall;
         /** Pieces left of each type; null where there is one of each. */
         int[] left;
         long area;
@@ -94,39 +102,23 @@ final class SkylineBeam {
     SkylineBeam(RollJob job, int[] counts, long width) {
         this.width = width;
         this.counts = counts;
-        this.types = counts.length;
-        List<long[]> all = new ArrayList<>();
+        types = counts.length;
+        lies = new Lies(job, counts, width);
+        wide = lies.wide;
+        high = lies.high;
+        size = lies.size;
+        typeOf = lies.typeOf;
+        typeMark = new long[types];
         long sum = 0;
         int n = 0;
         for (int t = 0; t < types; t++) {
-            if (counts[t] == 0) continue;
-            long w = job.types[t].width();
-            long h = job.types[t].height();
-            sum += w * h * counts[t];
+            typeMark[t] = BeamChoices.mix(t + 1, -7);
+            sum += job.types[t].width() * job.types[t].height() * counts[t];
             n += counts[t];
-            if (w <= width) all.add(new long[] {w, h, t});
-            if (job.turn && w != h && h <= width) all.add(new long[] {h, w, t});
         }
-        all.sort(Comparator.comparingLong((long[] a) -> a[0]).thenComparingLong(a -> a[1]));
-        alike = Arrays.stream(counts).anyMatch(count -> count > 1);
         area = sum;
         pieces = n;
-        lies = all.size();
-        wide = all.stream().mapToLong(a -> a[0]).toArray();
-        high = all.stream().mapToLong(a -> a[1]).toArray();
-        typeOf = all.stream().mapToInt(a -> (int) a[2]).toArray();
-        size = all.stream().mapToLong(a -> a[0] * a[1]).toArray();
-        otherLie = new int[lies];
-        int[] seenLie = new int[types];
-        Arrays.fill(seenLie, -1);
-        for (int o = 0; o < lies; o++) {
-            int other = seenLie[typeOf[o]];
-            otherLie[o] = other < 0 ? o : other;
-            if (other >= 0) otherLie[other] = o;
-            seenLie[typeOf[o]] = o;
-        }
-        typeMark = new long[types];
-        for (int t = 0; t < types; t++) typeMark[t] = BeamChoices.mix(t + 1, -7);
+        alike = Arrays.stream(counts).anyMatch(count -> count > 1);
         x = new long[pieces + 2];
         y = new long[pieces + 2];
     }
@@ -137,7 +129,8 @@ final class SkylineBeam {
      * @return all pieces in the order in which they are laid; null where no layout was found, which proves nothing
      */
     List<Block.Laid> fit(long height, int beam, Taste taste, RollBudget work) {
-        long bearable = width * height - area;
+        this.height = height;
+        bearable = width * height - area;
         if (bearable < 0) return null;
         steps = 0;
         if (level.length < beam) level = Arrays.copyOf(level, beam);
@@ -145,19 +138,23 @@ final class SkylineBeam {
         level[0] = empty();
         int fronts = 1;
         for (int n = 0; n < pieces; n++) {
-            choices.clear(beam);
+            choices.clear(beam + beam / A_SPARE_OF);
             long looked = 0;
-            for (int f = 0; f < fronts; f++) looked += expand(level[f], f, height, bearable, taste);
+            for (int f = 0; f < fronts; f++) looked += expand(level[f], f, taste);
             work.spend(looked + fronts * 20L);
             if (work.over()) return null;
             int kept = choices.sift();
-            for (int c = 0; c < kept; c++) place(level[choices.from(c)], choices.chosen(c), c);
-            work.spend(kept * (30L + types / 8));
-            if (kept == 0) return null;
+            fronts = 0;
+            int tried = 0;
+            for (int c = 0; c < kept && fronts < beam; c++, tried++) {
+                place(level[choices.from(c)], choices.chosen(c), fronts);
+                if (n + 1 == pieces || roomForLargest(next[fronts])) fronts++;
+            }
+            work.spend(tried * (30L + types / 8));
+            if (fronts == 0) return null;
             Front[] swap = level;
             level = next;
             next = swap;
-            fronts = kept;
         }
         Front lowest = level[0];
         for (int f = 1; f < fronts; f++) if (top(level[f]) < top(lowest)) lowest = level[f];
@@ -168,6 +165,22 @@ final class SkylineBeam {
         long top = 0;
         for (int i = 0; i < front.corners; i++) top = Math.max(top, front.y[i]);
         return top;
+    }
+
+    /** Whether somewhere the largest piece that is left has room on the front. */
+    private boolean roomForLargest(Front front) {
+        int o = lies.bySize[lies.next(front.large, 0)];
+        int other = lies.other[o];
+        return room(front, wide[o], height - high[o]) || room(front, wide[other], height - high[other]);
+    }
+
+    private boolean room(Front front, long wanted, long floor) {
+        long from = 0;
+        for (int i = 0; i < front.corners; i++) {
+            if (front.y[i] > floor) from = i + 1 < front.corners ? front.x[i + 1] : width;
+            else if ((i + 1 < front.corners ? front.x[i + 1] : width) - from >= wanted) return true;
+        }
+        return false;
     }
 
     private List<Block.Laid> laid(int last) {
@@ -181,8 +194,8 @@ final class SkylineBeam {
     private Front empty() {
         Front front = new Front();
         front.corners = 1;
-        front.open = new long[(lies + 63) / 64];
-        for (int o = 0; o < lies; o++) front.open[o >> 6] |= 1L << o;
+        front.open = lies.all();
+        front.large = lies.all();
         front.left = alike ? counts.clone() : null;
         for (int t = 0; t < types; t++) front.mark += counts[t] * typeMark[t];
         front.step = -1;
@@ -190,7 +203,7 @@ final class SkylineBeam {
     }
 
     /** Notes what may be laid next; returns how many places were looked at. */
-    private long expand(Front front, int f, long height, long bearable, Taste taste) {
+    private long expand(Front front, int f, Taste taste) {
         corners = front.corners;
         System.arraycopy(front.x, 0, x, 0, corners);
         System.arraycopy(front.y, 0, y, 0, corners);
@@ -203,11 +216,18 @@ final class SkylineBeam {
             boolean rightmost = niche + 1 == corners;
             to = rightmost ? width : x[niche + 1];
             floor = y[niche];
+            // what is left must still find room above it
+            if (floor + high[lies.tallest[front.tall]] > height) break;
             leftWall = niche > 0 ? y[niche - 1] : height;
             rightWall = rightmost ? height : y[niche + 1];
             shape = front.mark;
-            for (int i = 0; i < corners; i++) if (i != niche) shape += BeamChoices.mix(x[i], y[i]);
-            looked += look(front, f << 3 | given, height, bearable - waste, waste + taste.start * area + corner * corners, corner);
+            elsewhere = height;
+            for (int i = 0; i < corners; i++) {
+                if (i == niche) continue;
+                shape += BeamChoices.mix(x[i], y[i]);
+                elsewhere = Math.min(elsewhere, y[i]);
+            }
+            looked += look(front, f << 3 | given, bearable - waste, waste + taste.start * area + corner * corners, corner);
             if (given >= GIVEN_UP && any || given == MOST_GIVEN_UP || corners == 1) break;
             waste += (to - x[niche]) * (Math.min(leftWall, rightWall) - floor);
             corners = giveUp(x, y, corners, niche);
@@ -222,44 +242,44 @@ final class SkylineBeam {
      * @param spare    waste that is still bearable
      * @param leastBad how bad the front is before
      */
-    private long look(Front front, int from, long height, long spare, double leastBad, double corner) {
-        long[] open = front.open;
-        int first = 0;
-        while (open[first] == 0) first++;
-        long narrowest = wide[64 * first + Long.numberOfTrailingZeros(open[first])];
+    private long look(Front front, int from, long spare, double leastBad, double corner) {
         long room = to - x[niche];
-        long looked = 0;
-        long tooSmall = (long) (leastBad / choices.worst) - front.area;
-        long bits = open[first];
-        for (int word = first; ; ) {
-            while (bits == 0 && ++word < open.length) bits = open[word];
-            if (bits == 0) return looked;
-            int o = 64 * word + Long.numberOfTrailingZeros(bits);
-            bits &= bits - 1;
-            if (wide[o] > room) return looked;
+        long most = room - wide[lies.next(front.open, 0)];
+        long looked = 4;
+        // pieces beside which nothing fits: what they waste differs
+        for (int o = lies.next(front.open, lies.upTo(most)); o < lies.count && wide[o] <= room; o = lies.next(front.open, o + 1)) {
             looked++;
             long top = floor + high[o];
             if (top > height) continue;
             long gap = room - wide[o];
-            // as small a piece beside a gap that others fill is no choice, whatever walls it meets
-            if (gap < narrowest || size[o] > tooSmall) {
-                boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
-                long lost = gap < narrowest ? gap * (Math.min(top, atLeft ? rightWall : leftWall) - floor) : 0;
-                if (lost > spare) continue;
-                int more = gap > 0 ? top == (atLeft ? leftWall : rightWall) ? 0 : 1 : (top == leftWall ? -1 : 0) + (top == rightWall ? -1 : 0);
-                double bad = leastBad + lost + corner * more;
-                double laid = front.area + size[o];
-                // a product is much cheaper than a quotient, and most choices end here
-                if (bad < choices.worst * laid && note(from, o, (float) (bad / laid), top, atLeft)) {
-                    looked += CHOICES_AN_INSERTION;
-                    tooSmall = (long) (leastBad / choices.worst) - front.area;
-                }
-            }
+            boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
+            long lost = gap * (Math.min(top, atLeft ? rightWall : leftWall) - floor);
+            if (lost > spare || Math.min(top, elsewhere) + heightWithout(front, o) > height) continue;
             any = true;
+            int more = gap > 0 ? top == (atLeft ? leftWall : rightWall) ? 0 : 1 : (top == leftWall ? -1 : 0) + (top == rightWall ? -1 : 0);
+            if (note(from, o, leastBad + lost + corner * more, front.area + size[o], top, atLeft)) looked += CHOICES_AN_INSERTION;
         }
+        // beside the others something fits: the larger the better, whatever walls they meet
+        for (int s = lies.next(front.large, 0); s < lies.count; s = lies.next(front.large, s + 1)) {
+            int o = lies.bySize[s];
+            looked++;
+            boolean tooSmall = leastBad >= choices.worst * (double) (front.area + size[o]);
+            if (tooSmall && any) break;
+            long top = floor + high[o];
+            if (wide[o] > most || top > height) continue;
+            any = true;
+            if (tooSmall) break;
+            boolean atLeft = Math.abs(top - leftWall) <= Math.abs(top - rightWall);
+            int more = top == (atLeft ? leftWall : rightWall) ? 0 : 1;
+            if (note(from, o, leastBad + corner * more, front.area + size[o], top, atLeft)) looked += CHOICES_AN_INSERTION;
+        }
+        return looked;
     }
 
-    private boolean note(int from, int o, float score, long top, boolean atLeft) {
+    private boolean note(int from, int o, double bad, double laid, long top, boolean atLeft) {
+        // a product is much cheaper than a quotient, and most choices end here
+        if (bad >= choices.worst * laid) return false;
+        float score = (float) (bad / laid);
         if (score >= choices.worst) return false;
         boolean flush = top == rightWall && niche + 1 < corners;
         // equal marks are taken for equal layouts
@@ -348,16 +368,40 @@ final class SkylineBeam {
 
     /** What is still to be laid: all that was but this piece. */
     private void takeOut(Front old, Front front, int o) {
-        if (front.open == null) front.open = new long[old.open.length];
+        if (front.open == null) {
+            front.open = new long[old.open.length];
+            front.large = new long[old.open.length];
+        }
         System.arraycopy(old.open, 0, front.open, 0, old.open.length);
+        System.arraycopy(old.large, 0, front.large, 0, old.large.length);
         if (alike) {
             if (front.left == null) front.left = new int[types];
             System.arraycopy(old.left, 0, front.left, 0, types);
         }
         if (!alike || --front.left[typeOf[o]] == 0) {
-            front.open[o >> 6] &= ~(1L << o);
-            front.open[otherLie[o] >> 6] &= ~(1L << otherLie[o]);
+            int other = lies.other[o];
+            Lies.remove(front.open, o);
+            Lies.remove(front.open, other);
+            Lies.remove(front.large, lies.rank[o]);
+            Lies.remove(front.large, lies.rank[other]);
         }
+        front.tall = tall(front, old.tall);
+    }
+
+    /** The first of {@link Lies#tallest} from this place on that is left. */
+    private int tall(Front front, int from) {
+        int[] tallest = lies.tallest;
+        int place = from;
+        while (place < tallest.length && !Lies.has(front.open, tallest[place])) place++;
+        return place;
+    }
+
+    /** How high the pieces that are left reach at least from where they lie, when this one is laid. */
+    private long heightWithout(Front front, int o) {
+        int[] tallest = lies.tallest;
+        int place = front.tall;
+        if (typeOf[tallest[place]] == typeOf[o] && (!alike || front.left[typeOf[o]] == 1)) place = tall(front, place + 1);
+        return place == tallest.length ? 0 : high[tallest[place]];
     }
 
     /** Keeps where a piece was laid, and after which; returns its number. */
