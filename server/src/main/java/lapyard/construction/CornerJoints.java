@@ -10,6 +10,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -111,7 +112,7 @@ final class CornerJoints {
 
     /** Two at the ends of a piece at least, none further apart than asked for. */
     static int courseTies(double lengthMm, double everyMm) {
-        return (int) Math.ceil(lengthMm / everyMm - 1e-9) + 1;
+        return (int) Whole.up(lengthMm / everyMm) + 1;
     }
 
     private static void fixings(QuantityKind kind, String what, int count, int each, Bed bed, List<Quantity> quantities) {

@@ -13,6 +13,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Ties;
 import lapyard.plan.Ties.Support;
+import lapyard.working.Whole;
 
 /**
  * What holds the walls of a bed between their corners: ties square across it and posts.
@@ -177,7 +178,7 @@ public record CrossTies(
         /** Where a rod may pass: in each course by steps from its middle, clear of the joints above and below it. */
         private DoubleStream heightsMm(double nearestMm) {
             double courseMm = bed.section().heightMm();
-            int steps = Math.max(0, (int) Math.floor((courseMm / 2 - CROSSING_MM) / CROSSING_MM + 1e-9));
+            int steps = Math.max(0, (int) Whole.down((courseMm / 2 - CROSSING_MM) / CROSSING_MM));
             return IntStream.range(0, bed.courses())
                     .boxed()
                     .flatMap(course -> IntStream.rangeClosed(-steps, steps).mapToObj(step -> (course + 0.5) * courseMm + step * CROSSING_MM))
@@ -197,7 +198,7 @@ public record CrossTies(
         List<Double> places = new ArrayList<>();
         double from = 0;
         for (double to : ends) {
-            int more = to - from > overMm + 1e-6 ? (int) Math.ceil((to - from) / everyMm - 1e-9) - 1 : 0;
+            int more = to - from > overMm + 1e-6 ? (int) Whole.up((to - from) / everyMm) - 1 : 0;
             for (int i = 1; i <= more; i++) places.add(from + (to - from) * i / (more + 1));
             from = to;
         }

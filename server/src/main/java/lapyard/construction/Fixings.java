@@ -20,6 +20,7 @@ import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -169,7 +170,7 @@ final class Fixings {
     static void staples(Bed bed, Outline inner, List<Quantity> quantities) {
         double every = bed.inside().liner().stapleEveryMm();
         int edge = 0;
-        for (int side = 0; side < inner.sides(); side++) edge += (int) Math.floor(inner.sideMm(side) / every + 1e-9) + 1;
+        for (int side = 0; side < inner.sides(); side++) edge += (int) Whole.down(inner.sideMm(side) / every) + 1;
         int patches = bed.inside().liner().overFloor(bed.inside().base()) ? inner.insideCorners() : 0;
         int folds = inner.sides() - patches;
         int perFold = bed.inside().liner().staplesPerFold();

@@ -25,6 +25,7 @@ import lapyard.plan.Saw;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -105,7 +106,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
 
     /** A run longer than a strip is laid in equal parts, butted on the ground. */
     private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
-        int parts = usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
+        int parts = usableMm <= 0 ? 1 : (int) Whole.up(lengthMm / usableMm);
         for (int i = 0; i < parts; i++) strips.add(new Strip(id + (parts == 1 ? "" : Bed.smallLetter(i)), use, Lengths.toTenth(lengthMm / parts)));
     }
 

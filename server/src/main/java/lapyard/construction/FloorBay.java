@@ -10,6 +10,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
+import lapyard.working.Whole;
 
 /**
  * One rectangle of a slatted floor.
@@ -109,7 +110,7 @@ public record FloorBay(
             }
             return bay(floor, alongY, places, bearers, plain, row -> List.of(new Chords.Span(first, first + across)), base);
         }
-        int count = (int) Math.ceil(across / base.bearerEveryMm() - 1e-9) + 1;
+        int count = (int) Whole.up(across / base.bearerEveryMm()) + 1;
         List<Double> even = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             even.add(Lengths.toTenth(across * i / (count - 1)));
@@ -179,7 +180,7 @@ public record FloorBay(
         double from = 0;
         for (int piece = 1; piece <= slats.piecesMm().size(); piece++) {
             double to = piece == slats.piecesMm().size() ? acrossMm : from + slats.piecesMm().get(piece - 1);
-            int spaces = Math.max(1, (int) Math.ceil((to - from) / everyMm - 1e-9));
+            int spaces = Math.max(1, (int) Whole.up((to - from) / everyMm));
             for (int i = 1; i <= spaces; i++) places.add(Lengths.toTenth(from + (to - from) * i / spaces));
             from = to;
         }

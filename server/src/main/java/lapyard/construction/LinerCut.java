@@ -16,6 +16,7 @@ import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -177,7 +178,7 @@ final class LinerCut {
                 Input.of("pieces", pieces.size(), "")));
         if (!pieces.get(0).wall().isEmpty()) return;
         double floor = inner.areaMm2() / 1e6;
-        quantities.add(Quantity.of(QuantityKind.LINER_SLITS, Math.ceil(bed.inside().liner().slitsPerM2() * floor - 1e-9), "slits",
+        quantities.add(Quantity.of(QuantityKind.LINER_SLITS, Whole.up(bed.inside().liner().slitsPerM2() * floor), "slits",
                 "slits a square metre x floor, rounded up", Working.COMMON_PRACTICE,
                 Input.of("slits a square metre", bed.inside().liner().slitsPerM2(), "slits"), Input.of("floor", floor, "m2")));
     }

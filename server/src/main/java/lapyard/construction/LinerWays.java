@@ -16,6 +16,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 
 /** Other ways to cut the liner of a bed: along other splits of its floor, and pieces divided by laps. */
 public final class LinerWays {
@@ -107,7 +108,7 @@ public final class LinerWays {
     /** The fewest that the widest limit leaves; too many where the lap leaves none. */
     private static int parts(double sizeMm, List<Double> limitsMm, double lapMm) {
         double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
-        return widest <= lapMm ? MOST_PARTS + 1 : (int) Math.ceil((sizeMm - lapMm) / (widest - lapMm) - 1e-9);
+        return widest <= lapMm ? MOST_PARTS + 1 : (int) Whole.up((sizeMm - lapMm) / (widest - lapMm));
     }
 
     /** A strip on a wall that is longer than every roll, in the fewest equal parts. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Base;
+import lapyard.working.Whole;
 
 /**
  * Slats over one rectangle of floor, in rows square to its bearers.
@@ -55,7 +56,7 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
     static SlatRows of(double acrossMm, double alongMm, Base base) {
         double w = base.slatWidthMm();
         double g = base.slatMaxGapMm();
-        int rows = Math.max(1, (int) Math.ceil((acrossMm + g) / (w + g) - 1e-9));
+        int rows = Math.max(1, (int) Whole.up((acrossMm + g) / (w + g)));
         double gap = rows == 1 ? 0 : (acrossMm - rows * w) / (rows - 1);
         double ripped = 0;
         if (rows == 1 && w > acrossMm) {

@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.List;
 import lapyard.plan.Bed;
+import lapyard.plan.Lifting;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 import lapyard.working.Working;
@@ -69,8 +70,9 @@ final class TimberQuantities {
 
     /** Pieces over what one person may lift. A guide, not a safe limit. */
     static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities) {
+        Lifting one = new Lifting(limitKg, 1);
         long heavy = pieces.stream()
-                .filter(piece -> bed.section().massKg(piece.meanMm()) > limitKg + 1e-9)
+                .filter(piece -> one.heavy(bed.section().massKg(piece.meanMm())))
                 .count();
         double heaviest = pieces.stream()
                 .mapToDouble(piece -> bed.section().massKg(piece.meanMm()))

@@ -11,6 +11,7 @@ import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
+import lapyard.working.Whole;
 
 /** All that stands beside a drawing: legend, cautions and snags that flow from column to column, and the title block. */
 record Panel(double width, Inks inks) {
@@ -200,7 +201,7 @@ record Panel(double width, Inks inks) {
         double unit = imperial ? Length.FOOT_MM : 1000;
         double step = step(scale.realMm(most) / 4 / unit);
         double stepMm = scale.paperMm(step * unit);
-        int steps = (int) Math.min(5, Math.floor(most / stepMm + 1e-9));
+        int steps = (int) Math.min(5, Whole.down(most / stepMm));
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < steps; i++) {
             Box part = new Box(x + i * stepMm, y, x + (i + 1) * stepMm, y + 2.2);
@@ -218,7 +219,7 @@ record Panel(double width, Inks inks) {
 
     /** The largest of 1, 2, 5 and their tens or tenths that is not above {@code most}. */
     static double step(double most) {
-        double ten = Math.pow(10, Math.floor(Math.log10(most) + 1e-9));
+        double ten = Math.pow(10, Whole.down(Math.log10(most)));
         double times = most / ten + 1e-9;
         double step = ten * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
         return Math.max(step, 0.1);

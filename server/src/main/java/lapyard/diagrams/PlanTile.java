@@ -7,6 +7,7 @@ import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Point;
+import lapyard.working.Whole;
 
 /**
  * The part of a plan that lies on one of several sheets. Neighbouring sheets show a strip twice; the match line runs
@@ -50,7 +51,7 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
     }
 
     private static int count(double paper, double room) {
-        return Math.max(1, (int) Math.ceil((paper - STRIP) / (room - STRIP) - 1e-9));
+        return Math.max(1, (int) Whole.up((paper - STRIP) / (room - STRIP)));
     }
 
     int number() {

@@ -16,6 +16,7 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
+import lapyard.geometry.Length;
 
 /** Makes kept photos ready for paper: a JPEG that lies as it is seen, no finer than paper shows. */
 public final class PaperPhoto {
@@ -61,7 +62,7 @@ public final class PaperPhoto {
             int wide = reader.getWidth(0);
             int high = reader.getHeight(0);
             if ((long) wide * high > MOST_PX) throw new IOException("the photo has over " + MOST_PX + " pixels");
-            double shrink = Math.max(1, Math.max(wide * 25.4 / (widthMm * DPI), high * 25.4 / (heightMm * DPI)));
+            double shrink = Math.max(1, Math.max(wide * Length.INCH_MM / (widthMm * DPI), high * Length.INCH_MM / (heightMm * DPI)));
             ImageReadParam param = reader.getDefaultReadParam();
             int step = Math.max(1, (int) (shrink / 2));
             param.setSourceSubsampling(step, step, 0, 0);

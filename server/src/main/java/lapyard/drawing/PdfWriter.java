@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
 import java.util.zip.Checksum;
+import lapyard.geometry.Length;
 import lapyard.working.Abandonable;
 import org.apache.fop.pdf.PDFArray;
 import org.apache.fop.pdf.PDFDictionary;
@@ -31,7 +32,7 @@ import org.apache.fop.pdf.PDFStream;
  */
 public final class PdfWriter {
     /** PDF 32000-1:2008, 8.3.2.3: user space is in units of 1/72 inch. */
-    static final double POINTS_IN_MM = 72 / 25.4;
+    static final double POINTS_IN_MM = 72 / Length.INCH_MM;
 
     /**
      * What a PDF says of itself: its title, and that it keeps to PDF/UA-1 (XMP, ISO 16684-1:2012; ISO 14289-1:2014, clauses 5 and 7.1).

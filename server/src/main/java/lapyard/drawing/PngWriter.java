@@ -23,6 +23,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
+import lapyard.geometry.Length;
 import lapyard.geometry.Point;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
@@ -41,11 +42,11 @@ public final class PngWriter {
      * @throws IllegalArgumentException when dpi is not above 0 or makes too large a picture, naming the greatest dpi
      */
     public static byte[] write(Page page, double dpi) {
-        double greatest = Math.floor(25.4 * Math.sqrt(MOST_PIXELS / (page.widthMm() * page.heightMm())));
+        double greatest = Math.floor(Length.INCH_MM * Math.sqrt(MOST_PIXELS / (page.widthMm() * page.heightMm())));
         if (!(dpi >= 1 && dpi <= greatest)) {
             throw new IllegalArgumentException("a picture of this sheet has 1 to " + (long) greatest + " dpi, was " + dpi);
         }
-        double pixelsInMm = dpi / 25.4;
+        double pixelsInMm = dpi / Length.INCH_MM;
         BufferedImage image = new BufferedImage(
                 (int) Math.round(page.widthMm() * pixelsInMm),
                 (int) Math.round(page.heightMm() * pixelsInMm),

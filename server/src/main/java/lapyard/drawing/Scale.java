@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import lapyard.working.BrokenRule;
+import lapyard.working.Whole;
 
 /**
  * A reduction 1:n.
@@ -65,7 +66,7 @@ public record Scale(int n) implements Comparable<Scale> {
 
     /** Of what nobody measures from the sheet, as all is written beside it: the largest of 1:5, 1:10, 1:15 and so on. */
     public static Scale ofFives(double least) {
-        return new Scale(5 * (int) Math.max(1, Math.ceil(least / 5 - 1e-9)));
+        return new Scale(5 * (int) Math.max(1, Whole.up(least / 5)));
     }
 
     public double paperMm(double realMm) {

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.geometry.Point;
+import lapyard.working.BrokenRule;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -136,7 +137,7 @@ public final class CoordinateCsv {
             String text = text(row, field);
             if (text.isEmpty()) return OptionalDouble.empty();
             if (text.matches("[-+]?[0-9]{1,10}([.,][0-9]{1,12})?")) return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
-            drawing.bad(line, field + " needs a number and has \"" + (text.length() > 40 ? text.substring(0, 40) + "..." : text) + "\"", "write it as 12.50");
+            drawing.bad(line, field + " needs a number and has \"" + BrokenRule.cut(text) + "\"", "write it as 12.50");
             return OptionalDouble.of(0);
         }
     }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.geometry.Point;
+import lapyard.working.BrokenRule;
 
 /**
  * Lines, polylines and points of a DXF text file. Blocks, texts, curves and dimensions are passed over and counted; arcs
@@ -56,8 +57,7 @@ public final class DxfReader {
     }
 
     private static String shown(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", " ");
-        return plain.length() > 40 ? plain.substring(0, 40) + "..." : plain;
+        return BrokenRule.cut(text.replaceAll("\\p{Cntrl}", " "));
     }
 
     private void all() {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import lapyard.geometry.Length;
 import lapyard.geometry.Point;
 
 /**
@@ -34,8 +35,8 @@ public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> 
         MM(1),
         CM(10),
         M(1000),
-        IN(25.4),
-        FT(304.8);
+        IN(Length.INCH_MM),
+        FT(Length.FOOT_MM);
 
         public final double mm;
 

@@ -14,6 +14,7 @@ import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -98,7 +99,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
 
     /** Whole barrow loads. */
     static int barrows(double looseM3, double litres) {
-        return (int) Math.ceil(looseM3 * 1000 / litres - 1e-9);
+        return (int) Whole.up(looseM3 * 1000 / litres);
     }
 
     /** One quantity an item, however many layers of it there are. */
@@ -124,7 +125,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     /** The ways to the usual depth of soil: more courses, an open base, less mulch; each only where it is enough. */
     private static Finding deeper(Finding finding, Bed bed, double depth) {
         double lacking = LEAST_DEPTH_MM - depth;
-        int courses = (int) Math.ceil(lacking / bed.section().heightMm() - 1e-9);
+        int courses = (int) Whole.up(lacking / bed.section().heightMm());
         Finding told = finding.way(WayKind.ADD_COURSES, Fact.count(courses, "courses"));
         if (bed.inside().base().heightMm() >= lacking) told = told.way(WayKind.OPEN_BASE);
         double mulch = bed.planting().fill().mulchMm();

@@ -1,5 +1,7 @@
 package lapyard.geometry;
 
+import lapyard.working.Whole;
+
 /**
  * Lengths of screws as they are asked for. In inches they are sold by quarters to 3, by halves to 5 and whole from there; the
  * longest that is at most a fiftieth longer is named, so that none comes out where the one reckoned with does not.
@@ -20,6 +22,6 @@ public final class ScrewLength {
     public static String inches(double mm) {
         double most = mm * OVER / Length.INCH_MM;
         double step = most < 3 ? 0.25 : most < 5 ? 0.5 : 1;
-        return Length.feetAndInches(Math.max(step, Math.floor(most / step + 1e-9) * step) * Length.INCH_MM);
+        return Length.feetAndInches(Math.max(step, Whole.down(most / step) * step) * Length.INCH_MM);
     }
 }

@@ -12,6 +12,7 @@ import lapyard.plan.StandingRules;
 import lapyard.plan.SurfaceKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 
 /**
@@ -94,7 +95,7 @@ public record BedGround(
         double count = 0;
         for (int i = 0; i < bed.outline().sides(); i++) {
             // One at the corner where the wall begins, and those between its corners.
-            count += Math.max(1, Math.ceil(bed.outline().sideMm(i) / preparation.padEveryMm() - 1e-9));
+            count += Math.max(1, Whole.up(bed.outline().sideMm(i) / preparation.padEveryMm()));
         }
         quantities.add(Quantity.of(QuantityKind.PADS, count, "pads",
                 "sum over walls of ceil(wall / greatest distance)", Working.COMMON_PRACTICE,
@@ -171,7 +172,7 @@ public record BedGround(
         double depth = Math.max(0, bed.soilMm());
         return Quantity.of(QuantityKind.DECK_LOAD, depth / 1000 * loads.soilKgM3(), "kg/m2",
                 "soil depth x wet soil; timber, people and snow come on top",
-                "wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
+                StandingRules.WET_SOURCE,
                 Working.Input.of("soil depth", depth, "mm"), Working.Input.of("wet soil", loads.soilKgM3(), "kg/m3"));
     }
 }

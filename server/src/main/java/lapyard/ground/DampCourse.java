@@ -10,6 +10,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
+import lapyard.working.Whole;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
@@ -34,7 +35,7 @@ final class DampCourse {
                 double soil = bed.heightMm() - bed.planting().fill().freeboardMm() - above;
                 double over = soil - (zone.kept().dampCourseMm() - BELOW_MM);
                 if (over > Shapes.TOUCH_MM) {
-                    int courses = (int) Math.ceil(over / bed.section().heightMm() - 1e-9);
+                    int courses = (int) Whole.up(over / bed.section().heightMm());
                     Finding told = Finding.of(FindingKind.SOIL_OVER_DAMP_COURSE, Place.bed(bed.id())).way(WayKind.MOVE_OFF_WALL, Fact.mm(AGAINST_MM));
                     if (courses < bed.courses()) told = told.way(WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"));
                     found.add(told

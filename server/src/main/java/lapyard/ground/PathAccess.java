@@ -15,6 +15,7 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
+import lapyard.working.Whole;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -178,7 +179,7 @@ final class PathAccess {
         boolean fails = over > Shapes.TOUCH_MM;
         rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.PASSING, longest, standard.passingEveryMm(), "mm", fails ? over : 0));
         if (fails) {
-            int more = (int) Math.ceil(longest / standard.passingEveryMm() - 1e-9) - 1;
+            int more = (int) Whole.up(longest / standard.passingEveryMm()) - 1;
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_PASSING, place(path), standard.passingEveryMm(), Math.round(over))
                     .with("stretch", Fact.mm(Math.round(longest)))
                     .way(WayKind.PASSING_PLACES, Fact.count(more, "places"), Fact.mm(standard.passingMm()))

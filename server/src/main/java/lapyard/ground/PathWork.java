@@ -13,6 +13,7 @@ import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -128,7 +129,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         double pegs = 0;
         for (double run : runsMm) {
             lengthMm += run;
-            pegs += Math.ceil(run / PEG_EVERY_MM - 1e-9) + 1;
+            pegs += Whole.up(run / PEG_EVERY_MM) + 1;
         }
         Working.Input runs = Working.Input.of("straight runs", runsMm.size(), "");
         quantities.add(Quantity.of(QuantityKind.EDGING_LENGTH, lengthMm / 1000, "m",

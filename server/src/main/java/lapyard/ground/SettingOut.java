@@ -14,6 +14,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
+import lapyard.working.Whole;
 
 /**
  * All beds pegged out from one baseline.
@@ -155,6 +156,6 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
 
     private static double part(double one, double other) {
         double most = Math.min(TAPE_MM / 5, Math.min(one, other));
-        return Math.floor(most / PART_TO_MM + 1e-9) * PART_TO_MM;
+        return Whole.down(most / PART_TO_MM) * PART_TO_MM;
     }
 }

@@ -12,6 +12,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
 import lapyard.weekends.Step;
+import lapyard.working.Working;
 
 /**
  * What the beds ask for once they stand: what, how often and when first. How often is common practice, no source, except for
@@ -54,8 +55,6 @@ public record CarePlan(List<Task> tasks, List<String> unknown) {
         }
     }
 
-    private static final String PRACTICE = "common practice, no source";
-
     public static CarePlan of(JobSheet sheet) {
         Garden garden = sheet.garden();
         List<String> all = garden.beds().stream().map(Bed::id).toList();
@@ -64,8 +63,8 @@ public record CarePlan(List<Task> tasks, List<String> unknown) {
         if (all.isEmpty()) return new CarePlan(tasks, unknown);
         int end = garden.beds().stream().mapToInt(bed -> lastOf(sheet, bed, Step.PLANT).orElse(lastOf(sheet, bed, Step.FILL).orElse(sheet.weekends().lastDay()))).max().orElse(0);
         byDay(garden.beds(), bed -> lastOf(sheet, bed, Step.TOP_UP)).forEach((day, beds) -> tasks.add(new Task("top-up-first-" + beds.get(0), "Top up the soil, then the mulch", BedNames.where(beds), day,
-                false, 0, "fresh soil sinks in its first weeks", PRACTICE)));
-        tasks.add(new Task("top-up", "Top up the soil and renew the mulch", BedNames.where(all), end, true, YEAR, "soil sinks and mulch rots", PRACTICE));
+                false, 0, "fresh soil sinks in its first weeks", Working.COMMON_PRACTICE)));
+        tasks.add(new Task("top-up", "Top up the soil and renew the mulch", BedNames.where(all), end, true, YEAR, "soil sinks and mulch rots", Working.COMMON_PRACTICE));
         List<Bed> finished = garden.beds().stream().filter(bed -> bed.making().finish().wanted()).toList();
         OptionalInt years = garden.people().handOver().finishYears();
         if (!finished.isEmpty() && years.isEmpty()) {
@@ -74,12 +73,12 @@ public record CarePlan(List<Task> tasks, List<String> unknown) {
             byDay(finished, bed -> lastOf(sheet, bed, Step.COAT)).forEach((day, beds) -> tasks.add(new Task("coat-" + beds.get(0), "Clean the walls and give them a coat of the same finish", BedNames.where(beds),
                     day, false, years.getAsInt() * YEAR, "a worn finish lets water in", "the tin, as entered")));
         }
-        tasks.add(new Task("fixings", "Tighten screws, brackets and ties; look for walls that lean or bow", BedNames.where(all), end, true, YEAR, "timber shrinks and moves round its fixings", PRACTICE));
+        tasks.add(new Task("fixings", "Tighten screws, brackets and ties; look for walls that lean or bow", BedNames.where(all), end, true, YEAR, "timber shrinks and moves round its fixings", Working.COMMON_PRACTICE));
         List<String> sealed = garden.beds().stream().filter(bed -> bed.making().seal().wanted()).map(Bed::id).toList();
-        if (!sealed.isEmpty()) tasks.add(new Task("seal", "Look at cut ends and notches; seal what has opened", BedNames.where(sealed), end, true, YEAR, "rot starts at cut ends", PRACTICE));
+        if (!sealed.isEmpty()) tasks.add(new Task("seal", "Look at cut ends and notches; seal what has opened", BedNames.where(sealed), end, true, YEAR, "rot starts at cut ends", Working.COMMON_PRACTICE));
         List<String> lined = garden.beds().stream().filter(bed -> !bed.inside().liner().material().isEmpty()).map(Bed::id).toList();
         if (!lined.isEmpty())
-            tasks.add(new Task("liner", "Look at the liner's edge below the rim, and clear the drain notches", BedNames.where(lined), end, true, YEAR, "water that stands in a bed rots it", PRACTICE));
+            tasks.add(new Task("liner", "Look at the liner's edge below the rim, and clear the drain notches", BedNames.where(lined), end, true, YEAR, "water that stands in a bed rots it", Working.COMMON_PRACTICE));
         LocalDate any = garden.people().crew().dates().start().orElse(LocalDate.of(2001, 1, 1));
         tasks.sort(java.util.Comparator.comparing((Task task) -> due(task, any)));
         return new CarePlan(tasks, unknown);

@@ -13,6 +13,7 @@ import lapyard.ground.PathWork;
 import lapyard.plan.GardenPath;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -33,7 +34,7 @@ final class GroundNeeds {
     }
 
     private static Quantity bags(double m3, double spare, Pack bag) {
-        return Quantity.of(QuantityKind.CONCRETE_BAGS, Math.ceil(m3 * (1 + spare) / bag.content() - 1e-9), "bags",
+        return Quantity.of(QuantityKind.CONCRETE_BAGS, Whole.up(m3 * (1 + spare) / bag.content()), "bags",
                 "ceil(concrete x (1 + spare) / what a bag makes); the order adds all beds first", Working.COMMON_PRACTICE,
                 Input.of("concrete", m3, "m3"), Input.of("spare", spare, ""), Input.of("a bag makes", bag.content(), "m3"));
     }

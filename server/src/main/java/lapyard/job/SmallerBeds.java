@@ -30,6 +30,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
+import lapyard.working.Whole;
 
 /**
  * A way to make alike beds a little smaller with all their pieces, so that every course still closes and every angle stays. Walls
@@ -152,7 +153,7 @@ public record SmallerBeds(
      */
     public String words(double byMm, boolean imperial) {
         double sixteenth = Length.INCH_MM / 16;
-        String amount = Length.withUnit(imperial ? Math.ceil(byMm / sixteenth - 1e-9) * sixteenth : byMm, imperial);
+        String amount = Length.withUnit(imperial ? Whole.up(byMm / sixteenth) * sixteenth : byMm, imperial);
         if (!narrower && !shallower) {
             return "make walls " + String.join(", ", walls) + " of " + BedNames.where(beds) + " " + amount + " shorter";
         }

@@ -12,6 +12,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
+import lapyard.working.Whole;
 
 /**
  * Strips of membrane as rolls can give them: one too wide for every roll lies as several side by side, one longer than
@@ -66,7 +67,7 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
     /** Full ones, and the rest: together as long as the whole and a lap for each joint. */
     private static List<Double> parts(double whole, double limit, double lap) {
         if (whole <= limit) return List.of(whole);
-        int count = (int) Math.ceil((whole - lap) / (limit - lap) - 1e-9);
+        int count = (int) Whole.up((whole - lap) / (limit - lap));
         List<Double> parts = new ArrayList<>();
         for (int i = 1; i < count; i++) parts.add(limit);
         parts.add(Lengths.toTenth(whole - (count - 1) * (limit - lap)));

@@ -20,6 +20,8 @@ import lapyard.catalogue.StrengthClass;
 import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
+import lapyard.working.Whole;
 
 /** The merchant's list: our example prices, replaced line by line by the garden's own. */
 final class CatalogueReader {
@@ -82,7 +84,7 @@ final class CatalogueReader {
     private static <T> List<T> replaced(List<T> under, List<T> over, Function<T, String> id, Cursor cursor, String field) {
         Map<String, T> own = new LinkedHashMap<>();
         for (T line : over) {
-            if (own.put(id.apply(line), line) != null) cursor.twice(field, "line", Fact.name(Cursor.cut(id.apply(line))), WayKind.KEEP_ONE);
+            if (own.put(id.apply(line), line) != null) cursor.twice(field, "line", Fact.name(BrokenRule.cut(id.apply(line))), WayKind.KEEP_ONE);
         }
         Map<String, T> all = new LinkedHashMap<>();
         under.forEach(line -> all.put(id.apply(line), line));
@@ -164,7 +166,7 @@ final class CatalogueReader {
                     size.numberIfAny("mass"));
             size.refuseUnknown();
             if (packs.stream().anyMatch(other -> other.name().equals(pack.name()) && other.supplier().equals(seller))) {
-                size.twice("name", "pack", Fact.name(Cursor.cut(pack.name())), WayKind.KEEP_ONE);
+                size.twice("name", "pack", Fact.name(BrokenRule.cut(pack.name())), WayKind.KEEP_ONE);
             }
             packs.add(pack);
         }
@@ -180,7 +182,7 @@ final class CatalogueReader {
         } else if (!unit.equals("m3") || density.isEmpty()) {
             pack.add(pack.fault(FindingKind.TONNES_NO_DENSITY, "tonnes").way(WayKind.GIVE_LIKE, Fact.name("\"unit\": \"m3\", \"density\": 1200")));
         } else {
-            return Math.max(0.001, Math.floor(tonnes * 1e6 / density.getAsDouble() + 1e-9) / 1e3);
+            return Math.max(0.001, Whole.down(tonnes * 1e6 / density.getAsDouble()) / 1e3);
         }
         return 1;
     }

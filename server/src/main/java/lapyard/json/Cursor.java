@@ -26,6 +26,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 
 /**
  * One object of the document while it is read. It remembers which fields were asked for, so that the others
@@ -306,7 +307,7 @@ final class Cursor extends FieldFaults {
     String code(String field, String usual) {
         String code = text(field, usual);
         if (!code.isEmpty() && !code.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]*")) {
-            add(fault(FindingKind.FIELD_CODE, field).with("value", Fact.name(cut(code))).way(WayKind.CODE_LETTERS));
+            add(fault(FindingKind.FIELD_CODE, field).with("value", Fact.name(BrokenRule.cut(code))).way(WayKind.CODE_LETTERS));
             return usual;
         }
         return code;
@@ -335,7 +336,7 @@ final class Cursor extends FieldFaults {
         List<String> words = table.field(field).words();
         String word = text(field, usual);
         if (!words.contains(word)) {
-            add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(cut(word))).way(WayKind.USE_WORD, new Fact.Choice(words)));
+            add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(BrokenRule.cut(word))).way(WayKind.USE_WORD, new Fact.Choice(words)));
             return usual;
         }
         return word;
@@ -394,12 +395,12 @@ final class Cursor extends FieldFaults {
     void refuseUnknown() {
         for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
-            if (!known.contains(name)) notes.add(unknown(inner(cut(name)), name, known));
+            if (!known.contains(name)) notes.add(unknown(inner(BrokenRule.cut(name)), name, known));
         }
     }
 
     static Finding unknown(String where, String name, Set<String> known) {
-        Finding unknown = Finding.of(FindingKind.FIELD_UNKNOWN, Place.field(where)).with("name", Fact.name(cut(name)));
+        Finding unknown = Finding.of(FindingKind.FIELD_UNKNOWN, Place.field(where)).with("name", Fact.name(BrokenRule.cut(name)));
         return nearest(name, known).map(near -> unknown.way(WayKind.DID_YOU_MEAN, Fact.name(near))).orElseGet(() -> unknown.way(WayKind.TAKE_OUT));
     }
 

@@ -16,6 +16,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.FindingList;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 
 /** Tells what is wrong with the fields of one object of the document: each fault with its figures and its ways out. */
 abstract class FieldFaults {
@@ -111,7 +112,7 @@ abstract class FieldFaults {
 
     /** A name that points at nothing; {@code there} are those that would. */
     Finding noSuch(String field, String what, String name, Collection<String> there) {
-        Finding none = fault(FindingKind.FIELD_NO_SUCH, field).with("what", Fact.name(what)).with("value", Fact.name(cut(name)));
+        Finding none = fault(FindingKind.FIELD_NO_SUCH, field).with("what", Fact.name(what)).with("value", Fact.name(BrokenRule.cut(name)));
         return there.isEmpty() ? none : none.way(WayKind.USE_WORD, new Fact.Choice(List.copyOf(there)));
     }
 
@@ -152,14 +153,10 @@ abstract class FieldFaults {
         return switch (value.getNodeType()) {
             case OBJECT -> "an object";
             case ARRAY -> "a list of " + value.size();
-            case STRING -> "the text \"" + cut(value.textValue()) + "\"";
+            case STRING -> "the text \"" + BrokenRule.cut(value.textValue()) + "\"";
             case NUMBER -> "the number " + plain(value.decimalValue());
             case BOOLEAN -> value.asText();
             default -> "nothing";
         };
-    }
-
-    static String cut(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 40) + "...";
     }
 }

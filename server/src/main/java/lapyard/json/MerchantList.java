@@ -22,10 +22,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lapyard.catalogue.TradeName;
 import lapyard.exchange.XlsxReader;
+import lapyard.geometry.Length;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingList;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -49,12 +51,11 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
 
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
     private static final String FOR = "for";
-    private static final double FOOT_M = 0.3048;
 
     /** Fields that hold millimetres, and what else they may be written in. */
     private static final List<String> LENGTHS = List.of("length", "width", "thickness", "height", "step");
-    private static final Map<String, String> UNITS_MM =
-            Map.of("mm", "1", "cm", "10", "m", "1000", "in", "25.4", "\"", "25.4", "inches", "25.4", "ft", "304.8", "'", "304.8", "feet", "304.8");
+    private static final Map<String, Double> UNITS_MM = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0,
+            "in", Length.INCH_MM, "\"", Length.INCH_MM, "inches", Length.INCH_MM, "ft", Length.FOOT_MM, "'", Length.FOOT_MM, "feet", Length.FOOT_MM);
     private static final String UNIT = "(" + String.join("|", UNITS_MM.keySet()) + ")";
     private static final Pattern LENGTH = Pattern.compile("(.*[0-9])\\s*" + UNIT, Pattern.CASE_INSENSITIVE);
 
@@ -305,7 +306,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         } else if (fields.containsKey("content") || fields.containsKey("tonnes")) {
             lines.add(new Line(number, "goods", fields));
         } else if (fields.containsKey("price")) {
-            bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has no length, width or content",
+            bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" has no length, width or content",
                     "give a stock length, the width of a roll, or what a pack holds"));
         }
     }
@@ -323,7 +324,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             fields.put("item", section.id());
             for (int i = 0; i < section.sizeMm().size(); i++) fields.putIfAbsent(i == 0 ? "thickness" : "height", Lengths.text(section.sizeMm().get(i)));
         } else if (!told && (inches || !sized)) {
-            return Optional.of(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height" + (inches ? " as measured" : ""),
+            return Optional.of(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" has a length but no thickness and height" + (inches ? " as measured" : ""),
                     inches ? "fill the two columns" : "name the section by its size, as in 100x200, or fill the two columns"));
         } else if (sized) {
             fields.putIfAbsent("thickness", size.group(1));
@@ -356,18 +357,18 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             if (List.of("item", "label", "pack", "unit", "supplier", FOR).contains(field.getKey())) continue;
             boolean length = LENGTHS.contains(field.getKey());
             List<BigDecimal> amounts = length ? lengthsMm(field.getValue()) : WrittenNumber.readings(field.getValue());
-            String written = field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\"";
+            String written = field.getKey() + " \"" + BrokenRule.cut(field.getValue()) + "\"";
             if (amounts.isEmpty()) {
                 return Optional.of(new Bad(number, written + " is no " + (length ? "length" : "number"), length ? "write it as 2400 mm, 2.4 m or 8 ft" : "write it as 12.50"));
             }
             if (amounts.size() > 1) {
                 String either = amounts.stream().map(one -> one.stripTrailingZeros().toPlainString()).collect(Collectors.joining(" or "));
-                return Optional.of(new Bad(number, written + " of \"" + Cursor.cut(fields.get("item")) + "\" can mean " + either, "write " + either));
+                return Optional.of(new Bad(number, written + " of \"" + BrokenRule.cut(fields.get("item")) + "\" can mean " + either, "write " + either));
             }
             BigDecimal amount = amounts.get(0);
             boolean zero = field.getKey().equals("price");
             if (amount.signum() < 0 || amount.signum() == 0 && !zero || amount.compareTo(MOST_PRICE) > 0) {
-                return Optional.of(new Bad(number, field.getKey() + " " + amount.toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
+                return Optional.of(new Bad(number, field.getKey() + " " + amount.toPlainString() + " of \"" + BrokenRule.cut(fields.get("item")) + "\" makes no sense",
                         zero ? "give 0 to 10000000, or leave it empty where it is not priced yet" : "give a number above 0"));
             }
             field.setValue(amount.toPlainString());
@@ -378,7 +379,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     /** Millimetres to 0.1, in each way that can be meant of a timber or a roll; without a unit the number is millimetres. */
     private static List<BigDecimal> lengthsMm(String text) {
         Matcher written = LENGTH.matcher(text);
-        BigDecimal unitMm = written.matches() ? new BigDecimal(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT))) : BigDecimal.ONE;
+        BigDecimal unitMm = written.matches() ? BigDecimal.valueOf(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT))) : BigDecimal.ONE;
         List<BigDecimal> all = WrittenNumber.readings(written.matches() ? written.group(1) : text).stream()
                 .map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP)).map(mm -> new BigDecimal(mm.stripTrailingZeros().toPlainString())).toList();
         return all.size() < 2 ? all : all.stream().filter(mm -> mm.doubleValue() >= LEAST_MM && mm.doubleValue() <= MOST_MM).toList();
@@ -419,7 +420,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         roll.put("material", fields.get("item"));
         put(roll, fields, "width", "price", "step");
         if (fields.getOrDefault(FOR, "").matches("(?i)(a )?(foot|ft)") && roll.hasNonNull("price"))
-            roll.put("price", roll.get("price").decimalValue().divide(BigDecimal.valueOf(FOOT_M), 4, RoundingMode.HALF_UP).stripTrailingZeros());
+            roll.put("price", roll.get("price").decimalValue().divide(BigDecimal.valueOf(Length.FOOT_MM).movePointLeft(3), 4, RoundingMode.HALF_UP).stripTrailingZeros());
         named(roll, fields, "supplier");
     }
 

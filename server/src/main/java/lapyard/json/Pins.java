@@ -23,6 +23,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 
 /** Lines that the gardener buys, or has bought, from one supplier or in one pack, whatever else would be cheaper. */
 final class Pins {
@@ -68,7 +69,7 @@ final class Pins {
             packs.replaceAll(goods -> goods.item().equals(pin.item()) ? goods.only(kept(pin, goods.packs(), Pack::supplier, Pack::name)) : goods);
             if (!known) {
                 pin.line().add(Finding.of(FindingKind.PIN_UNKNOWN, Place.of(What.PIN, pin.item()))
-                        .with("item", Fact.name(Cursor.cut(pin.item()))).way(WayKind.NAME_CATALOGUE_GOODS).way(WayKind.TAKE_OUT_PIN));
+                        .with("item", Fact.name(BrokenRule.cut(pin.item()))).way(WayKind.NAME_CATALOGUE_GOODS).way(WayKind.TAKE_OUT_PIN));
             }
         }
         return new Catalogue(catalogue.suppliers(), sections, rolls, packs, catalogue.examplePrices());
@@ -106,7 +107,7 @@ final class Pins {
         if (kept.isEmpty()) {
             String wanted = (pin.pack().isEmpty() ? "" : " " + pin.pack()) + (pin.supplier().isEmpty() ? "" : " from " + pin.supplier());
             pin.line().add(Finding.of(FindingKind.PIN_NOT_SOLD, Place.of(What.PIN, pin.item()))
-                    .with("item", Fact.name(Cursor.cut(pin.item()))).with("wanted", Fact.name(wanted.strip()))
+                    .with("item", Fact.name(BrokenRule.cut(pin.item()))).with("wanted", Fact.name(wanted.strip()))
                     .way(WayKind.NAME_SELLER).way(WayKind.TAKE_OUT_PIN));
             return sold;
         }

@@ -30,6 +30,7 @@ import lapyard.plan.KeepClearKind;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import lapyard.words.Wording;
+import lapyard.working.BrokenRule;
 
 /**
  * A yard from a DXF, GeoJSON or CSV file: what is on its layers, and the garden with what was taken of them. The lower left corner of
@@ -62,7 +63,7 @@ public final class SiteFileJson {
             List<String> taken = Stream.of(List.of(OUTLINE, LEVELS), SURFACES, THINGS).flatMap(List::stream).toList();
             for (Map.Entry<String, JsonNode> one : Asked.object(ask, "take").properties()) {
                 String as = one.getValue().asText();
-                if (!as.isEmpty() && !taken.contains(as)) ask.add(ask.fault(FindingKind.FIELD_CHOICE, "take").with("value", Fact.name(Cursor.cut(as))).way(WayKind.USE_WORD, new Fact.Choice(taken)));
+                if (!as.isEmpty() && !taken.contains(as)) ask.add(ask.fault(FindingKind.FIELD_CHOICE, "take").with("value", Fact.name(BrokenRule.cut(as))).way(WayKind.USE_WORD, new Fact.Choice(taken)));
                 if (!as.isEmpty()) take.put(one.getKey(), as);
             }
             return preview(drawing(file), unit, take, Asked.object(ask, "garden"));
@@ -158,7 +159,7 @@ public final class SiteFileJson {
     private static void taken(SiteDrawing drawing, LengthUnit unit, Map<String, String> take, ObjectNode garden, List<SiteDrawing.Bad> bad) {
         List<Layer> layers = drawing.layers().stream().filter(layer -> take.containsKey(layer.name())).toList();
         for (String name : take.keySet())
-            if (layers.stream().noneMatch(layer -> layer.name().equals(name))) bad.add(new SiteDrawing.Bad(0, "the file has no layer \"" + Cursor.cut(name) + "\"", "take one of those that it has"));
+            if (layers.stream().noneMatch(layer -> layer.name().equals(name))) bad.add(new SiteDrawing.Bad(0, "the file has no layer \"" + BrokenRule.cut(name) + "\"", "take one of those that it has"));
         List<Layer> outlines = layers.stream().filter(layer -> take.get(layer.name()).equals(OUTLINE)).toList();
         List<SiteDrawing.Line> yards = outlines.stream().flatMap(layer -> layer.lines().stream()).toList();
         if (!outlines.isEmpty() && (yards.size() != 1 || !yards.get(0).closed()))
@@ -199,18 +200,18 @@ public final class SiteFileJson {
         for (Spot spot : layer.spots()) {
             OptionalDouble drop = spot.drop().isPresent() ? spot.drop() : spot.height().isPresent() ? OptionalDouble.of(top - spot.height().getAsDouble()) : OptionalDouble.empty();
             if (drop.isEmpty()) {
-                bad.add(new SiteDrawing.Bad(0, "a point of layer \"" + Cursor.cut(layer.name()) + "\" has no height", "give each point of the levels its height"));
+                bad.add(new SiteDrawing.Bad(0, "a point of layer \"" + BrokenRule.cut(layer.name()) + "\" has no height", "give each point of the levels its height"));
                 return;
             }
             levels.addObject().<ObjectNode>set("at", placing.point(spot.at())).set("drop", placing.mm(drop.getAsDouble()));
         }
-        if (layer.spots().isEmpty()) bad.add(new SiteDrawing.Bad(0, "layer \"" + Cursor.cut(layer.name()) + "\" has no points for levels", "take a layer of points with heights"));
+        if (layer.spots().isEmpty()) bad.add(new SiteDrawing.Bad(0, "layer \"" + BrokenRule.cut(layer.name()) + "\" has no points for levels", "take a layer of points with heights"));
     }
 
     private static void surfaces(Layer layer, String kind, Placing placing, ObjectNode ground, List<SiteDrawing.Bad> bad) {
         for (SiteDrawing.Line line : layer.lines()) {
             if (!line.closed()) {
-                bad.add(new SiteDrawing.Bad(0, "layer \"" + Cursor.cut(layer.name()) + "\" holds a line that is not closed, and a surface is", "close it in the file, or take the layer as something else"));
+                bad.add(new SiteDrawing.Bad(0, "layer \"" + BrokenRule.cut(layer.name()) + "\" holds a line that is not closed, and a surface is", "close it in the file, or take the layer as something else"));
                 return;
             }
             ground.withArray("surfaces").addObject().put("kind", kind).set("outline", placing.line(line.points()));

@@ -12,6 +12,7 @@ import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 
 /** Reads {@code tally}: what was done, cut and bought so far. */
 final class TallyReader {
@@ -26,7 +27,7 @@ final class TallyReader {
         List<Tally.Done> done = tally.each("done", "task done", one -> {
             String task = one.text("task");
             if (task.isEmpty()) one.missing("task", "\"task\": \"M.course-1\"");
-            if (!told.add(task)) one.twice("task", "task", Fact.name(Cursor.cut(task)), WayKind.KEEP_ONE);
+            if (!told.add(task)) one.twice("task", "task", Fact.name(BrokenRule.cut(task)), WayKind.KEEP_ONE);
             return new Tally.Done(task, day(one, "on", start, day));
         });
         List<Tally.Board> boards = new ArrayList<>();
@@ -81,7 +82,7 @@ final class TallyReader {
         List<Tally.Board> boards = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             String own = count == 1 ? name : name + "." + i;
-            if (!names.add(own)) one.twice("board", "board", Fact.name(Cursor.cut(own)), WayKind.ANOTHER_CODE);
+            if (!names.add(own)) one.twice("board", "board", Fact.name(BrokenRule.cut(own)), WayKind.ANOTHER_CODE);
             boards.add(new Tally.Board(own, section, stock, opened, cut, spoiled, lost, left));
         }
         return boards;

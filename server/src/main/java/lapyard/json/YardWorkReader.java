@@ -18,6 +18,7 @@ import lapyard.plan.RimGroup;
 import lapyard.plan.SunDay;
 import lapyard.plan.Tall;
 import lapyard.plan.WayKind;
+import lapyard.working.BrokenRule;
 
 /** What is to be done in the yard and held against it: pegging out, ground preparation, rims, access, sun. */
 final class YardWorkReader {
@@ -40,7 +41,7 @@ final class YardWorkReader {
         return ground.each("rims", "rim group", group -> {
             List<String> beds = group.list("beds").stream().map(JsonNode::asText).toList();
             if (beds.size() < 2) group.few("beds", beds.size(), 2, "beds");
-            for (String bed : beds) if (!taken.add(bed)) group.twice("beds", "bed code", Fact.name(Cursor.cut(bed)), WayKind.KEEP_ONE);
+            for (String bed : beds) if (!taken.add(bed)) group.twice("beds", "bed code", Fact.name(BrokenRule.cut(bed)), WayKind.KEEP_ONE);
             return new RimGroup(beds, group.numberIfAny("level"));
         });
     }

@@ -1,6 +1,7 @@
 package lapyard.loadin;
 
 import java.util.OptionalDouble;
+import lapyard.working.Whole;
 
 /**
  * Some alike things that come in.
@@ -31,7 +32,7 @@ public record Load(
 
     /** Places that all of it takes on the ground, one for each begun cubic metre of a bag or heap. */
     public long places() {
-        return count * Math.max(1, (long) Math.ceil(volumeM3 - 1e-9));
+        return count * Math.max(1, (long) Whole.up(volumeM3));
     }
 
     public boolean bulk() {

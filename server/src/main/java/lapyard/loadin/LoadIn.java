@@ -19,6 +19,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Rate;
 import lapyard.plan.WayIn;
 import lapyard.plan.WayKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -185,7 +186,7 @@ public record LoadIn(
     }
 
     private static Barrows barrows(Wheeled good, WayIn way, double minutes) {
-        long runs = (long) Math.ceil(good.volumeM3() * 1000 / way.barrowLitres() - 1e-9);
+        long runs = (long) Whole.up(good.volumeM3() * 1000 / way.barrowLitres());
         double hours = runs * minutes / 60;
         return new Barrows(good.item(), good.label(), good.volumeM3(), runs, hours, Working.of(
                 "volume / barrow, rounded up; runs x minutes a run",

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.catalogue.Vehicle;
+import lapyard.working.Whole;
 
 /**
  * Loads shared out over trips of one vehicle, neither its payload nor its room exceeded.
@@ -72,7 +73,7 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
         double mass = things.stream().mapToDouble(Thing::mass).sum();
         double room = things.stream().mapToDouble(Thing::room).sum();
         long halves = things.stream().filter(thing -> thing.mass() > 0.5 + NOISE).count();
-        return (int) Math.max(Math.ceil(Math.max(mass, room) - NOISE), halves);
+        return (int) Math.max(Whole.up(Math.max(mass, room)), halves);
     }
 
     private static List<List<Thing>> firstFit(List<Thing> things) {

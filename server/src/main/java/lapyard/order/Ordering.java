@@ -29,7 +29,7 @@ public final class Ordering {
     private static final Set<String> MEASURED = Set.of("m", "m2", "m3", "kg", "t", "l", "mm");
 
     /** Decimals of a need; anything smaller is a rounding error of binary fractions. */
-    private static final int NEED_DECIMALS = 6;
+    public static final int NEED_DECIMALS = 6;
 
     private Ordering() {}
 

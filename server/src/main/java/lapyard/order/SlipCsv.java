@@ -22,7 +22,6 @@ public final class SlipCsv {
     };
     private static final String[] ONE_ORDER = {"item", "label", "pack", "count", "price", "cost"};
 
-    private static final int NEED_DECIMALS = 6;
 
     /** Spreadsheets read a cell that begins with one of these as a formula; the last four are the full-width forms. */
     private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
@@ -137,6 +136,6 @@ public final class SlipCsv {
     }
 
     private static String amount(double value, SlipLine line, boolean imperial) {
-        return Measure.plain(Measure.in(value, line.unit(), imperial), NEED_DECIMALS);
+        return Measure.plain(Measure.in(value, line.unit(), imperial), Ordering.NEED_DECIMALS);
     }
 }

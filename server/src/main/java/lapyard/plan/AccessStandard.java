@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import lapyard.working.Working;
+
 /**
  * The values that room to walk and to reach are held against.
  *
@@ -43,7 +45,7 @@ public record AccessStandard(
     /** Place to stand: 24 in, a Connecticut conservation-district text; cross fall: Approved Document M vol. 1, 1.6. */
     public static final AccessStandard USUAL = new AccessStandard(
             "usual", "the usual", false, 1200, 900, 600, 1500, 0, 0, 20, 40, 600, 600, 300, 0, 0,
-            "common practice, no source");
+            Working.COMMON_PRACTICE);
 
     /**
      * 2010 ADA Standards: 403.5.1 width 36 in, 32 in for at most 24 in; 403.3 slopes 1:20 and 1:48; 305.3 clear space

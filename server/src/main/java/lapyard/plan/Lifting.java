@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import lapyard.working.Whole;
+
 /**
  * The one rule for lifting by hand. Pieces, boards, days, deliveries, sheets and findings all use it.
  *
@@ -22,7 +24,7 @@ public record Lifting(double limitKg, int crew) {
 
     /** People for a lift: mass / limit, rounded up, at least 1. */
     public int people(double massKg) {
-        return Math.max(1, (int) Math.ceil(massKg / limitKg - NOISE));
+        return Math.max(1, (int) Whole.up(massKg / limitKg));
     }
 
     /** Whether it is more than one person lifts. */

@@ -16,6 +16,8 @@ public record StandingRules(double soilKnM3, double frictionDeg, double besideKp
     /** Wet, settled soil: 100 pcf, the HUD guide's weight of silty sand and sandy silt. */
     public static final double WET_KG_M3 = 1600;
 
+    public static final String WET_SOURCE = "wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide";
+
     /**
      * Soil and its push: one line of the table in HUD, Residential Structural Design Guide, silty sand and sandy silt, 100 pcf
      * and a share of 0.35, which a friction of 28.8 degrees gives. Stepped on: 20 psf, IBC 1607, landscaped areas of roofs

@@ -2,6 +2,7 @@ package lapyard.plan;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import lapyard.working.Whole;
 
 /**
  * What holds a stack together besides its corner screws.
@@ -89,7 +90,7 @@ public record Ties(
      * practice, no source): it comes out of timber thinner still, and is refused there.
      */
     public static double usualFixingMm(double thicknessMm) {
-        return Math.max(LEAST_FIXING_MM, Math.min(USUAL.fixingLengthMm, 5 * Math.floor((thicknessMm - BEHIND_MM) / 5 + 1e-9)));
+        return Math.max(LEAST_FIXING_MM, Math.min(USUAL.fixingLengthMm, 5 * Whole.down((thicknessMm - BEHIND_MM) / 5)));
     }
 
     /** Whether the courses of timber of this height are strapped and not screwed. */
@@ -100,6 +101,6 @@ public record Ties(
 
     /** Length of a long screw through a course of this height, as they are sold: whole 20 mm (common practice, no source). */
     public static double courseScrewMm(double courseHeightMm) {
-        return 20 * Math.ceil((courseHeightMm + INTO_BELOW_MM) / 20 - 1e-9);
+        return 20 * Whole.up((courseHeightMm + INTO_BELOW_MM) / 20);
     }
 }

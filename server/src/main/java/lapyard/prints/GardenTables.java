@@ -18,6 +18,7 @@ import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
@@ -28,7 +29,6 @@ import lapyard.working.QuantityKind;
 
 /** The slip, the cut list, the bed register and the weekends of a job sheet as tables to reckon on with. */
 public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) {
-    private static final int NEED_DECIMALS = 6;
 
     public static List<Table> of(JobSheet sheet) {
         boolean imperial = sheet.garden().imperial();
@@ -144,7 +144,7 @@ public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) 
 
     /** In the garden's own unit for one of the job sheet. */
     private Cell amount(double value, String unit) {
-        return Cell.of(BigDecimal.valueOf(Measure.in(value, unit, imperial)).setScale(NEED_DECIMALS, RoundingMode.HALF_UP));
+        return Cell.of(BigDecimal.valueOf(Measure.in(value, unit, imperial)).setScale(Ordering.NEED_DECIMALS, RoundingMode.HALF_UP));
     }
 
     /** What is done when; without a first day of work the days have a number only. */

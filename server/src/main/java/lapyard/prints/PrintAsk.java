@@ -41,8 +41,9 @@ public record PrintAsk(Optional<String> paper, boolean mono, OfPlan plan, OfSaw 
         public static final OfSaw USUAL = new OfSaw(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
-    private static final double LONGEST_MM = 100_000;
-    private static final double DAY_MINUTES = 24 * 60;
+    /** No board is longer. */
+    public static final int LONGEST_MM = 100_000;
+    public static final int DAY_MINUTES = 24 * 60;
 
     /** All as usual, in colour, with this in the heading. */
     public static PrintAsk usual(String revision, String date) {

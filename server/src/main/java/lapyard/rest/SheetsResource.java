@@ -43,8 +43,6 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
             Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
     private static final int SMALLEST_SCALE = 5000;
     private static final int MOST_PAGES = 100_000;
-    private static final int LONGEST_MM = 100_000;
-    private static final int MOST_MINUTES = 1440;
 
     @GET
     @Path("job-sheet")
@@ -117,9 +115,9 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
                 new PrintAsk.OfPlan(
                         QueryParameters.number("scale", scale, 1, SMALLEST_SCALE), QueryParameters.words("layers", layers), QueryParameters.flag("split", split)),
                 new PrintAsk.OfSaw(
-                        decimal(QueryParameters.number("longest", longest, 1, LONGEST_MM)),
-                        decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
-                        decimal(QueryParameters.number("setting", minutesASetting, 0, MOST_MINUTES))),
+                        decimal(QueryParameters.number("longest", longest, 1, PrintAsk.LONGEST_MM)),
+                        decimal(QueryParameters.number("cut", minutesACut, 0, PrintAsk.DAY_MINUTES)),
+                        decimal(QueryParameters.number("setting", minutesASetting, 0, PrintAsk.DAY_MINUTES))),
                 QueryParameters.word("labels", labels),
                 new Stamp(spoken(stored), "", stale(stored, newest)),
                 photos(id, sheets));

@@ -11,6 +11,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.Give;
 import lapyard.plan.Giving;
 import lapyard.sizes.Side.Part;
+import lapyard.working.Whole;
 
 /** Finds what may change and what must change together, so that all stays alike that shall. */
 record Sides(Garden garden, Giving giving, List<Part> parts, Map<Part, Part> leader) {
@@ -39,8 +40,8 @@ record Sides(Garden garden, Giving giving, List<Part> parts, Map<Part, Part> lea
                 most = Math.min(most, part.acrossX() ? give.widthMostMm() : give.depthMostMm());
                 step = Math.max(step, give.stepMm());
             }
-            least = Math.ceil(least / step - 1e-9) * step;
-            most = Math.floor(most / step + 1e-9) * step;
+            least = Whole.up(least / step) * step;
+            most = Whole.down(most / step) * step;
             if ((least < 0 || most > 0) && group.stream().noneMatch(part -> held.stream().anyMatch(one -> sides.leaderOf(one).equals(sides.leaderOf(part))))) {
                 all.add(new Side(group, least, most, step));
             }

@@ -25,6 +25,7 @@ import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Progress;
 import lapyard.working.SecondThread;
+import lapyard.working.Whole;
 
 /**
  * Looks for the changes that save most, few before many. A smaller bed takes no more of most that is bought, so for each
@@ -292,7 +293,7 @@ final class SizeSearch {
         List<Double> halved = new ArrayList<>(sizes);
         for (int i = 0; i < sides.size(); i++) {
             Side side = sides.get(i);
-            if (beds.stream().anyMatch(side::touches)) halved.set(i, Math.ceil(sizes.get(i) / side.stepMm() / 2 - 1e-9) * side.stepMm() + 0.0);
+            if (beds.stream().anyMatch(side::touches)) halved.set(i, Whole.up(sizes.get(i) / side.stepMm() / 2) * side.stepMm() + 0.0);
         }
         return halved;
     }
@@ -446,7 +447,7 @@ final class SizeSearch {
         List<Double> sizes = trials.stay();
         for (int i : set) {
             Side side = sides.get(i);
-            sizes.set(i, -Math.ceil(-side.leastMm() / side.stepMm() * of / widest - 1e-9) * side.stepMm() + 0.0);
+            sizes.set(i, -Whole.up(-side.leastMm() / side.stepMm() * of / widest) * side.stepMm() + 0.0);
         }
         return sizes;
     }

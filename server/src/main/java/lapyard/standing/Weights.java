@@ -59,7 +59,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
                 timber, Input.of("share left when dry", DRIED, ""), soil, Input.of("weight as settled", dryKgM3, "kg/m3")));
         quantities.add(Quantity.of(QuantityKind.MASS_WET, wetKg(), "kg",
                 "timber as lifted + soil and mulch x weight soaked; base not counted",
-                "derived; wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
+                "derived; " + StandingRules.WET_SOURCE,
                 timber, soil, Input.of("weight soaked", soakedKgM3, "kg/m3")));
         quantities.add(Quantity.of(QuantityKind.GROUND_LOAD, wetKpa(), "kN/m2",
                 "weight wet x 9.81 / 1000 / footprint", "derived: weight over area",

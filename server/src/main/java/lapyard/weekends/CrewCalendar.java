@@ -11,6 +11,7 @@ import java.util.Optional;
 import lapyard.plan.Crew;
 import lapyard.plan.Crew.Person;
 import lapyard.stages.StagingProblem;
+import lapyard.working.Whole;
 
 /**
  * The crew's days as units of one clock: a day has its hours in quarters, and one unit for the night behind them, in
@@ -39,7 +40,7 @@ final class CrewCalendar {
     CrewCalendar(Crew crew, int days) {
         this.crew = crew;
         this.days = Math.min(MOST_DAYS, (days + 6) / 7 * 7);
-        unitsADay = (int) Math.ceil(crew.dates().hours() * 60 / UNIT_MINUTES - 1e-9) + 1;
+        unitsADay = (int) Whole.up(crew.dates().hours() * 60 / UNIT_MINUTES) + 1;
         for (int day = 0; day < this.days; day++) there.add(thereOn(day));
         wheels = lifters() == 0;
         weekend = new int[this.days];

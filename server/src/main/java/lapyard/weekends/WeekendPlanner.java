@@ -27,6 +27,7 @@ import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.PathLoad;
 import lapyard.weekends.WorkList.SawLoad;
 import lapyard.working.Effort;
+import lapyard.working.Whole;
 
 /** Schedules the tasks of the garden on the crew's days. */
 public final class WeekendPlanner {
@@ -170,7 +171,7 @@ public final class WeekendPlanner {
         int units = 0;
         for (GardenTask.Share share : work.shares()) {
             minutes += share.minutes();
-            int own = (int) Math.ceil(minutes / CrewCalendar.UNIT_MINUTES - 1e-9) - units;
+            int own = (int) Whole.up(minutes / CrewCalendar.UNIT_MINUTES) - units;
             units += own;
             if (own > 0) stretches.add(new Stretch(work.id() + " share " + stretches.size(), share.people(), share.lifts(), own));
         }

@@ -22,6 +22,7 @@ import lapyard.weekends.GardenTask.After;
 import lapyard.weekends.GardenTask.Share;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
+import lapyard.working.Whole;
 
 /**
  * The order of work of a garden as tasks with their time. What would be hidden comes first: notches before course 1 is
@@ -148,7 +149,7 @@ public final class WorkList {
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount(QuantityKind.DIG);
         double concrete = load.amount(QuantityKind.CONCRETE);
-        double spoil = Math.ceil(load.amount(QuantityKind.SPOIL_LOOSE) * 1000 / barrowLitres - 1e-9);
+        double spoil = Whole.up(load.amount(QuantityKind.SPOIL_LOOSE) * 1000 / barrowLitres);
         double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
             last = add(load, Step.DIG, Step.DIG.label, dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
@@ -356,7 +357,7 @@ public final class WorkList {
 
     /** A wait of 24 hours runs from a day's work to the next day's, however late in the day the work was done. */
     static int wholeDays(double hours) {
-        return (int) Math.ceil(hours / 24 - 1e-9);
+        return (int) Whole.up(hours / 24);
     }
 
     private String kg(double kg) {

@@ -107,6 +107,11 @@ public final class BrokenRule extends IllegalArgumentException {
         return of(Rule.FIELD_TWICE, where).with("what", what).with("value", name);
     }
 
+    /** What was given, as a refusal repeats it. */
+    public static String cut(String given) {
+        return given.length() <= 40 ? given : given.substring(0, 40) + "...";
+    }
+
     public Rule rule() {
         return rule;
     }
