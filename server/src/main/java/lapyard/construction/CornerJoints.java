@@ -60,9 +60,9 @@ final class CornerJoints {
 
     static void ties(Bed bed, List<Course> courses, CrossTies across, List<Quantity> quantities) {
         Ties ties = bed.making().ties();
-        if (ties.brackets()) brackets(bed, quantities);
-        if (ties.courseTies()) courseTies(bed, courses, quantities);
-        if (ties.crossTies() || !across.ties().isEmpty()) crossTies(bed, across, quantities);
+        if (ties.corners().brackets()) brackets(bed, quantities);
+        if (ties.courses().courseTies()) courseTies(bed, courses, quantities);
+        if (ties.across().crossTies() || !across.ties().isEmpty()) crossTies(bed, across, quantities);
         if (!across.posts().isEmpty()) {
             quantities.add(Quantity.of(QuantityKind.POSTS, across.posts().size(), "posts", "as the bed names them", Working.COMMON_PRACTICE,
                     across.posts().stream().map(post -> Input.of("wall " + post.wall(), post.atMm(), "mm")).toArray(Input[]::new)));
@@ -75,7 +75,7 @@ final class CornerJoints {
         quantities.add(Quantity.of(QuantityKind.BRACKETS, brackets, "brackets",
                 "corners x courses", Working.COMMON_PRACTICE,
                 Input.of("corners", corners, ""), Input.of("courses", bed.courses(), "")));
-        fixings(QuantityKind.BRACKET_FIXINGS, "brackets", brackets, bed.making().ties().bracketFixings(), bed, quantities);
+        fixings(QuantityKind.BRACKET_FIXINGS, "brackets", brackets, bed.making().ties().corners().bracketFixings(), bed, quantities);
     }
 
     private static void courseTies(Bed bed, List<Course> courses, List<Quantity> quantities) {
@@ -83,23 +83,23 @@ final class CornerJoints {
         int count = courses.stream()
                 .filter(course -> course.number() > 1)
                 .flatMap(course -> course.pieces().stream())
-                .mapToInt(piece -> courseTies(piece.lengthMm(), ties.courseEveryMm()))
+                .mapToInt(piece -> courseTies(piece.lengthMm(), ties.courses().courseEveryMm()))
                 .sum();
         boolean strapped = ties.strapped(bed.section().heightMm());
         List<Input> inputs = new ArrayList<>(List.of(
-                Input.of("spacing", ties.courseEveryMm(), "mm"), Input.of("courses", bed.courses(), "")));
+                Input.of("spacing", ties.courses().courseEveryMm(), "mm"), Input.of("courses", bed.courses(), "")));
         if (!strapped) inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
         quantities.add(Quantity.of(QuantityKind.COURSE_TIES, count, strapped ? "straps" : "long screws",
                 "over all pieces from course 2 up: ceil(length / spacing) + 1, each into the course below"
                         + (strapped ? "" : "; screw = course height + " + (int) Ties.INTO_BELOW_MM + ", up to whole 10"),
                 Working.COMMON_PRACTICE, inputs.toArray(Input[]::new)));
-        if (strapped) fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courseFixings(), bed, quantities);
+        if (strapped) fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courses().courseFixings(), bed, quantities);
     }
 
     private static void crossTies(Bed bed, CrossTies across, List<Quantity> quantities) {
         List<Input> inputs = new ArrayList<>(List.of(
-                Input.of("run without a tie", bed.making().ties().crossOverMm(), "mm"),
-                Input.of("greatest clear run", bed.making().ties().crossEveryMm(), "mm"),
+                Input.of("run without a tie", bed.making().ties().across().crossOverMm(), "mm"),
+                Input.of("greatest clear run", bed.making().ties().across().crossEveryMm(), "mm"),
                 Input.of("height", CrossTies.heightMm(bed), "mm")));
         across.ties().forEach(tie -> inputs.add(Input.of(
                 "wall " + tie.wall() + " at " + Lengths.text(tie.atMm()) + " to wall " + tie.toWall()

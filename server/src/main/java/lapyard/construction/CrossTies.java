@@ -68,8 +68,8 @@ public record CrossTies(
      */
     public static CrossTies of(Bed bed, Outline inner, List<Seam> seams) {
         Ties ties = bed.making().ties();
-        boolean wanted = ties.crossTies() && bed.heightMm() >= ties.crossFromMm() - 1e-6;
-        return new Laying(bed, inner, seams).laid(wanted, ties.crossOverMm(), ties.crossEveryMm());
+        boolean wanted = ties.across().crossTies() && bed.heightMm() >= ties.across().crossFromMm() - 1e-6;
+        return new Laying(bed, inner, seams).laid(wanted, ties.across().crossOverMm(), ties.across().crossEveryMm());
     }
 
     /** With a tie behind each joint and no clear run over {@code everyMm}, whatever the bed asks for. */

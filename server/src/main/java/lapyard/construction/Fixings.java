@@ -168,13 +168,13 @@ final class Fixings {
 
     /** Along the liner's top edge, on folds and patches of corners, and on the laps of a liner that is on the walls alone. */
     static void staples(Bed bed, Outline inner, List<Quantity> quantities) {
-        double every = bed.inside().liner().stapleEveryMm();
+        double every = bed.inside().liner().staples().stapleEveryMm();
         int edge = 0;
         for (int side = 0; side < inner.sides(); side++) edge += (int) Whole.down(inner.sideMm(side) / every) + 1;
         int patches = bed.inside().liner().overFloor(bed.inside().base()) ? inner.insideCorners() : 0;
         int folds = inner.sides() - patches;
-        int perFold = bed.inside().liner().staplesPerFold();
-        int perPatch = bed.inside().liner().staplesPerPatch();
+        int perFold = bed.inside().liner().staples().staplesPerFold();
+        int perPatch = bed.inside().liner().staples().staplesPerPatch();
         quantities.add(Quantity.of(QuantityKind.STAPLES, edge + folds * perFold + patches * perPatch, "staples",
                 "along the edge: for each inner side floor(side / spacing) + 1; + folds x staples a fold + patches x staples a patch",
                 Working.COMMON_PRACTICE,

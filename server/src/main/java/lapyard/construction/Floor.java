@@ -123,8 +123,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             inputs.add(Input.of("R" + (i + 1) + " bearer length", bays.get(i).bearerMm(), "mm"));
         }
         for (int i = 0; i < cuts.size(); i++) inputs.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
-        inputs.add(Input.of("greatest spacing", bed.inside().base().bearerEveryMm(), "mm"));
-        inputs.add(Input.of("drain gap", bed.inside().base().drainGapMm(), "mm"));
+        inputs.add(Input.of("greatest spacing", bed.inside().base().bearers().bearerEveryMm(), "mm"));
+        inputs.add(Input.of("drain gap", bed.inside().base().bearers().drainGapMm(), "mm"));
         inputs.add(Input.of("strip length", bearerStockMm, "mm"));
         inputs.add(Input.of("strips", stripBoards, ""));
         otherStripBoards.ifPresent(other -> inputs.add(Input.of("strips with the other split", other, "")));
@@ -147,9 +147,9 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             inputs.add(Input.of(name + " boards the other way",
                     FloorBay.laid(bay.floor(), inner, !bay.alongY(), base).slatBoards(base, saw.kerfMm()), "slats"));
         }
-        inputs.add(Input.of("slat width", base.slatWidthMm(), "mm"));
-        inputs.add(Input.of("slat length", base.slatLengthMm(), "mm"));
-        inputs.add(Input.of("greatest gap", base.slatMaxGapMm(), "mm"));
+        inputs.add(Input.of("slat width", base.slats().slatWidthMm(), "mm"));
+        inputs.add(Input.of("slat length", base.slats().slatLengthMm(), "mm"));
+        inputs.add(Input.of("greatest gap", base.slats().slatMaxGapMm(), "mm"));
         return Quantity.of(QuantityKind.SLATS, slatBoards(bed, saw), "slats",
                 "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat width) / (rows - 1);"
                         + " each row in whole slats and a rest; rests cut from slats, longest first",
@@ -179,7 +179,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         boolean fallsAlongX = toward.filter(fall -> Math.abs(fall.x()) > 1e-12).isPresent();
         boolean fallsAlongY = toward.filter(fall -> Math.abs(fall.y()) > 1e-12).isPresent();
         boolean beamAcross = cuts.stream().anyMatch(cut -> cut.level() ? fallsAlongY : fallsAlongX);
-        if (!bays.isEmpty() && bed.inside().base().drainGapMm() <= 0 && (beamAcross || fallsAlongX && fallsAlongY)) {
+        if (!bays.isEmpty() && bed.inside().base().bearers().drainGapMm() <= 0 && (beamAcross || fallsAlongX && fallsAlongY)) {
             findings.add(Finding.of(FindingKind.DRAIN_DAMMED, Place.bed(bed.id()).then(What.BASE)).way(WayKind.DRAIN_GAP, Fact.mm(30)));
         }
     }

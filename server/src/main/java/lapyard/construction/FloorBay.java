@@ -98,19 +98,19 @@ public record FloorBay(
         double along = alongY ? floor.depthMm() : floor.widthMm();
         double across = alongY ? floor.widthMm() : floor.depthMm();
         SlatRows plain = SlatRows.of(along, across, base);
-        List<Double> places = places(plain, across, base.bearerEveryMm());
+        List<Double> places = places(plain, across, base.bearers().bearerEveryMm());
         double least = alongY ? floor.y() : floor.x();
         double first = alongY ? floor.x() : floor.y();
         List<Laid> bearers = new ArrayList<>();
         if (inner.upright()) {
-            double length = Lengths.toTenth(along - base.drainGapMm());
+            double length = Lengths.toTenth(along - base.bearers().drainGapMm());
             for (double place : places) {
                 double from = first + Math.max(0, Math.min(place - HALF_BEARER_MM, across - BEARER_MM));
                 bearers.add(bar(alongY, from, Math.min(from + BEARER_MM, first + across), least, length));
             }
             return bay(floor, alongY, places, bearers, plain, row -> List.of(new Chords.Span(first, first + across)), base);
         }
-        int count = (int) Whole.up(across / base.bearerEveryMm()) + 1;
+        int count = (int) Whole.up(across / base.bearers().bearerEveryMm()) + 1;
         List<Double> even = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             even.add(Lengths.toTenth(across * i / (count - 1)));
@@ -138,13 +138,13 @@ public record FloorBay(
         List<Laid> slats = new ArrayList<>();
         List<List<Double>> rows = new ArrayList<>();
         for (int row = 0; row < plain.rows(); row++) {
-            double from = least + row * (base.slatWidthMm() + plain.gapMm());
-            double to = Math.min(from + base.slatWidthMm(), most);
+            double from = least + row * (base.slats().slatWidthMm() + plain.gapMm());
+            double to = Math.min(from + base.slats().slatWidthMm(), most);
             List<Double> pieces = new ArrayList<>();
             for (Chords.Span span : spans.apply(new Chords.Span(from, to))) {
-                double length = span.lengthMm() - base.slatClearanceMm();
+                double length = span.lengthMm() - base.slats().slatClearanceMm();
                 if (length < SlatRows.LEAST_MM) continue;
-                double at = span.fromMm() + base.slatClearanceMm() / 2;
+                double at = span.fromMm() + base.slats().slatClearanceMm() / 2;
                 for (double piece : SlatRows.row(length, base)) {
                     pieces.add(piece);
                     slats.add(bar(!alongY, from, to, at, piece));
@@ -170,7 +170,7 @@ public record FloorBay(
     }
 
     private static Optional<Double> bearer(double clearMm, Base base) {
-        double length = Lengths.toTenth(clearMm - base.drainGapMm());
+        double length = Lengths.toTenth(clearMm - base.bearers().drainGapMm());
         return length >= LEAST_BEARER_MM ? Optional.of(length) : Optional.empty();
     }
 

@@ -33,8 +33,8 @@ final class LinerCut {
     static double riseMm(Bed bed) {
         return bed.heightMm()
                 - bed.inside().base().heightMm()
-                - bed.inside().liner().belowRimMm()
-                + bed.inside().liner().trimMm();
+                - bed.inside().liner().edges().belowRimMm()
+                + bed.inside().liner().edges().trimMm();
     }
 
     /** How far a piece goes past each side of its floor. */
@@ -50,7 +50,7 @@ final class LinerCut {
 
     /** A side that is all shared laps; one with any wall on it rises. */
     private static double past(Bed bed, double sharedMm, double sideMm) {
-        return sharedMm >= sideMm - 1e-6 ? bed.inside().liner().lapMm() : riseMm(bed);
+        return sharedMm >= sideMm - 1e-6 ? bed.inside().liner().edges().lapMm() : riseMm(bed);
     }
 
     /** Length of an upright or level side at a place that lies against other rectangles. */
@@ -89,7 +89,7 @@ final class LinerCut {
      *     wall is too low to hold one
      */
     static List<LinerPiece> pieces(Bed bed, Outline inner, List<Rectangle> floor, LowSide low, List<Finding> findings) {
-        double onWall = riseMm(bed) - bed.inside().liner().trimMm();
+        double onWall = riseMm(bed) - bed.inside().liner().edges().trimMm();
         if (onWall <= 0) {
             findings.add(Finding.of(FindingKind.LINER_NO_ROOM, Place.bed(bed.id()).then(What.LINER)).by(Fact.mm(-onWall))
                     .way(WayKind.ADD_COURSES, Fact.count((long) Math.max(1, Math.ceil(-onWall / bed.section().heightMm())), "courses"))
@@ -102,10 +102,10 @@ final class LinerCut {
     }
 
     static void shortLap(Bed bed, List<Finding> findings) {
-        if (bed.inside().liner().lapMm() < LEAST_LAP_MM - 1e-6) {
+        if (bed.inside().liner().edges().lapMm() < LEAST_LAP_MM - 1e-6) {
             findings.add(Finding.of(FindingKind.LINER_LAP, Place.bed(bed.id()).then(What.LINER))
-                    .with("lap", Fact.mm(bed.inside().liner().lapMm())).with("least", Fact.mm(LEAST_LAP_MM))
-                    .by(Fact.mm(LEAST_LAP_MM - bed.inside().liner().lapMm()))
+                    .with("lap", Fact.mm(bed.inside().liner().edges().lapMm())).with("least", Fact.mm(LEAST_LAP_MM))
+                    .by(Fact.mm(LEAST_LAP_MM - bed.inside().liner().edges().lapMm()))
                     .way(WayKind.LAP_BY, Fact.mm(300)));
         }
     }
@@ -170,7 +170,7 @@ final class LinerCut {
                             + " wall height - base height - below rim + trim", Working.COMMON_PRACTICE,
                     Input.of("width", piece.widthMm(), "mm"), Input.of("height", piece.heightMm(), "mm"),
                     Input.of("floor width", piece.floor().widthMm(), "mm"), Input.of("floor depth", piece.floor().depthMm(), "mm"),
-                    Input.of("rise", riseMm(bed), "mm"), Input.of("lap", bed.inside().liner().lapMm(), "mm"),
+                    Input.of("rise", riseMm(bed), "mm"), Input.of("lap", bed.inside().liner().edges().lapMm(), "mm"),
                     Input.of("laid as number", piece.layingOrder(), "")));
         }
         quantities.add(Quantity.of(QuantityKind.LINER_AREA, area, "m2",

@@ -80,7 +80,7 @@ public final class LinerWays {
         LinerPiece whole = pieces.get(index);
         if (!whole.wall().isEmpty()) return across ? onWall(bed, whole, limitsMm) : List.of();
         LinerCut.Past past = LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
-        double lap = bed.inside().liner().lapMm();
+        double lap = bed.inside().liner().edges().lapMm();
         double size = across ? whole.widthMm() : whole.heightMm();
         double before = across ? past.left() : past.bottom();
         double after = across ? past.right() : past.top();
@@ -113,7 +113,7 @@ public final class LinerWays {
 
     /** A strip on a wall that is longer than every roll, in the fewest equal parts. */
     private static List<List<LinerPiece>> onWall(Bed bed, LinerPiece whole, List<Double> limitsMm) {
-        double lap = bed.inside().liner().lapMm();
+        double lap = bed.inside().liner().edges().lapMm();
         int count = parts(whole.widthMm(), limitsMm, lap);
         if (count < 2 || count > MOST_PARTS) return List.of();
         double each = Lengths.toTenth((whole.widthMm() + (count - 1) * lap) / count);

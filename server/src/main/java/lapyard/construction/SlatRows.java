@@ -54,8 +54,8 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
      * @param alongMm  clear length of a row
      */
     static SlatRows of(double acrossMm, double alongMm, Base base) {
-        double w = base.slatWidthMm();
-        double g = base.slatMaxGapMm();
+        double w = base.slats().slatWidthMm();
+        double g = base.slats().slatMaxGapMm();
         int rows = Math.max(1, (int) Whole.up((acrossMm + g) / (w + g)));
         double gap = rows == 1 ? 0 : (acrossMm - rows * w) / (rows - 1);
         double ripped = 0;
@@ -71,21 +71,21 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
                 gap = (room - ripped) / (rows - 1);
             }
         }
-        return new SlatRows(rows, gap, Lengths.toTenth(ripped), Collections.nCopies(rows, row(alongMm - base.slatClearanceMm(), base)));
+        return new SlatRows(rows, gap, Lengths.toTenth(ripped), Collections.nCopies(rows, row(alongMm - base.slats().slatClearanceMm(), base)));
     }
 
     /** Whole slats and a rest; a rest under the least length takes what it lacks from the slat before it. */
     static List<Double> row(double lengthMm, Base base) {
-        double slat = base.slatLengthMm();
+        double slat = base.slats().slatLengthMm();
         int whole = (int) Math.floor((lengthMm + 1e-6) / slat);
         double rest = Lengths.toTenth(lengthMm - whole * slat);
         List<Double> pieces = new ArrayList<>();
         for (int i = 0; i < whole; i++) pieces.add(slat);
         if (rest > 0) {
-            double lacking = base.slatLeastMm() - rest;
-            if (lacking > 0 && whole > 0 && slat - lacking >= base.slatLeastMm()) {
+            double lacking = base.slats().slatLeastMm() - rest;
+            if (lacking > 0 && whole > 0 && slat - lacking >= base.slats().slatLeastMm()) {
                 pieces.set(whole - 1, Lengths.toTenth(slat - lacking));
-                rest = base.slatLeastMm();
+                rest = base.slats().slatLeastMm();
             }
             pieces.add(rest);
         }
@@ -96,7 +96,7 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
     static int boards(List<SlatRows> all, Base base, double kerfMm) {
         FirstFit fit = new FirstFit();
         all.forEach(rows -> rows.addTo(fit));
-        return fit.boards(base.slatLengthMm(), kerfMm);
+        return fit.boards(base.slats().slatLengthMm(), kerfMm);
     }
 
     void addTo(FirstFit fit) {

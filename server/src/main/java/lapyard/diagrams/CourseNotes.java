@@ -171,12 +171,12 @@ record CourseNotes(BedWork work, List<Quantity> quantities, BenchSheet sheet, bo
     private void holds(List<Course> courses, List<Note> notes) {
         Bed bed = work.bed();
         Ties ties = bed.making().ties();
-        if (ties.courseTies() && courses.get(courses.size() - 1).number() > 1) {
+        if (ties.courses().courseTies() && courses.get(courses.size() - 1).number() > 1) {
             double height = bed.section().heightMm();
             notes.add(new Note("Course 2 up", (ties.strapped(height)
-                    ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.screw(ties.fixingLengthMm())
+                    ? "straps inside with " + ties.courses().courseFixings() + " screws of " + sheet.screw(ties.fixingLengthMm())
                     : "screws of " + sheet.screw(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches")
-                    + ", at both ends and at most " + sheet.written(ties.courseEveryMm()) + " apart."));
+                    + ", at both ends and at most " + sheet.written(ties.courses().courseEveryMm()) + " apart."));
         }
         if (courses.get(0).number() > 1) {
             return;

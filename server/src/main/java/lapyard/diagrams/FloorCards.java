@@ -166,8 +166,8 @@ public final class FloorCards {
         Base base = work.bed().inside().base();
         String floor = work.bottom().bays().isEmpty()
                 ? "open base"
-                : "slats " + sheet.written(base.slatWidthMm()) + " × " + sheet.written(base.slatThicknessMm()) + " on strips "
-                        + sheet.written(base.bearerLiftMm()) + ": floor " + sheet.written(base.heightMm()) + " high";
+                : "slats " + sheet.written(base.slats().slatWidthMm()) + " × " + sheet.written(base.slats().slatThicknessMm()) + " on strips "
+                        + sheet.written(base.bearers().bearerLiftMm()) + ": floor " + sheet.written(base.heightMm()) + " high";
         return floor + (work.liner().isEmpty() ? ", no liner" : ", liner in " + Measure.counted(work.liner().size(), "piece"));
     }
 
@@ -309,7 +309,7 @@ public final class FloorCards {
     private static List<String> notes(BenchSheet sheet, BedWork work) {
         List<String> notes = new ArrayList<>();
         if (!work.bottom().bays().isEmpty()) {
-            notes.add("Bearers stop " + sheet.written(work.bed().inside().base().drainGapMm()) + " short, so that water runs out past their ends.");
+            notes.add("Bearers stop " + sheet.written(work.bed().inside().base().bearers().drainGapMm()) + " short, so that water runs out past their ends.");
         }
         if (!work.liner().isEmpty()) {
             notes.add(!work.liner().get(0).wall().isEmpty()

@@ -38,23 +38,29 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
      */
     public static BedFill of(BedWork work, double barrowLitres) {
         Bed bed = work.bed();
-        Fill fill = bed.planting().fill();
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        double area = work.frame().inner().areaMm2() / 1e6;
-        double depth = bed.soilMm();
-        depthFindings(bed, depth, findings);
+        depthFindings(bed, bed.soilMm(), findings);
         mulchFindings(bed, findings);
-        if (depth <= 0) return new BedFill(quantities, findings);
-        double settled = area * depth / 1000;
+        if (bed.soilMm() > 0) {
+            double area = work.frame().inner().areaMm2() / 1e6;
+            soil(bed, area, barrowLitres, quantities);
+            mulch(bed.planting().fill(), area, quantities);
+        }
+        return new BedFill(quantities, findings);
+    }
+
+    private static void soil(Bed bed, double area, double barrowLitres, List<Quantity> quantities) {
+        Fill fill = bed.planting().fill();
+        double settled = area * bed.soilMm() / 1000;
         double loose = looseM3(settled, fill.settlement());
-        quantities.add(Quantity.of(QuantityKind.SOIL_DEPTH, depth, "mm",
+        quantities.add(Quantity.of(QuantityKind.SOIL_DEPTH, bed.soilMm(), "mm",
                 "wall height - base height - gap below the rim - mulch", Working.COMMON_PRACTICE,
                 Input.of("wall height", bed.heightMm(), "mm"), Input.of("base height", bed.inside().base().heightMm(), "mm"),
                 Input.of("gap below the rim", fill.freeboardMm(), "mm"), Input.of("mulch", fill.mulchMm(), "mm")));
         quantities.add(Quantity.of(QuantityKind.SOIL_SETTLED, settled, "m3",
                 "inside area x soil depth", Working.GEOMETRY,
-                Input.of("inside area", area, "m2"), Input.of("soil depth", depth, "mm")));
+                Input.of("inside area", area, "m2"), Input.of("soil depth", bed.soilMm(), "mm")));
         quantities.add(Quantity.of(QuantityKind.SOIL_LOOSE, loose, "m3",
                 "settled / (1 - settlement)", Working.COMMON_PRACTICE,
                 Input.of("settled", settled, "m3"), Input.of("settlement", fill.settlement(), "")));
@@ -66,12 +72,13 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                 "loose / barrow, rounded up", Working.COMMON_PRACTICE,
                 Input.of("loose", loose, "m3"), Input.of("barrow", barrowLitres, "l")));
         heldBack(bed, area, loose, barrowLitres, quantities);
-        if (fill.mulchMm() > 0) {
-            quantities.add(Quantity.of(QuantityKind.MULCH, area * fill.mulchMm() / 1000, "m3",
-                    "inside area x mulch depth", Working.GEOMETRY,
-                    Input.of("inside area", area, "m2"), Input.of("mulch depth", fill.mulchMm(), "mm")));
-        }
-        return new BedFill(quantities, findings);
+    }
+
+    private static void mulch(Fill fill, double area, List<Quantity> quantities) {
+        if (fill.mulchMm() <= 0) return;
+        quantities.add(Quantity.of(QuantityKind.MULCH, area * fill.mulchMm() / 1000, "m3",
+                "inside area x mulch depth", Working.GEOMETRY,
+                Input.of("inside area", area, "m2"), Input.of("mulch depth", fill.mulchMm(), "mm")));
     }
 
     /** What would stand over the rim with its mulch on the day of filling is kept for topping up. */

@@ -58,10 +58,10 @@ final class Access {
     }
 
     private Optional<Finding> rim(Lot lot) {
-        if (standard.rimMostMm() <= 0) return Optional.empty();
+        if (standard.height().rimMostMm() <= 0) return Optional.empty();
         double height = lot.bed().heightMm();
-        boolean low = height < standard.rimLeastMm();
-        double limit = low ? standard.rimLeastMm() : standard.rimMostMm();
+        boolean low = height < standard.height().rimLeastMm();
+        double limit = low ? standard.height().rimLeastMm() : standard.height().rimMostMm();
         double off = Math.max(0, low ? limit - height : height - limit);
         row(lot.where(), AccessSheet.AccessCheck.RIM, height, limit, off);
         if (off <= Shapes.TOUCH_MM) return Optional.empty();
@@ -73,7 +73,7 @@ final class Access {
     }
 
     private List<Finding> gaps(Lot lot) {
-        double pathMm = standard.pathMm();
+        double pathMm = standard.walking().pathMm();
         List<Finding> found = new ArrayList<>();
         List<Lot> near = site.near(lot.area(), pathMm);
         for (Lot other : near) {
@@ -146,19 +146,19 @@ final class Access {
     private List<Finding> reach(Lot lot) {
         List<WallReach.Stretch> stretches = reachable(lot);
         if (stretches.isEmpty()) {
-            row(lot.where(), AccessSheet.AccessCheck.REACH, Double.POSITIVE_INFINITY, standard.reachMm(), standard.standMm());
-            return List.of(AccessSheet.finding(standard, FindingKind.REACH_NONE, Place.bed(lot.bed().id()), standard.standMm(), standard.standMm())
-                    .way(WayKind.STANDING_ROOM, Fact.mm(standard.standMm())));
+            row(lot.where(), AccessSheet.AccessCheck.REACH, Double.POSITIVE_INFINITY, standard.reaching().reachMm(), standard.reaching().standMm());
+            return List.of(AccessSheet.finding(standard, FindingKind.REACH_NONE, Place.bed(lot.bed().id()), standard.reaching().standMm(), standard.reaching().standMm())
+                    .way(WayKind.STANDING_ROOM, Fact.mm(standard.reaching().standMm())));
         }
         Bed bed = lot.bed();
         WallReach.Worst worst = reaches.apply(new WallReach(bed.outline(), bed.section().thicknessMm(), stretches));
         double reach = worst.mm();
-        double over = reach - standard.reachMm();
+        double over = reach - standard.reaching().reachMm();
         rows.add(new AccessSheet.Row(
-                lot.where(), AccessSheet.AccessCheck.REACH, reach, standard.reachMm(), "mm", over <= WallReach.TO_MM ? 0 : over,
+                lot.where(), AccessSheet.AccessCheck.REACH, reach, standard.reaching().reachMm(), "mm", over <= WallReach.TO_MM ? 0 : over,
                 Optional.of(bed.placement().toYard(worst.at()))));
         if (over <= WallReach.TO_MM) return List.of();
-        return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reachMm(), Math.round(over))
+        return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reaching().reachMm(), Math.round(over))
                 .with("reach", Fact.mm(Math.round(reach)))
                 .ways(easier(bed, stretches, over)));
     }
@@ -181,7 +181,7 @@ final class Access {
     private List<WallReach.Stretch> free(Point from, Point to, int wall, boolean mirrored) {
         double length = from.distanceMm(to);
         Point way = from.way(to);
-        Polygon standing = Jts.area(List.of(from, from.moved(way, 0, -standard.standMm()), to.moved(way, 0, -standard.standMm()), to));
+        Polygon standing = Jts.area(List.of(from, from.moved(way, 0, -standard.reaching().standMm()), to.moved(way, 0, -standard.reaching().standMm()), to));
         List<double[]> taken = new ArrayList<>();
         for (Lot other : site.near(standing, 0)) {
             if (standing.intersects(other.core())) take(Jts.common(standing, other.core()), from, way, taken);
@@ -191,7 +191,7 @@ final class Access {
         }
         if (!site.insideYard(standing)) take(Jts.less(standing, site.yard().orElseThrow()), from, way, taken);
         return Lengths.free(0, length, taken).stream()
-                .filter(span -> span[1] - span[0] >= Math.min(standard.standAlongMm(), length))
+                .filter(span -> span[1] - span[0] >= Math.min(standard.reaching().standAlongMm(), length))
                 .map(span -> mirrored ? new double[] {length - span[1], length - span[0]} : span)
                 .map(span -> new WallReach.Stretch(wall, Math.rint(span[0]), Math.rint(span[1]))).toList();
     }

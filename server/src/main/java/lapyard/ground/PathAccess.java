@@ -67,12 +67,12 @@ final class PathAccess {
 
     private void width(int path) {
         double width = paths.get(path).widthMm();
-        double shortBy = standard.pathMm() - width;
+        double shortBy = standard.walking().pathMm() - width;
         boolean fails = shortBy > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.WIDTH, width, standard.pathMm(), "mm", fails ? shortBy : 0));
+        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.WIDTH, width, standard.walking().pathMm(), "mm", fails ? shortBy : 0));
         if (fails) {
-            findings.add(AccessSheet.finding(standard, FindingKind.PATH_NARROW, place(path), standard.pathMm(), shortBy)
-                    .with("width", Fact.mm(width)).way(WayKind.WIDEN_TO, Fact.mm(standard.pathMm())));
+            findings.add(AccessSheet.finding(standard, FindingKind.PATH_NARROW, place(path), standard.walking().pathMm(), shortBy)
+                    .with("width", Fact.mm(width)).way(WayKind.WIDEN_TO, Fact.mm(standard.walking().pathMm())));
         }
     }
 
@@ -81,8 +81,8 @@ final class PathAccess {
         Geometry strip = strips.get(path);
         PathRoom room = PathRoom.of(paths.get(path), site.standingNear(strip));
         if (room.narrowMm() == 0 && room.widthMm() >= paths.get(path).widthMm()) return;
-        boolean pinch = room.narrowMm() <= standard.pinchLengthMm();
-        double limit = pinch ? standard.pinchMm() : standard.pathMm();
+        boolean pinch = room.narrowMm() <= standard.walking().pinchLengthMm();
+        double limit = pinch ? standard.walking().pinchMm() : standard.walking().pathMm();
         double shortBy = limit - room.widthMm();
         // a path that is narrow all along is told of as that
         boolean fails = Math.min(limit, paths.get(path).widthMm()) - room.widthMm() > Shapes.TOUCH_MM;
@@ -105,8 +105,8 @@ final class PathAccess {
             along = Math.max(along, up);
             across = Math.max(across, Math.abs(fall.b() * leg.x() - fall.a() * leg.y()));
         }
-        gradient(path, AccessSheet.AccessCheck.GRADIENT, along, standard.gradient(), steepest + 1);
-        gradient(path, AccessSheet.AccessCheck.CROSS_FALL, across, standard.crossGradient(), 0);
+        gradient(path, AccessSheet.AccessCheck.GRADIENT, along, standard.walking().gradient(), steepest + 1);
+        gradient(path, AccessSheet.AccessCheck.CROSS_FALL, across, standard.walking().crossGradient(), 0);
     }
 
     private void gradient(int path, AccessSheet.AccessCheck what, double slope, double limit, int leg) {
@@ -125,7 +125,7 @@ final class PathAccess {
 
     /** At an end that meets no other path there must be room to turn within one diameter of it. */
     private void turning(int path) {
-        if (standard.turningMm() <= 0) return;
+        if (standard.walking().turningMm() <= 0) return;
         List<Point> line = Shapes.legs(paths.get(path).line());
         if (line.get(0).equals(line.get(line.size() - 1))) return;
         for (Point end : List.of(line.get(0), line.get(line.size() - 1))) {
@@ -136,20 +136,20 @@ final class PathAccess {
             }
             if (met) continue;
             double room = roomToTurn(at);
-            double shortBy = standard.turningMm() - room;
+            double shortBy = standard.walking().turningMm() - room;
             boolean fails = shortBy > CIRCLE_TO_MM;
-            rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.TURNING, room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
+            rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.TURNING, room, standard.walking().turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
             if (fails) {
-                findings.add(AccessSheet.finding(standard, FindingKind.PATH_TURNING, place(path), standard.turningMm(), Math.round(shortBy))
+                findings.add(AccessSheet.finding(standard, FindingKind.PATH_TURNING, place(path), standard.walking().turningMm(), Math.round(shortBy))
                         .with("room", Fact.mm(Math.round(room))).with("end", Fact.spot(end.x(), end.y()))
-                        .way(WayKind.FREE_TURNING, Fact.mm(standard.turningMm())).way(WayKind.LEAD_ON));
+                        .way(WayKind.FREE_TURNING, Fact.mm(standard.walking().turningMm())).way(WayKind.LEAD_ON));
             }
         }
     }
 
     /** Diameter of the largest circle that is free within one turning diameter of the place. */
     private double roomToTurn(Geometry at) {
-        Geometry ground = Shapes.round(at, standard.turningMm());
+        Geometry ground = Shapes.round(at, standard.walking().turningMm());
         if (site.yard().isPresent()) ground = Jts.common(ground, site.yard().get());
         List<Geometry> standing = site.standingNear(ground);
         if (!standing.isEmpty()) ground = Jts.less(ground, Shapes.union(standing));
@@ -160,7 +160,7 @@ final class PathAccess {
     /** Ends and meetings with other paths are where two can pass. */
     private void passing(int path) {
         GardenPath own = paths.get(path);
-        if (standard.passingEveryMm() <= 0 || own.widthMm() >= standard.passingMm() - Shapes.TOUCH_MM) return;
+        if (standard.walking().passingEveryMm() <= 0 || own.widthMm() >= standard.walking().passingMm() - Shapes.TOUCH_MM) return;
         LengthIndexedLine line = new LengthIndexedLine(Jts.line(Shapes.legs(own.line())));
         TreeSet<Double> places = new TreeSet<>(List.of(0.0, line.getEndIndex()));
         for (int other = 0; other < paths.size(); other++) {
@@ -175,15 +175,15 @@ final class PathAccess {
             longest = Math.max(longest, place - last);
             last = place;
         }
-        double over = longest - standard.passingEveryMm();
+        double over = longest - standard.walking().passingEveryMm();
         boolean fails = over > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.PASSING, longest, standard.passingEveryMm(), "mm", fails ? over : 0));
+        rows.add(new AccessSheet.Row(where(path), AccessSheet.AccessCheck.PASSING, longest, standard.walking().passingEveryMm(), "mm", fails ? over : 0));
         if (fails) {
-            int more = (int) Whole.up(longest / standard.passingEveryMm()) - 1;
-            findings.add(AccessSheet.finding(standard, FindingKind.PATH_PASSING, place(path), standard.passingEveryMm(), Math.round(over))
+            int more = (int) Whole.up(longest / standard.walking().passingEveryMm()) - 1;
+            findings.add(AccessSheet.finding(standard, FindingKind.PATH_PASSING, place(path), standard.walking().passingEveryMm(), Math.round(over))
                     .with("stretch", Fact.mm(Math.round(longest)))
-                    .way(WayKind.PASSING_PLACES, Fact.count(more, "places"), Fact.mm(standard.passingMm()))
-                    .way(WayKind.WIDEN_TO, Fact.mm(standard.passingMm())));
+                    .way(WayKind.PASSING_PLACES, Fact.count(more, "places"), Fact.mm(standard.walking().passingMm()))
+                    .way(WayKind.WIDEN_TO, Fact.mm(standard.walking().passingMm())));
         }
     }
 }

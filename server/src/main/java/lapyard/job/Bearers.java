@@ -100,7 +100,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
 
     /** The longest board of a bed's bearer timber; where the catalogue has none, what bearers are usually cut from. */
     static double longestStockMm(Garden garden, Bed bed) {
-        return garden.goods().catalogue().section(bed.inside().base().bearerSection()).stream()
+        return garden.goods().catalogue().section(bed.inside().base().bearers().bearerSection()).stream()
                 .flatMap(section -> section.stock().stream())
                 .mapToDouble(StockLength::lengthMm)
                 .max()
@@ -111,7 +111,7 @@ final class Bearers extends SoldGoods<Bearers.Cut> {
         Map<Rip, List<BedWork>> byRip = new LinkedHashMap<>();
         for (BedWork work : works) {
             if (!work.bottom().strips().isEmpty()) {
-                Rip rip = new Rip(work.bed().inside().base().bearerSection(), work.bed().inside().base().bearerLiftMm());
+                Rip rip = new Rip(work.bed().inside().base().bearers().bearerSection(), work.bed().inside().base().bearers().bearerLiftMm());
                 byRip.computeIfAbsent(rip, r -> new ArrayList<>()).add(work);
             }
         }

@@ -133,8 +133,14 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
             Function<Bed, Optional<Point>> downhill = bed -> downhill(ground.fall(), bed);
             Slats slats = Slats.of(garden, downhill);
             findings.addAll(slats.findings());
-            List<Bed> beds = garden.beds().stream().map(slats::laid).toList();
-            Amounts needed = new Amounts(garden, ground, slats);
+            return joined(new Amounts(garden, ground, slats), downhill, looking, findings);
+        }
+
+        /** Walls are joined, floors lined and paths stripped together; what is found of all that comes behind {@code findings}. */
+        private static Planned joined(Amounts needed, Function<Bed, Optional<Point>> downhill, SearchOptions looking, List<Finding> findings) {
+            Garden garden = needed.garden();
+            GroundSheet ground = needed.ground();
+            List<Bed> beds = garden.beds().stream().map(needed.slats()::laid).toList();
             try (Alone alone = new Alone(garden, beds, needed, looking)) {
                 Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
                 List<Making> makings = new ArrayList<>();
@@ -153,13 +159,7 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
                 lining.choose(stripping.paths());
                 AlikeParts parts = new AlikeParts();
                 List<BedWork> works = lining.works().stream().map(parts::of).toList();
-                List<List<Quantity>> amounts = new ArrayList<>();
-                for (int i = 0; i < works.size(); i++) {
-                    BedFill fill = needed.fill(works.get(i));
-                    amounts.add(parts.of(needed.of(i, works.get(i), fill)));
-                    findings.addAll(works.get(i).findings());
-                    findings.addAll(fill.findings());
-                }
+                List<List<Quantity>> amounts = filled(works, needed, findings).stream().map(parts::of).toList();
                 findings.addAll(lining.findings());
                 findings.addAll(stripping.findings());
                 findings.addAll(ground.findings());
@@ -168,6 +168,17 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
                         .toList();
                 return new Planned(new Built(garden, ground, works, amounts, paths, stripping.paths(), findings), alone.ways(works));
             }
+        }
+
+        private static List<List<Quantity>> filled(List<BedWork> works, Amounts needed, List<Finding> findings) {
+            List<List<Quantity>> amounts = new ArrayList<>();
+            for (int i = 0; i < works.size(); i++) {
+                BedFill fill = needed.fill(works.get(i));
+                amounts.add(needed.of(i, works.get(i), fill));
+                findings.addAll(works.get(i).findings());
+                findings.addAll(fill.findings());
+            }
+            return amounts;
         }
 
         /** What each bed and path would buy of {@code packs} by itself, in each way to build it. */

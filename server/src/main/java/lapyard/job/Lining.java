@@ -202,7 +202,7 @@ final class Lining {
                     .toList();
             int before = leasts.of(material, sizes(pieces)).unplaced();
             if (ways.isEmpty() || ways.get(0).alone().unplaced() >= before) {
-                if (work.bed().inside().liner().lapMm() >= widest(material) - 1e-6) told.add(lapTooWide(work.bed(), wide, material));
+                if (work.bed().inside().liner().edges().lapMm() >= widest(material) - 1e-6) told.add(lapTooWide(work.bed(), wide, material));
                 continue;
             }
             Way best = ways.get(0);
@@ -213,7 +213,7 @@ final class Lining {
     }
 
     private Finding lapTooWide(Bed bed, LinerPiece wide, String material) {
-        double lap = bed.inside().liner().lapMm();
+        double lap = bed.inside().liner().edges().lapMm();
         return Finding.of(FindingKind.LINER_LAP_WIDE, Place.bed(bed.id()).then(What.LINER, wide.id()))
                 .with("lap", Fact.mm(lap)).with("widest", Fact.mm(widest(material))).with("size", Fact.size(wide.widthMm(), wide.heightMm()))
                 .by(Fact.mm(lap - widest(material))).way(WayKind.LAP_BY, Fact.mm(300)).way(WayKind.LARGER_ROLL);
@@ -227,7 +227,7 @@ final class Lining {
         double needed = Math.min(wide.widthMm(), wide.heightMm());
         return Finding.of(FindingKind.LINER_DIVIDED, Place.bed(bed.id()).then(What.LINER, wide.id()))
                 .with("size", Fact.size(wide.widthMm(), wide.heightMm())).with("parts", Fact.count(parts.size(), "parts"))
-                .with("lap", Fact.mm(bed.inside().liner().lapMm())).with("first", Fact.name(parts.get(0).id()))
+                .with("lap", Fact.mm(bed.inside().liner().edges().lapMm())).with("first", Fact.name(parts.get(0).id()))
                 .by(new Fact.Plain(best.alone().metres(), "m")).way(WayKind.WIDER_ROLL, Fact.mm(needed));
     }
 

@@ -366,7 +366,7 @@ public final class SizeCosts {
         for (BedNeeds one : beds) {
             Base base = one.bed().inside().base();
             Map<Double, Integer> lengths =
-                    byRip.computeIfAbsent(List.of(base.bearerSection(), base.bearerLiftMm()), rip -> new LinkedHashMap<>());
+                    byRip.computeIfAbsent(List.of(base.bearers().bearerSection(), base.bearers().bearerLiftMm()), rip -> new LinkedHashMap<>());
             for (double length : one.stripsMm()) lengths.merge(length, 1, Integer::sum);
         }
         Price sum = Price.NOTHING;

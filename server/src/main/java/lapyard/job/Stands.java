@@ -38,7 +38,7 @@ final class Stands {
         for (int i = 0; i < works.size(); i++) {
             BedWork work = works.get(i);
             String id = work.bed().id();
-            Optional<Section> bearers = garden.goods().catalogue().section(work.bed().inside().base().bearerSection());
+            Optional<Section> bearers = garden.goods().catalogue().section(work.bed().inside().base().bearers().bearerSection());
             double bearerMm = bearers.map(Section::heightMm).orElse(0.0);
             Set<String> own = boards.getOrDefault(id, Set.of());
             List<String> unknown = garden.goods().rack().stream()
@@ -57,7 +57,7 @@ final class Stands {
 
     /** Graded timber that is ripped has lost its grade until somebody grades it again: EN 14081-1, from memory. */
     private static StrengthClass bearerClass(Section section, BedWork work) {
-        boolean ripped = work.bed().inside().base().bearerLiftMm() < section.thicknessMm() - 1e-9;
+        boolean ripped = work.bed().inside().base().bearers().bearerLiftMm() < section.thicknessMm() - 1e-9;
         return ripped ? StrengthClass.LOWEST : section.strength();
     }
 

@@ -154,7 +154,7 @@ record BedReader(Catalogue catalogue, Manner usual) {
 
     /** Slatted until the surface has decided. */
     private static Base kind(Base usual, String kind) {
-        return RecordParts.with(usual, (field, part) -> field.equals("slatted") ? (Object) !kind.equals("open") : field.equals("bySurface") ? kind.equals("by-surface") : part);
+        return usual.slatted(!kind.equals("open"), kind.equals("by-surface"));
     }
 
     private static Fill fill(Cursor fill, Fill usual) {

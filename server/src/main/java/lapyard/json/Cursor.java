@@ -154,7 +154,8 @@ final class Cursor extends FieldFaults {
     /**
      * A record as the object of this field changes it. A part of the record that the schema has under its name, without the
      * unit, is read as its type says, with the part of {@code usual} where it is not given; the others and lists stay as in
-     * {@code usual}. Where a part is {@code wanted}, true or false may stand in place of the object.
+     * {@code usual}, and a group of parts that the schema does not name is read from the same object. Where a part is {@code wanted}, true or
+     * false may stand in place of the object.
      */
     <T extends Record> T like(String field, T usual) {
         if (!raw(field).isBoolean() || !table.inner(field).has("wanted")) return read(field, cursor -> cursor.like(usual));
@@ -165,7 +166,7 @@ final class Cursor extends FieldFaults {
     /** As above, of this object. */
     <T extends Record> T like(T usual) {
         return RecordParts.with(usual, (field, part) -> {
-            if (!table.has(field)) return part;
+            if (!table.has(field)) return part instanceof Record group ? like(group) : part;
             if (part instanceof Double number) return number(field, number);
             if (part instanceof Integer count) return count(field, count);
             if (part instanceof Boolean flag) return flag(field, flag);

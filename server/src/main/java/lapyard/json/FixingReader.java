@@ -59,11 +59,11 @@ final class FixingReader {
 
     /** A fixing that comes out of the other face of the timber can never be meant. */
     static void tooLong(Cursor bed, Section timber, Ties ties, Liner liner) {
-        if (ties.brackets() || ties.courseTies() && ties.strapped(timber.heightMm())) {
+        if (ties.corners().brackets() || ties.courses().courseTies() && ties.strapped(timber.heightMm())) {
             check(bed, "ties/fixingLength", "fixings", ties.fixingLengthMm(), timber, Ties.BEHIND_MM, Ties.LEAST_FIXING_MM);
         }
-        if (liner.wanted() && liner.stapleLengthMm() != Liner.USUAL.stapleLengthMm()) {
-            check(bed, "liner/stapleLength", "staples", liner.stapleLengthMm(), timber, Liner.BEHIND_MM, 0);
+        if (liner.wanted() && liner.staples().stapleLengthMm() != Liner.USUAL.staples().stapleLengthMm()) {
+            check(bed, "liner/stapleLength", "staples", liner.staples().stapleLengthMm(), timber, Liner.BEHIND_MM, 0);
         }
     }
 

@@ -159,7 +159,8 @@ final class WireForms<T> {
         of(SettingOut.Triangle.class).also("wall", one -> one.peg() > 0 ? Bed.wallLetter(one.peg() - 1) : null).ifGiven("wall").first("peg", "wall");
         of(SunHours.BedSun.class).only("bed", "light", "quantities").also("sun", bed -> bed.light().words).without("light").called("sun", "light")
                 .first("bed", "sun");
-        of(AccessStandard.class).without("id", "named").to(1, "gradient", "crossGradient").first("name", "source");
+        of(AccessStandard.class).without("id", "named").unwrapped("walking", "reaching", "height").first("name", "source");
+        of(AccessStandard.Walking.class).to(1, "gradient", "crossGradient");
         of(SurveyedYard.class).without("findings");
         of(Pegs.LinePeg.class).called("beyond", "past");
         of(StagingResult.class).without("ends", "late").also("proven").first("name", "starts", "makespan", "lowerBound", "proven");

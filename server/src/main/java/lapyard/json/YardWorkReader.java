@@ -51,13 +51,8 @@ final class YardWorkReader {
         return ground.read("access", access -> {
             AccessStandard base = access.choice("standard").equals("usual") ? AccessStandard.USUAL : imperial ? AccessStandard.ADA_2010_IN_FEET : AccessStandard.ADA_2010;
             String rim = access.choice("rim");
-            Optional<Gardener> gardener = rim.equals("any") ? Optional.empty() : Optional.of(Gardener.valueOf(Cursor.constant(rim)));
-            return access.like(RecordParts.with(base, (part, usual) -> switch (part) {
-                case "named" -> asked;
-                case "rimLeast" -> gardener.<Object>map(who -> who.rimLeastMm).orElse(usual);
-                case "rimMost" -> gardener.<Object>map(who -> who.rimMostMm).orElse(usual);
-                default -> usual;
-            }));
+            AccessStandard named = base.named(asked);
+            return access.like(rim.equals("any") ? named : named.withHeight(Gardener.valueOf(Cursor.constant(rim)).height));
         });
     }
 

@@ -76,8 +76,8 @@ public final class LayOut {
         this.wishes = wishes;
         this.memory = memory;
         this.standard = garden.ground().access();
-        this.pathMm = wishes.pathMm() > 0 ? wishes.pathMm() : standard.pathMm();
-        this.gapMm = Math.max(pathMm, standard.standMm());
+        this.pathMm = wishes.pathMm() > 0 ? wishes.pathMm() : standard.walking().pathMm();
+        this.gapMm = Math.max(pathMm, standard.reaching().standMm());
         this.ground = FreeGround.of(garden, wishes.marginMm());
         this.pinned = garden.beds().stream().filter(bed -> wishes.pinned().contains(bed.id())).toList();
         this.beds = wishes.beds().isEmpty() ? own(garden, wishes.pinned()) : wishes.beds();
@@ -163,7 +163,7 @@ public final class LayOut {
 
     /** Between rows a path, or where a standard asks for it room to turn at a path's end. */
     private List<Double> aisles() {
-        return standard.named() && standard.turningMm() > gapMm ? List.of(gapMm, standard.turningMm()) : List.of(gapMm);
+        return standard.named() && standard.walking().turningMm() > gapMm ? List.of(gapMm, standard.walking().turningMm()) : List.of(gapMm);
     }
 
     private List<Order> orders() {
@@ -234,8 +234,8 @@ public final class LayOut {
         Room room = new Room(within, kept, ground.lines().stream().map(frame::in).toList());
         Room standing = new Room(List.of(frame.in(ground.yard())), ground.standing().stream().map(frame::in).toList(), List.of());
         RowSearch rows = new RowSearch(room, standing, beds, boxes(kinds()),
-                new RowSearch.Rules(gapMm, aisleMm, standard.standMm(), standard.reachMm()), middle, new HashMap<>());
-        OutlineFit fit = new OutlineFit(room, standing, rows, beds, kinds(), Math.max(gapMm, aisleMm), standard.standMm());
+                new RowSearch.Rules(gapMm, aisleMm, standard.reaching().standMm(), standard.reaching().reachMm()), middle, new HashMap<>());
+        OutlineFit fit = new OutlineFit(room, standing, rows, beds, kinds(), Math.max(gapMm, aisleMm), standard.reaching().standMm());
         return new Placed(fit.filled(shape == Shape.FITTED ? List.of() : rows.run(), List.of()), fit);
     }
 

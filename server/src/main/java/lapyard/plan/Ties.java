@@ -7,33 +7,33 @@ import lapyard.working.Whole;
 /**
  * What holds a stack together besides its corner screws.
  *
- * @param brackets        a bracket in each corner of each course, inside
- * @param bracketFixings  screws a bracket
- * @param courseTies      whether each course is fixed to the one below it
- * @param courseEveryMm   greatest distance between course ties along a piece
- * @param courseTie       what a course tie is
- * @param courseFixings   screws a strap
- * @param fixingLengthMm        length of the screws of brackets and straps
- * @param crossTies       ties from wall to wall across the bed: behind the joints of walls first, then in clear runs that are
- *     too long
- * @param crossEveryMm    greatest clear run of a wall where ties are put in
- * @param crossOverMm     a clear run up to this needs no tie
- * @param crossFromMm     walls lower than this need none
- * @param supports        ties and posts that the garden names itself, whatever else is put in
+ * @param fixingLengthMm length of the screws of brackets and straps
+ * @param supports       ties and posts that the garden names itself, whatever else is put in
  */
-public record Ties(
-        boolean brackets,
-        int bracketFixings,
-        boolean courseTies,
-        double courseEveryMm,
-        CourseTie courseTie,
-        int courseFixings,
-        double fixingLengthMm,
-        boolean crossTies,
-        double crossEveryMm,
-        double crossOverMm,
-        double crossFromMm,
-        List<Support> supports) {
+public record Ties(Corners corners, Courses courses, double fixingLengthMm, Across across, List<Support> supports) {
+    /**
+     * @param brackets       a bracket in each corner of each course, inside
+     * @param bracketFixings screws a bracket
+     */
+    public record Corners(boolean brackets, int bracketFixings) {}
+
+    /**
+     * @param courseTies    whether each course is fixed to the one below it
+     * @param courseEveryMm greatest distance between course ties along a piece
+     * @param courseTie     what a course tie is
+     * @param courseFixings screws a strap
+     */
+    public record Courses(boolean courseTies, double courseEveryMm, CourseTie courseTie, int courseFixings) {}
+
+    /**
+     * Ties from wall to wall across the bed: behind the joints of walls first, then in clear runs that are too long.
+     *
+     * @param crossEveryMm greatest clear run of a wall where ties are put in
+     * @param crossOverMm  a clear run up to this needs no tie
+     * @param crossFromMm  walls lower than this need none
+     */
+    public record Across(boolean crossTies, double crossEveryMm, double crossOverMm, double crossFromMm) {}
+
     /** Timber that must be left behind the tip of a screw driven square into a face. */
     public static final double BEHIND_MM = 10;
 
@@ -47,10 +47,10 @@ public record Ties(
     public static final double INTO_BELOW_MM = 60;
 
     /** Common practice, no source: {@code docs/method/fixings.md}. */
-    public static final Ties USUAL = new Ties(false, 6, true, 600, CourseTie.BY_HEIGHT, 4, 50, true, 1800, 2400, 400, List.of());
+    public static final Ties USUAL = new Ties(new Corners(false, 6), new Courses(true, 600, CourseTie.BY_HEIGHT, 4), 50, new Across(true, 1800, 2400, 400), List.of());
 
     /** Corner screws alone. */
-    public static final Ties NONE = new Ties(false, 6, false, 600, CourseTie.BY_HEIGHT, 4, 50, false, 1800, 2400, 400, List.of());
+    public static final Ties NONE = new Ties(USUAL.corners, new Courses(false, 600, CourseTie.BY_HEIGHT, 4), 50, new Across(false, 1800, 2400, 400), List.of());
 
     public Ties {
         supports = List.copyOf(supports);
@@ -75,14 +75,12 @@ public record Ties(
      */
     public record Support(String wall, OptionalDouble atMm, boolean post) {}
 
-    public Ties withSupports(List<Support> others) {
-        return new Ties(brackets, bracketFixings, courseTies, courseEveryMm, courseTie, courseFixings, fixingLengthMm, crossTies, crossEveryMm,
-                crossOverMm, crossFromMm, others);
+    public Ties withFixings(double lengthMm) {
+        return new Ties(corners, courses, lengthMm, across, supports);
     }
 
-    public Ties withFixings(double lengthMm) {
-        return new Ties(brackets, bracketFixings, courseTies, courseEveryMm, courseTie, courseFixings, lengthMm, crossTies, crossEveryMm,
-                crossOverMm, crossFromMm, supports);
+    public Ties withSupports(List<Support> others) {
+        return new Ties(corners, courses, fixingLengthMm, across, others);
     }
 
     /**
@@ -95,8 +93,8 @@ public record Ties(
 
     /** Whether the courses of timber of this height are strapped and not screwed. */
     public boolean strapped(double courseHeightMm) {
-        return courseTie == CourseTie.STRAPS
-                || courseTie == CourseTie.BY_HEIGHT && courseHeightMm > SCREWED_UP_TO_MM + 1e-6;
+        return courses.courseTie == CourseTie.STRAPS
+                || courses.courseTie == CourseTie.BY_HEIGHT && courseHeightMm > SCREWED_UP_TO_MM + 1e-6;
     }
 
     /** Length of a long screw through a course of this height, as they are sold: whole 20 mm (common practice, no source). */

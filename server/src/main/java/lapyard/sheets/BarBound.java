@@ -135,34 +135,11 @@ final class BarBound {
     /** @param bar takes the bar of most worth, each type's pieces over what all of them together are high */
     private double richest(RollJob.Roll roll, double[] bar) {
         int grid = grid(roll);
-        long cells = 0;
         layers = 0;
-        for (int t = 0; t < rows; t++) {
-            double price = programme.price(t);
-            if (price == 0) continue;
-            int narrowest = Integer.MAX_VALUE;
-            int[] steps = new int[2];
-            double[] gain = new double[2];
-            for (int way = 0; way < 2; way++) {
-                if (!may(t, way, roll)) continue;
-                steps[way] = parts(t, way, roll, grid);
-                gain[way] = price / ((double) along(t, way) * job.types[t].count());
-                narrowest = Math.min(narrowest, steps[way]);
-            }
-            if (narrowest == Integer.MAX_VALUE) continue;
-            int copies = Math.min(job.types[t].count(), grid / narrowest);
-            for (int copy = 0; copy < copies; copy++) {
-                if (worths.size() == layers + 1) {
-                    worths.add(new BarWorth());
-                    pieces.add(null);
-                }
-                worths.get(layers + 1).bettered(worths.get(layers), steps, gain, grid);
-                pieces.set(layers++, new Piece(t, steps, gain));
-                cells += 2L * grid + CELLS_A_LAYER;
-            }
-        }
-        Arrays.fill(bar, 0);
+        long cells = 0;
+        for (int t = 0; t < rows; t++) cells += laid(t, roll, grid);
         int at = grid;
+        Arrays.fill(bar, 0);
         for (int layer = layers - 1; layer >= 0; layer--) {
             Piece piece = pieces.get(layer);
             int way = worths.get(layer).way(piece.steps(), piece.gain(), at);
@@ -172,5 +149,31 @@ final class BarBound {
         }
         work.spend(cells / CELLS_AN_OPERATION);
         return worths.get(layers).at(grid);
+    }
+
+    /** A layer for each piece of a type that may stand beside the others; the cells that were looked at. */
+    private long laid(int type, RollJob.Roll roll, int grid) {
+        double price = programme.price(type);
+        if (price == 0) return 0;
+        int narrowest = Integer.MAX_VALUE;
+        int[] steps = new int[2];
+        double[] gain = new double[2];
+        for (int way = 0; way < 2; way++) {
+            if (!may(type, way, roll)) continue;
+            steps[way] = parts(type, way, roll, grid);
+            gain[way] = price / ((double) along(type, way) * job.types[type].count());
+            narrowest = Math.min(narrowest, steps[way]);
+        }
+        if (narrowest == Integer.MAX_VALUE) return 0;
+        int copies = Math.min(job.types[type].count(), grid / narrowest);
+        for (int copy = 0; copy < copies; copy++) {
+            if (worths.size() == layers + 1) {
+                worths.add(new BarWorth());
+                pieces.add(null);
+            }
+            worths.get(layers + 1).bettered(worths.get(layers), steps, gain, grid);
+            pieces.set(layers++, new Piece(type, steps, gain));
+        }
+        return copies * (2L * grid + CELLS_A_LAYER);
     }
 }

@@ -60,7 +60,7 @@ record CornerCheck(BedWork work, StrengthClass timber, double pushKnM, CrossTies
                 Input.of("push drained", pushKnM, "kN/m"), Input.of("run before", worst.beforeMm() / 1000, "m"),
                 Input.of("run after", worst.afterMm() / 1000, "m"), Input.of("turn", bed().outline().turnDeg(worst.corner()), "degrees")));
         if (work.frame().screws().isEmpty()) {
-            if (!bed().making().ties().brackets()) {
+            if (!bed().making().ties().corners().brackets()) {
                 verdicts.add(new Verdict("corners", Outcome.WEAK, Verdict.about(bed().id(), "corners", FindingKind.CORNER_NO_SCREWS)
                         .by(Fact.kn(worst.pullKn())).way(WayKind.FITTING_SCREWS).way(WayKind.BRACKETS)));
             }
@@ -72,9 +72,9 @@ record CornerCheck(BedWork work, StrengthClass timber, double pushKnM, CrossTies
                 Input.of("screws", worst.screws(), ""), Input.of("gravity", ScrewHold.gravity(timber), ""),
                 Input.of("shank", bed().making().screws().diameterMm(), "mm"), Input.of("thread", worst.threadMm(), "mm"),
                 Input.of("wet", 0.7, ""), Input.of("for good", 0.9, ""), Input.of("angled", 0.67, "")));
-        boolean pulls = worst.pullKn() > worst.holdKn() && !bed().making().ties().brackets();
+        boolean pulls = worst.pullKn() > worst.holdKn() && !bed().making().ties().corners().brackets();
         Finding found = Verdict.about(bed().id(), "corners", pulls ? FindingKind.CORNER_PULLS
-                        : bed().making().ties().brackets() ? FindingKind.CORNER_BRACKETS : FindingKind.CORNER_HOLDS)
+                        : bed().making().ties().corners().brackets() ? FindingKind.CORNER_BRACKETS : FindingKind.CORNER_HOLDS)
                 .with("number", Fact.name(String.valueOf(worst.corner() + 1))).with("screws", Fact.count(worst.screws(), "screws"))
                 .with("hold", Fact.kn(worst.holdKn())).with("use", Fact.share(worst.pullKn() / worst.holdKn())).by(Fact.kn(worst.pullKn()));
         if (pulls) {

@@ -51,21 +51,21 @@ final class FloorCheck {
         double span = work.bottom().bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(0);
         double gap = work.bottom().bays().stream().mapToDouble(bay -> bay.slats().gapMm()).max().orElse(0);
         StrengthClass timber = StrengthClass.LOWEST;
-        double carries = base.slatWidthMm() + gap;
-        Beam slat = new Beam(timber, base.slatWidthMm(), base.slatThicknessMm());
+        double carries = base.slats().slatWidthMm() + gap;
+        Beam slat = new Beam(timber, base.slats().slatWidthMm(), base.slats().slatThicknessMm());
         double load = pressure * carries;
         double use = slat.bendingUse(Beam.GAMMA_G * load, span);
         double sag = slat.sagMm(load, span);
-        double spread = pressure * carries / base.slatWidthMm();
-        double clear = Beam.clearSpanMm(timber, base.slatThicknessMm(), spread, Beam.GAMMA_G * spread, loads.sagPart());
+        double spread = pressure * carries / base.slats().slatWidthMm();
+        double clear = Beam.clearSpanMm(timber, base.slats().slatThicknessMm(), spread, Beam.GAMMA_G * spread, loads.sagPart());
         Input pressed = Input.of("load", load, "N/mm");
-        Input wide = Input.of("width", base.slatWidthMm(), "mm");
-        Input thick = Input.of("thickness", base.slatThicknessMm(), "mm");
+        Input wide = Input.of("width", base.slats().slatWidthMm(), "mm");
+        Input thick = Input.of("thickness", base.slats().slatThicknessMm(), "mm");
         quantities.add(Quantity.of(QuantityKind.SLATS_SPAN, clear, "mm",
                 "smaller of thickness x root(strength / (0.75 x 1.35 x pressure x spread)) and cube root of (stiffness x thickness ^"
                         + " 3 / (3 x 0.15625 x part x pressure x spread))", TIMBER,
                 thick, Input.of("strength", slat.bendingStrength(), "N/mm2"), Input.of("pressure", pressure, "N/mm2"),
-                Input.of("spread", carries / base.slatWidthMm(), ""), Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"),
+                Input.of("spread", carries / base.slats().slatWidthMm(), ""), Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"),
                 Input.of("part", loads.sagPart(), ""), Input.of("soil and mulch on the slats", depthMm, "mm")));
         quantities.add(Quantity.of(QuantityKind.SLATS_USE, use * 100, "%",
                 "100 x 1.35 x load x span x span / 8 / (width x thickness x thickness / 6) / strength", TIMBER,
@@ -76,7 +76,7 @@ final class FloorCheck {
         boolean weak = use > 1;
         boolean sags = span > clear + 1e-6;
         Finding found = Verdict.about(work.bed().id(), "slats", weak ? FindingKind.SLATS_WEAK : sags ? FindingKind.SLATS_SAG : FindingKind.SLATS_HOLD)
-                .with("thick", Fact.mm(base.slatThicknessMm())).with("span", Fact.mm(span)).with("soil", Fact.mm(depthMm))
+                .with("thick", Fact.mm(base.slats().slatThicknessMm())).with("span", Fact.mm(span)).with("soil", Fact.mm(depthMm))
                 .with("sag", Fact.mm(Math.round(sag * 10) / 10.0)).by(Fact.share(use));
         verdicts.add(new Verdict("slats", weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
                 weak || sags ? found.way(WayKind.BEARERS_APART, Fact.mm(SpanRounding.down(clear))).way(WayKind.THICKER_SLATS) : found));
@@ -85,13 +85,13 @@ final class FloorCheck {
     private static void bearers(
             BedWork work, StandingRules loads, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         Base base = work.bed().inside().base();
-        double every = work.bottom().bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearerEveryMm());
+        double every = work.bottom().bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearers().bearerEveryMm());
         StrengthClass timber = footing.bearers();
         double widthMm = footing.bearerMm();
-        Beam bearer = new Beam(timber, widthMm, base.bearerLiftMm());
+        Beam bearer = new Beam(timber, widthMm, base.bearers().bearerLiftMm());
         double load = pressure * every;
         double span = base.bearerSpanMm();
-        double size = Beam.sizeFactor(base.bearerLiftMm());
+        double size = Beam.sizeFactor(base.bearers().bearerLiftMm());
         double bending = bearer.bendingUse(Beam.GAMMA_G * load, span) / size;
         double shear = bearer.shearUse(Beam.GAMMA_G * load, span);
         double sag = bearer.sagMm(load, span);
@@ -101,7 +101,7 @@ final class FloorCheck {
                 Input.of("spacing", every, "mm"),
                 Input.of("span", span, "mm"),
                 Input.of("width", widthMm, "mm"),
-                Input.of("depth", base.bearerLiftMm(), "mm"),
+                Input.of("depth", base.bearers().bearerLiftMm(), "mm"),
                 Input.of("strength", bearer.bendingStrength() * size, "N/mm2"),
                 Input.of("shear strength", bearer.shearStrength(), "N/mm2"),
                 Input.of("stiffness", timber.stiffnessNmm2, "N/mm2"));

@@ -116,7 +116,7 @@ record WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double
     }
 
     private CrossTies advised(double mostMm) {
-        return CrossTies.advised(bed(), work.frame().inner(), work.frame().seams(), Math.min(bed().making().ties().crossEveryMm(), mostMm));
+        return CrossTies.advised(bed(), work.frame().inner(), work.frame().seams(), Math.min(bed().making().ties().across().crossEveryMm(), mostMm));
     }
 
     private String letter() {
@@ -209,11 +209,11 @@ record WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
         CrossTies usual = advised(span);
-        int advised = bed().heightMm() < bed().making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
+        int advised = bed().heightMm() < bed().making().ties().across().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
         quantities.add(Quantity.of(QuantityKind.TIES_ADVISED, advised, "ties",
                 "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",
                 Working.COMMON_PRACTICE,
-                Input.of("greatest", Math.min(bed().making().ties().crossEveryMm(), span), "mm"),
+                Input.of("greatest", Math.min(bed().making().ties().across().crossEveryMm(), span), "mm"),
                 Input.of("longest clear run now", clear, "mm"), Input.of("put in", work.frame().crossTies().size(), "ties")));
         if (advised > 0) {
             double between = usual.clearMm().stream().mapToDouble(Double::doubleValue).max().orElse(0) / 1000;

@@ -121,7 +121,7 @@ class BaseAndLinerTest {
             BedWork work = Beds.built(bed);
             double round = work.liner().stream().mapToDouble(LinerPiece::widthMm).sum();
             assertEquals(work.frame().inner().perimeterMm() + 150 * outline.sides(), round, 0.1 * outline.sides());
-            Bed boxed = Beds.filled(bed, Base.USUAL.slatted(false), new Liner(true, "liner", 300, 50, 25, 4, 100, 6, 8, 10, Liner.Over.FLOOR, 100), Fill.USUAL, Finish.NONE);
+            Bed boxed = Beds.filled(bed, Base.USUAL.slatted(false), new Liner(true, "liner", new Liner.Edges(300, 50, 25), 4, new Liner.Staples(100, 6, 8, 10), Liner.Over.FLOOR, 100), Fill.USUAL, Finish.NONE);
             assertTrue(Beds.built(boxed).liner().stream().allMatch(piece -> piece.wall().isEmpty()));
         }
     }
@@ -152,8 +152,8 @@ class BaseAndLinerTest {
 
     @Test
     void aLapUnder150AndAMissingDrainGapAreSnags() {
-        Liner tight = new Liner(true, "liner", 100, 50, 25, 4, 100, 6, 8, 10, Liner.Over.BY_BASE, 100);
-        Base dam = new Base(true, "50x75", 23, 400, 0, 95, 22, 1200, 15, 5, 300, 0, false);
+        Liner tight = new Liner(true, "liner", new Liner.Edges(100, 50, 25), 4, new Liner.Staples(100, 6, 8, 10), Liner.Over.BY_BASE, 100);
+        Base dam = new Base(true, new Base.Bearers("50x75", 23, 400, 0), new Base.Slats(95, 22, 1200, 15, 5, 300), 0, false);
         BedWork work = Beds.built(Beds.filled(Beds.m(Lap.TURNING), dam, tight, Fill.USUAL, Finish.USUAL));
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
         assertEquals(2, snags.size());

@@ -83,7 +83,7 @@ class FloorsTest {
             double last = bay.bearersAtMm().get(bay.bearersAtMm().size() - 1);
             assertEquals(bay.alongY() ? bay.floor().widthMm() : bay.floor().depthMm(), last, 0.1);
             assertEquals(0, bay.bearersAtMm().get(0));
-            assertTrue(bay.spacingMm() <= BASE.bearerEveryMm() + 0.1 && bay.spacingMm() > Math.min(last, BASE.bearerEveryMm() / 2) - 0.1, bay.bearersAtMm().toString());
+            assertTrue(bay.spacingMm() <= BASE.bearers().bearerEveryMm() + 0.1 && bay.spacingMm() > Math.min(last, BASE.bearers().bearerEveryMm() / 2) - 0.1, bay.bearersAtMm().toString());
         }
         Outline inner = work.frame().inner();
         int slants = 0;
@@ -108,13 +108,13 @@ class FloorsTest {
                 Polygon bar = shape(slat.corners());
                 covered += floor.intersection(bar).getArea();
             }
-            double pitch = BASE.slatWidthMm() + bay.slats().gapMm();
-            assertTrue(bay.slats().gapMm() >= 0 && bay.slats().gapMm() <= BASE.slatMaxGapMm() + 1e-9);
+            double pitch = BASE.slats().slatWidthMm() + bay.slats().gapMm();
+            assertTrue(bay.slats().gapMm() >= 0 && bay.slats().gapMm() <= BASE.slats().slatMaxGapMm() + 1e-9);
             Polygon own = shape(List.of(new Point(bay.floor().x(), bay.floor().y()), new Point(bay.floor().right(), bay.floor().y()),
                     new Point(bay.floor().right(), bay.floor().top()), new Point(bay.floor().x(), bay.floor().top())));
             double all = floor.intersection(own).getArea();
             // a corner of less than some rows has no mean
-            if (all > 500_000) assertEquals(all * BASE.slatWidthMm() / pitch, covered, 0.06 * all, outline.toString());
+            if (all > 500_000) assertEquals(all * BASE.slats().slatWidthMm() / pitch, covered, 0.06 * all, outline.toString());
         }
     }
 
@@ -131,7 +131,7 @@ class FloorsTest {
                     Polygon bar = shape(bay.bearersLaid().get(i).corners());
                     double middle = bay.alongY() ? bar.getCentroid().getX() : bar.getCentroid().getY();
                     assertEquals(first + Math.min(Math.max(bay.bearersAtMm().get(i), 25), across - 25), middle, 1e-6);
-                    assertEquals((bay.alongY() ? bay.floor().depthMm() : bay.floor().widthMm()) - BASE.drainGapMm(), bay.bearersLaid().get(i).lengthMm(), 0.1);
+                    assertEquals((bay.alongY() ? bay.floor().depthMm() : bay.floor().widthMm()) - BASE.bearers().drainGapMm(), bay.bearersLaid().get(i).lengthMm(), 0.1);
                 }
             }
         }
@@ -239,7 +239,7 @@ class FloorsTest {
                 metres += bearers.get("R" + i + " bearers") * bearers.get("R" + i + " bearer length") / 1000;
                 double rows = slats.get("R" + i + " rows");
                 assertEquals(bay.alongY() ? bay.floor().depthMm() : bay.floor().widthMm(), rows * slats.get("slat width") + (rows - 1) * slats.get("R" + i + " gap"), 0.1 * rows);
-                assertEquals((bay.alongY() ? bay.floor().widthMm() : bay.floor().depthMm()) - BASE.slatClearanceMm(), slats.get("R" + i + " row"), 0.1);
+                assertEquals((bay.alongY() ? bay.floor().widthMm() : bay.floor().depthMm()) - BASE.slats().slatClearanceMm(), slats.get("R" + i + " row"), 0.1);
                 assertEquals(bay.slatBoards(BASE, 4), slats.get("R" + i + " boards this way"));
                 assertEquals(FloorBay.laid(bay.floor(), work.frame().inner(), !bay.alongY(), BASE).slatBoards(BASE, 4), slats.get("R" + i + " boards the other way"));
             }
@@ -253,8 +253,8 @@ class FloorsTest {
             for (FloorBay bay : bays) {
                 double low = bay.slatsLaid().stream().flatMap(slat -> slat.corners().stream()).mapToDouble(at -> bay.alongY() ? at.x() : at.y()).min().orElseThrow();
                 double high = bay.slatsLaid().stream().flatMap(slat -> slat.corners().stream()).mapToDouble(at -> bay.alongY() ? at.x() : at.y()).max().orElseThrow();
-                assertEquals(bay.alongY() ? bay.floor().x() : bay.floor().y(), low - BASE.slatClearanceMm() / 2, 0.1);
-                assertEquals(bay.alongY() ? bay.floor().right() : bay.floor().top(), high + BASE.slatClearanceMm() / 2, 0.1);
+                assertEquals(bay.alongY() ? bay.floor().x() : bay.floor().y(), low - BASE.slats().slatClearanceMm() / 2, 0.1);
+                assertEquals(bay.alongY() ? bay.floor().right() : bay.floor().top(), high + BASE.slats().slatClearanceMm() / 2, 0.1);
             }
         }
     }
@@ -263,7 +263,7 @@ class FloorsTest {
     @Test
     void aBeamAcrossTheFallDamsIt() {
         for (double gap : new double[] {0, 30}) {
-            Base base = new Base(true, "50x75", 23, 400, gap, 95, 22, 1200, 15, 5, 300, 0, false);
+            Base base = new Base(true, new Base.Bearers("50x75", 23, 400, gap), new Base.Slats(95, 22, 1200, 15, 5, 300), 0, false);
             for (Outline outline : List.of(Outline.rectangle(2400, 1200), Beds.M)) {
                 Bed bed = Beds.filled(Beds.bed("X", outline, 3, Lap.TURNING), base, lapyard.plan.Liner.USUAL, lapyard.plan.Fill.USUAL, lapyard.plan.Finish.NONE);
                 Outline inner = Inset.of(bed.outline(), 100);

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LinerCutTest {
     private static Bed lined(double width, double depth, int courses, double courseMm, double lapMm, double belowRimMm, Liner.Over over) {
         Section section = new Section("100x" + courseMm, 100, courseMm, 600, List.of(), Optional.empty(), false, 1, false);
-        Liner liner = new Liner(true, "liner", lapMm, 50, belowRimMm, 4, 100, 6, 8, 10, over, 100);
+        Liner liner = new Liner(true, "liner", new Liner.Edges(lapMm, 50, belowRimMm), 4, new Liner.Staples(100, 6, 8, 10), over, 100);
         return Beds.section(Beds.filled(Beds.bed("K", Outline.rectangle(width, depth), courses, Lap.TURNING), Base.USUAL.slatted(true), liner, Fill.USUAL, Finish.NONE), section);
     }
 

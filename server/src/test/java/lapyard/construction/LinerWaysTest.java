@@ -33,8 +33,7 @@ class LinerWaysTest {
 
     private static BedWork built(Outline outline, double lapMm, Liner.Over over, Optional<Point> downhill) {
         Liner usual = Liner.USUAL;
-        Liner liner = new Liner(true, usual.material(), lapMm, usual.trimMm(), usual.belowRimMm(), usual.slitsPerM2(), usual.stapleEveryMm(),
-                usual.staplesPerFold(), usual.staplesPerPatch(), usual.stapleLengthMm(), over, usual.turnInMm());
+        Liner liner = new Liner(true, usual.material(), new Liner.Edges(lapMm, usual.edges().trimMm(), usual.edges().belowRimMm()), usual.slitsPerM2(), usual.staples(), over, usual.turnInMm());
         Bed bed = Beds.bed("X", outline, 3, Lap.TURNING).withInside(new Bed.Inside(Base.USUAL.slatted(true), liner));
         return Beds.work(bed, Saw.USUAL, Beds.LONGEST, Map.of(), downhill, 2400, 25);
     }

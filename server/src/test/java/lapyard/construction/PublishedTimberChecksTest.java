@@ -137,7 +137,7 @@ class PublishedTimberChecksTest {
         Bed bed = Beds.section(
                 Beds.bed("P", Outline.rectangle(length + 2 * t, width + 2 * t), 1, Lap.TURNING),
                 new Section("thin", t, depth, 600, List.of(), Optional.empty(), false, 1, false));
-        Liner liner = new Liner(true, "liner", 300, overlap, 0, 4, 100, 6, 8, 10, Liner.Over.FLOOR, 0);
+        Liner liner = new Liner(true, "liner", new Liner.Edges(300, overlap, 0), 4, new Liner.Staples(100, 6, 8, 10), Liner.Over.FLOOR, 0);
         return Beds.filled(bed, Base.USUAL.slatted(false), liner, Fill.USUAL, Finish.NONE);
     }
 

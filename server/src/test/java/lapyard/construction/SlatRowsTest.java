@@ -36,7 +36,7 @@ class SlatRowsTest {
         "600, 550, 300 300", "599, 550, 550 49", "0, 1200, ''"
     })
     void aShortRestTakesFromTheBoardBeforeIt(double length, double board, String pieces) {
-        Base base = new Base(true, "50x75", 23, 400, 30, 95, 22, board, 15, 5, 300, 0, true);
+        Base base = new Base(true, new Base.Bearers("50x75", 23, 400, 30), new Base.Slats(95, 22, board, 15, 5, 300), 0, true);
         assertEquals(pieces.isEmpty() ? List.of() : Arrays.stream(pieces.split(" ")).map(Double::valueOf).toList(), SlatRows.row(length, base));
     }
 

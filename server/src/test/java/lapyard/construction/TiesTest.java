@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Brackets, straps, cross ties, places of screws, and bearers under the joints of slats. Counts worked by hand. */
 class TiesTest {
-    private static final Ties ALL = new Ties(true, 6, true, 600, Ties.CourseTie.STRAPS, 4, 50, true, 1800, 2400, 400, List.of());
+    private static final Ties ALL = new Ties(new Ties.Corners(true, 6), new Ties.Courses(true, 600, Ties.CourseTie.STRAPS, 4), 50, new Ties.Across(true, 1800, 2400, 400), List.of());
 
     /** 6 corners x 3 courses, 6 fixings each. */
     @Test
@@ -135,7 +135,7 @@ class TiesTest {
     /** Long screws need no fixings and tell their length: a course of 200 and 60 into the one below are 260. */
     @Test
     void onlyLongScrewsTellTheirLength() {
-        Ties screws = new Ties(false, 6, true, 600, Ties.CourseTie.SCREWS, 4, 50, false, 1800, 2400, 400, List.of());
+        Ties screws = new Ties(new Ties.Corners(false, 6), new Ties.Courses(true, 600, Ties.CourseTie.SCREWS, 4), 50, new Ties.Across(false, 1800, 2400, 400), List.of());
         for (Ties ties : List.of(screws, ALL)) {
             var quantity = Beds.quantity(Beds.built(Beds.tied(Beds.m(Lap.TURNING), ties)).quantities(), "ties.course");
             assertEquals(ties == screws ? List.of("spacing", "courses", "length of a screw") : List.of("spacing", "courses"),
@@ -194,9 +194,7 @@ class TiesTest {
     }
 
     private static Ties with(Ties ties, Ties.Support... supports) {
-        return new Ties(ties.brackets(), ties.bracketFixings(), ties.courseTies(), ties.courseEveryMm(), ties.courseTie(),
-                ties.courseFixings(), ties.fixingLengthMm(), ties.crossTies(), ties.crossEveryMm(), ties.crossOverMm(), ties.crossFromMm(),
-                List.of(supports));
+        return ties.withSupports(List.of(supports));
     }
 
     /** Whatever the shape, a joint is held or told, and with ties no clear run that faces a wall is too long. */
@@ -281,7 +279,7 @@ class TiesTest {
     /** A course of 50 has one height, its middle; the first tie across a square bed takes it, and the wall across finds none. */
     @Test
     void aWallWhoseTiesWouldAllCrossOthersIsToldSo() {
-        Ties low = new Ties(false, 6, false, 600, Ties.CourseTie.STRAPS, 4, 50, true, 1800, 2400, 50, List.of());
+        Ties low = new Ties(new Ties.Corners(false, 6), new Ties.Courses(false, 600, Ties.CourseTie.STRAPS, 4), 50, new Ties.Across(true, 1800, 2400, 50), List.of());
         Bed bed = Beds.section(Beds.tied(Beds.bed("Q", Outline.rectangle(3000, 3000), 1, Lap.TURNING), low), new Section("flat", 100, 50, 600, List.of(), Optional.empty(), false, 1, false));
         BedWork work = Beds.built(bed);
         CrossTies across = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
@@ -362,14 +360,14 @@ class TiesTest {
     /** 2200 in slats of 1000: 1000, 895 and 300, so bearers at thirds of 1000 and of 895, and one more. */
     @Test
     void aJointNeverHangsBetweenTwoBearers() {
-        Base base = new Base(true, "50x75", 23, 400, 30, 95, 22, 1000, 15, 5, 300, 0, false);
+        Base base = new Base(true, new Base.Bearers("50x75", 23, 400, 30), new Base.Slats(95, 22, 1000, 15, 5, 300), 0, false);
         FloorBay bay = FloorBay.laid(new Rectangle(0, 0, 2200, 900), Outline.rectangle(2200, 900), true, base);
         assertEquals(List.of(0.0, 333.3, 666.7, 1000.0, 1298.3, 1596.7, 1895.0, 2200.0), bay.bearersAtMm());
         Random random = new Random(13);
         for (int i = 0; i < 500; i++) {
             double slat = 400 + random.nextInt(2000);
             double run = 400 + random.nextInt(5000);
-            Base other = new Base(true, "50x75", 23, 250 + random.nextInt(400), 30, 95, 22, slat, 15, 5, 300, 0, false);
+            Base other = new Base(true, new Base.Bearers("50x75", 23, 250 + random.nextInt(400), 30), new Base.Slats(95, 22, slat, 15, 5, 300), 0, false);
             FloorBay laid = FloorBay.laid(new Rectangle(0, 0, run, 900), Outline.rectangle(run, 900), true, other);
             double joint = 0;
             for (double piece : laid.slats().piecesMm().subList(0, laid.slats().piecesMm().size() - 1)) {
@@ -378,7 +376,7 @@ class TiesTest {
                 assertTrue(laid.bearersAtMm().stream().anyMatch(bearer -> Math.abs(bearer - at) <= 0.06),
                         "joint at " + at + " of " + laid);
             }
-            assertTrue(laid.spacingMm() <= other.bearerEveryMm() + 0.11, laid.toString());
+            assertTrue(laid.spacingMm() <= other.bearers().bearerEveryMm() + 0.11, laid.toString());
         }
     }
 

@@ -182,9 +182,9 @@ class PathAccessTest {
 
     private static AccessStandard rims(double leastMm, double mostMm) {
         AccessStandard usual = AccessStandard.USUAL;
-        return new AccessStandard(
-                usual.id(), usual.name(), true, usual.pathMm(), usual.pinchMm(), usual.pinchLengthMm(), usual.turningMm(), 0, 0,
-                usual.gradient(), usual.crossGradient(), usual.reachMm(), usual.standMm(), usual.standAlongMm(), leastMm, mostMm, "");
+        AccessStandard.Walking walking = usual.walking();
+        return new AccessStandard(usual.id(), usual.name(), true, new AccessStandard.Walking(walking.pathMm(), walking.pinchMm(), walking.pinchLengthMm(),
+                walking.turningMm(), 0, 0, walking.gradient(), walking.crossGradient()), usual.reaching(), new AccessStandard.RimHeight(leastMm, mostMm), "");
     }
 
     @Test

@@ -61,7 +61,7 @@ class SlatsTest {
     void theKindThatIsEnoughIsTaken() {
         JobSheet sheet = sheet(kind("S1", 145, 22, 2400, 3, "heat") + "," + kind("S2", 95, 18, 1200, 60, "heat") + ","
                 + kind("S3", 120, 20, 1200, 60, "heat"), false);
-        assertEquals(120, sheet.beds().get(0).work().bed().inside().base().slatWidthMm());
+        assertEquals(120, sheet.beds().get(0).work().bed().inside().base().slats().slatWidthMm());
         assertEquals(43, sheet.beds().get(0).work().bed().inside().base().heightMm());
         assertFalse(shortage(sheet));
     }

@@ -63,7 +63,7 @@ class FixingReaderTest {
         Finding stop = stop("\"liner\":{\"stapleLength\":34}");
         assertEquals("bed K, liner/stapleLength", stop.where());
         assertEquals(new Amount(1, "mm"), stop.amount().orElseThrow());
-        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").inside().liner().stapleLengthMm());
+        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").inside().liner().staples().stapleLengthMm());
     }
 
     @Test

@@ -134,7 +134,7 @@ class GardenReaderTest {
     @ParameterizedTest
     @CsvSource({"imperial, 914.4", "metric, 915"})
     void aStandardInInchesIsKeptInInchesWhereTheGardenIs(String units, double pathMm) {
-        assertEquals(pathMm, read("{\"units\":\"" + units + "\",\"ground\":{\"access\":{\"standard\":\"ada-2010\"}},\"beds\":[]}").ground().access().pathMm());
+        assertEquals(pathMm, read("{\"units\":\"" + units + "\",\"ground\":{\"access\":{\"standard\":\"ada-2010\"}},\"beds\":[]}").ground().access().walking().pathMm());
     }
 
     /** Corners told to a hundredth are no reason to call two corners the same, and the step is in millimetres in feet too. */

@@ -78,9 +78,9 @@ class SurveyReaderTest {
         Garden garden = read("{}");
         assertEquals(Preparation.USUAL, garden.ground().preparation());
         assertTrue(!garden.ground().access().named());
-        assertEquals(915, read("{\"access\":{\"standard\":\"ada-2010\"}}").ground().access().pathMm());
-        assertEquals(1000, read("{\"access\":{\"standard\":\"ada-2010\",\"path\":1000}}").ground().access().pathMm());
-        assertEquals(600, read("{\"access\":{\"rim\":\"seated\"}}").ground().access().rimLeastMm());
+        assertEquals(915, read("{\"access\":{\"standard\":\"ada-2010\"}}").ground().access().walking().pathMm());
+        assertEquals(1000, read("{\"access\":{\"standard\":\"ada-2010\",\"path\":1000}}").ground().access().walking().pathMm());
+        assertEquals(600, read("{\"access\":{\"rim\":\"seated\"}}").ground().access().height().rimLeastMm());
         assertTrue(read("{\"access\":{}}").ground().access().named(), "naming it asks for it");
     }
 }

@@ -123,7 +123,7 @@ class LayOutTest {
         long beaten = laid.proposals().stream().filter(one -> laid.proposals().stream().anyMatch(other -> nowhereWorse(other, one))).count();
         assertTrue(beaten == 0 || laid.proposals().size() <= 3, beaten + " are beaten, of " + laid.proposals().size());
         for (int i = 0; i < laid.proposals().size(); i++) {
-            stands(laid.proposals().get(i), garden.ground().access().pathMm());
+            stands(laid.proposals().get(i), garden.ground().access().walking().pathMm());
             for (int j = 0; j < i; j++) {
                 assertTrue(LayOut.CoveredGrid.of(laid.proposals().get(i).garden()).differs(LayOut.CoveredGrid.of(laid.proposals().get(j).garden())) >= 0.25, "they look the same");
             }

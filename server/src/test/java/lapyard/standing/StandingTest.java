@@ -38,7 +38,7 @@ import org.junit.jupiter.api.Test;
 
 /** Verdicts on whole beds, worked by hand. */
 class StandingTest {
-    private static final Ties CROSS = new Ties(false, 6, false, 600, Ties.CourseTie.STRAPS, 4, 50, true, 1800, 2400, 400, List.of());
+    private static final Ties CROSS = new Ties(new Ties.Corners(false, 6), new Ties.Courses(false, 600, Ties.CourseTie.STRAPS, 4), 50, new Ties.Across(true, 1800, 2400, 400), List.of());
 
     private static Bed bed(Bed bed, Ties ties, String... near) {
         return Beds.tied(bed, ties).withSiting(new Bed.Siting(bed.outline(), bed.placement(), Set.of(near)));
@@ -262,7 +262,7 @@ class StandingTest {
         assertTrue(held.verdicts().stream().noneMatch(one -> one.about().equals("corners")));
     }
 
-    private static final Ties BRACKETS = new Ties(true, 6, false, 600, Ties.CourseTie.BY_HEIGHT, 4, 50, false, 1800, 2400, 400, List.of());
+    private static final Ties BRACKETS = new Ties(new Ties.Corners(true, 6), new Ties.Courses(false, 600, Ties.CourseTie.BY_HEIGHT, 4), 50, new Ties.Across(false, 1800, 2400, 400), List.of());
 
     /** Whose corners have brackets is not told of screws. */
     @Test
@@ -377,7 +377,7 @@ class StandingTest {
     void bearersOnPadsAreReckonedAsBeams(double span) {
         Bed m = Beds.m(Lap.TURNING);
         var b = m.inside().base();
-        Bed padded = Beds.filled(m, new lapyard.plan.Base(true, b.bearerSection(), 23, 400, 30, 95, 22, 1200, 15, 5, 300, span, false),
+        Bed padded = Beds.filled(m, new lapyard.plan.Base(true, b.bearers(), b.slats(), span, false),
                 m.inside().liner(), m.planting().fill(), m.making().finish());
         Standing standing = standing(padded, on(SurfaceKind.SLAB));
         double load = 1.35 * 0.0079265 * 400;
@@ -398,7 +398,7 @@ class StandingTest {
     @CsvSource({"350, HOLDS, 82.6, 2.22", "370, BOWS, 92.3, 2.77", "390, WEAK, 102.6, 3.42"})
     void bearersBetweenPadsSagBeforeTheyBreak(double span, Outcome outcome, double percent, double sag) {
         Bed m = Beds.m(Lap.TURNING);
-        Base padded = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300, span, false);
+        Base padded = new Base(true, new Base.Bearers("50x75", 23, 400, 30), new Base.Slats(95, 22, 1200, 15, 5, 300), span, false);
         Standing standing = standing(Beds.filled(m, padded, m.inside().liner(), m.planting().fill(), m.making().finish()),
                 new Footing(Set.of(SurfaceKind.SLAB), 75, StrengthClass.C24, false, ""));
         assertEquals(percent, value(standing.quantities(), "bearers.use"), 0.1);
@@ -420,7 +420,7 @@ class StandingTest {
     @CsvSource({"416, 416, HOLDS, 56.4", "520, 520, BOWS, 88.1", "700, 693.333, WEAK, 156.6"})
     void slatsSagBeforeTheyBreak(double every, double span, Outcome outcome, double percent) {
         Bed plain = Beds.bed("S", Outline.rectangle(2280, 1200), 3, Lap.TURNING);
-        Base wide = new Base(true, "50x75", 23, every, 30, 95, 22, 2400, 15, 5, 300, 0, false);
+        Base wide = new Base(true, new Base.Bearers("50x75", 23, every, 30), new Base.Slats(95, 22, 2400, 15, 5, 300), 0, false);
         Standing standing = standing(Beds.filled(plain, wide, plain.inside().liner(), plain.planting().fill(), plain.making().finish()), on(SurfaceKind.SLAB));
         assertEquals(span, input(standing, "slats.use", "span"), 0.1);
         assertEquals(percent, value(standing.quantities(), "slats.use"), 0.2);
