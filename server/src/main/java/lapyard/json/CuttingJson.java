@@ -26,8 +26,6 @@ import lapyard.working.Progress;
 
 /** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
 public final class CuttingJson {
-    private static final double KEEP_OFFCUT_MM = 300;
-
     /** Decimals beyond which a length in a plan is noise. */
     static final int EXACT = 12;
 
