@@ -256,7 +256,7 @@ final class Cursor extends FieldFaults {
         }
         BigDecimal exact = value.decimalValue();
         double number = exact.doubleValue();
-        if (!(number >= least && number <= most)) {
+        if (!(number >= least - NOISE && number <= most + NOISE)) {
             boolean low = number < least;
             add(fault(low ? FindingKind.FIELD_LOW : FindingKind.FIELD_HIGH, field).with("value", figure(exact, unit))
                     .with(low ? "least" : "most", figure(BigDecimal.valueOf(low ? least : most), unit))
@@ -264,8 +264,8 @@ final class Cursor extends FieldFaults {
                     .way(WayKind.GIVE_BETWEEN, figure(BigDecimal.valueOf(least), unit), figure(BigDecimal.valueOf(most), unit)));
             return usual;
         }
-        BigDecimal rounded = exact.setScale(bounds.decimals(), RoundingMode.HALF_UP);
-        if (exact.subtract(rounded).abs().doubleValue() > NOISE) {
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale(bounds.decimals(), RoundingMode.HALF_UP);
+        if (Math.abs(rounded.doubleValue() - number) > NOISE) {
             add(fault(FindingKind.FIELD_FINE, field).with("value", figure(exact, unit))
                     .with("step", Fact.name(plain(bounds.step()) + (unit.isEmpty() ? "" : " " + unit))).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
         }
@@ -277,8 +277,8 @@ final class Cursor extends FieldFaults {
     Optional<BigDecimal> price(String field) {
         JsonNode value = raw(field);
         if (value.isMissingNode()) return Optional.empty();
-        double number = checked(field, value, 0, table.field(field));
-        return Optional.of(value.isNumber() && value.decimalValue().doubleValue() == number ? value.decimalValue() : BigDecimal.valueOf(number));
+        BigDecimal number = BigDecimal.valueOf(checked(field, value, 0, table.field(field)));
+        return Optional.of(value.isNumber() && value.decimalValue().compareTo(number) == 0 ? value.decimalValue() : number);
     }
 
     /** A text no longer than the field's; without one the schema's default, or nothing. */

@@ -157,12 +157,24 @@ class GardenReaderTest {
         assertEquals("16.9", garden.goods().catalogue().section("100x200").orElseThrow().stock().get(0).price().orElseThrow().toString());
     }
 
+    /** Where noise is finer than a binary number can tell, at a bound of its field (prices of 0 to 1000000, widths up to 100000), or too fine to be written out. */
+    @ParameterizedTest
+    @CsvSource({"8.9000000000000000001,100000,8.9", "-1e-10,100000.00000000001,0.0", "1e-999999999,99999.99999999999,0.0", "8.90,2400,8.90"})
+    void noiseIsNothingWhereverItStands(String price, String width, String taken) {
+        Garden garden = read("{\"beds\":[{\"width\":" + width + ",\"depth\":1200,\"at\":[1e-999999999,0]}],\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,"
+                + "\"stock\":[{\"length\":2400,\"price\":" + price + "}]}]}}");
+        assertEquals(width.equals("2400") ? 2400 : 100_000, garden.beds().get(0).outline().corner(1).x());
+        assertEquals(taken, garden.goods().catalogue().section("100x200").orElseThrow().stock().get(0).price().orElseThrow().toString());
+    }
+
     @ParameterizedTest(name = "{1}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
             {"beds":[{"width":0,"depth":1200}]}                        | bed A, width          | "width" is 0 mm; at least 1 mm is needed.
             {"beds":[{"width":-5,"depth":1200}]}                       | bed A, width          | "width" is -5 mm; at least 1 mm
             {"beds":[{"width":1e9,"depth":1200}]}                      | bed A, width          | 1000000000 mm; at most 100000 mm
             {"beds":[{"width":1e999999,"depth":1200}]}                 | bed A, width          | at most 100000 mm
+            {"beds":[{"width":1e-999999999,"depth":1200}]}             | bed A, width          | at least 1 mm
+            {"beds":[{"width":1e999999999,"depth":1200}]}              | bed A, width          | at most 100000 mm
             {"beds":[{"width":"2.4 m","depth":1200}]}                  | bed A, width          | must be a number of mm, not the text "2.4 m"
             {"beds":[{"width":2400.25,"depth":1200}]}                  | bed A, width          | finer than 0.1 mm
             {"beds":[{"width":2400,"depth":1200,"stage":1,"weekend":2}]} | bed 1, stage        | "stage" is the number 1, but under its old name "weekend" it is the number 2.
