@@ -44,9 +44,11 @@ import org.apache.commons.csv.CSVRecord;
 public record MerchantList(Map<String, String> columns, List<String> ignored, List<Line> lines, List<Bad> bad) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
     private static final int MOST_LINES = 2_000;
-    /** Bounds of the stock that a catalogue can hold, mm, as the schema has them. */
+    /** Bounds of the stock that a catalogue can hold, mm, and of what goods weigh, as the schema has them. */
     private static final double LEAST_MM = 10;
     private static final double MOST_MM = 30_000;
+    private static final double LEAST_KG_M3 = 50;
+    private static final double MOST_KG_M3 = 5_000;
     private static final BigDecimal MOST_PRICE = new BigDecimal("10000000");
 
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
@@ -356,13 +358,13 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         for (Map.Entry<String, String> field : fields.entrySet()) {
             if (List.of("item", "label", "pack", "unit", "supplier", FOR).contains(field.getKey())) continue;
             boolean length = LENGTHS.contains(field.getKey());
-            List<BigDecimal> amounts = length ? lengthsMm(field.getValue()) : WrittenNumber.readings(field.getValue());
+            List<BigDecimal> amounts = possible(field.getKey(), length ? lengthsMm(field.getValue()) : WrittenNumber.readings(field.getValue()));
             String written = field.getKey() + " \"" + BrokenRule.cut(field.getValue()) + "\"";
             if (amounts.isEmpty()) {
                 return Optional.of(new Bad(number, written + " is no " + (length ? "length" : "number"), length ? "write it as 2400 mm, 2.4 m or 8 ft" : "write it as 12.50"));
             }
             if (amounts.size() > 1) {
-                String either = amounts.stream().map(one -> one.stripTrailingZeros().toPlainString()).collect(Collectors.joining(" or "));
+                String either = amounts.stream().map(one -> one.stripTrailingZeros().toPlainString() + (length ? " mm" : "")).collect(Collectors.joining(" or "));
                 return Optional.of(new Bad(number, written + " of \"" + BrokenRule.cut(fields.get("item")) + "\" can mean " + either, "write " + either));
             }
             BigDecimal amount = amounts.get(0);
@@ -376,13 +378,22 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return Optional.empty();
     }
 
-    /** Millimetres to 0.1, in each way that can be meant of a timber or a roll; without a unit the number is millimetres. */
+    /** Of two readings those that a catalogue can hold, by the bounds of the schema. */
+    private static List<BigDecimal> possible(String field, List<BigDecimal> readings) {
+        return readings.size() < 2 ? readings : readings.stream().filter(one -> switch (field) {
+            case "price", "content", "tonnes" -> true;
+            case "bundle", "least" -> one.stripTrailingZeros().scale() <= 0;
+            case "density" -> one.doubleValue() >= LEAST_KG_M3 && one.doubleValue() <= MOST_KG_M3;
+            default -> one.doubleValue() >= LEAST_MM && one.doubleValue() <= MOST_MM;
+        }).toList();
+    }
+
+    /** Millimetres to 0.1; without a unit the number is millimetres. */
     private static List<BigDecimal> lengthsMm(String text) {
         Matcher written = LENGTH.matcher(text);
         BigDecimal unitMm = written.matches() ? BigDecimal.valueOf(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT))) : BigDecimal.ONE;
-        List<BigDecimal> all = WrittenNumber.readings(written.matches() ? written.group(1) : text).stream()
+        return WrittenNumber.readings(written.matches() ? written.group(1) : text).stream()
                 .map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP)).map(mm -> new BigDecimal(mm.stripTrailingZeros().toPlainString())).toList();
-        return all.size() < 2 ? all : all.stream().filter(mm -> mm.doubleValue() >= LEAST_MM && mm.doubleValue() <= MOST_MM).toList();
     }
 
     /**

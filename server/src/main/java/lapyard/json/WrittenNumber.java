@@ -13,7 +13,7 @@ final class WrittenNumber {
     private static final String BLANK = "[\\s\\u00A0\\u202F]";
     private static final Pattern SIGNS = Pattern.compile("[\\p{Sc}\\s\\u00A0\\u202F]+");
     private static final Pattern PLAIN = Pattern.compile("(-?[0-9]{1,12})(?:([.,])([0-9]{1,6}))?");
-    private static final Pattern THOUSANDS = Pattern.compile("-?[0-9]{1,3}(?:(?:" + BLANK + "[0-9]{3})+(?:[.,][0-9]{1,6})?|(?:,[0-9]{3})+(?:\\.[0-9]{1,6})?|(?:\\.[0-9]{3})+(?:,[0-9]{1,6})?)");
+    private static final Pattern THOUSANDS = Pattern.compile("-?[0-9]{1,3}(?:(?:" + BLANK + "[0-9]{3}){1,3}(?:[.,][0-9]{1,6})?|(?:,[0-9]{3}){1,3}(?:\\.[0-9]{1,6})?|(?:\\.[0-9]{3}){1,3}(?:,[0-9]{1,6})?)");
     private static final Pattern TWO_WAYS = Pattern.compile("-?[1-9][0-9]{0,2}[.,][0-9]{3}");
 
     private WrittenNumber() {}

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import lapyard.job.Job;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,6 +134,8 @@ class MerchantListTest {
             2,400     | length     | 2400     | -
             2.4       | length, m  | 2400     | -
             16.000    | length, ft | 4876.8   | -
+            1.000     | length, in | -        | length "1.000 in" of "100x200" can mean 25.4 mm or 25400 mm
+            1,000,000,000,000 | price | -     | price "1,000,000,000,000" is no number
             """)
     void aNumberWithTwoReadingsIsTakenWhereOneCanBeMeantAndElseRefused(String written, String head, String read, String refused) {
         boolean length = head.startsWith("length");
@@ -141,10 +144,20 @@ class MerchantListTest {
         assertEquals(read == null ? List.of() : List.of(read), list.lines().stream().map(line -> line.fields().get(length ? "length" : "price")).toList());
     }
 
+    /** Bundles are whole, and soil weighs more than air. */
+    @Test
+    void whatACatalogueCannotHoldIsNotMeant() {
+        MerchantList list = MerchantList.read("item;content;price;bundle;least;density\nsoil;1;40;1.250;1,250;1,200\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of(), list.bad());
+        assertEquals(List.of("1250", "1250", "1200"), Stream.of("bundle", "least", "density").map(list.lines().get(0).fields()::get).toList());
+    }
+
     /** Trying each sign as the beginning of the rest would take hours. */
     @Test
     void longHeadingsAndPricesThatSayNothingArePassedOverSignBySign() {
         String blanks = " ".repeat(200_000);
+        assertEquals("is no number", MerchantList.read("item,content,price\nscrews,50,\"1" + ",000".repeat(500_000) + "\"\n", "", Map.of(), DocumentText.MAPPER.createObjectNode())
+                .bad().get(0).text().replaceFirst(".*\" ", ""));
         MerchantList list = MerchantList.read("item,content,price,Length" + blanks + "?x,Price" + blanks + "(USD)\nscrews,50,\"" + "1".repeat(200_000) + "\n\",9,9\n",
                 "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of("item", "content", "price"), List.copyOf(list.columns().values()));
