@@ -85,7 +85,7 @@ public final class WeekendPlanner {
             Map<String, Integer> done,
             int today,
             Function<Staging, StagingResult> schedule) {
-        int painters = new CrewCalendar(crew, 7 * 53).painters();
+        int painters = new CrewCalendar(crew, YEAR_DAYS).painters();
         List<GardenTask> works = WorkList.of(crew, lifting, barrowLitres, painters, imperial, beds, paths, saw);
         return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, schedule);
     }
@@ -101,7 +101,7 @@ public final class WeekendPlanner {
         calendar = CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today);
         int lifted = open.stream().flatMap(work -> work.shares().stream()).filter(GardenTask.Share::lifts).mapToInt(GardenTask.Share::people).max().orElse(0);
         // what is lifted together waits for the one who comes late in the year
-        if (lifted > Math.max(1, calendar.lifters())) calendar = new CrewCalendar(crew, YEAR_DAYS + calendar.days);
+        if (Math.min(lifted, new CrewCalendar(crew, YEAR_DAYS).lifters()) > calendar.lifters()) calendar = new CrewCalendar(crew, YEAR_DAYS + calendar.days);
         if (!calendar.anyoneEver()) {
             findings.add(Finding.of(FindingKind.NOBODY_COMES, Place.of(What.CREW)).with("days", Fact.count(calendar.days, "days"))
                     .by(Fact.count(0, "people")).way(WayKind.TAKE_HOLIDAYS_OUT).way(WayKind.SAY_WHO_COMES));
