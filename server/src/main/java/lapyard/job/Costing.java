@@ -159,7 +159,7 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
                 lining.choose(stripping.paths());
                 AlikeParts parts = new AlikeParts();
                 List<BedWork> works = lining.works().stream().map(parts::of).toList();
-                List<List<Quantity>> amounts = filled(works, needed, findings).stream().map(parts::of).toList();
+                List<List<Quantity>> amounts = filled(works, needed, parts, findings);
                 findings.addAll(lining.findings());
                 findings.addAll(stripping.findings());
                 findings.addAll(ground.findings());
@@ -170,11 +170,11 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
             }
         }
 
-        private static List<List<Quantity>> filled(List<BedWork> works, Amounts needed, List<Finding> findings) {
+        private static List<List<Quantity>> filled(List<BedWork> works, Amounts needed, AlikeParts parts, List<Finding> findings) {
             List<List<Quantity>> amounts = new ArrayList<>();
             for (int i = 0; i < works.size(); i++) {
                 BedFill fill = needed.fill(works.get(i));
-                amounts.add(needed.of(i, works.get(i), fill));
+                amounts.add(parts.of(needed.of(i, works.get(i), fill)));
                 findings.addAll(works.get(i).findings());
                 findings.addAll(fill.findings());
             }

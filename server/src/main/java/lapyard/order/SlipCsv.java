@@ -22,7 +22,6 @@ public final class SlipCsv {
     };
     private static final String[] ONE_ORDER = {"item", "label", "pack", "count", "price", "cost"};
 
-
     /** Spreadsheets read a cell that begins with one of these as a formula; the last four are the full-width forms. */
     private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
