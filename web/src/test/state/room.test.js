@@ -31,6 +31,17 @@ test('in feet a new bed stands on round inches, past a wall of millimetres too',
   }
 });
 
+test('in feet room that is just enough is found: to the edges, and between two beds with paths of four feet', () => {
+  const feet = count => Math.round(3048 * count) / 10;
+  for (let wide = 4; wide <= 56; wide++) {
+    const own = rectangle(feet(wide), feet(8));
+    equal(roomFor(own, { units: 'imperial', ground: { outline: rectangle(feet(wide + 4), feet(12)) } }, null), { at: [609.6, 609.6], free: true });
+    if (wide > 30) continue;
+    const beds = [0, wide + 12].map((along, i) => ({ id: `B${i}`, width: feet(4), depth: feet(8), at: [feet(along), 609.6] }));
+    equal(roomFor(own, { units: 'imperial', ground: { outline: rectangle(feet(wide + 20), feet(12)) }, beds }, null), { at: [feet(8), 609.6], free: true });
+  }
+});
+
 test('what is kept clear of by its own clearance, else by the usual of its kind', () => {
   equal(keptClear({ kind: 'tree', at: [0, 0] }, {}, { tree: 1500 })[0].clear, 1500);
   equal(keptClear({ kind: 'tree', at: [0, 0], clearance: 900 }, {}, { tree: 1500 })[0].clear, 900);

@@ -8,6 +8,9 @@ const MOST_STEPS = 80;
 /** What is kept of the room, where there is no place with all of it. */
 const SHARES = [1, 0.5, 0];
 
+/** Documents hold tenths of a millimetre: less than this is missing nowhere. */
+const NEAR = 0.05;
+
 /**
  * The first place, nearest the house and then nearest the left, where an outline has room.
  *
@@ -29,8 +32,8 @@ export function freePlace(outline, taken, yard, { edge, step: least, grid }) {
     const step = least * Math.ceil(Math.max(1, (ground.right - ground.left) / MOST_STEPS / least, (ground.back - ground.front) / MOST_STEPS / least));
     for (const share of SHARES) {
       const keep = edge * share;
-      for (let y = ground.front + keep; y + own.back - own.front <= ground.back - keep; y += step) {
-        for (let x = ground.left + keep; x + own.right - own.left <= ground.right - keep; x += step) {
+      for (let y = ground.front + keep; y + own.back - own.front <= ground.back - keep + NEAR; y += step) {
+        for (let x = ground.left + keep; x + own.right - own.left <= ground.right - keep + NEAR; x += step) {
           const there = at(x, y);
           if (fits(placed(outline, { at: there, turn: 0, mirror: false }), boxed, yard, share)) return { at: there, free: share === 1 };
         }
@@ -41,13 +44,12 @@ export function freePlace(outline, taken, yard, { edge, step: least, grid }) {
   return { at: all ? at(all.right + edge, all.front) : [-own.left, -own.front], free: !ground };
 }
 
-/** Documents hold tenths of a millimetre. */
 const tenth = mm => Math.round(mm * 10) / 10;
 
 function fits(candidate, boxed, yard, share) {
   const own = bounds(candidate);
-  return within(candidate, yard) && boxed.every(({ outline, clear, box }) => farApart(own, box, clear * share)
-    || (!overlap(candidate, outline) && (clear * share === 0 || gap(candidate, outline).mm >= clear * share - 0.05)));
+  return within(candidate, yard) && boxed.every(({ outline, clear, box }) => farApart(own, box, clear * share - NEAR)
+    || (!overlap(candidate, outline) && (clear * share === 0 || gap(candidate, outline).mm >= clear * share - NEAR)));
 }
 
 function farApart(a, b, keep) {

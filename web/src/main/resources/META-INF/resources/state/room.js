@@ -8,7 +8,7 @@ import { USUAL, bedsOf, unitsOf, yardOf } from './plan.js';
 
 /** Room to a path, a barrow's wheel, and how new beds are placed, with a spade's room to the yard's edge; millimetres, common practice, no source. */
 const TO_PATH = 100;
-const HOW = { metric: { edge: 600, step: 250, grid: 1 }, imperial: { edge: 609.6, step: 254, grid: 25.4 } };
+const HOW = { metric: { edge: 600, step: 250, grid: 1 }, imperial: { edge: 609.6, step: 152.4, grid: 25.4 } };
 
 /** What a new bed keeps clear of. @param {object | null} sheet the job sheet, with the usual clearances and the standard */
 export function takenOf(plan, sheet) {
