@@ -353,7 +353,7 @@ class BedsIT {
         assertEquals("[[0,0],[7315.2,0],[7315.2,6000],[0,6000]]", page.stored(id).at("/ground/outline").toString());
     }
 
-    /** The garden at hand is in mm, the new one is said to be in feet: 40' by 30', timber and saw as in feet, and a path of 4'. */
+    /** The garden at hand is in mm, the new one is said to be in feet: 40' wide, what is typed in mm as deep, timber and saw as in feet, and a path of 4'. */
     @Test
     void aGardenInFeetBeginsWithRoundFigures(Page page) throws IOException, InterruptedException {
         page.open(Page.TWO_BEDS);
@@ -361,7 +361,8 @@ class BedsIT {
         browser.click("[data-key=gardens]");
         browser.click("[data-key=start]");
         browser.type("[data-key=\"ask name\"]", "Back lot");
-        browser.choose("[data-key=\"ask units\"]", "imperial");
+        browser.type("[data-key=\"ask depth\"]", "9500");
+        for (String units : List.of("imperial", "metric", "imperial")) browser.choose("[data-key=\"ask units\"]", units);
         assertEquals("40'", browser.find("[data-key=\"ask width\"]").getAttribute("value"));
         browser.type("[data-key=\"ask bed\"]", "8' x 4'");
         browser.click("[data-key=\"ask yes\"]");
@@ -370,6 +371,7 @@ class BedsIT {
         JsonNode sheet = page.server().get("api/gardens/" + id + "/job-sheet");
         assertEquals(false, sheet.at("/slip/atLeast").asBoolean(), "something has no price");
         assertEquals("6x6", sheet.at("/cutting/0/section").asText());
+        assertEquals("[[0,0],[12192,0],[12192,9500],[0,9500]]", page.stored(id).at("/ground/outline").toString());
         assertEquals("[609.6,609.6]", page.stored(id).at("/beds/0/at").toString());
         // turning lap: 8' less 5 1/2"
         assertEquals(2298.7, sheet.at("/beds/0/pieces/0/length").asDouble());

@@ -146,7 +146,7 @@ export class GardenTitle extends GardenElement {
       const first = starting && bed.input.value.trim() ? readLengths(bed.input.value).mm : null;
       if (starting && bed.input.value.trim() && !first) return bed.input.focus();
       this.#fold(true);
-      if (starting) this.#start(measures.value, name.entry, [width.length, depth.length], surface.value, [first].flat().filter(Boolean));
+      if (starting) this.#start(measures.value, name.entry, [width.mm, depth.mm], surface.value, [first].flat().filter(Boolean));
       else this.run(nameGarden(name.entry));
       return undefined;
     };
@@ -175,10 +175,10 @@ const bedHint = units => `${Object.values(beginWith(units).bed).map(mm => shown(
 /** The form for a new garden in other measures: what was typed stays, what a yard begins with is that of the measures. */
 function inUnits(units, { width, depth, bed }) {
   for (const [field, side] of [[width, 'width'], [depth, 'depth']]) {
-    const { length } = field;
-    const begun = length === beginWith(field.units).yard[side];
+    const { mm } = field;
+    const begun = mm === beginWith(field.units).yard[side];
     field.units = units;
-    if (length !== null) field.show(begun ? beginWith(units).yard[side] : length);
+    if (field.length !== null) field.show(begun ? beginWith(units).yard[side] : mm);
   }
   bed.units = units;
   bed.hint = bedHint(units);
