@@ -55,9 +55,17 @@ test('a price with two readings is refused with both, as a merchant\'s list has 
 test('the currency is that of ISO 4217 by its letters, and the usual one is not written', () => {
   equal([readCurrency(' usd ').value, currencyOf(payIn('USD')({})), currencyOf({})], ['USD', 'USD', 'GBP']);
   equal(payIn('GBP')({ currency: 'USD', beds: [] }), { beds: [] });
-  equal(readCurrency('pounds').error, '“pounds” is no currency. Write its three letters: GBP, EUR, USD.');
+  equal(['pounds', ' '].map(text => readCurrency(text).error), ['Write its three letters: GBP, EUR, USD.', 'Write its three letters: GBP, EUR, USD.']);
 });
 
 test('a price is written with its pence', () => {
   equal([8.9, 36, 0, 10.4987, null, undefined].map(writtenPrice), ['8.90', '36.00', '0.00', '10.4987', '', '']);
+  for (let price = 0; price < 3; price = Math.round(1e4 * price + 1) / 1e4) equal(readPrice(writtenPrice(price)), { value: price });
+});
+
+test('of two readings each can be written', () => {
+  for (let thousandths = 1000; thousandths < 3000; thousandths++) {
+    const [decimal, whole] = readPrice((thousandths / 1000).toFixed(3)).error.match(/can mean (.*) or (.*)\. Write/).slice(1);
+    equal([decimal, whole].map(text => readPrice(text).value), [thousandths / 1000, thousandths]);
+  }
 });

@@ -364,7 +364,9 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 return Optional.of(new Bad(number, written + " is no " + (length ? "length" : "number"), length ? "write it as 2400 mm, 2.4 m or 8 ft" : "write it as 12.50"));
             }
             if (amounts.size() > 1) {
-                String either = amounts.stream().map(one -> one.stripTrailingZeros().toPlainString() + (length ? " mm" : "")).collect(Collectors.joining(" or "));
+                // three decimals would be asked about again
+                String either = amounts.stream().map(BigDecimal::stripTrailingZeros)
+                        .map(one -> (one.scale() == 3 ? one.setScale(4) : one).toPlainString() + (length ? " mm" : "")).collect(Collectors.joining(" or "));
                 return Optional.of(new Bad(number, written + " of \"" + BrokenRule.cut(fields.get("item")) + "\" can mean " + either, "write " + either));
             }
             BigDecimal amount = amounts.get(0);

@@ -120,6 +120,8 @@ class MerchantListTest {
             12 6      | price      | -        | price "12 6" is no number
             1.250     | price      | -        | price "1.250" of "100x200" can mean 1.25 or 1250
             1,250     | price      | -        | price "1,250" of "100x200" can mean 1.25 or 1250
+            1.125     | price      | -        | price "1.125" of "100x200" can mean 1.1250 or 1125
+            1.1250    | price      | 1.1250   | -
             1 250     | price      | 1250     | -
             0.750     | price      | 0.750    | -
             1250.000  | price      | 1250.000 | -

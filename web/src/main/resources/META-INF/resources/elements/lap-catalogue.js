@@ -4,6 +4,7 @@ import { sectionChoices } from '../state/build.js';
 import { addSupplier, currencyOf, payIn, priceRows, readCurrency, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows, writtenPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { unitsOf } from '../state/plan.js';
+import { percent } from '../state/quote.js';
 import { readName, readNumber } from '../state/checks.js';
 import { base64 } from '../state/base64.js';
 import { usualLeadDays } from '../state/crew-forms.js';
@@ -70,10 +71,11 @@ export class LapCatalogue extends GardenElement {
   #one(supplier) {
     const { id } = supplier;
     const set = fields => this.run(setSupplier(id, fields));
-    const price = (label, field, hint) => countField({
-      label, mode: 'decimal', key: `supplier ${id} ${field}`, value: field === 'tax' || field === 'deposit' ? supplier[field] ?? '' : writtenPrice(supplier[field]), hint,
-      read: readPrice, oncount: ({ detail }) => set({ [field]: detail ?? undefined }),
+    const number = (label, field, hint, value, read) => countField({
+      label, mode: 'decimal', key: `supplier ${id} ${field}`, value, hint, read, oncount: ({ detail }) => set({ [field]: detail ?? undefined }),
     });
+    const price = (label, field, hint) => number(label, field, hint, writtenPrice(supplier[field]), readPrice);
+    const part = (label, field, hint, of) => number(label, field, hint, supplier[field] ?? '', percent(100, of));
     return h('details', {},
       h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, currencyOf(this.garden.plan))}`),
       h('div.fields', {},
@@ -81,8 +83,8 @@ export class LapCatalogue extends GardenElement {
         countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? usualLeadDays(this.garden.plan), read: days, oncount: ({ detail }) => set({ leadDays: detail }) }),
         price('Delivery charge', 'delivery', 'for each order'),
         price('Free over', 'freeOver', 'empty: never'),
-        price('Tax, %', 'tax'),
-        price('Deposit, %', 'deposit', 'of the order, when it is placed'),
+        part('Tax, %', 'tax', '', 'of the price'),
+        part('Deposit, %', 'deposit', 'of the order, when it is placed', 'of the order'),
         countField({ label: 'Days to pay', key: `supplier ${id} payDays`, value: supplier.payDays ?? 0, read: days, hint: 'from the delivery', oncount: ({ detail }) => set({ payDays: detail || undefined }) }),
         tick(`supplier ${id} included`, 'prices are with tax', supplier.taxIncluded !== false,
           on => set({ taxIncluded: on ? undefined : false, ...(on || supplier.tax ? {} : { tax: 20 }) }), 'wall')));
@@ -188,7 +190,7 @@ export class LapCatalogue extends GardenElement {
     return h('section', {},
       h('h3', {}, 'Prices'),
       rows.some(row => row.example) ? h('p.hint', {}, 'What is marked “example” is ours: write your merchant’s price over it.') : null,
-      countField({ label: 'Currency', mode: 'text', key: 'currency', value: currencyOf(plan), read: readCurrency, oncount: ({ detail }) => this.run(payIn(detail)) }),
+      countField({ label: 'Currency', mode: 'text', key: 'currency', value: currencyOf(plan), hint: 'prices keep their numbers', read: readCurrency, oncount: ({ detail }) => this.run(payIn(detail)) }),
       rows.length ? null : h('p.hint', {}, 'Nothing is on the list.'),
       h('ul.prices', {}, rows.map(row => {
         const key = `price ${row.list} ${row.name} ${row.index ?? ''} ${row.supplier}`.trim();

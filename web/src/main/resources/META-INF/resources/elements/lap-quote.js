@@ -1,5 +1,5 @@
 import { api } from '../api.js';
-import { readPrice } from '../state/catalogue.js';
+import { readPrice, writtenPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { readText } from '../state/checks.js';
 import { addWork, quoteOf, readUntil, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
@@ -76,7 +76,7 @@ export class LapQuote extends PartPlace {
       labour.map((work, i) => h('div.fields.work', { 'data-key': `work ${i}` },
         countField({ label: 'What', mode: 'text', key: `work ${i} what`, value: work.what ?? '', hint: work.what ? '' : 'Labour', read: readText(200), oncount: ({ detail }) => run(setWork(i, { what: detail || undefined })) }),
         countField({ label: 'Hours', mode: 'decimal', key: `work ${i} hours`, value: work.hours ?? 0, read: hours, oncount: ({ detail }) => run(setWork(i, { hours: detail })) }),
-        countField({ label: 'Cost of an hour', mode: 'decimal', key: `work ${i} rate`, value: work.rate ?? '', read: readPrice, oncount: ({ detail }) => run(setWork(i, { rate: detail ?? undefined })) }),
+        countField({ label: 'Cost of an hour', mode: 'decimal', key: `work ${i} rate`, value: writtenPrice(work.rate), read: readPrice, oncount: ({ detail }) => run(setWork(i, { rate: detail ?? undefined })) }),
         h('button.quiet', { type: 'button', 'data-key': `work ${i} off`, 'aria-label': `Take off ${work.what ?? 'Labour'}`, onclick: () => run(removeWork(i)) }, 'Delete'))),
       h('button', { type: 'button', 'data-key': 'work add', onclick: () => run(addWork({ hours: 8 })) }, 'Add work'));
   }

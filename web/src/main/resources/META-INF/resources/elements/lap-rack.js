@@ -1,5 +1,5 @@
 import { shown } from '../geometry/length.js';
-import { readPrice } from '../state/catalogue.js';
+import { readPrice, writtenPrice } from '../state/catalogue.js';
 import { lengthCheck, readNumber, readText } from '../state/checks.js';
 import { badText, chalked, goodRuns, rackBoard, readBad, readRack, setBoard, takeOffRack } from '../state/rack.js';
 import { sectionChoices, sectionName } from '../state/build.js';
@@ -88,7 +88,7 @@ export class LapRack extends GardenElement {
             const read = readBad(text, board.length, units);
             return read.error ? read : { value: badText(read.value, units) };
           }, oncount: ({ detail }) => set({ bad: detail ? readBad(detail, board.length, units).value : undefined }) })),
-        countField({ label: 'Worth kept, each', mode: 'decimal', key: `${key} salvage`, value: board.salvage ?? '', hint: 'empty: a part of a new one', read: readPrice, oncount: ({ detail }) => set({ salvage: detail ?? undefined }) }),
+        countField({ label: 'Worth kept, each', mode: 'decimal', key: `${key} salvage`, value: writtenPrice(board.salvage), hint: 'empty: a part of a new one', read: readPrice, oncount: ({ detail }) => set({ salvage: detail ?? undefined }) }),
         h('div.wide', {}, countField({ label: 'Where it comes from', mode: 'text', key: `${key} origin`, value: board.origin, hint: board.origin ? '' : 'unknown: not for beds of food',
           read: readText(200), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),
       tick(`${key} coated`, 'painted or coated', board.coated, on => set({ coated: on || undefined }), 'wall'),

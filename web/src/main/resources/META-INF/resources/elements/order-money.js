@@ -1,5 +1,5 @@
 import { api } from '../api.js';
-import { readPrice } from '../state/catalogue.js';
+import { readPrice, writtenPrice } from '../state/catalogue.js';
 import { money, moneySign } from '../state/changes.js';
 import { setPaid } from '../state/tally.js';
 import { countField } from './count-field.js';
@@ -27,7 +27,7 @@ export class OrderMoney extends PartPlace {
       h('p.hint', {}, 'Deposit and days to pay are said with each supplier under Merchants.'),
       h('h3', {}, 'Bought'),
       h('ul.paid', {}, bought.filter(line => line.bought).map(line => h('li', { 'data-key': `paid ${line.item}` },
-        countField({ label: `${line.label}: ${line.bought}, paid ${moneySign(currency)}`, mode: 'decimal', key: `paid field ${line.item}`, value: line.told ? line.paid : '', hint: against(line, currency),
+        countField({ label: `${line.label}: ${line.bought}, paid ${moneySign(currency)}`, mode: 'decimal', key: `paid field ${line.item}`, value: line.told ? writtenPrice(line.paid) : '', hint: against(line, currency),
           read: readPrice, oncount: ({ detail }) => this.run(setPaid(line.item, detail ?? undefined)) })))),
       bought.some(line => line.bought) ? null : h('p.hint', {}, 'Nothing is tallied as bought yet.'),
       h('nav', { 'aria-label': 'Money' }, bringingLink(this, api, 'payments.pdf', 'Payments, PDF', 'payments.pdf'), ' ', sheetLink(this, api, 'tables/payments.xlsx', 'Payments, XLSX', 'payments.xlsx'))];

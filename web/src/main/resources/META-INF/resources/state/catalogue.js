@@ -99,14 +99,14 @@ export const payIn = word('currency', USUAL_CURRENCY);
 /** @returns {{value: string} | {error: string}} */
 export function readCurrency(text) {
   const code = text.trim().toUpperCase();
-  return Intl.supportedValuesOf('currency').includes(code) ? { value: code } : { error: `“${text.trim()}” is no currency. Write its three letters: GBP, EUR, USD.` };
+  return Intl.supportedValuesOf('currency').includes(code) ? { value: code } : { error: 'Write its three letters: GBP, EUR, USD.' };
 }
 
 /** `12.50` or an empty text as money. @returns {{value: number | null} | {error: string}} */
 export function readPrice(text) {
   const clean = text.trim().replace(/^[£€$]\s*/, '');
   if (clean === '') return { value: null };
-  if (/^[1-9]\d{0,2}[.,]\d{3}$/.test(clean)) return { error: `“${clean}” can mean ${Number(clean.replace(',', '.'))} or ${clean.replace(/[.,]/, '')}. Write one of them.` };
+  if (/^[1-9]\d{0,2}[.,]\d{3}$/.test(clean)) return { error: `“${clean}” can mean ${inFull(clean.replace(',', '.'))} or ${clean.replace(/[.,]/, '')}. Write one of them.` };
   const plain = /^\d+,\d{1,2}$/.test(clean) ? clean.replace(',', '.') : clean;
   if (!/^\d+(\.\d{1,4})?$/.test(plain)) {
     return { error: /^-/.test(plain) ? 'A price is 0 or more. Leave it empty where there is none yet.' : `“${clean}” is no price. Write it as 12.50.` };
@@ -115,8 +115,11 @@ export function readPrice(text) {
   return value > 10000000 ? { error: 'At most 10000000. Check the point.' } : { value };
 }
 
-/** Money as it is written in a field: `8.90`, `0.125`. @param {number | null | undefined} price */
-export const writtenPrice = price => (price ?? null) === null ? '' : Math.abs(price * 100 - Math.round(price * 100)) < 1e-6 ? price.toFixed(2) : String(price);
+/** Pence in two decimals, finer prices in four: three could be thousands. @param {number | string} price */
+const inFull = price => Number(price).toFixed(Math.abs(price * 100 - Math.round(price * 100)) < 1e-6 ? 2 : 4);
+
+/** Money as it is written in a field: `8.90`, `0.1250`. @param {number | null | undefined} price */
+export const writtenPrice = price => ((price ?? null) === null ? '' : inFull(price));
 
 /** A short code for a supplier from its name, one that no other has. */
 export function supplierCode(name, taken) {

@@ -29,7 +29,7 @@ export function readExclusions(text) {
 }
 
 /** @param {string} [over] what is said of a number above the most, after it @returns {(text: string) => {value: number | undefined} | {error: string}} */
-const percent = (most, of, over) => text => {
+export const percent = (most, of, over) => text => {
   const clean = text.trim().replace(/\s*%$/, '').replace(',', '.');
   if (!clean) return { value: undefined };
   const value = Number(clean);
