@@ -3,6 +3,7 @@ package lapyard.catalogue;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lapyard.working.Whole;
 
 /**
  * Roll goods of one width.
@@ -27,7 +28,7 @@ public record Roll(
         boolean mayTurn) {
     /** The longest run that is sold, in whole steps; infinite where none is told. */
     public double longestMm() {
-        return maxLengthMm.isPresent() ? Math.floor(maxLengthMm.getAsDouble() / stepMm) * stepMm : Double.POSITIVE_INFINITY;
+        return maxLengthMm.isPresent() ? Whole.down(maxLengthMm.getAsDouble() / stepMm) * stepMm : Double.POSITIVE_INFINITY;
     }
 
     /** Sold by nobody and for no price. */

@@ -249,7 +249,7 @@ public record CrossTies(
     /** Through the middle of the course nearest 0.4 of the height: between the push's third and mid-height. */
     static double heightMm(Bed bed) {
         double course = bed.section().heightMm();
-        int lower = (int) Math.floor(0.4 * bed.heightMm() / course);
+        int lower = (int) Whole.down(0.4 * bed.heightMm() / course);
         return Math.min(lower, bed.courses() - 1) * course + course / 2;
     }
 }

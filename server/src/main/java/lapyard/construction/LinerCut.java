@@ -92,7 +92,7 @@ final class LinerCut {
         double onWall = riseMm(bed) - bed.inside().liner().edges().trimMm();
         if (onWall <= 0) {
             findings.add(Finding.of(FindingKind.LINER_NO_ROOM, Place.bed(bed.id()).then(What.LINER)).by(Fact.mm(-onWall))
-                    .way(WayKind.ADD_COURSES, Fact.count((long) Math.max(1, Math.ceil(-onWall / bed.section().heightMm())), "courses"))
+                    .way(WayKind.ADD_COURSES, Fact.count((long) Whole.down(-onWall / bed.section().heightMm()) + 1, "courses"))
                     .way(WayKind.LINER_NEARER_RIM));
             return List.of();
         }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
 import lapyard.plan.Saw;
+import lapyard.working.Whole;
 
 /**
  * Where a wall longer than its boards is joined, alternating from course to course.
@@ -43,7 +44,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         Search search = new Search(bed, side, longestMm, saw);
         double longer = search.longerMm;
         double shorter = Math.min(search.joinOdd ? search.odd.lengthMm() : longer, search.joinEven ? search.even.lengthMm() : longer);
-        int least = (int) Math.ceil(longer / search.longestMm);
+        int least = (int) Whole.up(longer / search.longestMm);
         for (int parts = least; parts <= least + 2; parts++) {
             for (double step : new double[] {500, 100}) {
                 double first = Math.ceil(longer / parts / step - EPSILON) * step;

@@ -19,6 +19,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
+import lapyard.working.Whole;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -65,7 +66,7 @@ final class Access {
         double off = Math.max(0, low ? limit - height : height - limit);
         row(lot.where(), AccessSheet.AccessCheck.RIM, height, limit, off);
         if (off <= Shapes.TOUCH_MM) return Optional.empty();
-        int courses = (int) Math.ceil(off / lot.bed().section().heightMm());
+        int courses = (int) Whole.up(off / lot.bed().section().heightMm());
         return Optional.of(AccessSheet.finding(standard, FindingKind.RIM_HEIGHT, Place.bed(lot.bed().id()), limit, off)
                 .with("height", Fact.mm(height)).with(low ? "least" : "most", Fact.mm(limit))
                 .way(low ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"))

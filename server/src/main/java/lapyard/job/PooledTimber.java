@@ -46,6 +46,7 @@ import lapyard.plan.Rate;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
+import lapyard.working.Whole;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
@@ -100,7 +101,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
                             Input.of("bound", pooled.lowerBound().doubleValue(), priced() ? currency.getCode() : "boards"),
                             Input.of("from boards on hand", onHandM, "m"),
                             Input.of("worth of boards on hand used", pooled.salvage().doubleValue(), priced() ? currency.getCode() : "boards"),
-                            Input.of("least boards by length alone", Math.ceil(needM() * 1000 / longest(section())), "")),
+                            Input.of("least boards by length alone", Whole.up(needM() * 1000 / longest(section())), "")),
                     uses());
         }
     }

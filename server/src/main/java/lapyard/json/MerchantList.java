@@ -66,7 +66,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     private static final Pattern HEADING = Pattern.compile("(.*?)(?<!" + PARTING + ")" + PARTING + "*+(?:in\\s+)?(" + UNIT + "|[a-z]{3})[)\\].]*", Pattern.CASE_INSENSITIVE);
 
     /** An amount with the code of its currency before or after it: {@code 46.00 USD}. */
-    private static final Pattern CODED = Pattern.compile("([A-Z]{3})?(.*?[0-9].*?)([A-Z]{3})?", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+    private static final Pattern CODED = Pattern.compile("(?:([A-Z]{3})(?![A-Z]))?(.*?[0-9].*?)(?:(?<![A-Z])([A-Z]{3}))?", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
     /** @param unit of numbers without one; empty where the heading names none */
     private record Heading(String field, String unit) {}

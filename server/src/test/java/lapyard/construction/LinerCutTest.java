@@ -105,7 +105,7 @@ class LinerCutTest {
 
     /** Slats and bearers take 45; what is left under the rim is 0 at the least where no liner fits, and missing courses are whole ones. */
     @ParameterizedTest(name = "{0} courses of {1}, {2} below the rim: {3} mm too low")
-    @CsvSource({"1, 60, 25, 10, 1", "1, 70, 25, 0, 1", "1, 71, 25, -1, 0", "2, 100, 400, 245, 3", "2, 100, 355, 200, 2"})
+    @CsvSource({"1, 60, 25, 10, 1", "1, 70, 25, 0, 1", "1, 71, 25, -1, 0", "2, 100, 400, 245, 3", "2, 100, 355, 200, 3"})
     void aWallTooLowIsToldWithTheCoursesThatItLacks(int courses, double courseMm, double belowRimMm, double lowMm, int more) {
         BedWork work = Beds.built(lined(2200, 1200, courses, courseMm, 300, belowRimMm, Liner.Over.FLOOR));
         Optional<Finding> low = work.findings().stream().filter(one -> one.kind() == FindingKind.LINER_NO_ROOM).findFirst();
@@ -114,6 +114,8 @@ class LinerCutTest {
         if (low.isEmpty()) return;
         assertEquals(lowMm, low.get().amount().orElseThrow().value(), 1e-9);
         assertEquals(WayOut.of(WayKind.ADD_COURSES, Fact.count(more, "courses")), low.get().ways().get(0));
+        assertEquals(1, Beds.built(lined(2200, 1200, courses + more, courseMm, 300, belowRimMm, Liner.Over.FLOOR)).liner().size());
+        assertEquals(0, Beds.built(lined(2200, 1200, courses + more - 1, courseMm, 300, belowRimMm, Liner.Over.FLOOR)).liner().size());
     }
 
     /** A sheet in one piece has no lap to be short; an L has. */
