@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** A clear width between the inner faces of two walls, which may be below 0, near a place. */
 record InsideWidth(double widthMm, boolean facing, int side, int other, Point at) {
@@ -39,19 +40,19 @@ record InsideWidth(double widthMm, boolean facing, int side, int other, Point at
             }
         }
         return widths.stream().filter(width -> width.widthMm < leastMm - NEAR_MM).min(Comparator.comparingLong((InsideWidth width) -> Math.round(width.widthMm / NEAR_MM)).thenComparing(width -> !width.facing)).map(width -> {
-            List<Integer> sides = DoubleStream.of(width.side, width.other)
-                    .mapToObj(side -> reversed ? Math.floorMod(n - 2 - (int) side, n) : (int) side).sorted().toList();
+            IntStream both = IntStream.of(width.side, width.other).map(side -> reversed ? Math.floorMod(n - 2 - side, n) : side);
+            List<Integer> sides = (n == 3 ? both : both.sorted()).boxed().toList();
             return new OutlineFault(
                     OutlineFault.Kind.INSIDE_NARROW, sides.stream().map(side -> side + 1).toList(), sides, leastMm - width.widthMm, "mm", width.at);
         });
     }
 
-    /** From a wall of a triangle to the corner of the two others; below 0 where the walls fill it. */
+    /** From a wall of a triangle, the last told, to the corner of the two others; below 0 where the walls fill it. Moved out, that wall alone widens it by as much. */
     private static InsideWidth height(Outline round, Outline inner, int i) {
         Point from = inner.corner(i);
         Point top = inner.corner(i + 2);
         double width = round.direction(i).cross(top.minus(from));
-        return new InsideWidth(width, false, i, (i + 1) % 3, top.middle(top.nearestOn(from, inner.corner(i + 1))).steady());
+        return new InsideWidth(width, false, (i + 1) % 3, i, top.middle(top.nearestOn(from, inner.corner(i + 1))).steady());
     }
 
     /**

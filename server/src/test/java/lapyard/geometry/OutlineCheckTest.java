@@ -134,6 +134,15 @@ class OutlineCheckTest {
             List<OutlineFault> told = OutlineCheck.faults(drawn, bed).stream().filter(fault -> fault.kind() == OutlineFault.Kind.INSIDE_NARROW).toList();
             if (!inside.isEmpty() && told.size() == 1) assertEquals(300 - clear, told.get(0).amount(), 0.01, drawn.toString());
             if (OutlineCheck.faults(drawn, bed).isEmpty()) assertTrue(clear > 299.99, drawn.toString());
+            // the way out moves the last side told: all grows from the corner across from it
+            for (Outline shown : told.isEmpty() ? List.<Outline>of() : List.of(drawn, new Outline(List.of(drawn.corner(2), drawn.corner(1), drawn.corner(0))))) {
+                OutlineFault fault = OutlineCheck.faults(shown, bed).stream().filter(one -> one.kind() == OutlineFault.Kind.INSIDE_NARROW).findFirst().orElseThrow();
+                int side = fault.sides().get(1);
+                Point apex = shown.corner(side + 2);
+                double by = 1 + (fault.amount() + 0.01) / (2 * shown.areaMm2() / shown.sideMm(side));
+                Outline moved = new Outline(shown.corners().stream().map(one -> apex.towards(one, by)).toList());
+                assertTrue(OutlineCheck.faults(moved, bed).stream().noneMatch(one -> one.kind() == OutlineFault.Kind.INSIDE_NARROW), shown + " moved at " + side);
+            }
             narrow += told.size();
         }
         assertTrue(narrow > 50 && narrow < 350, narrow + " are narrow");
