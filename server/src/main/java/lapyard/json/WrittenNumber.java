@@ -11,7 +11,9 @@ import java.util.regex.Pattern;
  */
 final class WrittenNumber {
     private static final String BLANK = "[\\s\\u00A0\\u202F]";
-    private static final Pattern SIGNS = Pattern.compile("[\\p{Sc}\\s\\u00A0\\u202F]+");
+    private static final String SIGNS = "[\\p{Sc}\\s\\u00A0\\u202F]*+";
+    /** Without a currency sign and blanks at either end; what stands between the digits stays. */
+    private static final Pattern BARE = Pattern.compile(SIGNS + "(-?)" + SIGNS + "([0-9](?:.*[0-9])?)" + SIGNS, Pattern.DOTALL);
     private static final Pattern PLAIN = Pattern.compile("(-?[0-9]{1,12})(?:([.,])([0-9]{1,6}))?");
     private static final Pattern THOUSANDS = Pattern.compile("-?[0-9]{1,3}(?:(?:" + BLANK + "[0-9]{3}){1,3}(?:[.,][0-9]{1,6})?|(?:,[0-9]{3}){1,3}(?:\\.[0-9]{1,6})?|(?:\\.[0-9]{3}){1,3}(?:,[0-9]{1,6})?)");
     private static final Pattern TWO_WAYS = Pattern.compile("-?[1-9][0-9]{0,2}[.,][0-9]{3}");
@@ -20,7 +22,9 @@ final class WrittenNumber {
 
     /** What the text can mean: nothing, one number, or two with that of the decimals first. */
     static List<BigDecimal> readings(String text) {
-        String bare = bare(text);
+        Matcher signed = BARE.matcher(text);
+        if (!signed.matches()) return List.of();
+        String bare = signed.group(1) + signed.group(2);
         Matcher plain = PLAIN.matcher(bare);
         if (plain.matches()) {
             BigDecimal decimal = new BigDecimal(plain.group(2) == null ? plain.group(1) : plain.group(1) + "." + plain.group(3));
@@ -31,15 +35,5 @@ final class WrittenNumber {
         boolean decimals = last >= 0 && bare.indexOf(bare.charAt(last)) == last;
         String whole = (decimals ? bare.substring(0, last) : bare).replaceAll("[^0-9-]", "");
         return List.of(new BigDecimal(decimals ? whole + "." + bare.substring(last + 1) : whole));
-    }
-
-    /** Without a currency sign and blanks at either end; what stands between the digits stays. */
-    private static String bare(String text) {
-        Matcher signs = SIGNS.matcher(text);
-        int from = signs.lookingAt() ? signs.end() : 0;
-        int to = text.length();
-        while (to > from && SIGNS.matcher(text.substring(to - 1, to)).matches()) to--;
-        String bare = text.substring(from, to);
-        return bare.startsWith("-") ? "-" + SIGNS.matcher(bare.substring(1)).replaceFirst(match -> match.start() == 0 ? "" : match.group()) : bare;
     }
 }

@@ -118,6 +118,7 @@ class MerchantListTest {
     @ParameterizedTest(name = "{0} under {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', nullValues = "-", textBlock = """
             12 6      | price      | -        | price "12 6" is no number
+            -5 $ 3    | price      | -        | price "-5 $ 3" is no number
             GBP 12.50 each | price | -        | price "12.50 each" is no number
             1.250     | price      | -        | price "1.250" of "100x200" can mean 1.25 or 1250
             1,250     | price      | -        | price "1,250" of "100x200" can mean 1.25 or 1250
