@@ -1,5 +1,6 @@
 package lapyard.prints;
 
+import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -34,8 +35,7 @@ class AnyGardenTest {
     }
 
     /** Each kind's pages: in feet on Letter, else on what is usual. */
-    private static Map<String, List<Page>> kinds(long seed) {
-        JobSheet sheet = Gardens.sheet(AnyGarden.of(seed));
+    private static Map<String, List<Page>> kinds(JobSheet sheet, long seed) {
         PrintAsk ask = PrintAsk.usual("revision 3", "2027-03-01").onPaper(AnyGarden.feet(seed) ? Optional.of("Letter") : Optional.empty());
         Map<String, List<Page>> kinds = new java.util.LinkedHashMap<>();
         for (Print print : Prints.ALL) {
@@ -52,9 +52,16 @@ class AnyGardenTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void textsLieApartAndWithinTheFrame(long seed) throws Exception {
+    void eachPageIsUsedAndHoldsWholeWordsApartAndWithinItsFrame(long seed) {
+        JobSheet sheet = Gardens.sheet(AnyGarden.of(seed));
+        Map<String, List<Page>> kinds = kinds(sheet, seed);
+        assertAll(() -> textsLieApartAndWithinTheFrame(kinds), () -> noLineOfASentenceStandsAlone(kinds), () -> onlyNamesAreCutOff(kinds),
+                () -> assertEquals(List.of(), PageUseTest.nearlyEmpty(sheet)));
+    }
+
+    private static void textsLieApartAndWithinTheFrame(Map<String, List<Page>> kinds) throws Exception {
         List<String> found = new ArrayList<>();
-        for (Map.Entry<String, List<Page>> kind : kinds(seed).entrySet()) {
+        for (Map.Entry<String, List<Page>> kind : kinds.entrySet()) {
             for (Page page : kind.getValue()) {
                 for (String one : Drawn.of(page).collisions()) found.add(page.title() + ": " + one);
                 for (Shape.Text text : Drawn.textShapes(page.shapes())) {
@@ -70,11 +77,9 @@ class AnyGardenTest {
     }
 
     /** Neither the first line of a sentence stands alone at the foot of a page nor its last at the head of the next. */
-    @ParameterizedTest(name = "seed {0}")
-    @MethodSource("seeds")
-    void noLineOfASentenceStandsAlone(long seed) {
+    private static void noLineOfASentenceStandsAlone(Map<String, List<Page>> kinds) {
         List<String> found = new ArrayList<>();
-        kinds(seed).values().forEach(pages -> {
+        kinds.values().forEach(pages -> {
             for (int i = 1; i < pages.size(); i++) {
                 Map<Tag, Integer> here = lines(pages.get(i));
                 Map<Tag, Integer> before = lines(pages.get(i - 1));
@@ -95,11 +100,9 @@ class AnyGardenTest {
     }
 
     /** Names may be as long as anybody likes; all else is written whole, such as the set of a slanted cut. */
-    @ParameterizedTest(name = "seed {0}")
-    @MethodSource("seeds")
-    void onlyNamesAreCutOff(long seed) {
+    private static void onlyNamesAreCutOff(Map<String, List<Page>> kinds) {
         List<String> found = new ArrayList<>();
-        kinds(seed).values().forEach(pages -> pages.forEach(page -> Drawn.textShapes(page.shapes()).forEach(text -> {
+        kinds.values().forEach(pages -> pages.forEach(page -> Drawn.textShapes(page.shapes()).forEach(text -> {
             if (text.text().contains("…") && AnyGarden.NAMES.stream().noneMatch(name -> !name.isEmpty() && text.text().contains(name.substring(0, 4)))) found.add(page.title() + ": " + text.text());
         })));
         assertEquals(List.of(), found);
@@ -151,11 +154,5 @@ class AnyGardenTest {
             if (area.stroke().isPresent()) boxes.add(new double[] {ring.get(0).x(), ring.get(0).y(), ring.get(2).x(), ring.get(2).y()});
         }
         return boxes;
-    }
-
-    @ParameterizedTest(name = "seed {0}")
-    @MethodSource("seeds")
-    void pagesAreUsed(long seed) {
-        assertEquals(List.of(), PageUseTest.nearlyEmpty(Gardens.sheet(AnyGarden.of(seed))));
     }
 }
