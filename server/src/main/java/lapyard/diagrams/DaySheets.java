@@ -61,7 +61,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
         }
         List<Measured> measured = SecondThread.each(List.copyOf(byWeekend.entrySet()), weekend -> {
             Flow alone = new Flow(sheet, "Weekends", "");
-            Consumer<Flow> whole = weekend(alone, weekend.getKey(), weekend.getValue(), warned, goods.getOrDefault(weekend.getKey(), List.of()));
+            Consumer<Flow> whole = weekend(flow, weekend.getKey(), weekend.getValue(), warned, goods.getOrDefault(weekend.getKey(), List.of()));
             alone.shared(false, () -> whole.accept(alone));
             double last = alone.y() - sheet.space().low();
             return new Measured(whole, alone.drafts().size(), last);
