@@ -32,6 +32,7 @@ import lapyard.plan.Place;
 import lapyard.words.Wording;
 import lapyard.working.Quantity;
 import lapyard.working.SecondThread;
+import lapyard.working.Whole;
 
 /**
  * The card of a bed, or of beds that are alike, for whoever stacks it, up to four courses on a sheet. Courses that are laid alike
@@ -262,7 +263,7 @@ public final class CourseCard {
     private Scale scale(double wide, double high) {
         Box extent = extent();
         double needs = Math.max(extent.width() / (wide - 2 * RIM), extent.height() / (high - 2 * EDGE));
-        return new Scale((int) Math.ceil(Math.max(1, needs - 1e-9)));
+        return new Scale((int) Whole.up(Math.max(1, needs)));
     }
 
     private List<Shape> group(List<Course> group, Scale scale, Box room, Box table, Set<String> homeless) {
