@@ -80,7 +80,7 @@ final class GroundJson {
                 drawn.outline().stream().flatMap(yard -> yard.corners().stream()).toList(),
                 new Usual(
                         Stream.of(KeepClearKind.values()).collect(Collectors.toMap(KeepClearKind::code, kind -> kind.clearanceMm, (one, same) -> one, TreeMap::new)),
-                        Stream.of(AccessStandard.USUAL, AccessStandard.ADA_2010)
+                        AccessStandard.all(sheet.garden().imperial()).stream()
                                 .collect(Collectors.toMap(AccessStandard::id, one -> one, (a, b) -> a, java.util.LinkedHashMap::new))),
                 ground.survey(),
                 ground.fall().map(fall -> fall(fall, drawn.levels())),

@@ -49,9 +49,9 @@ final class YardWorkReader {
     static AccessStandard access(Cursor ground, boolean imperial) {
         boolean asked = ground.has("access");
         return ground.read("access", access -> {
-            AccessStandard base = access.choice("standard").equals("usual") ? AccessStandard.USUAL : imperial ? AccessStandard.ADA_2010_IN_FEET : AccessStandard.ADA_2010;
+            String id = access.choice("standard");
+            AccessStandard named = AccessStandard.all(imperial).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow().named(asked);
             String rim = access.choice("rim");
-            AccessStandard named = base.named(asked);
             return access.like(rim.equals("any") ? named : named.withHeight(Gardener.valueOf(Cursor.constant(rim)).height));
         });
     }

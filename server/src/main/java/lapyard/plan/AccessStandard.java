@@ -1,5 +1,6 @@
 package lapyard.plan;
 
+import java.util.List;
 import lapyard.working.Working;
 
 /**
@@ -45,6 +46,11 @@ public record AccessStandard(String id, String name, boolean named, Walking walk
             "usual", "the usual", false, new Walking(1200, 900, 600, 1500, 0, 0, 20, 40), new Reaching(600, 600, 300), RimHeight.ANY,
             Working.COMMON_PRACTICE);
 
+    /** The same in whole feet: a bed of 4' is reached over from both sides, a path of 4' is wide enough. */
+    private static final AccessStandard USUAL_IN_FEET = new AccessStandard(
+            USUAL.id, USUAL.name, false, new Walking(1219.2, 914.4, 609.6, 1524, 0, 0, 20, 40), new Reaching(609.6, 609.6, 304.8), RimHeight.ANY,
+            USUAL.source);
+
     /**
      * 2010 ADA Standards: 403.5.1 width 36 in, 32 in for at most 24 in; 403.3 slopes 1:20 and 1:48; 305.3 clear space
      * 30 x 48 in; 308.3.2 reach 24 in over an obstruction (these seen); 304.3 turning 60 in; 403.5.3 passing 60 in
@@ -55,7 +61,7 @@ public record AccessStandard(String id, String name, boolean named, Walking walk
             "2010 ADA Standards 304.3, 305.3, 308.3.2, 403.3, 403.5");
 
     /** The same in the standard's inches, of 25.4 mm each: 36 in are enough where it asks for 36 in. */
-    public static final AccessStandard ADA_2010_IN_FEET = new AccessStandard(
+    private static final AccessStandard ADA_2010_IN_FEET = new AccessStandard(
             ADA_2010.id, ADA_2010.name, true, new Walking(914.4, 812.8, 609.6, 1524, 1524, 60_960, 20, 48), new Reaching(609.6, 762, 1219.2), RimHeight.ANY,
             ADA_2010.source);
 
@@ -70,6 +76,11 @@ public record AccessStandard(String id, String name, boolean named, Walking walk
         Gardener(double rimLeastMm, double rimMostMm) {
             height = new RimHeight(rimLeastMm, rimMostMm);
         }
+    }
+
+    /** Those that a garden can name, the usual one first. */
+    public static List<AccessStandard> all(boolean imperial) {
+        return imperial ? List.of(USUAL_IN_FEET, ADA_2010_IN_FEET) : List.of(USUAL, ADA_2010);
     }
 
     /** The same, asked for by the garden or not. */

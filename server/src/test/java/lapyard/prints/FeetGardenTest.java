@@ -18,6 +18,7 @@ import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.words.Wording;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +74,20 @@ class FeetGardenTest {
     @Test
     void theTerraceInFeetHasNoMetricAmount() throws Exception {
         assertEquals(List.of(), List.copyOf(metric(SheetTruthTest.sample("terrace-feet"))));
+    }
+
+    /** A bed 4' deep beside a path 4' wide is what is built in feet: nothing is said of an inch that is lacking. Common practice, no source. */
+    @Test
+    void usualRoomIsInWholeFeet() throws Exception {
+        String garden = "{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9144,0],[9144,6096],[0,6096]]},\"paths\":[{\"line\":[[0,2438.4],[9144,2438.4]],\"width\":%s}],"
+                + "\"beds\":[{\"id\":\"A\",\"width\":2438.4,\"depth\":1219.2,\"at\":[609.6,609.6]},{\"id\":\"B\",\"width\":2438.4,\"depth\":1219.2,\"at\":[4267.2,609.6]}]}";
+        assertEquals(List.of(), room(garden(garden.formatted("1219.2"))));
+        assertEquals(List.of("Path P1 is 3' wide; 4' is usual. Make it 4' wide."), room(garden(garden.formatted("914.4"))));
+    }
+
+    private static List<String> room(JobSheet sheet) {
+        return sheet.snags().stream().filter(one -> List.of(FindingKind.PATH_NARROW, FindingKind.REACH_FAR, FindingKind.GAP_NARROW).contains(one.kind()))
+                .map(Wording.of(true)::paragraph).toList();
     }
 
     /** 40 mm is 1 9/16", and screws are sold by quarters of an inch (ASME B18.6.1, from memory): the slip and the course card name one length. */
