@@ -274,12 +274,16 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return HEADINGS.entrySet().stream().filter(entry -> entry.getValue().contains(plain)).map(Map.Entry::getKey).findFirst();
     }
 
-    /** What a heading says that its column is in, where such a field can be in it: lengths in a unit of length, prices in a currency. */
+    /**
+     * What a heading says that its column is in, where such a field can be in it: lengths in a unit of length, prices in a currency,
+     * in capitals or in brackets, as "Price all" is in no lek.
+     */
     private static String unit(String cell, String field) {
         Matcher parted = HEADING.matcher(cell);
         if (!parted.matches()) return "";
         String unit = parted.group(2).toLowerCase(Locale.ROOT);
-        boolean can = LENGTHS.contains(field) ? UNITS_MM.containsKey(unit) : field.equals("price") && isCurrency(unit.toUpperCase(Locale.ROOT));
+        String code = cell.endsWith(")") ? unit.toUpperCase(Locale.ROOT) : parted.group(2);
+        boolean can = LENGTHS.contains(field) ? UNITS_MM.containsKey(unit) : field.equals("price") && isCurrency(code);
         return can ? unit : "";
     }
 

@@ -107,7 +107,15 @@ class MerchantListTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"price,46.00 USD,3", "price (USD),46.00,1", "price,usd46,3"})
+    @CsvSource({"Price all", "price top", "Net try"})
+    void wordsThatAreCodesOfACurrencyTooAreNone(String head) {
+        MerchantList list = MerchantList.read("item,content," + head + "\nscrews,50,2\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of(new MerchantList.Bad(1, "no column for the price", "head one column \"price\"")), list.bad());
+        assertEquals(List.of(head), list.ignored());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"price,46.00 USD,3", "price (usd),46.00,1", "price (USD),46.00,1", "price,usd46,3"})
     void pricesInAnotherCurrencyThanTheGardensAreRefusedOnce(String head, String price, long line) {
         MerchantList list = MerchantList.read("item,content," + head + "\nscrews,50,\nscrews,50," + price + "\nscrews,200," + price + "\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of(new MerchantList.Bad(line, "prices are in USD, the garden is in GBP", "set the currency of the garden to USD, or give prices in GBP")), list.bad());
