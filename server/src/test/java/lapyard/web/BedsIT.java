@@ -344,6 +344,8 @@ class BedsIT {
         page.kept();
         browser.click("[data-key=gardens]");
         browser.click("[data-key=start]");
+        assertEquals(true, browser.js("const yes = document.querySelector('[data-key=\"ask yes\"]').getBoundingClientRect();"
+                + " return yes.bottom <= Math.min(innerHeight, document.querySelector('.garden-menu').getBoundingClientRect().bottom)"), "the form is longer than the window");
         browser.type("[data-key=\"ask name\"]", "Front yard");
         browser.type("[data-key=\"ask width\"]", "24 ft");
         browser.type("[data-key=\"ask depth\"]", "6000");
