@@ -54,7 +54,7 @@ public final class LoadInSheets {
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Point> places, BenchSheet sheet, BenchOptions options, Flow flow) {
         double wide = sheet.space().width();
         Box extent = PlanDrawing.extent(garden, covers);
-        DoubleFunction<Scale> scaled = high -> Scale.usual(SheetLayout.needs(extent, new Box(0, 0, wide, high)) - 1e-9, garden.imperial());
+        DoubleFunction<Scale> scaled = high -> Scale.ofFives(SheetLayout.needs(extent, new Box(0, 0, wide, high)));
         double bag = garden.terms().wayIn().bagMm();
         double high = DoubleStream.of(SKETCH).filter(flow::holds).filter(one -> scaled.apply(one).paperMm(bag) >= NUMBERED).findFirst()
                 .orElse(sheet.space().height() - 2);

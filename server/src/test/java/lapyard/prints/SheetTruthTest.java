@@ -346,16 +346,31 @@ class SheetTruthTest {
         assertTrue(places.size() > 12, "more than a short list");
         String text = text("load-in", sheet);
         for (Point place : places) assertTrue(text.contains(Math.round(place.x()) + " / " + Math.round(place.y())), place + " is not in " + text);
-        Page page = Prints.pages("load-in", sheet, ASK).stream()
-                .filter(one -> all(one.shapes()).anyMatch(group -> group.id().equals("bed-S"))).findFirst().orElseThrow();
+        Page page = sketch(sheet);
         List<Shape.Text> numbers = page.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast)
                 .filter(words -> words.anchor() == Shape.Anchor.MIDDLE && words.text().matches("[0-9]+")).toList();
         assertEquals(places.size(), numbers.size());
-        Shape.Group yard = all(page.shapes()).filter(group -> group.id().equals("ground")).findFirst().orElseThrow();
-        List<Point> ring = ((Shape.Area) yard.shapes().get(0)).rings().get(0);
+        List<Point> ring = yard(page);
         double left = ring.stream().mapToDouble(Point::x).min().orElseThrow();
         double n = 16_000 / (ring.stream().mapToDouble(Point::x).max().orElseThrow() - left);
         for (int i = 0; i < places.size(); i++) assertEquals(places.get(i).x(), (numbers.get(i).at().x() - left) * n, 0.5, "bag " + (i + 1));
+    }
+
+    private static Page sketch(JobSheet sheet) {
+        return Prints.pages("load-in", sheet, ASK).stream().filter(one -> all(one.shapes()).anyMatch(group -> group.id().equals("ground"))).findFirst().orElseThrow();
+    }
+
+    private static List<Point> yard(Page page) {
+        Shape.Group yard = all(page.shapes()).filter(group -> group.id().equals("ground")).findFirst().orElseThrow();
+        return ((Shape.Area) yard.shapes().get(0)).rings().get(0);
+    }
+
+    /** A sketch is 55 to 100 mm high: the terrace's 24 feet take most of the least, whatever scales a rule in feet has. */
+    @Test
+    void theYardTakesTheRoomOfItsSketch() throws Exception {
+        List<Point> ring = yard(sketch(sample("terrace-feet")));
+        double high = ring.stream().mapToDouble(Point::y).max().orElseThrow() - ring.stream().mapToDouble(Point::y).min().orElseThrow();
+        assertTrue(high > 45, "" + high);
     }
 
     /** Bags stand a bag apart or more: their numbers on paper lie at least as far apart as a number is large, whatever room the sheet had left. */
