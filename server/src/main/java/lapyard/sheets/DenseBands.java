@@ -335,7 +335,7 @@ final class DenseBands {
     }
 
     /** How many of these, which rise, are no more than this. */
-    private static int under(long[] sizes, int n, long most) {
+    static int under(long[] sizes, int n, long most) {
         int low = 0;
         int high = n;
         while (low < high) {

@@ -90,13 +90,6 @@ final class Lies {
 
     /** How many are at most so wide. */
     int upTo(long most) {
-        int low = 0;
-        int high = count;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (wide[middle] <= most) low = middle + 1;
-            else high = middle;
-        }
-        return low;
+        return DenseBands.under(wide, count, most);
     }
 }

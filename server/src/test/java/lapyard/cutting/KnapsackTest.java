@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,7 +77,7 @@ class KnapsackTest {
         long[] most = new long[open.length];
         for (int k = 0; k < open.length; k++) {
             open[k] = random.nextInt(5) > 0;
-            most[k] = most(problem, k, worths, limits, 0, problem.capacity[k]);
+            most[k] = (long) most(problem, k, LongStream.of(worths).asDoubleStream().toArray(), limits, 0, problem.capacity[k]);
             enough[k] = random.nextInt(3) > 0 ? 0 : most[k] * (1 + random.nextInt(4)) / 3;
         }
         knapsack.solve(worths, limits, open, enough);
@@ -117,9 +118,10 @@ class KnapsackTest {
         return worth;
     }
 
-    private static long most(WholeProblem problem, int stock, long[] worths, int[] limits, int item, int room) {
+    /** What a board can hold at most, all fillings of it counted out; exact for worths in whole numbers below 2^53. */
+    static double most(WholeProblem problem, int stock, double[] worths, int[] limits, int item, int room) {
         if (item == worths.length) return 0;
-        long most = most(problem, stock, worths, limits, item + 1, room);
+        double most = most(problem, stock, worths, limits, item + 1, room);
         if (problem.stockFaces[stock] < problem.itemFaces[item]) return most;
         for (int n = 1; n <= limits[item] && n * problem.weight[item] <= room; n++) {
             most = Math.max(most, n * worths[item] + most(problem, stock, worths, limits, item + 1, room - n * problem.weight[item]));

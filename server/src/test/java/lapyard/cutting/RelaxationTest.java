@@ -211,19 +211,9 @@ class RelaxationTest {
         long[] any = relaxation.anyBoardWorth();
         double unit = whole == 0 ? 1 : sum / whole;
         for (int k = 0; k < boards.length; k++) {
-            assertEquals(most(problem, k, prices, left, 0, problem.capacity[k]), any[k] * unit, 1e-9 * sum);
+            assertEquals(KnapsackTest.most(problem, k, prices, left, 0, problem.capacity[k]), any[k] * unit, 1e-9 * sum);
             assertEquals(boards[k] == 0 ? 0 : any[k], open[k]);
         }
         assertTrue(sum == 0 || sum >= (1 - NEAR) * relaxation.value(), "pieces are worth what the fractions cost, and what scarce boards are worth beyond");
-    }
-
-    private static double most(WholeProblem problem, int stock, double[] prices, int[] left, int item, int room) {
-        if (item == prices.length) return 0;
-        double most = most(problem, stock, prices, left, item + 1, room);
-        if (problem.stockFaces[stock] < problem.itemFaces[item]) return most;
-        for (int n = 1; n <= left[item] && n * problem.weight[item] <= room; n++) {
-            most = Math.max(most, n * prices[item] + most(problem, stock, prices, left, item + 1, room - n * problem.weight[item]));
-        }
-        return most;
     }
 }
