@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lapyard.geometry.Inset;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -55,29 +56,38 @@ final class Notching {
         double to = outline.sideMm(side) - takenMm(outline.turnDeg(side + 1), t);
         // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
         double keep = Math.max(wanted.fromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
-        double free = to - from - 2 * keep;
-        if (free < -1e-6) {
+        List<Double> ends = ends(from, seams, letter, to);
+        double longest = IntStream.range(1, ends.size()).mapToDouble(i -> ends.get(i) - ends.get(i - 1)).max().orElseThrow();
+        if (longest < 2 * keep - 1e-6) {
             findings.add(Finding.of(FindingKind.NOTCH_WALL_SHORT, Place.wall(bed.id(), letter))
-                    .with("clear", Fact.mm(to - from)).with("keep", Fact.mm(keep)).by(Fact.mm(-free))
+                    .with("clear", Fact.mm(longest)).with("keep", Fact.mm(keep)).by(Fact.mm(2 * keep - longest))
                     .way(WayKind.OTHER_LOW_WALL));
             return;
         }
-        List<Double> joints = seams.stream()
-                .filter(seam -> seam.course() == 1 && seam.wall().equals(letter))
-                .map(Seam::atMm)
-                .toList();
-        List<Double> even = spread(from + keep, to - keep, wanted.maxGapMm());
         List<Double> places = new ArrayList<>();
-        for (double place : even) {
-            double moved = clear(place, joints, keep, from + keep, to - keep);
+        for (double place : spread(from + keep, to - keep, wanted.maxGapMm())) {
+            double moved = nearest(place, ends, keep);
+            if (!apart(places, moved, wanted.widthMm())) continue;
+            places.add(moved);
             if (moved != place) {
                 findings.add(Finding.of(FindingKind.NOTCH_MOVED, Place.wall(bed.id(), letter))
                         .with("keep", Fact.mm(keep)).by(Fact.mm(Math.abs(moved - place))));
             }
-            places.add(moved);
         }
-        fillGaps(places, joints, keep, wanted.maxGapMm());
+        fillGaps(places, ends, keep, wanted);
         places.forEach(place -> notches.add(new Notch(letter, Lengths.toTenth(place))));
+    }
+
+    /** Where the clear run of a wall begins, its joints in course 1 and where it ends. */
+    private static List<Double> ends(double from, List<Seam> seams, String letter, double to) {
+        List<Double> ends = new ArrayList<>(seams.stream()
+                .filter(seam -> seam.course() == 1 && seam.wall().equals(letter))
+                .map(Seam::atMm)
+                .sorted()
+                .toList());
+        ends.add(0, from);
+        ends.add(to);
+        return ends;
     }
 
     /** What the neighbour's timber takes off the clear run at a corner; nothing at an inside corner. */
@@ -93,26 +103,30 @@ final class Notching {
         return places;
     }
 
-    private static double clear(double place, List<Double> joints, double keep, double least, double most) {
-        for (double joint : joints) {
-            if (Math.abs(place - joint) < keep - 1e-6) {
-                double before = joint - keep;
-                double after = joint + keep;
-                boolean back = place <= joint && before >= least || after > most;
-                return back ? before : after;
-            }
+    /** The place nearest to this one that keeps off all of these. */
+    private static double nearest(double place, List<Double> ends, double keep) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < ends.size(); i++) {
+            double least = ends.get(i - 1) + keep;
+            double most = ends.get(i) - keep;
+            if (most < least - 1e-6) continue;
+            double here = Math.max(least, Math.min(place, most));
+            if (Math.abs(here - place) < Math.abs(nearest - place)) nearest = here;
         }
-        return place;
+        return Math.abs(nearest - place) < 1e-6 ? place : nearest;
+    }
+
+    /** Notches that would run into one another are one. */
+    private static boolean apart(List<Double> places, double place, double widthMm) {
+        return places.stream().allMatch(other -> Math.abs(other - place) >= widthMm);
     }
 
     /** A move may leave too wide a gap beside it: one more notch on the other side of the seam closes it. */
-    private static void fillGaps(List<Double> places, List<Double> joints, double keep, double gap) {
+    private static void fillGaps(List<Double> places, List<Double> ends, double keep, Notches wanted) {
         for (int i = 0; i + 1 < places.size(); i++) {
-            if (places.get(i + 1) - places.get(i) > gap + 1e-6) {
-                double before = places.get(i);
-                double after = places.get(i + 1);
-                double middle = (before + after) / 2;
-                places.add(i + 1, clear(middle, joints, keep, before, after));
+            if (places.get(i + 1) - places.get(i) > wanted.maxGapMm() + 1e-6) {
+                double between = nearest((places.get(i) + places.get(i + 1)) / 2, ends, keep);
+                if (apart(places, between, wanted.widthMm())) places.add(i + 1, between);
             }
         }
     }

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.StrengthClass;
+import lapyard.geometry.Inset;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -50,7 +53,7 @@ class ScrewsAndNotchesTest {
         int near = 0;
         int held = 0;
         int none = 0;
-        for (double t = 20; t <= 120; t += 2.5) {
+        for (double t = 20; t <= 120; t += 5) {
             for (double screw = 30; screw <= 200; screw += 2) {
                 String name = screw + " in " + t;
                 List<Quantity> quantities = new ArrayList<>();
@@ -173,6 +176,96 @@ class ScrewsAndNotchesTest {
             moved += least.size();
         }
         assertTrue(moved > 500, "moved: " + moved);
+    }
+
+    /**
+     * Whatever is asked for, on walls of any corners with joints anywhere: notches keep off the neighbours' timber, joints and tips of screws, none runs
+     * into another, and where a gap is wider than asked, no place between (tried every millimetre) would do.
+     */
+    @Test
+    void notchesOfAnySettingsKeepOffAndLeaveNoGapThatCouldBeClosed() {
+        Random random = new Random(78);
+        int wide = 0;
+        int none = 0;
+        List<Outline> outlines = List.of(Beds.M, Beds.U, Beds.outline(0, 0, 2100, 0, 2400, 300, 2400, 1200, 0, 1200), Outline.rectangle(6000, 1200), Outline.rectangle(1000, 600));
+        for (int i = 0; i < 1500; i++) {
+            Outline outline = outlines.get(i % outlines.size());
+            int side = random.nextInt(outline.sides());
+            double length = outline.sideMm(side);
+            Notches wanted = new Notches(25, 50, 100 + random.nextInt(1000), 50 + random.nextInt(400));
+            double screw = 40 + random.nextInt(260);
+            Bed bed = Beds.fixed(Beds.low(Beds.bed("K", outline, 1, Lap.TURNING), Bed.wallLetter(side)), true, new Screws(screw, 2, 6), wanted);
+            List<Seam> seams = new ArrayList<>();
+            Outline inner = Inset.of(outline, 100);
+            double from = Math.max(0, along(outline, side, inner.corner(side)));
+            double to = Math.min(length, along(outline, side, inner.corner(side + 1)));
+            for (int joints = random.nextInt(3); joints > 0; joints--) seams.add(new Seam(1, Bed.wallLetter(side), from + (to - from) * random.nextDouble()));
+            List<Double> places = places(Notching.of(bed, LowSide.of(bed, Optional.empty()), seams));
+            TreeSet<Double> off = new TreeSet<>(List.of(from, to));
+            seams.forEach(seam -> off.add(seam.atMm()));
+            double keep = Math.max(wanted.fromCornersMm(), screw / Math.sqrt(2));
+            String name = bed.outline() + " " + side + " " + wanted + ", off " + off + " by " + keep + ": " + places;
+            double before = off.first() - 100_000;
+            for (double place : places) {
+                assertTrue(mayStand(place, off, keep - 0.06), name);
+                assertTrue(place - before >= 25 - 0.11, name);
+                before = place;
+            }
+            for (int k = 0; k + 1 < places.size(); k++) {
+                if (places.get(k + 1) - places.get(k) <= wanted.maxGapMm() + 0.11) continue;
+                wide++;
+                for (double at = places.get(k) + 25.1; at < places.get(k + 1) - 25.1; at++) assertTrue(!mayStand(at, off, keep), name + " but none at " + at);
+            }
+            if (!places.isEmpty()) continue;
+            none++;
+            for (double at = 0; at < length; at++) assertTrue(!mayStand(at, off, keep + 0.01), name + " but none at " + at);
+        }
+        assertTrue(wide > 30 && none > 100, wide + " wide gaps, none in " + none);
+    }
+
+    private static boolean mayStand(double place, TreeSet<Double> off, double keep) {
+        return place >= off.first() && place <= off.last() && off.stream().allMatch(each -> Math.abs(each - place) >= keep);
+    }
+
+    /** How far along a side a point lies. */
+    private static double along(Outline outline, int side, Point point) {
+        Point way = outline.direction(side);
+        Point from = outline.corner(side);
+        return (point.x() - from.x()) * way.x() + (point.y() - from.y()) * way.y();
+    }
+
+    /** Pilot holes of 70 % of the root, which is two thirds of the shank (NDS commentary on wood screws); screws of a joint share its height evenly. */
+    @Test
+    void theWorkingsOfScrewsGiveTheirHolesAndHeights() {
+        for (int perJoint = 1; perJoint <= 4; perJoint++) {
+            Bed bed = Beds.fixed(screwed(100, 100), true, new Screws(100, perJoint, 6), Notches.USUAL);
+            List<Quantity> quantities = new ArrayList<>();
+            Fixings.screws(bed, quantities, new ArrayList<>());
+            assertEquals(8 * perJoint, Beds.value(quantities, "screws"));
+            Quantity pilots = Beds.quantity(quantities, "pilots");
+            assertEquals(8 * perJoint, pilots.value());
+            assertEquals(List.of(6.0, 4.0, 0.7, 2.8), Stream.of("shank", "root", "share of root", "pilot").map(name -> Beds.input(pilots.working(), name)).toList());
+            List<Double> heights = Beds.quantity(quantities, "screws").working().inputs().stream().filter(input -> input.name().startsWith("height ")).map(Input::value).toList();
+            assertEquals(perJoint, heights.size());
+            double before = 0;
+            for (double height : heights) {
+                assertEquals(before == 0 ? 100.0 / perJoint : 200.0 / perJoint, height - before, 1e-9);
+                before = height;
+            }
+            assertEquals(200 - 100.0 / perJoint, before, 1e-9);
+        }
+        Section oak = new Section("oak", 100, 200, 700, List.of(), Optional.of(StrengthClass.D30), false, 1, false);
+        assertEquals(0.9 * 4, Fixings.pilotMm(Beds.section(screwed(100, 100), oak)), 1e-9, "90 % in hardwood");
+    }
+
+    /** One plate a joint with four screws; common practice, no source. */
+    @Test
+    void everyJointHasAPlateWithFourScrews() {
+        for (int seams = 0; seams <= 3; seams++) {
+            List<Quantity> quantities = new ArrayList<>();
+            Fixings.seams(seams, quantities);
+            assertEquals(seams == 0 ? List.of() : List.of(1.0 * seams, 4.0 * seams), quantities.stream().map(Quantity::value).toList());
+        }
     }
 
     /** Depth 500, clear 300: 400 is kept from its corners, 100 more than there is. A quarter of 200 is 50. */
