@@ -20,13 +20,11 @@ final class MaterialBound {
         order.sort(Comparator.comparing(k -> new Rate(problem.cost[k], problem.capacity[k])));
         long sum = 0;
         for (int k : order) {
-            if (wanted.signum() <= 0) break;
             BigInteger capacity = BigInteger.valueOf(problem.capacity[k]);
             BigInteger cost = BigInteger.valueOf(problem.cost[k]);
-            if (problem.supply[k] == WholeProblem.UNLIMITED) return sum + ceiling(cost.multiply(wanted), capacity);
             BigInteger here = capacity.multiply(BigInteger.valueOf(problem.supply[k]));
             // The board that is only partly needed counts by its part, so rounding up stays with the sum.
-            if (here.compareTo(wanted) >= 0) return sum + ceiling(cost.multiply(wanted), capacity);
+            if (problem.supply[k] == WholeProblem.UNLIMITED || here.compareTo(wanted) >= 0) return sum + ceiling(cost.multiply(wanted), capacity);
             sum += problem.cost[k] * problem.supply[k];
             wanted = wanted.subtract(here);
         }
