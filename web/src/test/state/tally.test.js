@@ -1,7 +1,11 @@
-import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPaid, setPiece, spoiledOn, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
+import { bought, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
-const parts = [{ section: '100x200', boards: [{ number: 1, stock: '4800' }, { number: 2, stock: '4800' }] }];
+const S = '100x200';
+const cuts = length => [{ mark: 'M-1A', length, stage: 1 }];
+const parts = [{ section: S, boards: [{ number: 1, stock: '4800', cuts: cuts(2900) }, { number: 2, stock: '4800', cuts: [] }] }];
+const state = (plan, number, mark, length = 2900, section = S) => pieceState(plan, { section, number, length }, mark);
+const sawn = [{ piece: 'M-1A', length: 2900 }];
 
 test('a task is ticked with its day, and the tick comes off without a trace', () => {
   const plan = { beds: [] };
@@ -12,22 +16,45 @@ test('a task is ticked with its day, and the tick comes off without a trace', ()
 });
 
 test('the first cut names every board, so that none is taken for missing', () => {
-  const cut = setPiece(parts, 1, 'M-1A', 'cut')({});
-  equal(cut.tally.boards, [{ board: '#1', section: '100x200', stock: '4800', cut: ['M-1A'] }, { board: '#2', section: '100x200', stock: '4800' }]);
-  equal([pieceState(cut, 1, 'M-1A'), pieceState(cut, 2, 'M-1A')], ['cut', 'wanted']);
-  const spoiled = setPiece(parts, 1, 'M-1A', 'spoiled')(cut);
-  equal([pieceState(spoiled, 1, 'M-1A'), spoiled.tally.boards[0].cut, spoiledOn(spoiled, 'M-1A')], ['spoiled', undefined, ['#1']]);
-  equal(pieceState(setPiece(parts, 1, 'M-1A', 'wanted')(spoiled), 1, 'M-1A'), 'wanted');
+  const cut = setPiece(parts, S, 1, 'M-1A', 'cut')({});
+  equal(cut.tally.boards, [{ board: '#1', section: S, stock: '4800', cut: ['M-1A'], sawn }, { board: '#2', section: S, stock: '4800' }]);
+  equal([state(cut, 1, 'M-1A'), state(cut, 2, 'M-1A')], ['cut', 'wanted']);
+  const spoiled = setPiece(parts, S, 1, 'M-1A', 'spoiled')(cut);
+  equal([state(spoiled, 1, 'M-1A'), spoiled.tally.boards[0].cut, spoiled.tally.boards[0].sawn, spoiledOn(spoiled, 'M-1A', 2900)], ['spoiled', undefined, sawn, ['#1']]);
+  const wanted = setPiece(parts, S, 1, 'M-1A', 'wanted')(spoiled);
+  equal([state(wanted, 1, 'M-1A'), wanted.tally.boards[0]], ['wanted', { board: '#1', section: S, stock: '4800' }]);
 });
 
 test('a spoiled piece is cut from another board, and a board that has to be bought is there once it is cut', () => {
-  const spoiled = setPiece(parts, 1, 'M-1A', 'spoiled')({});
+  const spoiled = setPiece(parts, S, 1, 'M-1A', 'spoiled')({});
   const more = [{ ...parts[0], boards: [...parts[0].boards, { number: 3, stock: '2400' }] }];
-  const other = setPiece(more, 2, 'M-1B', 'cut')(spoiled);
+  const other = setPiece(more, S, 2, 'M-1B', 'cut')(spoiled);
   equal(other.tally.boards.map(one => one.board), ['#1', '#2']);
-  const anew = setPiece(more, 3, 'M-1A', 'cut')(other);
+  const anew = setPiece(more, S, 3, 'M-1A', 'cut')(other);
   equal(anew.tally.boards.map(one => [one.board, one.cut ?? one.spoiled]), [['#1', ['M-1A']], ['#2', ['M-1B']], ['#3', ['M-1A']]]);
-  equal([pieceState(anew, 1, 'M-1A'), pieceState(anew, 3, 'M-1A')], ['spoiled', 'cut']);
+  equal([state(anew, 1, 'M-1A'), state(anew, 3, 'M-1A')], ['spoiled', 'cut']);
+});
+
+test('each section has a board 1 of its own', () => {
+  const two = [...parts, { section: '75x225', boards: [{ number: 1, stock: '3600', cuts: [{ mark: 'N-1A', length: 1700 }] }] }];
+  const plan = setPiece(two, '75x225', 1, 'N-1A', 'cut')(setPiece(two, S, 1, 'M-1A', 'cut')({}));
+  equal(plan.tally.boards.map(one => [one.section, one.board, one.cut]), [[S, '#1', ['M-1A']], [S, '#2', undefined], ['75x225', '#1', ['N-1A']]]);
+  equal([state(plan, 1, 'N-1A', 1700, '75x225'), state(plan, 1, 'N-1A', 1700)], ['cut', 'wanted']);
+  const lost = loseOf(two, '75x225', 1, 40)(plan);
+  equal([lostOf(lost, S, 1), lostOf(lost, '75x225', 1)], [undefined, 40]);
+});
+
+test('a piece sawn before its bed was changed is wanted anew, and its board keeps what was sawn', () => {
+  const cut = setPiece(parts, S, 1, 'M-1A', 'cut')({});
+  const [was, other] = parts[0].boards;
+  const changed = [{ section: S, boards: [{ ...was, cuts: [] }, { ...other, cuts: cuts(3200) }] }];
+  equal([state(cut, 1, 'M-1A', 3200), state(cut, 1, 'M-1A', 2900.5), spoiledOn(cut, 'M-1A', 3200)], ['wanted', 'cut', ['#1']]);
+  equal(sawnOff(cut, S, changed[0].boards[0]), [{ mark: 'M-1A', sawn: 2900, spoiled: false }]);
+  equal(sawnOff(cut, S, was), []);
+  const anew = setPiece(changed, S, 2, 'M-1A', 'cut')(cut).tally.boards;
+  equal([anew[0].spoiled, anew[0].sawn, anew[1].cut, anew[1].sawn], [['M-1A'], sawn, ['M-1A'], [{ piece: 'M-1A', length: 3200 }]]);
+  const [same] = setPiece([{ section: S, boards: [{ ...was, cuts: cuts(1500) }, other] }], S, 1, 'M-1A', 'cut')(cut).tally.boards;
+  equal([same.sawn, same.lost], [[{ piece: 'M-1A', length: 1500 }], 2904], 'one board cannot have a mark twice: the length sawn before is lost');
 });
 
 test('the pieces of a stage stand longest first, and the first day with work is open', () => {
@@ -38,7 +65,7 @@ test('the pieces of a stage stand longest first, and the first day with work is 
 });
 
 test('what a board loses opens it', () => {
-  const lost = loseOf(parts, 2, 700)({});
+  const lost = loseOf(parts, S, 2, 700)({});
   equal([lost.tally.boards[1].lost, lost.tally.boards[1].opened], [700, true]);
 });
 

@@ -74,6 +74,7 @@ final class SawnCheck {
         double used = was.sawnEnd() ? 0 : problem.endTrimMm();
         for (String id : board.cut()) used += pieces.get(id).lengthMm() + problem.kerfMm();
         for (String id : board.spoiled()) used += pieces.get(id).lengthMm() + problem.kerfMm();
+        for (double gone : board.goneMm()) used += gone + problem.kerfMm();
         return used;
     }
 
@@ -102,7 +103,7 @@ final class SawnCheck {
         if (!known || !board.opened() && !sawn.isEmpty()) return;
         double used = usedMm(problem, was, pieces, board);
         // The last cut may run off the end of the board, so its kerf need not be there.
-        double least = sawn.isEmpty() ? 0 : used - problem.kerfMm();
+        double least = sawn.isEmpty() && board.goneMm().isEmpty() ? 0 : used - problem.kerfMm();
         if (least > was.lengthMm() + 1e-6) {
             stop(Replan.Wrong.CUT_OVER, board.board(), "", SawBoard.thousandth(least), was.lengthMm());
             return;

@@ -40,16 +40,19 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
         boards = List.copyOf(boards);
     }
 
-    /** The tally's boards of a section as the replanning is told of them; marks that are not planned any more are left out. */
-    static List<Sawn> sawn(List<Tally.Board> boards, Map<String, String> demandOf) {
+    /** The tally's boards of a section as the replanning is told of them; of marks that are not wanted any more the length alone. */
+    static List<Sawn> sawn(List<Tally.Board> boards, Map<String, String> demandOf, Map<String, Double> wantedMm) {
         return boards.stream()
-                .map(board -> new Sawn(board.name(), board.stock(), board.opened(), named(board.cut(), demandOf),
-                        named(board.spoiled(), demandOf), board.lostMm(), board.leftMm()))
+                .map(board -> new Sawn(board.name(), board.stock(), board.opened(), board.good(wantedMm).stream().map(demandOf::get).toList(),
+                        board.wrong(wantedMm).stream().map(demandOf::get).toList(), board.lostMm(), board.leftMm(), board.goneMm(wantedMm)))
                 .toList();
     }
 
-    private static List<String> named(List<String> marks, Map<String, String> demandOf) {
-        return marks.stream().filter(demandOf::containsKey).map(demandOf::get).toList();
+    /** How long each mark is wanted, mm. */
+    static Map<String, Double> wantedMm(SawWork saw) {
+        Map<String, Double> wanted = new HashMap<>();
+        saw.problem().pieces().forEach(piece -> saw.marks().get(piece.id()).forEach(mark -> wanted.put(mark, piece.lengthMm())));
+        return wanted;
     }
 
     /** The demand that each mark is one of. */
@@ -64,14 +67,14 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
      * @return empty where all that was cut was cut as planned, or where what was told cannot be true
      */
     static Optional<Resawn> of(SawWork planned, CuttingResult pooled, List<Tally.Board> told, ToIntFunction<String> weekendOf) {
-        if (asPlanned(planned, told)) return Optional.empty();
-        Map<String, String> demandOf = demands(planned);
-        Replan replan = Replan.of(planned.problem(), sawn(told, demandOf), CuttingSolver.QUICK);
+        Map<String, Double> wantedMm = wantedMm(planned);
+        if (asPlanned(planned, told, wantedMm)) return Optional.empty();
+        Replan replan = Replan.of(planned.problem(), sawn(told, demands(planned), wantedMm), CuttingSolver.QUICK);
         if (!(replan instanceof Replan.Planned rest)) return Optional.empty();
-        return Optional.of(new Laying(planned, told, demandOf, rest, weekendOf).laid(pooled));
+        return Optional.of(new Laying(planned, told, wantedMm, rest, weekendOf).laid(pooled));
     }
 
-    private static boolean asPlanned(SawWork planned, List<Tally.Board> told) {
+    private static boolean asPlanned(SawWork planned, List<Tally.Board> told, Map<String, Double> wantedMm) {
         Map<String, SawBoard> byName = new HashMap<>();
         planned.boards().forEach(board -> byName.put(Sawn.name(board), board));
         for (CuttingProblem.Stock stock : planned.problem().stock()) {
@@ -80,7 +83,7 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
         }
         return told.stream().allMatch(board -> {
             SawBoard known = byName.get(board.name());
-            if (!board.spoiled().isEmpty() || board.lostMm() > 0 || board.leftMm().isPresent()) return false;
+            if (!board.spoiled().isEmpty() || !board.goneMm(wantedMm).isEmpty() || board.lostMm() > 0 || board.leftMm().isPresent()) return false;
             if (board.cut().isEmpty()) return true;
             return known != null
                     && known.stock().equals(board.stock())
@@ -92,12 +95,11 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
     private static final class Laying {
         private final CuttingProblem problem;
         private final Map<String, CuttingProblem.Stock> stock = new HashMap<>();
-        private final Map<String, CuttingProblem.Demand> demands = new HashMap<>();
         private final Map<String, Double> plannedFrom = new HashMap<>();
         private final Map<String, String> plannedOn = new HashMap<>();
         private final Map<String, Deque<String>> left = new LinkedHashMap<>();
         private final List<Tally.Board> told;
-        private final Map<String, String> demandOf;
+        private final Map<String, Double> wantedMm;
         private final Replan.Planned rest;
         private final ToIntFunction<String> weekendOf;
         private final List<SawBoard> boards = new ArrayList<>();
@@ -105,19 +107,18 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
         private BigDecimal cost = BigDecimal.ZERO;
         private BigDecimal salvage = BigDecimal.ZERO;
 
-        Laying(SawWork planned, List<Tally.Board> told, Map<String, String> demandOf, Replan.Planned rest, ToIntFunction<String> weekendOf) {
+        Laying(SawWork planned, List<Tally.Board> told, Map<String, Double> wantedMm, Replan.Planned rest, ToIntFunction<String> weekendOf) {
             this.problem = planned.problem();
             this.told = told;
-            this.demandOf = demandOf;
+            this.wantedMm = wantedMm;
             this.rest = rest;
             this.weekendOf = weekendOf;
             problem.stock().forEach(board -> stock.put(board.id(), board));
-            problem.pieces().forEach(piece -> demands.put(piece.id(), piece));
             planned.boards().forEach(board -> board.cuts().forEach(cut -> {
                 plannedFrom.put(cut.mark(), cut.fromMm());
                 plannedOn.put(cut.mark(), Sawn.name(board));
             }));
-            Set<String> done = told.stream().flatMap(board -> board.cut().stream()).collect(Collectors.toSet());
+            Set<String> done = told.stream().flatMap(board -> board.good(wantedMm).stream()).collect(Collectors.toSet());
             planned.marks().forEach((demand, marks) ->
                     left.put(demand, new ArrayDeque<>(marks.stream().filter(mark -> !done.contains(mark)).toList())));
         }
@@ -178,17 +179,16 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
             double trim = was.sawnEnd() ? 0 : problem.endTrimMm();
             double at = trim;
             List<SawBoard.Cut> cuts = new ArrayList<>();
-            List<String> done = board.cut().stream().filter(demandOf::containsKey)
+            List<String> done = board.good(wantedMm).stream()
                     .sorted(Comparator.comparingDouble(mark -> plannedFrom.getOrDefault(mark, Double.MAX_VALUE)))
                     .toList();
             for (String mark : done) {
-                double length = demands.get(demandOf.get(mark)).lengthMm();
+                double length = wantedMm.get(mark);
                 cuts.add(new SawBoard.Cut(mark, length, weekendOf.applyAsInt(mark), at, at + length));
                 at += length + problem.kerfMm();
             }
-            for (String mark : board.spoiled()) {
-                if (demandOf.containsKey(mark)) at += demands.get(demandOf.get(mark)).lengthMm() + problem.kerfMm();
-            }
+            for (String mark : board.wrong(wantedMm)) at += wantedMm.get(mark) + problem.kerfMm();
+            for (double gone : board.goneMm(wantedMm)) at += gone + problem.kerfMm();
             at = board.leftMm().isPresent() ? was.lengthMm() - board.leftMm().getAsDouble() : at + board.lostMm();
             double restMm = Math.max(0, was.lengthMm() - at);
             if (line != null) {

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Supplier;
@@ -52,8 +51,9 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
 
     private static void section(SectionCutting cutting, List<Tally.Board> boards, boolean imperial, List<SectionReplan> sections, List<Finding> findings) {
         Map<String, String> demandOf = Resawn.demands(cutting.saw());
-        if (!cutOnce(boards, demandOf.keySet(), findings)) return;
-        Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), CuttingSolver.QUICK);
+        Map<String, Double> wantedMm = Resawn.wantedMm(cutting.saw());
+        if (!cutOnce(boards, wantedMm, findings)) return;
+        Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf, wantedMm), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
             for (Replan.Stop stop : refused.stops()) findings.add(TallyFault.of(stop));
             return;
@@ -64,13 +64,16 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         if (!planned.buy().isEmpty()) findings.add(lacking(cutting.section(), planned, imperial));
     }
 
-    /** Whether no piece was cut from two boards; what the plan does not know is told, too. */
-    private static boolean cutOnce(List<Tally.Board> boards, Set<String> known, List<Finding> findings) {
+    /** Whether no piece was cut from two boards; what the plan does not know, or wants otherwise, is told, too. */
+    private static boolean cutOnce(List<Tally.Board> boards, Map<String, Double> wantedMm, List<Finding> findings) {
         Map<String, String> cutFrom = new HashMap<>();
         boolean once = true;
         for (Tally.Board board : boards) {
             Place place = Place.of(What.TALLY).then(What.BOARD, board.name());
-            for (String mark : board.cut()) {
+            List<String> good = board.good(wantedMm);
+            board.cut().stream().filter(mark -> wantedMm.containsKey(mark) && !good.contains(mark))
+                    .forEach(mark -> findings.add(cutOtherwise(place, mark, board.sawnMm().get(mark), wantedMm.get(mark))));
+            for (String mark : good) {
                 String other = cutFrom.putIfAbsent(mark, board.name());
                 if (other != null) {
                     findings.add(Finding.of(FindingKind.TALLY_CUT_TWICE, place)
@@ -79,11 +82,16 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
                     once = false;
                 }
             }
-            Stream.concat(board.cut().stream(), board.spoiled().stream()).filter(mark -> !known.contains(mark))
+            Stream.concat(board.cut().stream(), board.spoiled().stream()).filter(mark -> !wantedMm.containsKey(mark))
                     .forEach(mark -> findings.add(Finding.of(FindingKind.TALLY_CUT_UNKNOWN, place)
                             .with("piece", Fact.name(mark)).by(Fact.count(1, "pieces")).way(WayKind.KEEP_AS_CUT).way(WayKind.RACK_AS_OFFCUT)));
         }
         return once;
+    }
+
+    private static Finding cutOtherwise(Place board, String mark, double sawnMm, double wantedMm) {
+        return Finding.of(FindingKind.TALLY_CUT_OTHER, board).with("piece", Fact.name(mark)).with("sawn", Fact.mm(sawnMm)).with("wanted", Fact.mm(wantedMm))
+                .by(Fact.mm(Math.abs(sawnMm - wantedMm))).way(WayKind.KEEP_AS_CUT).way(WayKind.RACK_AS_OFFCUT);
     }
 
     private static Finding lacking(String section, Replan.Planned planned, boolean imperial) {

@@ -3,8 +3,10 @@ package lapyard.json;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -75,6 +77,12 @@ final class TallyReader {
         boolean opened = one.flag("opened", !cut.isEmpty() || !spoiled.isEmpty());
         double lost = one.number("lost");
         OptionalDouble left = one.numberIfAny("left");
+        Map<String, Double> sawn = new HashMap<>();
+        for (Cursor piece : one.objects("sawn", "piece sawn")) {
+            String mark = piece.text("piece");
+            if (sawn.put(mark, piece.neededLength("length")) != null) piece.twice("piece", "piece", Fact.name(BrokenRule.cut(mark)), WayKind.KEEP_ONE);
+            piece.refuseUnknown();
+        }
         one.refuseUnknown();
         if (count > 1 && (!cut.isEmpty() || !spoiled.isEmpty())) {
             one.add(one.fault(FindingKind.TALLY_SAME_PIECES, "count").with("boards", Fact.count(count, "boards")).way(WayKind.NAME_EACH_BOARD));
@@ -82,8 +90,8 @@ final class TallyReader {
         List<Tally.Board> boards = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             String own = count == 1 ? name : name + "." + i;
-            if (!names.add(own)) one.twice("board", "board", Fact.name(BrokenRule.cut(own)), WayKind.ANOTHER_CODE);
-            boards.add(new Tally.Board(own, section, stock, opened, cut, spoiled, lost, left));
+            if (!names.add(section + " " + own)) one.twice("board", "board", Fact.name(BrokenRule.cut(own)), WayKind.ANOTHER_CODE);
+            boards.add(new Tally.Board(own, section, stock, opened, cut, spoiled, lost, left, sawn));
         }
         return boards;
     }

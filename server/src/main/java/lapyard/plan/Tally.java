@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.SectionGoods;
 
@@ -38,12 +39,39 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
      * @param spoiled marks of pieces cut wrong: their length is gone and they are still wanted
      * @param lostMm  further length that cannot be used
      * @param leftMm  what was measured as left; empty where it follows from the cuts
+     * @param sawnMm  how long the pieces were sawn, by their marks, good and spoiled ones; one that is not told of is as long as
+     *     it is wanted
      */
     public record Board(
-            String name, String section, String stock, boolean opened, List<String> cut, List<String> spoiled, double lostMm, OptionalDouble leftMm) {
+            String name, String section, String stock, boolean opened, List<String> cut, List<String> spoiled, double lostMm, OptionalDouble leftMm,
+            Map<String, Double> sawnMm) {
+        /** How far a sawn piece may be off what is wanted and still be that piece; common practice, no source. */
+        private static final double ALIKE_MM = 1;
+
         public Board {
             cut = List.copyOf(cut);
             spoiled = List.copyOf(spoiled);
+            sawnMm = Map.copyOf(sawnMm);
+        }
+
+        /** Good pieces that are wanted as they were sawn. @param wantedMm by mark */
+        public List<String> good(Map<String, Double> wantedMm) {
+            return cut.stream().filter(mark -> asWanted(mark, wantedMm)).toList();
+        }
+
+        /** Spoiled pieces of lengths that are still wanted. @param wantedMm by mark */
+        public List<String> wrong(Map<String, Double> wantedMm) {
+            return spoiled.stream().filter(mark -> asWanted(mark, wantedMm)).toList();
+        }
+
+        /** Lengths sawn off for what the garden wants no more, or wants otherwise, mm. @param wantedMm by mark */
+        public List<Double> goneMm(Map<String, Double> wantedMm) {
+            return Stream.concat(cut.stream(), spoiled.stream()).filter(mark -> sawnMm.containsKey(mark) && !asWanted(mark, wantedMm)).map(sawnMm::get).toList();
+        }
+
+        private boolean asWanted(String mark, Map<String, Double> wantedMm) {
+            Double wanted = wantedMm.get(mark);
+            return wanted != null && Math.abs(sawnMm.getOrDefault(mark, wanted) - wanted) <= ALIKE_MM;
         }
     }
 
@@ -67,7 +95,7 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
         for (String stock : stocks) {
             long told = there.stream().filter(board -> board.stock().equals(stock)).count();
             int count = bought.stream().filter(one -> one.item().equals(SectionGoods.TIMBER.item(section)) && one.pack().equals(PackCode.board(stock))).mapToInt(Bought::count).sum();
-            for (long more = told + 1; more <= count; more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty()));
+            for (long more = told + 1; more <= count; more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty(), Map.of()));
         }
         return there;
     }

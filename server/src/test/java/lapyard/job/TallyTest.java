@@ -1,6 +1,7 @@
 package lapyard.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -24,6 +25,7 @@ import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900, worked by hand: 30 pieces from 10 boards of 4800; after
@@ -64,6 +66,39 @@ class TallyTest {
         assertEquals(new BigDecimal("17.40"), rest.extra().orElseThrow());
         Finding told = sheet.snags().stream().filter(finding -> finding.where().equals("tally, timber 100x200")).findFirst().orElseThrow();
         assertTrue(Told.text(told).equals("1 of 15 pieces does not fit the boards that are there."), Told.text(told));
+    }
+
+    /**
+     * Board 1 gave M-1A of 2900 and M-1E of 1700, as the hand-worked table of bed M has them. Then M's front grows to 3300, so wall A wants 3200: what was sawn
+     * stays sawn, 4800 - 10 - 2900 - 1700 - 2 x 4 = 182 are left of the board, and M-1A comes from another. By hand, no source.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"3300", "3000.9", "3000"})
+    void whatWasSawnToAnotherLengthIsSawnAnew(String front) {
+        boolean changed = front.equals("3300");
+        String sawn = ",\"sawn\":[{\"piece\":\"M-1A\",\"length\":2900},{\"piece\":\"M-1E\",\"length\":1700},{\"piece\":\"X-1A\",\"length\":100}]";
+        String tally = "{\"boards\":[" + board(1, "\"M-1A\",\"M-1E\",\"X-1A\"", sawn) + "]}";
+        JobSheet sheet = Gardens.sheet(garden(tally).replace("[3000,", "[" + front + ","));
+        SawBoard first = sheet.cutting().get(0).saw().boards().get(0);
+        assertEquals(changed ? List.of("M-1E") : List.of("M-1A", "M-1E"), first.cuts().stream().map(SawBoard.Cut::mark).toList());
+        assertEquals(4800 - 10 - 2900 - 1700 - 100 - 3 * 4, first.restMm(), changed ? 0.001 : 1);
+        List<SawBoard.Cut> anew = sheet.cutting().get(0).saw().boards().stream().flatMap(board -> board.cuts().stream()).filter(cut -> cut.mark().equals("M-1A")).toList();
+        assertEquals(List.of(Map.of("3300", 3200.0, "3000.9", 2900.9, "3000", 2900.0).get(front)), anew.stream().map(SawBoard.Cut::lengthMm).toList());
+        assertEquals(changed ? List.of("Piece M-1A was sawn 2900 mm long, and 3200 mm is wanted now. It is to be sawn again.") : List.of(),
+                sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_CUT_OTHER).map(Told::text).toList());
+        assertEquals(List.of("Piece X-1A is cut but no longer in the plan."),
+                sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_CUT_UNKNOWN).map(Told::text).toList());
+    }
+
+    /** Each section counts its boards from 1, so two of them have a board 1, and no section has two. */
+    @ParameterizedTest
+    @CsvSource({"95x195, true", "100x200, false"})
+    void eachSectionHasItsOwnBoardOne(String section, boolean taken) {
+        String tally = "{\"boards\":[" + board(1, "\"M-1A\"", "") + ",{\"board\":\"#1\",\"section\":\"" + section + "\",\"stock\":\"4800\"}]}";
+        String garden = garden(tally).replace(",\"at\":[4200,0]", ",\"at\":[4200,0],\"section\":\"95x195\"").replace("\"sections\":[",
+                "\"sections\":[{\"id\":\"95x195\",\"thickness\":95,\"height\":195,\"stock\":[{\"length\":4800,\"price\":30}]},");
+        if (taken) assertEquals(Set.of("100x200", "95x195"), SectionReplan.of(Gardens.sheet(garden)).sections().stream().map(SectionReplan::section).collect(Collectors.toSet()));
+        else assertThrows(AssertionError.class, () -> Gardens.sheet(garden));
     }
 
     /**

@@ -1,7 +1,7 @@
 import { shown } from '../geometry/length.js';
 import { sectionName } from '../state/build.js';
 import { lengthCheck } from '../state/checks.js';
-import { bought, boughtRows, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
+import { bought, boughtRows, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
 import { dayName } from '../state/weekends.js';
 import { lengthField } from './length-field.js';
@@ -101,13 +101,13 @@ export class LapTally extends GardenElement {
   }
 
   /** A tap: cut, or not yet. A long press, or S: spoiled. */
-  #piece({ board, cut }, plan) {
-    const state = pieceState(plan, board.number, cut.mark);
-    const before = spoiledOn(plan, cut.mark).filter(name => name !== `#${board.number}`);
+  #piece({ board, cut, section }, plan) {
+    const state = pieceState(plan, { section, number: board.number, length: cut.length }, cut.mark);
+    const before = spoiledOn(plan, cut.mark, cut.length).filter(name => name !== `#${board.number}`);
     const units = unitsOf(plan);
-    const to = next => this.#change(setPiece(this.parts, board.number, cut.mark, next),
+    const to = next => this.#change(setPiece(this.parts, section, board.number, cut.mark, next),
       { cut: `${cut.mark} is cut.`, spoiled: `${cut.mark} is spoiled: the rest is planned anew.`, wanted: `${cut.mark} is still to cut.` }[next]);
-    return h('li', { 'data-key': `row ${board.number} ${cut.mark}` }, h(`button.piece.${state}`, {
+    return h('li', { 'data-key': `row ${section} ${board.number} ${cut.mark}` }, h(`button.piece.${state}`, {
       type: 'button', 'data-key': `piece ${cut.mark}`, 'aria-label': `${shown(cut.length, units)}, ${cut.mark}, board ${board.number}: ${state === 'wanted' ? 'to cut' : state}`,
       'data-hold': true, onclick: () => to(state === 'wanted' ? 'cut' : 'wanted'), onheld: () => to('spoiled'),
       onkeydown: event => { if (event.key.toLowerCase() === 's' && !event.ctrlKey && !event.metaKey) to(state === 'spoiled' ? 'wanted' : 'spoiled'); },
@@ -128,12 +128,11 @@ export class LapTally extends GardenElement {
   #boards() {
     const { plan } = this.garden;
     return h('div', {}, h('p.hint', {}, 'Press a piece when it is cut. Hold it, or press S, when it is spoiled.'), this.parts.map(part => h('ol.boards', { 'aria-label': sectionName(part.section, unitsOf(plan)) },
-      part.boards.map(board => h('li', { 'data-key': `board ${board.number}` },
+      part.boards.map(board => h('li', { 'data-key': `board ${part.section} ${board.number}` },
         h('strong', {}, `#${board.number}`), h('span', {}, ` ${this.#stock(board)}`),
-        h('ul.pieces', {}, board.cuts.map(cut => this.#piece({ board, cut }, plan)), this.#spoiledHere(board, plan)),
-        lengthField({ label: 'Lost', units: unitsOf(plan), check: lengthCheck(0, 30000, unitsOf(plan)), key: `lost ${board.number}`,
-          mm: (plan.tally?.boards ?? []).find(one => one.board === `#${board.number}`)?.lost,
-          onlength: ({ detail }) => this.#change(loseOf(this.parts, board.number, detail.mm), `Board ${board.number}: ${shown(detail.mm, unitsOf(plan))} lost.`) }))))));
+        h('ul.pieces', {}, board.cuts.map(cut => this.#piece({ board, cut, section: part.section }, plan)), this.#sawnOff(part.section, board, plan)),
+        lengthField({ label: 'Lost', units: unitsOf(plan), check: lengthCheck(0, 30000, unitsOf(plan)), key: `lost ${part.section} ${board.number}`, mm: lostOf(plan, part.section, board.number),
+          onlength: ({ detail }) => this.#change(loseOf(this.parts, part.section, board.number, detail.mm), `Board ${board.number}: ${shown(detail.mm, unitsOf(plan))} lost.`) }))))));
   }
 
   /** A stock length in the garden's measure; a board on hand by its code. */
@@ -141,14 +140,15 @@ export class LapTally extends GardenElement {
     return /^\d/.test(stock) ? shown(length, unitsOf(this.garden.plan)) : stock;
   }
 
-  /** What was cut wrong here and is now on another board. */
-  #spoiledHere(board, plan) {
-    const spoiled = (plan.tally?.boards ?? []).find(one => one.board === `#${board.number}`)?.spoiled ?? [];
-    return spoiled.filter(mark => !board.cuts.some(cut => cut.mark === mark)).map(mark => {
+  /** What was sawn here and is now on another board, or on none. */
+  #sawnOff(section, board, plan) {
+    const units = unitsOf(plan);
+    return sawnOff(plan, section, board).map(({ mark, sawn, spoiled }) => {
       const other = this.parts.flatMap(part => part.boards).find(one => one.cuts.some(cut => cut.mark === mark));
-      return h('li', { 'data-key': `spoiled ${board.number} ${mark}` }, h('button.piece.spoiled', { type: 'button', 'data-key': `not spoiled ${board.number} ${mark}`,
-        onclick: () => this.#change(setPiece(this.parts, board.number, mark, 'wanted'), `${mark} is not spoiled.`) },
-      h('span.mark', {}, mark), h('span.state', {}, other ? `spoiled: saw it anew from board ${other.number}` : 'spoiled')));
+      const was = spoiled ? 'spoiled' : `sawn${sawn ? ` ${shown(sawn, units)}` : ''}`;
+      return h('li', { 'data-key': `spoiled ${section} ${board.number} ${mark}` }, h('button.piece.spoiled', { type: 'button', 'data-key': `not spoiled ${section} ${board.number} ${mark}`,
+        onclick: () => this.#change(setPiece(this.parts, section, board.number, mark, 'wanted'), `${mark} is not ${spoiled ? 'spoiled' : 'sawn'}.`) },
+      h('span.mark', {}, mark), h('span.state', {}, other ? `${was}: saw it anew from board ${other.number}` : `${was}${spoiled ? '' : ', no longer wanted'}`)));
     });
   }
 

@@ -1,5 +1,8 @@
 /** What the saw does in which stage, out of the job sheet's cutting. */
 
+/** What a saw cut takes, mm. */
+export const kerfOf = plan => plan.saw?.kerf ?? 4;
+
 /**
  * Boards of one stage, those cut alike together, nests parted alike too.
  *

@@ -1,4 +1,6 @@
 import { given, isNothing, saying } from './fields.js';
+import { USUAL } from './plan.js';
+import { kerfOf } from './saw-day.js';
 
 /** What was done, cut and bought: commands plan => newPlan over the document's `tally`. */
 
@@ -19,27 +21,60 @@ export const planFrom = day => plan => withTally(plan, tally => ({ ...tally, day
 
 const boardName = number => `#${number}`;
 
+/** Each section counts its boards from 1. */
+const isBoard = (section, number) => one => one.board === boardName(number) && (one.section ?? USUAL.section) === section;
+
+/** So far off may a sawn piece be and still be the one that is wanted, mm, as the server reads the tally. */
+const ALIKE = 1;
+
+const sawnLength = (board, mark) => board.sawn?.find(one => one.piece === mark)?.length;
+
+/** Whether a piece was sawn to another length than the garden wants now. @param {number} [length] that is wanted, mm */
+const isOther = (board, mark, length) => Math.abs((sawnLength(board, mark) ?? length) - length) > ALIKE;
+
+/** All pieces of the cutting, by their marks, as long as they are wanted. */
+const lengthsOf = parts => new Map(parts.flatMap(part => part.boards.flatMap(board => (board.cuts ?? []).map(cut => [cut.mark, cut.length]))));
+
 /**
  * All boards of the cutting as bought and waiting, so that none is missing once the first is opened. A board that a later
  * plan asks for is there once something is cut from it.
  */
-function boardsOf(tally, parts, number) {
+function boardsOf(tally, parts, section, number) {
   const known = tally.boards ?? [];
   const planned = parts.flatMap(part => part.boards.map(board => ({ board: boardName(board.number), section: part.section, stock: board.stock })));
-  const sections = new Set(known.map(board => board.section));
-  const missing = planned.filter(board => !known.some(one => one.board === board.board && one.section === board.section)
-    && (!sections.has(board.section) || board.board === boardName(number)));
+  const sections = new Set(known.map(board => board.section ?? USUAL.section));
+  const missing = planned.filter(board => !known.some(one => one.board === board.board && (one.section ?? USUAL.section) === board.section)
+    && (!sections.has(board.section) || isBoard(section, number)(board)));
   return [...known, ...missing];
 }
 
-/** How a piece stands on a board: `wanted`, `cut` or `spoiled`. @param {number} number of the board */
-export function pieceState(plan, number, mark) {
-  const board = (plan.tally?.boards ?? []).find(one => one.board === boardName(number) && (one.cut?.includes(mark) || one.spoiled?.includes(mark)));
-  return !board ? 'wanted' : board.cut?.includes(mark) ? 'cut' : 'spoiled';
+/**
+ * How a piece stands on a board: `wanted`, `cut` or `spoiled`.
+ *
+ * @param {{section: string, number: number, length: number}} where section and number of the board, and how long the piece is wanted, mm
+ */
+export function pieceState(plan, { section, number, length }, mark) {
+  const board = (plan.tally?.boards ?? []).find(isBoard(section, number));
+  if (!board || isOther(board, mark, length)) return 'wanted';
+  return board.cut?.includes(mark) ? 'cut' : board.spoiled?.includes(mark) ? 'spoiled' : 'wanted';
 }
 
-/** The boards on which a piece was cut wrong, `#7`. @returns {string[]} */
-export const spoiledOn = (plan, mark) => (plan.tally?.boards ?? []).filter(board => board.spoiled?.includes(mark)).map(board => board.board);
+/** The boards on which a piece was cut wrong, or otherwise than it is wanted now, `#7`. @returns {string[]} */
+export const spoiledOn = (plan, mark, length) => (plan.tally?.boards ?? []).filter(board => board.spoiled?.includes(mark)
+  || board.cut?.includes(mark) && isOther(board, mark, length)).map(board => board.board);
+
+/**
+ * What was sawn from a board and is no piece of it now: spoiled there, sawn to another length than is wanted now, or not wanted at all.
+ *
+ * @returns {{mark: string, sawn?: number, spoiled: boolean}[]} with the length it was sawn to, mm, where that is told
+ */
+export function sawnOff(plan, section, board) {
+  const told = (plan.tally?.boards ?? []).find(isBoard(section, board.number));
+  if (!told) return [];
+  const isHere = mark => board.cuts.some(cut => cut.mark === mark && !isOther(told, mark, cut.length));
+  return [...(told.cut ?? []), ...(told.spoiled ?? [])].filter(mark => !isHere(mark))
+    .map(mark => ({ mark, sawn: sawnLength(told, mark), spoiled: told.spoiled?.includes(mark) ?? false }));
+}
 
 /** All that the saw does in one stage, the longest first as the stop is moved. @returns {{board: object, cut: object, section: string}[]} */
 export const piecesOf = (parts, stage) => parts.flatMap(part => part.boards.flatMap(board => board.cuts.filter(cut => cut.stage === stage)
@@ -52,33 +87,43 @@ export function dayToDo(plan, weekends) {
 }
 
 /** Puts a piece of a board into a state. @param {object[]} parts sections of the job sheet's cutting */
-export function setPiece(parts, number, mark, state) {
+export function setPiece(parts, section, number, mark, state) {
+  const length = lengthsOf(parts).get(mark);
   return plan => withTally(plan, tally => ({
     ...tally,
-    boards: boardsOf(tally, parts, number).map(board => {
-      if (board.board !== boardName(number)) return withoutCut(board, mark, state);
-      const cut = (board.cut ?? []).filter(one => one !== mark);
-      const spoiled = (board.spoiled ?? []).filter(one => one !== mark);
-      if (state === 'cut') cut.push(mark);
-      if (state === 'spoiled') spoiled.push(mark);
-      return given({ ...board, cut, spoiled }, isNothing);
+    boards: boardsOf(tally, parts, section, number).map(board => {
+      if (!isBoard(section, number)(board)) return withoutCut(board, mark, state, length);
+      const without = list => (list ?? []).filter(one => one !== mark);
+      const other = isOther(board, mark, length) ? sawnLength(board, mark) + kerfOf(plan) : 0;
+      return given({
+        ...board,
+        cut: [...without(board.cut), ...(state === 'cut' ? [mark] : [])],
+        spoiled: [...without(board.spoiled), ...(state === 'spoiled' ? [mark] : [])],
+        sawn: [...(board.sawn ?? []).filter(one => one.piece !== mark), ...(state === 'wanted' || !length ? [] : [{ piece: mark, length }])],
+        ...(other ? { lost: (board.lost ?? 0) + other, opened: true } : {}),
+      }, isNothing);
     }),
   }));
 }
 
-/** A piece comes out of one board alone; where it was spoiled before stays told. */
-function withoutCut(board, mark, state) {
-  return state === 'cut' && board.cut?.includes(mark) ? given({ ...board, cut: board.cut.filter(one => one !== mark) }, isNothing) : board;
+/** A piece comes out of one board alone; where it was spoiled before, or sawn to another length, stays told. */
+function withoutCut(board, mark, state, length) {
+  if (state !== 'cut' || !board.cut?.includes(mark)) return board;
+  const cut = board.cut.filter(one => one !== mark);
+  return given(isOther(board, mark, length) ? { ...board, cut, spoiled: [...(board.spoiled ?? []), mark] }
+    : { ...board, cut, sawn: board.sawn?.filter(one => one.piece !== mark) }, isNothing);
 }
 
 /** So much of a board cannot be used, mm. */
-export function loseOf(parts, number, mm) {
+export function loseOf(parts, section, number, mm) {
   return plan => withTally(plan, tally => ({
     ...tally,
-    boards: boardsOf(tally, parts, number).map(board => (board.board === boardName(number)
+    boards: boardsOf(tally, parts, section, number).map(board => (isBoard(section, number)(board)
       ? { ...board, ...(mm ? { lost: mm, opened: true } : { lost: undefined, opened: undefined }) } : board)),
   }));
 }
+
+export const lostOf = (plan, section, number) => (plan.tally?.boards ?? []).find(isBoard(section, number))?.lost;
 
 /** What was bought of a pack: of this seller or of one not told, else of others. @param {string} [supplier] */
 export function boughtRows(plan, item, pack, supplier) {
