@@ -115,17 +115,21 @@ public final class AnswerService {
     }
 
     /**
-     * Prepares a job sheet, unless it is large, before anybody asks for it.
+     * Looks at a garden, unless it is large, before anybody asks for it.
      *
-     * @throws CallerLeft where something of another document was asked for meanwhile: then that has all cores
+     * @return false where somebody asked for it meanwhile, whose answer has all cores
+     * @throws CallerLeft where something of another document was asked for meanwhile, likewise
      */
-    public void makeAhead(GivenDocument document) {
-        if (kind(document) != WorkKind.SHEET) return;
+    public boolean makeAhead(GivenDocument document) {
+        if (kind(document) != WorkKind.SHEET) return true;
         Ahead made = new Ahead(document, new Caller(""));
         ahead.set(made);
         made.nobody().begin();
         try {
-            jobSheet(document, SheetAsk.WHOLE.at(Look.FIRST));
+            joined(sheetKey(document, Look.FIRST), WorkKind.SHEET, document, Look.FIRST, () -> sheet(document, unheard -> Progress.UNHEARD, Look.FIRST)).await(turns);
+            if (ahead.get() != made) return false;
+            beginBehind(document.garden(), document, SheetAsk.WHOLE);
+            return true;
         } finally {
             Caller.end();
         }
@@ -361,39 +365,48 @@ public final class AnswerService {
         return !isPrepared(document) && desk.isLarge(document, Look.WHOLE) ? WorkKind.SEARCH : WorkKind.SHEET;
     }
 
-    private static String sheetKey(GivenDocument document) {
-        return "sheet " + document.hash();
+    private static String sheetKey(GivenDocument document, Look look) {
+        return "sheet " + look + " " + document.hash();
     }
 
     private boolean isPrepared(GivenDocument document) {
-        return keptSheet(sheetKey(document)).isPresent();
+        return keptSheet(document, Look.WHOLE).isPresent();
     }
 
-    private Optional<PreparedGarden> keptSheet(String key) {
+    private Optional<PreparedGarden> keptSheet(GivenDocument document, Look look) {
+        String key = sheetKey(document, look);
         Large last = large.get();
         return last != null && last.key().equals(key) ? Optional.of(last.sheet()) : kept.get(key).map(PreparedGarden.class::cast);
     }
 
     private void prepared(GivenDocument document) {
-        if (!isPrepared(document)) shared(sheetKey(document), kind(document), document, () -> sheet(document));
+        if (!isPrepared(document)) shared(sheetKey(document, Look.WHOLE), kind(document), document, () -> sheet(document));
     }
 
     private PreparedGarden sheet(GivenDocument document) {
         return sheet(document, what -> Progress.UNHEARD, Look.WHOLE);
     }
 
-    /** Runs within a turn. The whole where that is known. A search that was told to stop returns what it has found, which is not kept; nor is a first look. */
+    /** Runs within a turn. The whole where that is known; a search that was told to stop returns what it has found, which is not kept. */
     private PreparedGarden sheet(GivenDocument document, Function<String, Progress> progress, Look look) {
-        String key = sheetKey(document);
-        Optional<PreparedGarden> known = keptSheet(key);
+        Optional<PreparedGarden> known = keptSheet(document, Look.WHOLE).or(() -> keptSheet(document, look));
         if (known.isPresent()) return known.get();
         if (desk.isLarge(document, Look.WHOLE)) large = new SoftReference<>(null); // two have no room
         PreparedGarden sheet = desk.prepare(document, progress, look);
         Abandonable.check();
-        if (sheet.look() == Look.FIRST) return sheet;
-        if (!Thread.currentThread().isInterrupted() && !kept.put(key, sheet)) large = new SoftReference<>(new Large(key, sheet));
-        TurnQueue.documentIsPrepared();
+        if (keeps(document, sheet)) TurnQueue.documentIsPrepared();
         return sheet;
+    }
+
+    /** Whether others find it from now on. The whole has a place of its own where it is too large, and takes that of its first look. */
+    private boolean keeps(GivenDocument document, PreparedGarden sheet) {
+        if (Thread.currentThread().isInterrupted()) return false;
+        String key = sheetKey(document, sheet.look());
+        boolean put = kept.put(key, sheet);
+        if (sheet.look() == Look.FIRST) return put;
+        kept.remove(sheetKey(document, Look.FIRST));
+        if (!put) large = new SoftReference<>(new Large(key, sheet));
+        return true;
     }
 
     private <T> T inTurn(WorkKind kind, String garden, Callable<T> work) {

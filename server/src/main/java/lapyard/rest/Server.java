@@ -242,7 +242,7 @@ public final class Server implements AutoCloseable {
 
     /**
      * Begins with what is likely to be asked for first, once the store is open, and then with the resources: making both at
-     * once would take the processor from the first. Where that gave way to a request the resources are made once one is asked for.
+     * once would take the processor from the first. Where somebody asked for a garden meanwhile the resources are made once one is asked for.
      *
      * @return done once the former is made, cannot be or gave way
      */

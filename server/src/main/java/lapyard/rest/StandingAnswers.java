@@ -55,23 +55,23 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
     }
 
     /**
-     * Makes the job sheet of the garden that was changed last: it is the likeliest to be asked for first after a start, and
-     * every other is made sooner once the program has made one.
+     * Looks at the garden that was changed last: it is the likeliest to be asked for first after a start, and every other is made
+     * sooner once the program has made one.
      *
-     * @return false where something of another garden was asked for meanwhile, which has the processor
+     * @return false where a garden was asked for meanwhile, which has the processor
      */
     boolean makeAhead() {
         try {
             GardenList.Ask last = new GardenList.Ask(1, Optional.empty(), GardenList.Place.STANDING, Optional.empty(), List.of(), GardenList.Order.CHANGED);
-            store.get().list(last).rows().stream()
+            return store.get().list(last).rows().stream()
                     .flatMap(row -> store.get().find(row.id()).stream())
-                    .forEach(stored -> answers.makeAhead(GivenDocument.of(stored.document(), stored.id())));
+                    .allMatch(stored -> answers.makeAhead(GivenDocument.of(stored.document(), stored.id())));
         } catch (CallerLeft gaveWay) {
             return false;
         } catch (RuntimeException cannot) {
             LOG.log(System.Logger.Level.DEBUG, "no job sheet was made ahead", cannot); // whoever asks for it hears why
+            return true;
         }
-        return true;
     }
 
     /** @return whether it answered; where not, nothing was touched */

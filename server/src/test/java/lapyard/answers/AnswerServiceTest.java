@@ -169,6 +169,20 @@ class AnswerServiceTest {
         assertFalse(isFirst(answers.jobSheet(kept(1), slip)));
     }
 
+    /** The page asks for what it shows, and a place that is opened for more: all of it is of the look that was made ahead. */
+    @Test
+    void aGardenIsLookedAtOnceForAllPartsOfItsFirstLook() {
+        HeldDesk desk = new HeldDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        answers.makeAhead(kept(1));
+        for (String part : List.of("slip", "yard", "snags"))
+            assertTrue(isFirst(answers.jobSheet(kept(1), SheetAsk.of(List.of(part), Optional.empty()).at(Look.FIRST))), part);
+        assertEquals(1, desk.firstLooks.get());
+        desk.goOn.countDown();
+        assertFalse(isFirst(answers.jobSheet(kept(1), SheetAsk.WHOLE)));
+        assertFalse(isFirst(answers.jobSheet(kept(1), SheetAsk.of(List.of("yard"), Optional.empty()).at(Look.FIRST))), "the whole where it is known");
+    }
+
     @Test
     void whatIsWaitedForIsNotDroppedByTheNextLook() throws Exception {
         HeldDesk desk = new HeldDesk();

@@ -1,6 +1,7 @@
 package lapyard.rest;
 
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.PreparedGarden;
@@ -13,10 +14,14 @@ public final class HeldDesk extends SizesDesk {
     public final CountDownLatch begun = new CountDownLatch(1);
     public final CountDownLatch goOn = new CountDownLatch(1);
     public final CountDownLatch stopped = new CountDownLatch(1);
+    public final AtomicInteger firstLooks = new AtomicInteger();
 
     @Override
     public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
-        if (look == Look.FIRST) return super.prepare(document, progress, look);
+        if (look == Look.FIRST) {
+            firstLooks.incrementAndGet();
+            return super.prepare(document, progress, look);
+        }
         begun.countDown();
         try {
             goOn.await();
