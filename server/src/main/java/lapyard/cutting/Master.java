@@ -103,16 +103,15 @@ final class Master {
         refreshBasic();
     }
 
-    /** Brings the programme to its optimum over the columns there are. */
-    void optimise() {
+    /**
+     * Brings the programme to its optimum over the columns there are.
+     *
+     * @return false where it ends below nothing, as dual steps from prices that are out of order may: it has to start anew
+     */
+    boolean optimise() {
         dualSteps();
         primalSteps();
-        // dual steps from prices that were out of order may end below nothing: now the prices are in order
-        if (Arrays.stream(basic).anyMatch(amount -> amount < LEAST)) {
-            invert();
-            dualSteps();
-            primalSteps();
-        }
+        return Arrays.stream(basic).allMatch(amount -> amount >= LEAST);
     }
 
     /** Duals of the rows: demands 0 or more, supplies 0 or less, up to rounding. */

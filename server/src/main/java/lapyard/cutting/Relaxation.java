@@ -165,11 +165,12 @@ final class Relaxation {
 
     private void optimise() {
         try {
-            master.optimise();
+            if (master.optimise()) return;
         } catch (ArithmeticException singular) {
-            master.startWith(start);
-            master.optimise();
+            // as where the amounts are below nothing
         }
+        master.startWith(start);
+        master.optimise();
     }
 
     private boolean addMissing() {
