@@ -8,7 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 
@@ -78,5 +81,42 @@ class NearMissesTest {
         assertEquals(new BigDecimal("17.40"), miss.saved());
         assertTrue(!miss.sure());
         assertTrue(NearMisses.of(job, proved, CuttingSolver.QUICK, 99).get(0).sure());
+    }
+
+    /** With a cut of 10 two of 1000 take a board each; 5 less and one board of 2000 holds both, for the same money. */
+    @Test
+    void fewerBoardsForTheSameMoneyAreASavingToo() {
+        var miss = of(job("x", 10, 0, List.of(board(1000, "5"), board(2000, "10")), pieces(1000, 2))).get(0);
+        assertEquals(List.of(5, 1), List.of(miss.shorterMm(), miss.boardsSaved()));
+        assertEquals(0, miss.saved().signum());
+    }
+
+    /** 800, 800 and 410 on a board of 2000: 5 less on both longer ones and nothing is left over. Of three of 670 one is left over, so they are no length that is cut. */
+    @Test
+    void whatLeavesFewerOverCountsAndWhatIsLeftOverIsNotTried() {
+        var miss = of(job("x", 0, 0, List.of(Jobs.onHand("R", 2000, "5", 1)), pieces(800, 2, 410, 1))).get(0);
+        assertEquals(5, miss.shorterMm());
+        assertEquals(800, miss.lengthMm());
+        assertEquals(List.of(), miss.then().unplaced());
+        assertTrue(of(job("x", 0, 0, List.of(Jobs.onHand("R", 2000, "5", 1)), pieces(670, 3))).isEmpty());
+    }
+
+    /** A piece of 25 less 25 is none. */
+    @Test
+    void aPieceAsShortAsWhatIsTakenOffIsNotTried() {
+        assertTrue(of(job("x", 0, 0, List.of(board(60, "5")), pieces(25, 3))).isEmpty());
+    }
+
+    @Test
+    void onlyAsManyPiecesAreShorterAsAreChanged() {
+        var problem = job("x", 0, 0, List.of(board(1000, "5")), List.of(Jobs.piece("A", 600, 3), Jobs.piece("B", 700, 1)));
+        var plan = NearMisses.shortened(problem, new NearMisses.Change(Map.of("A", 2)), CuttingSolver.QUICK).apply(15).orElseThrow();
+        var lengths = new TreeMap<String, List<Double>>();
+        for (var line : plan.plan()) {
+            for (int i = 0; i < line.pieces().size(); i++) {
+                for (int n = 0; n < line.count(); n++) lengths.computeIfAbsent(line.pieces().get(i), id -> new ArrayList<>()).add(line.lengthsMm().get(i));
+            }
+        }
+        assertEquals(Map.of("A", List.of(585.0, 585.0), "A as it is", List.of(600.0), "B", List.of(700.0)), lengths);
     }
 }

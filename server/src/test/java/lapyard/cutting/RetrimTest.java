@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** An offcut's end is trimmed each time that a later stage takes the board up again. */
@@ -77,6 +78,37 @@ class RetrimTest {
             if (result.cost().compareTo(least.money()) == 0) reached++;
         }
         assertTrue(reached >= 0.9 * cases, "reached " + reached + " of " + cases);
+    }
+
+    private static CuttingResult on(List<CuttingProblem.Stock> stock, CuttingProblem.Demand... pieces) {
+        return Jobs.solved(new CuttingProblem("x", 0, 0, 300, 100, stock, List.of(pieces)), CuttingSolver.QUICK);
+    }
+
+    /** Ten of eleven early halves fill five boards as they are; the eleventh and the late one take a board each. Boards as short as a trim hold nothing. */
+    @Test
+    void boardsThatNeedNoTrimStandAndTheRestIsCutAfresh() {
+        List<CuttingProblem.Stock> stock = List.of(board(2000, "5"), Jobs.onHand("stub", 100, "0", 1), Jobs.onHand("end", 80, "0", 1));
+        var result = on(stock, piece("early", 1000, 11, 1), piece("late", 1000, 1, 2));
+        assertEquals(7, result.boards());
+        assertEquals(List.of(), result.unplaced());
+        assertEquals(List.of(1, 2), List.copyOf(new TreeSet<>(result.plan().stream().map(line -> line.pieces().get(0).equals("early") ? 1 : 2).toList())));
+        assertEquals("late", result.plan().get(result.plan().size() - 1).pieces().get(0), "boards stand in the order in which they are cut");
+    }
+
+    /** Two of 1000 on a board leave no room for a trim; 1000, a trim of 100 and 900 fill one to its end. */
+    @Test
+    void allIsCutAfreshWhereThatTakesFewerBoards() {
+        assertEquals(2, on(List.of(board(2000, "5")), piece("a", 1000, 1, 1), piece("b", 900, 1, 1), piece("c", 1000, 1, 2), piece("d", 900, 1, 2)).boards());
+    }
+
+    /** One board of two holds out with two early halves; what it costs is the least for what is cut. */
+    @Test
+    void whatStandsCostsNoLessThanItsBound() {
+        var result = on(List.of(Jobs.onHand("R", 2000, "5", 2)), piece("early", 1000, 3, 1), piece("late", 1000, 1, 2));
+        assertEquals(2, result.left());
+        assertEquals(0, new BigDecimal("5").compareTo(result.cost()));
+        assertEquals(0, result.cost().compareTo(result.lowerBound()));
+        assertTrue(result.proven());
     }
 
     /** A board on hand of 2000 is all there is: the late piece finds no room behind its trim and is named. */

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -55,6 +57,95 @@ class ShortageTest {
         var boards = result.shortage().ways().get(0).boards();
         assertEquals(2, boards.stream().mapToInt(Shortage.More::count).sum(), boards.toString());
         assertEquals(List.of("A", "B"), boards.stream().map(Shortage.More::stock).sorted().toList());
+    }
+
+    private static List<Shortage.Way> ways(List<CuttingProblem.Stock> stock, double... pieces) {
+        return Jobs.solved(job("x", 4, 10, stock, pieces(pieces)), CuttingSolver.QUICK).shortage().ways();
+    }
+
+    private static CuttingProblem.Stock kind(String id, double length, String price, String salvage, int faces, boolean sawnEnd) {
+        return new CuttingProblem.Stock(id, length, new BigDecimal(price), OptionalInt.of(0), faces, new BigDecimal(salvage), sawnEnd);
+    }
+
+    /** Of two boards as long the one that is cheaper, has as many good faces and an end sawn if the other has; else both are told. */
+    @Test
+    void ofBoardsThatDoTheSameTheCheapestIsTold() {
+        var plain = kind("plain", 1000, "3", "0", 1, false);
+        for (var other : List.of(kind("dearer", 1000, "4", "0", 1, false), kind("worse", 1000, "3", "0", 0, false), kind("as good", 1000, "3", "0", 1, false))) {
+            var told = ways(List.of(plain, other), 900, 1);
+            assertEquals(List.of(List.of(new Shortage.More("plain", 1, 920, 1))), told.stream().map(Shortage.Way::boards).toList(), other.id());
+        }
+        var first = List.of("plain", "other");
+        assertEquals(first, told(ways(List.of(plain, kind("other", 1000, "4", "0", 2, false)), 900, 1)), "more faces");
+        assertEquals(first, told(ways(List.of(plain, kind("other", 1000, "4", "0", 1, true)), 900, 1)), "a sawn end");
+        assertEquals(List.of("other"), told(ways(List.of(kind("plain", 1000, "4", "0", 1, false), kind("other", 1000, "3", "0", 1, true)), 900, 1)), "a sawn end and cheaper");
+        assertEquals(List.of("other"), told(ways(List.of(kind("plain", 1000, "4", "0", 1, true), kind("other", 1000, "3", "0", 1, true)), 900, 1)), "both sawn");
+        assertEquals(first, told(ways(List.of(plain, kind("other", 1100, "4", "0", 1, false)), 900, 1)), "longer");
+    }
+
+    private static List<String> told(List<Shortage.Way> ways) {
+        return ways.stream().map(way -> way.boards().get(0).stock()).toList();
+    }
+
+    /** A sawn end is not trimmed again: 990 of 1000 hold a piece, of 980 with both ends to trim they do not. */
+    @Test
+    void aSawnEndMayHoldWhatTwoRoughOnesDoNot() {
+        assertEquals(List.of("sawn"), told(ways(List.of(kind("rough", 1000, "1", "0", 1, false), kind("sawn", 1000, "2", "0", 1, true)), 990, 1)));
+    }
+
+    /** As dear, the fewest boards come first, then the shortest; what has a price is reckoned at it, else at what it is worth kept. */
+    @Test
+    void ofWaysAsDearTheOneWithTheFewestAndShortestBoardsComesFirst() {
+        assertEquals(List.of("long", "short"), told(ways(List.of(kind("short", 1000, "4", "0", 1, false), kind("long", 2000, "8", "0", 1, false)), 900, 2)));
+        assertEquals(List.of("short", "long"), told(ways(List.of(kind("long", 1200, "4", "0", 1, false), kind("short", 1000, "4", "0", 1, false)), 900, 1)));
+        assertEquals(new BigDecimal("3"), ways(List.of(kind("priced", 1000, "3", "2", 1, false)), 900, 1).get(0).cost());
+        assertEquals(0, new BigDecimal("2").compareTo(ways(List.of(kind("kept", 1000, "0", "2", 1, false)), 900, 1).get(0).cost()));
+        assertEquals(List.of("priced", "kept"), told(ways(List.of(kind("kept", 1000, "0", "4", 1, false), kind("priced", 1100, "3", "2", 1, false)), 900, 1)));
+    }
+
+    /** Of many kinds the cheapest are told, five ways in all. */
+    @Test
+    void ofManyKindsTheCheapestFiveAreTold() {
+        List<CuttingProblem.Stock> stock = new ArrayList<>();
+        for (int price = 9; price > 0; price--) stock.add(kind("S" + price, 900 + 30 * price, String.valueOf(price), "0", 1, false));
+        assertEquals(List.of("S1", "S2", "S3", "S4", "S5"), told(ways(stock, 900, 1)));
+    }
+
+    /** Counted out one by one: boards that hold so many of a length and those above, and the shortest pieces laid end to end on all boards. */
+    @Test
+    void whatMustBeLeftOverIsCountedOut() {
+        int some = 0;
+        for (long seed = 9_000_000; seed < 9_000_400; seed++) {
+            CuttingProblem problem = scarce(seed);
+            Intake intake = new Intake(problem);
+            if (intake.nothingToCut()) continue;
+            WholeProblem scarce = intake.whole().scarce();
+            long most = 0;
+            for (int faces = 0; faces <= 2; faces++) {
+                int good = faces;
+                int[] pieces = each(scarce.items(), scarce.demand, i -> scarce.itemFaces[i] >= good, scarce.weight);
+                int[] boards = each(scarce.stocks(), scarce.supply, k -> scarce.stockFaces[k] >= good, scarce.capacity);
+                for (int least : pieces) {
+                    long held = IntStream.of(boards).map(board -> board / least).sum();
+                    most = Math.max(most, IntStream.of(pieces).filter(piece -> piece >= least).count() - held);
+                }
+                int left = IntStream.of(boards).sum();
+                int over = 0;
+                for (int piece : pieces) {
+                    if (piece <= left) left -= piece;
+                    else over++;
+                }
+                most = Math.max(most, over);
+            }
+            assertEquals(most, Lacking.byCounting(scarce), problem.name());
+            if (most > 0) some++;
+        }
+        assertTrue(some > 100, "some are left over in " + some);
+    }
+
+    /** Shortest first, each as often as there are of it. */
+    private static int[] each(int kinds, int[] count, IntPredicate counts, int[] length) {
+        return IntStream.range(0, kinds).filter(counts).flatMap(i -> IntStream.generate(() -> length[i]).limit(count[i])).sorted().toArray();
     }
 
     /** Sixteen pieces are sawn from boards to buy; two of four long ones fit boards on hand, which cost nothing but can't replace those bought. */
