@@ -43,7 +43,6 @@ final class CuttingRun {
     /** @return empty where no plan that leaves so many kinds of pieces uncut costs less than the other, and none leaves fewer */
     Optional<CuttingResult> result() {
         if (than.isPresent() && unplaced.size() > left) return Optional.empty();
-        if (intake.nothingToCut()) return Optional.of(told(BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, List.of()));
         whole = intake.whole();
         searchAll();
         if (search.hopeless() || than.isPresent() && left == 0 && solution.uncut() > 0) return Optional.empty();

@@ -62,7 +62,7 @@ class FillingTest {
     }
 
     /** The plan cuts each piece or leaves it, takes no more boards than there are and counts its money; returns the boards left. */
-    private static int[] check(WholeProblem problem, Solution plan) {
+    static int[] check(WholeProblem problem, Solution plan) {
         int[] left = problem.demand.clone();
         int[] there = problem.supply.clone();
         long cost = 0;
