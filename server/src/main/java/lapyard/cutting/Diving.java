@@ -46,7 +46,7 @@ record Diving(WholeProblem problem, Relaxation relaxation, Filling filling, Cutt
         whole.sort(Comparator.comparingDouble(Relaxation.Share::amount).reversed());
         for (Relaxation.Share share : whole) {
             int times = (int) Math.floor(share.amount() + 1e-6);
-            if (random != null && times > 0 && random.nextInt(4) == 0) times--;
+            if (random != null && random.nextInt(4) == 0) times--;
             any |= take(share.pattern(), times, demand, supply, soFar) > 0;
         }
         if (any) return true;

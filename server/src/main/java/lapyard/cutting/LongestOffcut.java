@@ -89,6 +89,6 @@ final class LongestOffcut {
             Pattern cut = Pattern.of(pattern.stock(), copies);
             if (cut.items().length > 0) without.add(cut, count);
         });
-        return without.cost() <= plan.cost() ? without : plan;
+        return without;
     }
 }
