@@ -97,7 +97,7 @@ public final class Server implements AutoCloseable {
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
-        FrontHandler front = new FrontHandler(binding, guard, page::join, new FrontHandler.Resources(this::resources, api::isDone), live, new LongAnswers(hangUps), standing, metrics, log);
+        FrontHandler front = new FrontHandler(binding, guard, page::join, new FrontHandler.Resources(this::resources, this::hasResources), live, new LongAnswers(hangUps), standing, metrics, log);
         configuration.addHttpHandler(new HttpHandler() {
             @Override
             public void service(Request request, Response response) throws Exception {
@@ -233,6 +233,11 @@ public final class Server implements AutoCloseable {
     private HttpHandler resources() {
         resourcesWanted.complete(null);
         return api.join();
+    }
+
+    /** Whether the resources are made. */
+    boolean hasResources() {
+        return api.isDone();
     }
 
     /** Waits until every resource answers. */

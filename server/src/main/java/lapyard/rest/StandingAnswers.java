@@ -145,8 +145,7 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
      */
     boolean serveEarly(Request request, Response response) throws IOException {
         Matcher asked = EARLY.matcher(request.getRequestURI());
-        if (!request.getMethod().equals(Method.GET) || !asked.matches() || request.getHeader("If-None-Match") != null
-                || !takes(request.getHeader("Accept"), "application/json")) return false;
+        if (!request.getMethod().equals(Method.GET) || !asked.matches() || !takes(request.getHeader("Accept"), "application/json")) return false;
         Early early;
         try {
             Optional<Stored> stored = store.get().find(asked.group(1)).filter(found -> !found.deleted());
@@ -158,6 +157,10 @@ record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
             return false; // the resource says so in its own way
         }
         response.setHeader("ETag", early.tag());
+        if (Tags.has(request.getHeader("If-None-Match"), early.tag())) {
+            response.setStatus(304);
+            return true;
+        }
         response.setContentType("application/json");
         response.setContentLengthLong(early.answer().length());
         early.answer().writeTo(response.getOutputStream());

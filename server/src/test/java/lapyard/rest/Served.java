@@ -66,6 +66,10 @@ final class Served implements AutoCloseable {
         server.workAhead().join();
     }
 
+    boolean hasResources() {
+        return server.hasResources();
+    }
+
     int port() {
         return server.address().getPort();
     }

@@ -87,6 +87,27 @@ class StandingAnswersTest {
         }
     }
 
+    /** The page looks once more as it begins to listen for news: that shall not take the processor from its first look. */
+    @Test
+    void whoHasItAlreadyIsToldSoBeforeTheResourcesAreMade() throws Exception {
+        try (Served served = new Served(folder)) {
+            served.store.create(new NewGarden("yard", "Yard", BED));
+            Map<String, Map<String, List<String>>> have = new TreeMap<>();
+            for (String path : List.of("", "/job-sheet")) {
+                String tag = served.get("/api/gardens/yard" + path).headers().firstValue("ETag").orElseThrow();
+                HttpResponse<String> early = served.get("/api/gardens/yard" + path, "If-None-Match", tag);
+                assertFalse(served.hasResources(), path);
+                assertEquals(304, early.statusCode());
+                have.put(path, headers(early));
+            }
+            for (Map.Entry<String, Map<String, List<String>>> each : have.entrySet()) {
+                String tag = each.getValue().get("etag").get(0);
+                assertEquals(headers(served.get("/api/gardens/yard" + each.getKey(), "If-None-Match", tag, "Accept", WITH_THOUGHT[1])), each.getValue());
+            }
+            assertTrue(served.hasResources());
+        }
+    }
+
     @Test
     void theGardenThatWasChangedLastIsMadeAhead() throws Exception {
         try (Served served = new Served(folder)) {
