@@ -4,9 +4,15 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.cutting.CuttingProblem.Stock;
@@ -14,11 +20,15 @@ import lapyard.job.Chalking.Quality;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
+import lapyard.plan.Tally;
 
 /** The boards on hand as stock: cut at bad spans, short runs dropped, each run with its salvage value; what they measure and weigh. */
 final class RackRuns {
     /** Salvage values are whole multiples of an amount up to this, so that sums of money stay easy to compare. */
     private static final int MOST_PENCE = 50;
+
+    /** A stock length as the tally names it, mm. */
+    private static final Pattern LENGTH = Pattern.compile("[1-9]\\d{2,4}(\\.\\d)?");
 
     /** Boards of one course may differ by so much in thickness and height. Common practice, no source. */
     static final double TOLERANCE_MM = 2;
@@ -51,7 +61,19 @@ final class RackRuns {
                         false));
             }
         }
+        runs.addAll(soldNoMore(garden, section));
         return runs;
+    }
+
+    /** Boards of the tally of a length that nobody sells any more: they are there, and nothing is to pay for them. */
+    static List<Stock> soldNoMore(Garden garden, Section section) {
+        Set<String> known = garden.goods().catalogue().section(section.id()).stream()
+                .flatMap(one -> one.stock().stream()).map(PooledTimber::stockId).collect(Collectors.toCollection(HashSet::new));
+        garden.goods().rack().forEach(board -> known.add(board.id()));
+        Map<String, Long> counts = garden.people().tally().boards(section.id()).stream().map(Tally.Board::stock)
+                .filter(stock -> LENGTH.matcher(stock).matches() && !known.contains(stock)).collect(Collectors.groupingBy(stock -> stock, TreeMap::new, Collectors.counting()));
+        return counts.entrySet().stream().map(one -> new Stock(one.getKey(), Double.parseDouble(one.getKey()), BigDecimal.ZERO,
+                OptionalInt.of(Math.toIntExact(one.getValue())), section.goodFaces(), BigDecimal.ZERO, false)).toList();
     }
 
     /** The stated salvage value, else the garden's salvage share of the cheapest price for that length; 0 if nothing is priced. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Supplier;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
 import lapyard.job.JobSheet.SectionCutting;
@@ -45,6 +46,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         for (SectionCutting cutting : sheet.cutting()) {
             List<Tally.Board> boards = tally.boards(cutting.section());
             if (!boards.isEmpty()) section(cutting, boards, sheet.garden().imperial(), sections, findings);
+            sheet.garden().goods().catalogue().section(cutting.section()).ifPresent(section -> RackRuns.soldNoMore(sheet.garden(), section).forEach(stock -> findings.add(soldNoMore(section.id(), stock))));
         }
         return new All(sections, findings);
     }
@@ -87,6 +89,12 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
                             .with("piece", Fact.name(mark)).by(Fact.count(1, "pieces")).way(WayKind.KEEP_AS_CUT).way(WayKind.RACK_AS_OFFCUT)));
         }
         return once;
+    }
+
+    private static Finding soldNoMore(String section, CuttingProblem.Stock stock) {
+        Fact count = Fact.count(stock.available().orElse(0), "boards");
+        return Finding.of(FindingKind.TALLY_STOCK_GONE, Place.of(What.TALLY).then(What.TIMBER, section)).with("length", Fact.mm(stock.lengthMm()))
+                .with("there", count).by(count).way(WayKind.LIST_AGAIN);
     }
 
     private static Finding cutOtherwise(Place board, String mark, double sawnMm, double wantedMm) {

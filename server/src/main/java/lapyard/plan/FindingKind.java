@@ -206,6 +206,7 @@ public enum FindingKind {
     ORDER_LATE("order.late", Weight.SNAG, WORK, ORDER_BY, BEGIN_LATER_BY, QUICKER_SUPPLIER),
     TALLY_DONE_UNKNOWN("tally.done-unknown", Weight.SNAG, WORK, true, BED_BACK, TAKE_OFF_TALLY),
     TALLY_DONE_EARLY("tally.done-early", Weight.SNAG, WORK, true, TICK_TOO, LOOK_HIDDEN),
+    TALLY_STOCK_GONE("tally.stock-gone", Weight.NOTE, MONEY, true, LIST_AGAIN),
     TALLY_CUT_OTHER("tally.cut-other", Weight.SNAG, WORK, true, KEEP_AS_CUT, RACK_AS_OFFCUT),
     TALLY_CUT_UNKNOWN("tally.cut-unknown", Weight.SNAG, WORK, true, KEEP_AS_CUT, RACK_AS_OFFCUT),
     OVERBOOKED("day.overbooked", Weight.NOTE, WORK, true, LATER_WEEKEND, MORE_PEOPLE, LONGER_DAYS),

@@ -49,6 +49,7 @@ public enum WayKind {
     PLAN_PIECES,
     NAME_STOCK,
     USE_STOCK,
+    LIST_AGAIN,
     OPEN_BOARD,
     WHICH_BOARD,
     TAKE_PIECE_OFF,

@@ -90,6 +90,23 @@ class TallyTest {
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_CUT_UNKNOWN).map(Told::text).toList());
     }
 
+    /**
+     * Two boards of 5400 were bought, and the list has that length no more: they are there, M-1A of 2900 and M-1E of 1700 come out of one, and the order asks
+     * for less than it does without them. By hand, no source.
+     */
+    @Test
+    void aBoardOfALengthThatNobodySellsAnyMoreIsThere() {
+        String bought = ",{\"board\":\"#2\",\"stock\":\"5400\"}]}";
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + board(1, "\"M-1A\",\"M-1E\"", "").replace("4800", "5400") + bought));
+        List<SawBoard> boards = sheet.cutting().get(0).saw().boards();
+        assertEquals(List.of("5400", "5400"), boards.stream().map(SawBoard::stock).filter("5400"::equals).toList());
+        assertEquals(List.of("M-1A", "M-1E"), boards.get(0).cuts().stream().map(SawBoard.Cut::mark).limit(2).toList());
+        assertTrue(sheet.slip().lines().stream().flatMap(line -> line.packs().stream()).noneMatch(pack -> pack.pack().endsWith("5400")), "nobody is asked for it");
+        assertTrue(sheet.slip().total().compareTo(Gardens.sheet(garden("{}")).slip().total()) < 0);
+        assertEquals(List.of("Nobody sells boards of 5400 mm any more: 2 boards in the tally count as on hand, at no cost."),
+                sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_STOCK_GONE).map(Told::text).toList());
+    }
+
     /** Each section counts its boards from 1, so two of them have a board 1, and no section has two. */
     @ParameterizedTest
     @CsvSource({"95x195, true", "100x200, false"})
