@@ -42,6 +42,27 @@ class OutlineCheckTest {
         }
     }
 
+    /** Regular outlines of sides that are just long enough, told to 0.1 mm, whichever way they are turned; 0.3 mm less is too short. By construction, no source. */
+    @Test
+    void aSlantedSideIsNotShortForTheTenthsOfItsCorners() {
+        Random random = new Random(740127);
+        for (int i = 0; i < 300; i++) {
+            int sides = 5 + random.nextInt(4);
+            double turn = random.nextDouble() * 6;
+            double least = Math.max(300, 100 * (1 + Math.tan(Math.PI / sides))) + 0.05;
+            OutlineCheck.Rules rules = new OutlineCheck.Rules(true, 300, 100, 0);
+            assertEquals(List.of(), OutlineCheck.faults(regular(sides, least, turn), rules));
+            assertEquals(OutlineFault.Kind.SIDE_SHORT, OutlineCheck.faults(regular(sides, least - 0.5, turn), rules).get(0).kind());
+        }
+        assertEquals(OutlineFault.Kind.SIDE_SHORT, OutlineCheck.faults(Outline.rectangle(2400, 299.9), BED).get(0).kind());
+    }
+
+    private static List<Point> regular(int sides, double sideMm, double turnRad) {
+        double round = sideMm / 2 / Math.sin(Math.PI / sides);
+        return Stream.iterate(0, i -> i + 1).limit(sides).map(i -> turnRad + 2 * Math.PI * i / sides)
+                .map(angle -> new Point(Math.round(round * Math.cos(angle) * 10) / 10.0, Math.round(round * Math.sin(angle) * 10) / 10.0)).toList();
+    }
+
     @Test
     void tellsHowManyCornersAreMissing() {
         OutlineFault fault = only(OutlineCheck.faults(List.of(new Point(0, 0)), OutlineCheck.Rules.ANY));
