@@ -10,6 +10,15 @@ test('an outline ends where its first point is put again, a line where its last 
   equal(await line.promise, [[0, 0], [1000, 0]]);
 });
 
+test('a pointer that rests where the last point was put adds no side', () => {
+  const line = new Drawing({ as: 'line', name: 'Path', width: 1200 });
+  for (const point of [[0, 0], [1000, 0]]) line.put(point);
+  line.lookAt([1000, 0.4]);
+  equal(line.shown, [[0, 0], [1000, 0]]);
+  line.lookAt([1000, 900]);
+  equal(line.shown, [[0, 0], [1000, 0], [1000, 900]]);
+});
+
 test('a single point is enough where one is wanted', async () => {
   const point = new Drawing({ as: 'point', name: 'Tree' });
   point.put([700, 800]);

@@ -1,4 +1,4 @@
-import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
+import { acceptSnag, isAccepted, listed, noLongerAccept, readReason } from '../state/accepted.js';
 import { moneyIn } from '../state/changes.js';
 import { placeOf } from '../state/places.js';
 import { counted } from '../state/words.js';
@@ -33,15 +33,15 @@ export class LapSnags extends GardenElement {
 
   render() {
     const snags = this.snags;
-    const inTheWay = snags.filter(snag => snag.weight !== 'NOTE').length;
+    const inTheWay = snags.filter(snag => snag.weight !== 'NOTE');
     this.#withBed = Boolean(this.garden.bed);
-    const few = inTheWay + (this.#withBed ? 0 : FEW_NOTES);
-    const shownSnags = this.#all ? snags : snags.slice(0, few);
+    const few = listed(snags, this.#withBed ? 0 : FEW_NOTES);
+    const shownSnags = this.#all ? snags : few;
     this.rebuild(
       snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
       snags.length && this.garden.reckoning.sheet?.caution ? h('p.hint', {}, this.garden.reckoning.sheet.caution) : null,
       h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
-      snags.length > few ? h('button.quiet', {
+      snags.length > few.length ? h('button.quiet', {
         type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
         onclick: () => { this.#all = !this.#all; this.render(); },
       }, this.#all ? 'Show fewer' : `Show all ${snags.length}`) : null);
@@ -52,9 +52,9 @@ export class LapSnags extends GardenElement {
 
   #told = 0;
 
-  #sayNew(count) {
-    if (count > this.#told) this.say(`${counted(count, 'snag')}. ${this.#text(this.snags[0])}`);
-    this.#told = count;
+  #sayNew(inTheWay) {
+    if (inTheWay.length > this.#told) this.say(`${counted(inTheWay.length, 'snag')}. ${this.#text(inTheWay[0])}`);
+    this.#told = inTheWay.length;
   }
 
   #snag(snag, i) {

@@ -20,3 +20,9 @@ export function readReason(text) {
   if (clean.length > 1000) return { error: `${clean.length - 1000} letters too many: 1000 at most.` };
   return { value: clean };
 }
+
+/** All that is in the way and the first so many notes, in their order. @param {{weight: string}[]} snags */
+export function listed(snags, notes) {
+  let left = notes;
+  return snags.filter(snag => snag.weight !== 'NOTE' || left-- > 0);
+}

@@ -41,7 +41,7 @@ export function drawnBand({ from, to }) {
 
 /** Points put so far and the one that would come next. @param {import('../../state/drawing.js').Drawing} drawing */
 export function drawnSketch(view, drawing, say) {
-  const points = drawing.next ? [...drawing.points, drawing.next] : drawing.points;
+  const points = drawing.shown;
   const wide = drawing.width && points.length > 1 ? [s('path.sketch-width', { d: d(view, widened(points, drawing.width), true) })] : [];
   return [...wide, ...drawnLine(view, points, drawing.as === 'outline' && points.length > 2, say, { next: drawing.points.length, sides: points.length - 1 })];
 }
