@@ -176,8 +176,10 @@ class FloorsTest {
         Random random = new Random(2108);
         int choice = 0;
         int byLiner = 0;
-        for (int i = 0; i < 60; i++) {
-            Bed bed = Beds.bed("X", RandomOutlines.of(random, 450, 1100), 3, Lap.TURNING);
+        int byCut = 0;
+        for (int i = 0; i < 120; i++) {
+            // steps of one length give splits that are told apart by their cuts alone
+            Bed bed = Beds.bed("X", i % 2 == 0 ? RandomOutlines.of(random, 450, 1100) : RandomOutlines.of(random, 600, 600), 3, Lap.TURNING);
             Outline inner = Inset.of(bed.outline(), 100);
             if (inner.insideCorners() > 4) continue;
             Base base = bed.inside().base();
@@ -202,6 +204,7 @@ class FloorsTest {
                 int of = best == null ? own : splits.indexOf(best);
                 int order = Integer.compare(counts.get(own), counts.get(of));
                 if (order == 0 && Math.abs(liner.get(own) - liner.get(of)) > 1000) order = Double.compare(liner.get(own), liner.get(of));
+                if (order == 0 && own != of) byCut++;
                 for (boolean level : new boolean[] {true, false}) if (order == 0) order = Double.compare(lowest(split, level), lowest(splits.get(of), level));
                 if (best == null || order < 0) best = split;
             }
@@ -214,7 +217,7 @@ class FloorsTest {
             choice += counts.isEmpty() ? 0 : 1;
             byLiner += counts.contains(floor.stripBoards()) && liner.stream().distinct().count() > 1 ? 1 : 0;
         }
-        assertTrue(choice > 15 && byLiner > 3, choice + " choices, " + byLiner + " by the liner");
+        assertTrue(choice > 15 && byLiner > 3 && byCut > 3, choice + " choices, " + byLiner + " by the liner, " + byCut + " by the cuts");
     }
 
     private static double lowest(FewestRectangles.Split split, boolean level) {
@@ -243,6 +246,8 @@ class FloorsTest {
                 assertEquals(bay.slatBoards(BASE, 4), slats.get("R" + i + " boards this way"));
                 assertEquals(FloorBay.laid(bay.floor(), work.frame().inner(), !bay.alongY(), BASE).slatBoards(BASE, 4), slats.get("R" + i + " boards the other way"));
             }
+            Floor floor = Floor.of(work.bed(), work.frame().inner(), new LowSide(Beds.TO_REAR, List.of()), Saw.USUAL, 2400);
+            assertEquals(floor.otherStripBoards().isPresent() ? 1.0 * floor.otherStripBoards().getAsInt() : null, bearers.get("strips with the other split"));
             for (int i = 1; bearers.containsKey("beam " + i); i++) metres += bearers.get("beam " + i) / 1000;
             assertEquals(Beds.value(work.quantities(), "base.bearers"), metres, 1e-3 * work.bottom().strips().size());
             assertEquals(bays.size() - 1, bearers.keySet().stream().filter(name -> name.startsWith("beam")).count());
@@ -262,9 +267,10 @@ class FloorsTest {
     /** Without a gap at the ends of bearers a beam across the fall dams it, and so does every floor that falls both ways. */
     @Test
     void aBeamAcrossTheFallDamsIt() {
+        int rips = 0;
         for (double gap : new double[] {0, 30}) {
             Base base = new Base(true, new Base.Bearers("50x75", 23, 400, gap), new Base.Slats(95, 22, 1200, 15, 5, 300), 0, false);
-            for (Outline outline : List.of(Outline.rectangle(2400, 1200), Beds.M)) {
+            for (Outline outline : List.of(Outline.rectangle(2400, 1200), Beds.M, Beds.outline(0, 0, 2400, 0, 2400, 380, 1200, 380, 1200, 2000, 0, 2000))) {
                 Bed bed = Beds.filled(Beds.bed("X", outline, 3, Lap.TURNING), base, lapyard.plan.Liner.USUAL, lapyard.plan.Fill.USUAL, lapyard.plan.Finish.NONE);
                 Outline inner = Inset.of(bed.outline(), 100);
                 for (Point fall : List.of(new Point(0.01, 0), new Point(0, 0.01), new Point(0.01, 0.01), new Point(0, 0))) {
@@ -277,9 +283,32 @@ class FloorsTest {
                     assertEquals(dams, found.stream().anyMatch(one -> one.kind() == FindingKind.DRAIN_DAMMED), outline + ", fall " + fall + ", gap " + gap);
                     List<String> ripped = new ArrayList<>();
                     for (int i = 0; i < floor.bays().size(); i++) if (floor.bays().get(i).slats().rippedMm() > 0) ripped.add("bed X, base R" + (i + 1));
+                    rips += ripped.size();
                     assertEquals(ripped, found.stream().filter(one -> one.kind() == FindingKind.SLATS_RIPPED).map(Finding::where).toList());
                 }
             }
+        }
+        assertTrue(rips > 0, "no row is ripped");
+    }
+
+    /** A run longer than a strip is in equal parts, told apart by letters; a shorter one is whole. */
+    @Test
+    void longRunsAreInEqualPartsNamedByLetters() {
+        for (Outline outline : List.of(Outline.rectangle(1200, 6000), Outline.rectangle(6000, 1200), Outline.rectangle(2400, 1200))) {
+            Bed bed = Beds.bed("X", outline, 3, Lap.TURNING);
+            Floor floor = Floor.of(bed, Inset.of(outline, 100), new LowSide(Optional.of(new Point(0, 0.01)), List.of()), Saw.USUAL, 2400);
+            List<String> names = new ArrayList<>();
+            List<Double> lengths = new ArrayList<>();
+            List<Double> runs = floor.bays().get(0).bearersMm();
+            for (int i = 0; i < runs.size(); i++) {
+                int parts = (int) Math.ceil(runs.get(i) / 2380);
+                for (int part = 0; part < parts; part++) {
+                    names.add("X-R1 bearer " + (i + 1) + (parts == 1 ? "" : List.of("a", "b", "c").get(part)));
+                    lengths.add(Math.rint(10 * runs.get(i) / parts) / 10);
+                }
+            }
+            assertEquals(names, floor.strips().stream().map(Strip::id).toList());
+            assertEquals(lengths, floor.strips().stream().map(Strip::lengthMm).toList());
         }
     }
 }
