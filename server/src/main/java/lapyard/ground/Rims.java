@@ -88,7 +88,7 @@ public record Rims(String bed, List<Quantity> quantities) {
     private static Optional<Finding> tooMuch(Bed bed, double packing) {
         double course = bed.section().heightMm();
         if (Math.abs(packing) <= course / 2 + Shapes.TOUCH_MM) return Optional.empty();
-        long courses = Math.max(1, Math.round(Math.abs(packing) / course));
+        long courses = Math.round(Math.abs(packing) / course);
         double rest = Math.abs(packing) - courses * course;
         Fact count = Fact.count(courses, "courses");
         WayKind one = packing > 0 ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES;
