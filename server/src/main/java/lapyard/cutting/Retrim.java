@@ -91,15 +91,26 @@ final class Retrim {
     /** Nothing where not all can be cut so. */
     private List<CuttingResult.BoardLine> shortened(
             List<CuttingProblem.Stock> stock, List<CuttingProblem.Demand> demands) {
-        long stages = demands.stream().mapToInt(CuttingProblem.Demand::stage).distinct().count();
-        double off = problem.retrimMm() * (stages - 1);
+        CuttingResult result = afresh(stock, demands);
+        return result.unplaced().isEmpty() ? lines(result, demands) : List.of();
+    }
+
+    private double off(List<CuttingProblem.Demand> demands) {
+        return problem.retrimMm() * (demands.stream().mapToInt(CuttingProblem.Demand::stage).distinct().count() - 1);
+    }
+
+    private CuttingResult afresh(List<CuttingProblem.Stock> stock, List<CuttingProblem.Demand> demands) {
+        double off = off(demands);
         List<CuttingProblem.Stock> shorter = stock.stream()
                 .filter(board -> board.lengthMm() > off)
                 .map(board -> board.longer(-off))
                 .toList();
-        CuttingResult result = CuttingSolver.asTheyLie(problem.with(shorter, demands), part(8));
-        if (!result.unplaced().isEmpty()) return List.of();
-        return result.plan().stream()
+        return CuttingSolver.asTheyLie(problem.with(shorter, demands), part(8));
+    }
+
+    private List<CuttingResult.BoardLine> lines(CuttingResult afresh, List<CuttingProblem.Demand> demands) {
+        double off = off(demands);
+        return afresh.plan().stream()
                 .map(line -> new CuttingResult.BoardLine(
                         line.stock(),
                         line.count(),
@@ -109,17 +120,19 @@ final class Retrim {
                 .toList();
     }
 
-    /** Where no way cuts everything, the boards that hold out stand and the other pieces are named. */
+    /** Where no way cuts everything, the boards that hold out stand, what fits is cut from the others and the rest is named. */
     private CuttingResult lacking(
             CuttingResult plain, List<CuttingResult.BoardLine> kept, Map<String, Integer> open) {
+        CuttingResult rest = afresh(left(kept), demands(open));
+        kept.addAll(lines(rest, demands(open)));
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(plain.unplaced());
-        for (var piece : demands(open)) {
+        for (var one : rest.unplaced()) {
             unplaced.add(new CuttingResult.Unplaced(
-                    piece.id(),
-                    piece.lengthMm(),
-                    piece.count(),
-                    "no board left: " + piece.count() + " at " + Intake.text(piece.lengthMm()) + " for stage "
-                            + piece.stage() + " when each offcut is trimmed by " + Intake.text(problem.retrimMm())
+                    one.id(),
+                    one.lengthMm(),
+                    one.count(),
+                    "no board left: " + one.count() + " at " + Intake.text(one.lengthMm()) + " for stage "
+                            + pieces.get(one.id()).stage() + " when each offcut is trimmed by " + Intake.text(problem.retrimMm())
                             + " again",
                     true));
         }
