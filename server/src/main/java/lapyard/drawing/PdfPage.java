@@ -67,10 +67,14 @@ public final class PdfPage {
      * @throws IOException if no process can be started
      */
     public static Result paint(byte[] pdf) throws IOException {
+        return paint(pdf, MOST_SECONDS);
+    }
+
+    static Result paint(byte[] pdf, int mostSeconds) throws IOException {
         if (pdf.length > MOST_BYTES) throw new IllegalArgumentException("the PDF has " + pdf.length + " bytes, the most are " + MOST_BYTES);
         Path folder = Files.createTempDirectory("lapyard-pdf");
         try {
-            return painted(pdf, folder);
+            return painted(pdf, folder, mostSeconds);
         } finally {
             try (var files = Files.walk(folder)) {
                 files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
@@ -78,7 +82,7 @@ public final class PdfPage {
         }
     }
 
-    private static Result painted(byte[] pdf, Path folder) throws IOException {
+    private static Result painted(byte[] pdf, Path folder, int mostSeconds) throws IOException {
         String classes = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .map(one -> Path.of(one).toAbsolutePath().toString()).collect(Collectors.joining(File.pathSeparator));
         Path out = folder.resolve("page.png");
@@ -98,8 +102,7 @@ public final class PdfPage {
                     // it ended before it had read all: its status says why
                 }
             });
-            if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS))
-                return new Result.Refused(Rule.PDF_SLOW);
+            if (!process.waitFor(mostSeconds, TimeUnit.SECONDS)) return new Result.Refused(Rule.PDF_SLOW);
             return process.exitValue() == 0 ? new Result.Painted(Files.readAllBytes(out)) : Trouble.of(process.exitValue());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();

@@ -55,7 +55,7 @@ class PdfPageTest {
     }
 
     private static Rule refused(byte[] pdf) throws IOException {
-        return assertInstanceOf(PdfPage.Result.Refused.class, PdfPage.paint(pdf)).rule();
+        return assertInstanceOf(PdfPage.Result.Refused.class, PdfPage.paint(pdf, 5)).rule();
     }
 
     @Test
