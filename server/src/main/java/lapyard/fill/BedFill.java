@@ -25,8 +25,10 @@ import lapyard.working.Working.Input;
  *     ({@code soil.topsoil}), and soil.top-up with barrows.top-up where some of the loose soil has to wait for the rest to settle
  */
 public record BedFill(List<Quantity> quantities, List<Finding> findings) {
-    /** Under this depth most vegetables root poorly. */
-    static final double LEAST_DEPTH_MM = 300;
+    /** Under this depth most vegetables root poorly, mm; in feet the round 12". */
+    static double usualDepthMm(boolean imperial) {
+        return imperial ? 304.8 : 300;
+    }
 
     public BedFill {
         quantities = List.copyOf(quantities);
@@ -36,11 +38,11 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     /**
      * Soil from the base to the freeboard and mulch below the rim; left out, with a finding, where there is no room.
      */
-    public static BedFill of(BedWork work, double barrowLitres) {
+    public static BedFill of(BedWork work, double barrowLitres, boolean imperial) {
         Bed bed = work.bed();
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        depthFindings(bed, bed.soilMm(), findings);
+        depthFindings(bed, usualDepthMm(imperial), findings);
         mulchFindings(bed, findings);
         if (bed.soilMm() > 0) {
             double area = work.frame().inner().areaMm2() / 1e6;
@@ -118,20 +120,20 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                 Input.of("loose", loose, "m3"), Input.of("share", share, ""))));
     }
 
-    private static void depthFindings(Bed bed, double depth, List<Finding> findings) {
+    private static void depthFindings(Bed bed, double usual, List<Finding> findings) {
+        double depth = bed.soilMm();
         if (depth <= 0) {
             Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).by(Fact.mm(-depth));
-            findings.add(deeper(none, bed, depth));
-        } else if (depth < LEAST_DEPTH_MM - 1e-6) {
+            findings.add(deeper(none, bed, usual - depth));
+        } else if (depth < usual - 1e-6) {
             Finding shallow = Finding.of(FindingKind.SOIL_SHALLOW, Place.bed(bed.id()))
-                    .with("depth", Fact.mm(depth)).with("usual", Fact.mm(LEAST_DEPTH_MM)).by(Fact.mm(LEAST_DEPTH_MM - depth));
-            findings.add(deeper(shallow, bed, depth));
+                    .with("depth", Fact.mm(depth)).with("usual", Fact.mm(usual)).by(Fact.mm(usual - depth));
+            findings.add(deeper(shallow, bed, usual - depth));
         }
     }
 
     /** The ways to the usual depth of soil: more courses, an open base, less mulch; each only where it is enough. */
-    private static Finding deeper(Finding finding, Bed bed, double depth) {
-        double lacking = LEAST_DEPTH_MM - depth;
+    private static Finding deeper(Finding finding, Bed bed, double lacking) {
         int courses = (int) Whole.up(lacking / bed.section().heightMm());
         Finding told = finding.way(WayKind.ADD_COURSES, Fact.count(courses, "courses"));
         if (bed.inside().base().heightMm() >= lacking) told = told.way(WayKind.OPEN_BASE);

@@ -225,7 +225,7 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
     /** What goes into the beds of a garden. */
     record Amounts(Garden garden, GroundSheet ground, Slats slats) {
         BedFill fill(BedWork work) {
-            return BedFill.of(work, garden.terms().wayIn().barrowLitres());
+            return BedFill.of(work, garden.terms().wayIn().barrowLitres(), garden.imperial());
         }
 
         List<Quantity> of(int bed, BedWork work, BedFill fill) {

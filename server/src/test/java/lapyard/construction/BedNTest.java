@@ -55,7 +55,7 @@ class BedNTest {
     /** 1.12 x 0.455 = 0.5096 settled, / 0.85 = 0.5995 loose. */
     @Test
     void soilComesOutAsWorked() {
-        BedFill fill = BedFill.of(work, 60);
+        BedFill fill = BedFill.of(work, 60, false);
         assertEquals(0.5096, value(fill.quantities(), "soil.settled"), 1e-9);
         assertEquals(0.5995, value(fill.quantities(), "soil.loose"), 5e-5);
         assertEquals(0.056, value(fill.quantities(), "mulch"), 1e-9);

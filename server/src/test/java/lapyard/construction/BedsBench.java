@@ -70,7 +70,7 @@ public class BedsBench {
         for (Bed bed : beds) {
             BedWork work = Beds.work(bed, Saw.USUAL, 4780, Map.of(), Optional.of(new Point(0.002, 0.0125)), 2400, 25);
             sink.consume(work);
-            sink.consume(BedFill.of(work, 60));
+            sink.consume(BedFill.of(work, 60, false));
         }
     }
 }

@@ -29,7 +29,7 @@ class BedFillTest {
      */
     @Test
     void theWorkedLTakesItsWorkedSoil() {
-        BedFill fill = BedFill.of(Beds.built(Beds.m(Lap.TURNING)), 60);
+        BedFill fill = BedFill.of(Beds.built(Beds.m(Lap.TURNING)), 60, false);
         assertEquals(455, value(fill.quantities(), "soil.depth"));
         assertEquals(2.3114, value(fill.quantities(), "soil.settled"), 1e-9);
         assertEquals(2.719, value(fill.quantities(), "soil.loose"), 5e-4);
@@ -43,13 +43,24 @@ class BedFillTest {
         assertTrue(fill.quantities().stream().allMatch(quantity -> quantity.working().inputs().size() > 1));
     }
 
+    /** A foot is the round measure of a builder in feet: 304 mm is short of it by 0.8. Common practice, no source. */
+    @Test
+    void inFeetTheUsualDepthIsAFoot() {
+        Fill fill = new Fill(296, 0, 0.15, Fill.USUAL.layers());
+        var work = Beds.built(Beds.filled(Beds.bed("K", Outline.rectangle(2400, 1200), 3, Lap.TURNING), Base.USUAL.slatted(false), Liner.USUAL, fill, Finish.USUAL));
+        assertEquals(List.of(), BedFill.of(work, 60, false).findings());
+        Finding note = BedFill.of(work, 60, true).findings().get(0);
+        assertEquals(Fact.mm(304.8), note.facts().get("usual"));
+        assertEquals(0.8, ((Fact.Length) note.by().orElseThrow()).mm(), 1e-9);
+    }
+
     private static BedFill filled(int courses, Base base, Fill fill) {
         return BedFill.of(Beds.built(Beds.filled(
                 Beds.bed("K", Outline.rectangle(2400, 1200), courses, Lap.TURNING),
                 base,
                 Liner.USUAL,
                 fill,
-                Finish.USUAL)), 60);
+                Finish.USUAL)), 60, false);
     }
 
     /** 400 - 45 - 50 - 50 = 255: 45 under 300. */

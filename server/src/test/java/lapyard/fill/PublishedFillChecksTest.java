@@ -36,7 +36,7 @@ class PublishedFillChecksTest {
     private static List<Quantity> filled(Outline outer, double t, double height, Fill fill) {
         Bed bed = Beds.section(Beds.bed("P", outer, 1, Lap.TURNING), new Section("s", t, height, 600, List.of(), Optional.empty(), false, 1, false));
         BedWork work = lapyard.construction.Beds.work(Beds.filled(bed, Base.USUAL.slatted(false), Liner.NONE, fill, Finish.NONE), Saw.USUAL, 1e6, Map.of(), Optional.empty(), 2400, 25);
-        return BedFill.of(work, 60).quantities();
+        return BedFill.of(work, 60, false).quantities();
     }
 
     private static Outline around(double length, double width, double t) {
