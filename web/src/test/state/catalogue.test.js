@@ -55,6 +55,7 @@ test('a price with two readings is refused with both, as a merchant\'s list has 
 test('the currency is that of ISO 4217 by its letters, and the usual one is not written', () => {
   equal([readCurrency(' usd ').value, currencyOf(payIn('USD')({})), currencyOf({})], ['USD', 'USD', 'GBP']);
   equal(payIn('GBP')({ currency: 'USD', beds: [] }), { beds: [] });
+  equal([readCurrency('XDR').error, readCurrency('XSU').error].every(Boolean), true, 'nothing is paid in drawing rights');
   equal(['pounds', ' '].map(text => readCurrency(text).error), ['Write its three letters: GBP, EUR, USD.', 'Write its three letters: GBP, EUR, USD.']);
 });
 

@@ -1,5 +1,6 @@
 import { shown } from '../geometry/length.js';
 import { sectionName } from './build.js';
+import { CURRENCIES } from './currencies.js';
 import { given, word } from './fields.js';
 import { unitsOf } from './plan.js';
 
@@ -99,7 +100,7 @@ export const payIn = word('currency', USUAL_CURRENCY);
 /** @returns {{value: string} | {error: string}} */
 export function readCurrency(text) {
   const code = text.trim().toUpperCase();
-  return Intl.supportedValuesOf('currency').includes(code) ? { value: code } : { error: 'Write its three letters: GBP, EUR, USD.' };
+  return CURRENCIES.includes(code) ? { value: code } : { error: 'Write its three letters: GBP, EUR, USD.' };
 }
 
 /** `12.50` or an empty text as money. @returns {{value: number | null} | {error: string}} */

@@ -2,6 +2,7 @@
 
 import { shown } from '../geometry/length.js';
 import { sectionName } from './build.js';
+import { CURRENCIES } from './currencies.js';
 
 /** What a column can be, by the headings that the server knows, with what is said of each. */
 export const COLUMNS = [['', 'not wanted'], ['item', 'item'], ['price', 'price'], ['length', 'length'], ['width', 'width'], ['thickness', 'thickness'], ['height', 'height'],
@@ -56,7 +57,7 @@ const LENGTHS = ['length', 'width', 'thickness', 'height', 'step'];
 
 const saidAtEnd = (of, flags) => new RegExp(`[\\s,;:([_-](?:in\\s+)?(${of})[)\\].]*$`, flags);
 const UNIT = saidAtEnd('mm|cm|m|in|inches|ft|feet|"|\'', 'i');
-const CURRENCY = saidAtEnd(Intl.supportedValuesOf('currency').join('|'));
+const CURRENCY = saidAtEnd(CURRENCIES.join('|'));
 
 /** A heading named by hand keeps the unit or currency that it says, as in `Board length (ft)`; the server reads both. */
 function called(field, heading) {
