@@ -1,5 +1,6 @@
 package lapyard.cutting;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -77,6 +78,13 @@ class LengthPricesTest {
             assertTrue(bound.compareTo(searched.cost()) <= 0, "bound " + bound + " against " + searched.cost());
             assertTrue(bound.doubleValue() >= (other == first ? 0.995 : 0.95) * searched.lowerBound().doubleValue(), "bound " + bound + " against " + searched.lowerBound());
         }
+    }
+
+    /** By hand: four of 742.5 and three cuts of 4 are 2982, 2 more than a board of 3000 trimmed by 10 holds; so three lie on each, and 500 beside three of them. */
+    @Test
+    void halfAMillimetreIsToldWhereItDecides() {
+        CuttingProblem job = Jobs.job("halves", 4, 10, List.of(Jobs.board(3000, "13.60")), Jobs.pieces(742.5, 12, 500, 1));
+        assertEquals(0, new BigDecimal("54.40").compareTo(LengthPrices.of(job, EFFORT).orElseThrow().atLeast(job.pieces())));
     }
 
     /** Six walls of 5000 in two parts, the first of this length, beside other pieces. */
