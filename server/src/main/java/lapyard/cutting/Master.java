@@ -34,8 +34,6 @@ final class Master {
     private final double[] nudged;
     private final double[] prices;
     private final double[] direction;
-    /** Whether the prices are those of the basis as it stands, summed afresh. */
-    private boolean fresh;
     private int sinceCheck;
 
     /** Rows: demands first, then limited boards. Every row starts with its slack as column number row. */
@@ -154,8 +152,6 @@ final class Master {
 
     private void refreshPrices() {
         budget.spend((long) rows * rows / 4); // four entries a turn
-        if (fresh) return;
-        fresh = true;
         Arrays.fill(prices, 0);
         for (int r = 0; r < rows; r++) {
             double c = cost[basis[r]];
@@ -251,7 +247,6 @@ final class Master {
     }
 
     private void pivot(int in, int out, double reduced) {
-        fresh = false;
         double size = direction[out];
         double[] outLine = inverse[out];
         for (int c = 0; c < rows; c++) outLine[c] /= size;
@@ -289,7 +284,6 @@ final class Master {
 
     /** The inverse of the basis afresh, by Gauss-Jordan elimination with row exchange. */
     private void invert() {
-        fresh = false;
         double[][] matrix = new double[rows][rows];
         for (int r = 0; r < rows; r++) {
             int c = basis[r];
