@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -194,6 +195,21 @@ class KnapsackTest {
     private static long worth(Pattern pattern, WholeProblem problem, long[] worths) {
         assertTrue(pattern.weight(problem) <= problem.capacity[0]);
         return IntStream.range(0, pattern.items().length).mapToLong(i -> worths[pattern.items()[i]] * pattern.counts()[i]).sum();
+    }
+
+    /** Against exact fractions: never less than the part of a piece that still fits is worth, and hardly more. */
+    @Test
+    void thePartOfAPieceIsNeverWorthLessThanIsSaid() {
+        for (int i = 0; i < 2000; i++) {
+            int room = random.nextInt(Integer.MAX_VALUE);
+            int weight = 1 + random.nextInt(i % 2 == 0 ? 10 : Integer.MAX_VALUE - 1);
+            long value = random.nextInt(1 << 20);
+            BigInteger worth = BigInteger.valueOf(room).multiply(BigInteger.valueOf(value));
+            long said = Frontier.atMost(room, value, weight);
+            assertTrue(worth.compareTo(BigInteger.valueOf(said).multiply(BigInteger.valueOf(weight))) <= 0);
+            BigInteger most = worth.divide(BigInteger.valueOf(weight));
+            assertTrue(said - 2 <= most.doubleValue() * (1 + 1e-13), said + " of " + most);
+        }
     }
 
     /** By hand: 3, 5 and 5 + 3 of room; a part of 3 more that is worth 4 beats what is longer and worth less. */

@@ -119,6 +119,7 @@ class RelaxationTest {
     void noFillingIsLeftOut() {
         int scarce = 0;
         int met = 0;
+        int cutShort = 0;
         for (long seed = 3001; seed <= 3090; seed++) {
             WholeProblem problem = new Intake(BruteForceTest.random(seed)).whole();
             if (problem.items() == 0) continue;
@@ -141,6 +142,11 @@ class RelaxationTest {
                 double value = relaxation.value();
                 assertTrue((look > 0 || value >= least - near) && value < Math.max(bound, least) + near, seed + ": " + value + " of " + least);
                 if (bound >= Math.ceil(least - near)) met++;
+                // cut short, by rounds or by steps, the bound is lower but holds
+                Relaxation early = new Relaxation(problem, look == 0 ? budget : new CuttingBudget(Effort.ofSteps(1)));
+                early.of(left, boards);
+                if (!early.solve(Long.MAX_VALUE, look == 0 ? 1 : 1000)) cutShort++;
+                assertTrue(early.bound() <= Math.ceil(least + near), seed + ": " + early.bound() + " early, of " + least);
                 checkShares(problem, relaxation.shares(), left, boards, value);
                 checkWorths(problem, relaxation, left, boards);
                 if (Arrays.stream(boards).anyMatch(there -> there != WholeProblem.UNLIMITED)) scarce++;
@@ -149,6 +155,7 @@ class RelaxationTest {
         }
         assertTrue(scarce > 50, "boards on hand: " + scarce);
         assertTrue(met > 200, "mostly met: " + met);
+        assertTrue(cutShort > 30, "cut short: " + cutShort);
     }
 
     private double overAllFillings(WholeProblem problem, int[] left, int[] boards) {
