@@ -101,6 +101,14 @@ class NearMissesTest {
         assertTrue(of(job("x", 0, 0, List.of(Jobs.onHand("R", 2000, "5", 1)), pieces(670, 3))).isEmpty());
     }
 
+    /** Two of 1010 go from 6 to 5 each, two of 605 from one board at 6 to two at 1: less timber, but more money. */
+    @Test
+    void theLargestSavingComesFirst() {
+        var misses = of(job("x", 0, 0, List.of(board(600, "1"), board(1000, "5"), board(1500, "6")), pieces(1010, 2, 605, 2)));
+        assertEquals(List.of(605.0, 1010.0), misses.stream().map(NearMisses.NearMiss::lengthMm).toList());
+        assertEquals(List.of(4, 2), misses.stream().map(miss -> miss.saved().intValueExact()).toList());
+    }
+
     /** A piece of 25 less 25 is none. */
     @Test
     void aPieceAsShortAsWhatIsTakenOffIsNotTried() {
