@@ -174,12 +174,14 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         return notes;
     }
 
-    /** The section as each supplier sells it; once boards were bought, as those do who sell every length that the tally names, if any do. */
+    /** The section as each supplier sells it; once boards were bought, as those do who sell the lengths of the most boards that the tally names. */
     private static List<Section> stillSold(Section section, List<Tally.Board> told) {
         Set<String> lengths = section.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
-        Set<String> bought = told.stream().map(Tally.Board::stock).filter(lengths::contains).collect(Collectors.toSet());
-        List<Section> sold = section.bySeller();
-        return serving(sold, one -> one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet()).containsAll(bought) ? 0 : 1);
+        List<String> bought = told.stream().map(Tally.Board::stock).filter(lengths::contains).toList();
+        return serving(section.bySeller(), one -> {
+            Set<String> sold = one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
+            return (int) bought.stream().filter(stock -> !sold.contains(stock)).count();
+        });
     }
 
     /** What each bed would buy by itself. */
@@ -317,7 +319,9 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** The saw with all boards that there are, on hand first. */
     static CuttingProblem saw(Garden garden, Section section, List<Stock> rack) {
         List<Stock> stock = new ArrayList<>(rack);
-        stock.addAll(bought(section));
+        List<Stock> bought = bought(section);
+        stock.addAll(RackRuns.notSold(garden, section, bought.stream().map(Stock::id).toList()));
+        stock.addAll(bought);
         Saw saw = garden.goods().saw();
         return new CuttingProblem(section.id(), saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, List.of());
     }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -61,14 +62,12 @@ final class RackRuns {
                         false));
             }
         }
-        runs.addAll(soldNoMore(garden, section));
         return runs;
     }
 
-    /** Boards of the tally of a length that nobody sells any more: they are there, and nothing is to pay for them. */
-    static List<Stock> soldNoMore(Garden garden, Section section) {
-        Set<String> known = garden.goods().catalogue().section(section.id()).stream()
-                .flatMap(one -> one.stock().stream()).map(PooledTimber::stockId).collect(Collectors.toCollection(HashSet::new));
+    /** Boards of the tally of a length that is not sold: they are there, and nothing is to pay for them. @param sold stock lengths that can be had */
+    static List<Stock> notSold(Garden garden, Section section, Collection<String> sold) {
+        Set<String> known = new HashSet<>(sold);
         garden.goods().rack().forEach(board -> known.add(board.id()));
         Map<String, Long> counts = garden.people().tally().boards(section.id()).stream().map(Tally.Board::stock)
                 .filter(stock -> LENGTH.matcher(stock).matches() && !known.contains(stock)).collect(Collectors.groupingBy(stock -> stock, TreeMap::new, Collectors.counting()));

@@ -46,7 +46,9 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         for (SectionCutting cutting : sheet.cutting()) {
             List<Tally.Board> boards = tally.boards(cutting.section());
             if (!boards.isEmpty()) section(cutting, boards, sheet.garden().imperial(), sections, findings);
-            sheet.garden().goods().catalogue().section(cutting.section()).ifPresent(section -> RackRuns.soldNoMore(sheet.garden(), section).forEach(stock -> findings.add(soldNoMore(section.id(), stock))));
+            List<String> sold = cutting.saw().problem().stock().stream().filter(stock -> stock.available().isEmpty()).map(CuttingProblem.Stock::id).toList();
+            sheet.garden().goods().catalogue().section(cutting.section())
+                    .ifPresent(section -> RackRuns.notSold(sheet.garden(), section, sold).forEach(stock -> findings.add(notSold(section.id(), stock))));
         }
         return new All(sections, findings);
     }
@@ -91,7 +93,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         return once;
     }
 
-    private static Finding soldNoMore(String section, CuttingProblem.Stock stock) {
+    private static Finding notSold(String section, CuttingProblem.Stock stock) {
         Fact count = Fact.count(stock.available().orElse(0), "boards");
         return Finding.of(FindingKind.TALLY_STOCK_GONE, Place.of(What.TALLY).then(What.TIMBER, section)).with("length", Fact.mm(stock.lengthMm()))
                 .with("there", count).by(count).way(WayKind.LIST_AGAIN);

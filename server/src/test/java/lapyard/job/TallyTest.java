@@ -103,7 +103,21 @@ class TallyTest {
         assertEquals(List.of("M-1A", "M-1E"), boards.get(0).cuts().stream().map(SawBoard.Cut::mark).limit(2).toList());
         assertTrue(sheet.slip().lines().stream().flatMap(line -> line.packs().stream()).noneMatch(pack -> pack.pack().endsWith("5400")), "nobody is asked for it");
         assertTrue(sheet.slip().total().compareTo(Gardens.sheet(garden("{}")).slip().total()) < 0);
-        assertEquals(List.of("Nobody sells boards of 5400 mm any more: 2 boards in the tally count as on hand, at no cost."),
+        assertEquals(List.of("Boards of 5400 mm are not sold any more: 2 boards in the tally count as on hand, at no cost."),
+                sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_STOCK_GONE).map(Told::text).toList());
+    }
+
+    /** Boards from two merchants who no longer sell each other's lengths: the order stays with whoever sells the more of them. By hand, no source. */
+    @ParameterizedTest
+    @CsvSource({"3000, 4800, a", "4800, 3000, b"})
+    void theOrderStaysWithWhoSellsTheMostOfWhatIsThere(String more, String one, String seller) {
+        String tally = "{\"boards\":[{\"board\":\"#1\",\"stock\":\"" + more + "\",\"count\":2},{\"board\":\"#3\",\"stock\":\"" + one + "\"}]}";
+        JobSheet sheet = Gardens.sheet("{\"beds\":[" + M + "," + N + "],\"tally\":" + tally + """
+                ,"catalogue":{"suppliers":[{"id":"a","name":"A"},{"id":"b","name":"B"}],"sections":[{"id":"100x200","thickness":100,"height":200,
+                 "stock":[{"length":3000,"price":30,"supplier":"a"},{"length":4800,"price":48,"supplier":"b"}]}]}}""");
+        assertEquals(Set.of(seller), sheet.slip().lines().stream().filter(line -> line.item().equals("timber 100x200"))
+                .flatMap(line -> line.packs().stream()).map(PackCount::supplier).collect(Collectors.toSet()));
+        assertEquals(List.of("Boards of " + one + " mm are not sold any more: 1 board in the tally counts as on hand, at no cost."),
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_STOCK_GONE).map(Told::text).toList());
     }
 
