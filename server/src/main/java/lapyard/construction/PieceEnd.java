@@ -47,6 +47,6 @@ public record PieceEnd(Kind kind, double outerMm, double innerMm, double setDeg)
         int sense = start ? -1 : 1;
         double set = Math.toDegrees(Math.atan2(Math.abs(outer - inner), thicknessMm));
         return new PieceEnd(
-                kind, Lengths.steady(cornerMm + sense * outer), Lengths.steady(cornerMm + sense * inner), Math.round(set * 10) / 10.0);
+                kind, Lengths.steady(cornerMm + sense * outer), Lengths.steady(cornerMm + sense * inner), Lengths.toTenth(set));
     }
 }

@@ -124,9 +124,9 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
     private List<Flow.Block> day(Flow flow, Weekends.Day day, double wide) {
         List<Flow.Block> blocks = new ArrayList<>();
         // of what is written, so that the three add up on paper
-        double over = Math.round(day.hoursThere() * 10) / 10.0 - Math.round(day.hoursUsed() * 10) / 10.0;
-        String there = String.join(", ", day.people()) + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
-                + hours(over) + " left" + (day.wet() ? "; down as wet: no finish" : "");
+        double over = Lengths.toTenth(day.hoursThere()) - Lengths.toTenth(day.hoursUsed());
+        String there = String.join(", ", day.people()) + ": " + Lengths.text(day.hoursThere()) + " person-hours there, " + Lengths.text(day.hoursUsed()) + " planned, "
+                + Lengths.text(over) + " left" + (day.wet() ? "; down as wet: no finish" : "");
         List<Flow.Block> head = new ArrayList<>();
         head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
                 sheet.text(left, top + 4.6, day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK), 5, true).as(Tag.subheading()))));
@@ -204,9 +204,5 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
             case BASE, LINER -> "(Base and liner, bed " + work.bed() + ")";
             default -> "";
         };
-    }
-
-    private static String hours(double hours) {
-        return Lengths.text(Math.round(hours * 10) / 10.0);
     }
 }

@@ -107,7 +107,7 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
             Point move = moves.get(i);
             double x = corner.x() + byMm * move.x();
             double y = corner.y() + byMm * move.y();
-            corners.add(upright ? new Point(x, y) : new Point(Math.round(x * 10) / 10.0, Math.round(y * 10) / 10.0));
+            corners.add(upright ? new Point(x, y) : new Point(Lengths.toTenth(x), Lengths.toTenth(y)));
         }
         return new Outline(corners);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import lapyard.geometry.Jts;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Fact;
@@ -118,7 +119,7 @@ final class PathAccess {
         if (fails) {
             findings.add(AccessSheet.finding(standard, leg > 0 ? FindingKind.PATH_STEEP : FindingKind.PATH_CROSS_FALL, place(path), 0, 0)
                     .with("slope", new Fact.Slope(1 / slope)).with("limit", new Fact.Slope(limit))
-                    .with("leg", Fact.name(String.valueOf(leg))).by(new Fact.Plain(Math.round(perMetre * 10) / 10.0, "mm a metre"))
+                    .with("leg", Fact.name(String.valueOf(leg))).by(new Fact.Plain(Lengths.toTenth(perMetre), "mm a metre"))
                     .ways(leg > 0 ? List.of(WayOut.of(WayKind.ACROSS_FALL), WayOut.of(WayKind.STEPS_AND_RAMPS)) : List.of(WayOut.of(WayKind.CUT_UPPER_SIDE))));
         }
     }

@@ -10,6 +10,7 @@ import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Base;
@@ -164,7 +165,7 @@ record BedReader(Catalogue catalogue, Manner usual) {
         });
         double shares = layers.stream().mapToDouble(layer -> layer.share() * 100).sum();
         if (!layers.isEmpty() && Math.abs(shares - 100) > 1e-6) {
-            double off = Math.round((100 - shares) * 10) / 10.0;
+            double off = Lengths.toTenth(100 - shares);
             fill.add(fill.fault(FindingKind.SHARES_SUM, "layers").with("sum", new Fact.Plain(100 - off, "%")).by(new Fact.Plain(Math.abs(off), "%"))
                     .way(off > 0 ? WayKind.GIVE_MORE : WayKind.GIVE_LESS, new Fact.Plain(Math.abs(off), "%")));
         }

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.json.Wire.To;
@@ -47,8 +48,8 @@ public final class LayOutJson {
         Proposal.Figures figures = one.figures();
         boolean sun = garden.ground().sun().isPresent();
         Figures shown = new Figures(figures.beds(), figures.plantingM2(), figures.pathM2(),
-                sun ? Optional.of(Math.round(figures.sunHours() * 10) / 10.0) : Optional.empty(), figures.barrowM(),
-                figures.hoseM() > 0 ? Optional.of(Math.round(figures.hoseM() * 10) / 10.0) : Optional.empty(), figures.cost(), figures.atLeast());
+                sun ? Optional.of(Lengths.toTenth(figures.sunHours())) : Optional.empty(), figures.barrowM(),
+                figures.hoseM() > 0 ? Optional.of(Lengths.toTenth(figures.hoseM())) : Optional.empty(), figures.cost(), figures.atLeast());
         return new Offered(one.order(), text(one, shown, garden.terms().currency(), garden.imperial()), shown, one.ground(),
                 places(made, one.garden(), pinned), one.sheet().paths().stream().flatMap(path -> path.cover().stream()).toList(), made);
     }

@@ -3,6 +3,7 @@ package lapyard.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
@@ -60,10 +61,10 @@ final class OutlineReader {
             bed.few("walls", walls.size(), square ? 4 : 3, "walls");
             return Optional.empty();
         }
-        double open = tenths(Math.hypot(x, y));
+        double open = Lengths.toTenth(Math.hypot(x, y));
         if (open > (square ? 0 : 1)) {
-            double across = tenths(Math.abs(x));
-            double along = tenths(Math.abs(y));
+            double across = Lengths.toTenth(Math.abs(x));
+            double along = Lengths.toTenth(Math.abs(y));
             Finding fault = bed.fault(FindingKind.WALLS_OPEN, "walls");
             if (across > 0) fault = fault.with("across", Fact.mm(across)).with("side", Fact.name(x < 0 ? "to the left of" : "to the right of"));
             if (across > 0 && along > 0) fault = fault.with("and", Fact.name("and"));
@@ -78,7 +79,7 @@ final class OutlineReader {
     private static double along(double from, double lengthMm, double headingDeg, int offDeg) {
         if (headingDeg % 90 == 0) {
             int[] cosines = {1, 0, -1, 0};
-            return tenths(from + lengthMm * cosines[((int) headingDeg + offDeg) % 360 / 90]);
+            return Lengths.toTenth(from + lengthMm * cosines[((int) headingDeg + offDeg) % 360 / 90]);
         }
         return from + lengthMm * Math.cos(Math.toRadians(headingDeg + offDeg));
     }
@@ -94,9 +95,5 @@ final class OutlineReader {
         }
         Outline clean = kept.size() >= 3 ? new Outline(kept) : given;
         return clean.counterClockwise().fromFrontLeft();
-    }
-
-    private static double tenths(double mm) {
-        return Math.round(mm * 10) / 10.0;
     }
 }

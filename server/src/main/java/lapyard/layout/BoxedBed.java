@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import lapyard.geometry.Jts;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import org.locationtech.jts.geom.Envelope;
@@ -47,13 +48,13 @@ record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> 
      */
     static List<Part> parts(List<Point> corners) {
         TreeSet<Double> levels = new TreeSet<>();
-        corners.forEach(corner -> levels.add(Boxes.tenth(corner.y())));
+        corners.forEach(corner -> levels.add(Lengths.toTenth(corner.y())));
         for (int c = 0; c < corners.size(); c++) {
             Point a = corners.get(c);
             Point b = corners.get((c + 1) % corners.size());
             if (Math.abs(a.x() - b.x()) < 0.1 || Math.abs(a.y() - b.y()) < 0.1) continue;
             int slabs = (int) Math.ceil(Math.abs(b.y() - a.y()) / SLAB_MM);
-            for (int i = 1; i < slabs; i++) levels.add(Boxes.tenth(a.y() + (b.y() - a.y()) * i / slabs));
+            for (int i = 1; i < slabs; i++) levels.add(Lengths.toTenth(a.y() + (b.y() - a.y()) * i / slabs));
         }
         List<Part> parts = new ArrayList<>();
         List<Double> ys = new ArrayList<>(levels);

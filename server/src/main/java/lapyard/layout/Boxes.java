@@ -3,6 +3,7 @@ package lapyard.layout;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Jts;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
@@ -28,7 +29,7 @@ final class Boxes {
         int quarters = spot.kind().quarters();
         Envelope own = Jts.box(spot.kind().bed().outline().corners().stream().map(corner -> corner.turned(90 * quarters)).toList());
         Point at = frame.out(new Point(spot.x() - own.getMinX(), spot.y() - own.getMinY()));
-        return new Placement(new Point(tenth(at.x()), tenth(at.y())), (frame.deg() + 90 * quarters) % 360, false);
+        return new Placement(new Point(Lengths.toTenth(at.x()), Lengths.toTenth(at.y())), (frame.deg() + 90 * quarters) % 360, false);
     }
 
     /** @param box left, front, right, back */
@@ -38,10 +39,6 @@ final class Boxes {
 
     static List<Point> swapped(List<Point> ring) {
         return ring.stream().map(point -> new Point(point.y(), point.x())).toList();
-    }
-
-    static double tenth(double mm) {
-        return Math.round(mm * 10) / 10.0 + 0.0;
     }
 
     /** The square of a path's width before the entrance, which stays free; empty where nobody knows the entrance. */

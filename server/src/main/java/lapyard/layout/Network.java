@@ -10,6 +10,7 @@ import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
 /**
@@ -56,11 +57,11 @@ final class Network {
         TreeSet<Double> x = new TreeSet<>();
         TreeSet<Double> y = new TreeSet<>();
         for (double[] box : beds.stream().flatMap(List::stream).toList()) {
-            x.addAll(List.of(Boxes.tenth(box[0] - half), Boxes.tenth(box[2] + half), Boxes.tenth((box[0] + box[2]) / 2)));
-            y.addAll(List.of(Boxes.tenth(box[1] - half), Boxes.tenth(box[3] + half), Boxes.tenth((box[1] + box[3]) / 2)));
+            x.addAll(List.of(Lengths.toTenth(box[0] - half), Lengths.toTenth(box[2] + half), Lengths.toTenth((box[0] + box[2]) / 2)));
+            y.addAll(List.of(Lengths.toTenth(box[1] - half), Lengths.toTenth(box[3] + half), Lengths.toTenth((box[1] + box[3]) / 2)));
         }
-        moreXs.forEach(one -> x.add(Boxes.tenth(one)));
-        moreYs.forEach(one -> y.add(Boxes.tenth(one)));
+        moreXs.forEach(one -> x.add(Lengths.toTenth(one)));
+        moreYs.forEach(one -> y.add(Lengths.toTenth(one)));
         xs = thinned(x);
         ys = thinned(y);
         node = new boolean[xs.length * ys.length];

@@ -4,6 +4,7 @@ import java.util.List;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
@@ -77,7 +78,7 @@ final class FloorCheck {
         boolean sags = span > clear + 1e-6;
         Finding found = Verdict.about(work.bed().id(), "slats", weak ? FindingKind.SLATS_WEAK : sags ? FindingKind.SLATS_SAG : FindingKind.SLATS_HOLD)
                 .with("thick", Fact.mm(base.slats().slatThicknessMm())).with("span", Fact.mm(span)).with("soil", Fact.mm(depthMm))
-                .with("sag", Fact.mm(Math.round(sag * 10) / 10.0)).by(Fact.share(use));
+                .with("sag", Fact.mm(Lengths.toTenth(sag))).by(Fact.share(use));
         verdicts.add(new Verdict("slats", weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
                 weak || sags ? found.way(WayKind.BEARERS_APART, Fact.mm(SpanRounding.down(clear))).way(WayKind.THICKER_SLATS) : found));
     }
@@ -114,7 +115,7 @@ final class FloorCheck {
         boolean weak = use > 1;
         boolean sags = sag > span / loads.sagPart() + 1e-6;
         Finding found = Verdict.about(work.bed().id(), "bearers", weak ? FindingKind.BEARERS_WEAK : sags ? FindingKind.BEARERS_SAG : FindingKind.BEARERS_HOLD)
-                .with("span", Fact.mm(span)).with("sag", Fact.mm(Math.round(sag * 10) / 10.0)).by(Fact.share(use));
+                .with("span", Fact.mm(span)).with("sag", Fact.mm(Lengths.toTenth(sag))).by(Fact.share(use));
         verdicts.add(new Verdict("bearers", weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
                 weak || sags ? found.way(WayKind.PADS_CLOSER).way(WayKind.BEARERS_ON_GROUND).way(WayKind.DEEPER_BEARER) : found));
     }

@@ -11,6 +11,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.CrossTies;
 import lapyard.construction.Seam;
 import lapyard.geometry.Inset;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -127,8 +128,8 @@ record WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double
         boolean bows = clear > span + 1e-6 && use <= 1;
         boolean holds = use <= 1 && !bows;
         Finding found = Verdict.about(bed().id(), "walls", holds ? FindingKind.WALL_HOLDS : bows ? FindingKind.WALL_BOWS : FindingKind.WALL_WEAK)
-                .with("wall", Fact.name(letter())).with("clear", Fact.mm(clear)).with("bow", Fact.mm(Math.round(bow * 10) / 10.0))
-                .with("most", Fact.mm(Math.round(clear / loads.bowPart() * 10) / 10.0))
+                .with("wall", Fact.name(letter())).with("clear", Fact.mm(clear)).with("bow", Fact.mm(Lengths.toTenth(bow)))
+                .with("most", Fact.mm(Lengths.toTenth(clear / loads.bowPart())))
                 .with("timber", Fact.mm(bed().section().thicknessMm())).with("class", Fact.name(timber.toString())).by(Fact.share(use));
         if (holds) return new Verdict("walls", Outcome.HOLDS, found);
         List<WayOut> ways = new ArrayList<>();
