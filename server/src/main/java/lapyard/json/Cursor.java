@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
@@ -14,11 +15,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
@@ -407,16 +408,8 @@ final class Cursor extends FieldFaults {
 
     /** The known field that is spelt most like this one, if it is at most a third of its letters off; of two alike the first in order. */
     private static Optional<String> nearest(String name, Set<String> known) {
-        String best = null;
-        int least = Math.max(1, name.length() / 3) + 1;
-        for (String one : new TreeSet<>(known)) {
-            int off = lettersOff(name.toLowerCase(Locale.ROOT), one.toLowerCase(Locale.ROOT));
-            if (off < least) {
-                least = off;
-                best = one;
-            }
-        }
-        return Optional.ofNullable(best);
+        ToIntFunction<String> off = one -> lettersOff(name.toLowerCase(Locale.ROOT), one.toLowerCase(Locale.ROOT));
+        return known.stream().sorted().filter(one -> off.applyAsInt(one) <= Math.max(1, name.length() / 3)).min(Comparator.comparingInt(off));
     }
 
     /** Fewest letters to add, drop or change between two words (Levenshtein, 1966). */

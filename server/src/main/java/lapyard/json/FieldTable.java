@@ -2,7 +2,6 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +16,10 @@ final class FieldTable {
     /** More decimals than anybody writes, for numbers whose step the schema leaves open. */
     static final int ANY_DECIMALS = 15;
 
-    private static final JsonNode SCHEMA = schema(GardenReader.schema());
+    private static final JsonNode SCHEMA = DocumentText.tree(GardenReader.schema());
     static final FieldTable GARDEN = new FieldTable("", SCHEMA);
     /** What is asked for besides a garden; its schema refers to nothing. */
-    static final FieldTable ASKED = new FieldTable("", schema(DocumentText.ours("/lapyard/json/asked.schema.json")));
+    static final FieldTable ASKED = new FieldTable("", DocumentText.tree(DocumentText.ours("/lapyard/json/asked.schema.json")));
 
     /**
      * One field. What the schema leaves open is as wide as can be.
@@ -77,14 +76,6 @@ final class FieldTable {
     private FieldTable(String path, JsonNode schema) {
         this.path = path;
         this.forms = forms(schema);
-    }
-
-    private static JsonNode schema(String text) {
-        try {
-            return DocumentText.MAPPER.readTree(text);
-        } catch (java.io.IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** The field's path from the garden, without places in lists: {@code /beds/screws/length}. */

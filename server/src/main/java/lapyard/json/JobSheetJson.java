@@ -1,12 +1,9 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Iterator;
@@ -218,10 +215,6 @@ public final class JobSheetJson {
     }
 
     public static String text(JsonNode json) {
-        try {
-            return DocumentText.MAPPER.writer(SerializationFeature.INDENT_OUTPUT).writeValueAsString(json) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
+        return json.toPrettyString() + "\n";
     }
 }

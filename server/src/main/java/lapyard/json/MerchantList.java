@@ -206,7 +206,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 // a cell may hold a line break, so the line where the row ends is what the parser counts
                 long number = parser.getCurrentLineNumber();
                 if (headings.isEmpty()) {
-                    if (isTitle(row)) continue;
+                    if (row.stream().filter(cell -> !cell.isBlank()).count() < 2) continue; // a title, or nothing
                     head = row;
                     headings(row, named, headings, columns, ignored);
                     if (!columns.containsValue("item") || !columns.containsValue("price")) {
@@ -240,11 +240,6 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             if (head.chars().filter(c -> c == one).count() > head.chars().filter(c -> c == ',').count()) best = one;
         }
         return best;
-    }
-
-    /** What stands above the headings, or nothing: one cell at most is filled. */
-    private static boolean isTitle(CSVRecord row) {
-        return row.stream().filter(cell -> !cell.isBlank()).count() < 2;
     }
 
     private static void headings(CSVRecord row, Map<String, String> named, Map<Integer, Heading> headings, Map<String, String> columns, List<String> ignored) {
