@@ -36,11 +36,6 @@ public record GroundSheet(
         findings = List.copyOf(findings);
     }
 
-    /** As below, with nothing remembered. */
-    public static GroundSheet of(Garden garden) {
-        return of(garden, WallReach::worst);
-    }
-
     /**
      * @param reaches works out a reach, or remembers it
      * @throws IllegalArgumentException where {@link Clashes#stops} has something to say

@@ -240,11 +240,6 @@ public final class Server implements AutoCloseable {
         return api.isDone();
     }
 
-    /** Waits until every resource answers. */
-    public void awaitReady() {
-        resources();
-    }
-
     /**
      * Begins with what is likely to be asked for first, once the store is open, and then with the resources: making both at
      * once would take the processor from the first. Where somebody asked for a garden meanwhile the resources are made once one is asked for.

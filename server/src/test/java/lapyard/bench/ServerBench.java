@@ -53,7 +53,6 @@ public final class ServerBench {
         try (GardenStore store = GardenStore.open(folder);
                 Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, new GardenDesk(), ServerBench.class.getClassLoader(), AccessLog.NONE)) {
             store.create(new NewGarden("hall", "Hall", document));
-            server.awaitReady();
             int port = server.address().getPort();
             byte[] sheet = body(port, "/api/gardens/hall/job-sheet");
             byte[] plan = body(port, "/api/gardens/hall/plan.svg");

@@ -138,7 +138,7 @@ class AccessTest {
         Garden garden = Beds.garden(Beds.yard(Outline.rectangle(2400, after + n + behind)), Beds.box("M", 0, before, 2400, m), Beds.box("N", 0, after, 2400, n));
         Garden beside = Beds.garden(Beds.yard(Outline.rectangle(after + n + behind, 2400)), Beds.box("M", before, 0, m, 2400), Beds.box("N", after, 0, n, 2400));
         for (Garden one : List.of(garden, beside)) {
-            GroundSheet sheet = GroundSheet.of(one);
+            GroundSheet sheet = BedGroundTest.sheet(one);
             Finding gap = Beds.about(sheet.findings(), "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow();
             assertEquals(way, Told.ways(gap).get(0));
             if (gap.ways().get(0).kind() == WayKind.MOVE_APART) {
@@ -161,7 +161,7 @@ class AccessTest {
     }
 
     private static AccessSheet.Row reachRow(Bed... beds) {
-        return GroundSheet.of(Beds.garden(Beds.yard(null), beds)).access().rows().stream()
+        return BedGroundTest.sheet(Beds.garden(Beds.yard(null), beds)).access().rows().stream()
                 .filter(each -> each.what() == AccessSheet.AccessCheck.REACH && each.where().equals("bed M")).findFirst().orElseThrow();
     }
 

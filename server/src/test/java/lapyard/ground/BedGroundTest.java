@@ -27,6 +27,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class BedGroundTest {
+    static GroundSheet sheet(Garden garden) {
+        return GroundSheet.of(garden, WallReach::worst);
+    }
+
     private static final Outline YARD = Outline.rectangle(12000, 9000);
     /** 1:80 to the rear, no fall along the house. */
     private static final List<Ground.Level> REARWARDS = List.of(
@@ -46,7 +50,7 @@ class BedGroundTest {
     }
 
     private static BedGround on(SurfaceKind surface, Preparation.Soft soft, Bed bed) {
-        return GroundSheet.of(Beds.garden(ground(List.of(new Ground.Surface(surface, YARD)), List.of(), soft, List.of()), bed))
+        return sheet(Beds.garden(ground(List.of(new Ground.Surface(surface, YARD)), List.of(), soft, List.of()), bed))
                 .beds()
                 .get(0);
     }
@@ -106,7 +110,7 @@ class BedGroundTest {
         Garden garden = Beds.garden(
                 ground(List.of(new Ground.Surface(SurfaceKind.DECK, YARD)), List.of(), Preparation.Soft.STRIP, List.of()),
                 Beds.bed("M", Beds.L, 800, 1500));
-        GroundSheet sheet = GroundSheet.of(garden);
+        GroundSheet sheet = sheet(garden);
         assertEquals("none", sheet.beds().get(0).way());
         assertEquals(728, value(sheet.beds().get(0), "deck.load"), 1e-9);
         assertFalse(sheet.beds().get(0).quantities().stream().anyMatch(q -> q.key().toString().equals("concrete")));
@@ -120,10 +124,10 @@ class BedGroundTest {
         Garden garden = Beds.garden(
                 ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(new RimGroup(List.of("A", "B"), java.util.OptionalDouble.empty()))),
                 a, b);
-        List<Rims> rims = GroundSheet.of(garden).rims();
+        List<Rims> rims = sheet(garden).rims();
         assertEquals(0, rims.get(0).quantities().get(1).value(), 1e-9);
         assertEquals(50, rims.get(1).quantities().get(1).value(), 1e-9);
-        assertTrue(Beds.about(GroundSheet.of(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).isEmpty(), "50 is under half a course");
+        assertTrue(Beds.about(sheet(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).isEmpty(), "50 is under half a course");
     }
 
     @Test
@@ -133,19 +137,19 @@ class BedGroundTest {
         double rimOfA = 412 + 2200 / 80.0 - 600;
         RimGroup high = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA - 130));
         Garden garden = Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(high)), a, b);
-        var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow();
+        var snag = Beds.about(sheet(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow();
         assertEquals("The rim of bed B is 180 mm below that of its group; 100 mm is the most.", Told.text(snag));
         assertEquals("Add 1 course and let it in by 20 mm", Told.ways(snag).get(0));
         // A is 230 too high, B 180: a course of 200 off leaves A 30 too high still and B 20 too low
         RimGroup low = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA + 230));
-        List<Finding> found = GroundSheet.of(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(low)), a, b)).findings();
+        List<Finding> found = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(low)), a, b)).findings();
         var over = Beds.about(found, "bed A", FindingKind.RIM_OFF_GROUP).orElseThrow();
         assertEquals("The rim of bed A is 230 mm above that of its group; 100 mm is the most.", Told.text(over));
         assertEquals("Take off 1 course and let it in by 30 mm", Told.ways(over).get(0));
         assertEquals("Take off 1 course and pack it up by 20 mm", Told.ways(Beds.about(found, "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow()).get(0));
         RimGroup even = new RimGroup(List.of("A"), java.util.OptionalDouble.of(rimOfA - 200));
         RimGroup strange = new RimGroup(List.of("A", "Z"), java.util.OptionalDouble.of(rimOfA));
-        List<Finding> two = GroundSheet.of(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(even, strange)), a, b)).findings();
+        List<Finding> two = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(even, strange)), a, b)).findings();
         assertEquals("Add 1 course", Told.ways(Beds.about(two, "bed A", FindingKind.RIM_OFF_GROUP).orElseThrow()).get(0));
         assertEquals("rim group 2", Beds.about(two, "", FindingKind.RIM_UNKNOWN_BED).orElseThrow().where());
     }
@@ -163,7 +167,7 @@ class BedGroundTest {
                         new Ground.Surface(SurfaceKind.GRASS, Beds.outline(0, 7000, 10000, 7000, 10000, 8000, 0, 8000)),
                         new Ground.Surface(SurfaceKind.GRASS, Beds.outline(0, 8000, 10000, 8000, 10000, 8000.1, 0, 8000.1))),
                 List.of(), List.of(), 0);
-        GroundSheet sheet = GroundSheet.of(Beds.garden(ground, List.of(), List.of()));
+        GroundSheet sheet = sheet(Beds.garden(ground, List.of(), List.of()));
         assertEquals(48.0, sheet.quantities().get(0).value(), 1e-9);
         assertEquals("surface.rest", sheet.quantities().get(2).key().toString());
         assertEquals(106.0 - 48.0 - sheet.quantities().get(1).value(), sheet.quantities().get(2).value(), 1e-9);
@@ -177,7 +181,7 @@ class BedGroundTest {
         for (boolean yard : new boolean[] {true, false}) {
             Ground ground = new Ground(yard ? List.of(Outline.rectangle(4000, 4000)) : List.of(),
                     List.of(new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(6000, 4000))), List.of(), List.of(), 0);
-            var quantities = GroundSheet.of(Beds.garden(ground, List.of(), List.of())).quantities();
+            var quantities = sheet(Beds.garden(ground, List.of(), List.of())).quantities();
             assertEquals(yard ? 16 : 24, quantities.get(0).value(), 1e-9);
             assertEquals(yard, quantities.stream().anyMatch(quantity -> quantity.key().toString().equals("surface.rest")));
         }
@@ -198,13 +202,13 @@ class BedGroundTest {
         Ground.KeepClear wall = new Ground.KeepClear(KeepClearKind.WALL, Beds.points(0, 0, 12000, 0), 0, 0, true, 320);
         Ground ground = ground(List.of(), List.of(wall), Preparation.Soft.SCRIBE, List.of());
         Bed against = Beds.box("A", 1000, 10, 2400, 1200);
-        var snag = Beds.about(GroundSheet.of(Beds.garden(ground, against)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE)
+        var snag = Beds.about(sheet(Beds.garden(ground, against)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE)
                 .orElseThrow();
         // soil 550 above the lowest corner, which lies 1200 / 80 = 15 below the wall's ground; 320 - 150 = 170
         assertEquals(550 - 15 - 170, snag.amount().orElseThrow().value(), 0.2);
         assertEquals(List.of("Move it 75 mm off the wall", "Take off 2 courses"), Told.ways(snag));
         Bed off = Beds.box("A", 1000, 80, 2400, 1200);
-        assertTrue(Beds.about(GroundSheet.of(Beds.garden(ground, off)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE).isEmpty());
+        assertTrue(Beds.about(sheet(Beds.garden(ground, off)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE).isEmpty());
     }
 
     private static Map<String, Double> inputs(BedGround ground, String key) {
@@ -242,14 +246,14 @@ class BedGroundTest {
 
     @Test
     void nothingIsSaidOfGroundThatNobodyDrewOrRead() {
-        BedGround bare = GroundSheet.of(Beds.garden(Beds.yard(YARD), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
+        BedGround bare = sheet(Beds.garden(Beds.yard(YARD), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
         assertEquals("", bare.way());
         assertEquals(List.of(), bare.quantities());
-        BedGround drawn = GroundSheet.of(Beds.garden(new Ground(List.of(YARD), List.of(new Ground.Surface(SurfaceKind.SLAB, YARD)), List.of(), List.of(), 0),
+        BedGround drawn = sheet(Beds.garden(new Ground(List.of(YARD), List.of(new Ground.Surface(SurfaceKind.SLAB, YARD)), List.of(), List.of(), 0),
                 Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
         assertEquals("scribe", drawn.way());
         assertEquals(List.of(), drawn.scribes(), "without levels nobody knows how much");
-        BedGround read = GroundSheet.of(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.STRIP, List.of()), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
+        BedGround read = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.STRIP, List.of()), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
         assertEquals("scribe", read.way());
         assertEquals(4, read.scribes().size());
     }

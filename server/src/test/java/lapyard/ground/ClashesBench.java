@@ -97,12 +97,12 @@ public class ClashesBench {
 
     @Benchmark
     public GroundSheet tidyGardenOf200() {
-        return GroundSheet.of(tidy);
+        return BedGroundTest.sheet(tidy);
     }
 
     @Benchmark
     public GroundSheet troubledGardenOf200() {
-        return GroundSheet.of(troubled);
+        return BedGroundTest.sheet(troubled);
     }
 
     @Benchmark

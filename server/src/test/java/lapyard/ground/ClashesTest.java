@@ -240,7 +240,7 @@ class ClashesTest {
                 Spoken.of(snag));
         assertEquals(0.48, snag.amount().orElseThrow().value());
         assertEquals(Set.of(SurfaceKind.SLAB, SurfaceKind.GRASS),
-                GroundSheet.of(Beds.garden(ground, Beds.box("M", 4000, 3000, 2400, 1200))).beds().get(0).kinds());
+                BedGroundTest.sheet(Beds.garden(ground, Beds.box("M", 4000, 3000, 2400, 1200))).beds().get(0).kinds());
     }
 
     /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 50.0 of grass leaves 8.0. */
@@ -348,7 +348,7 @@ class ClashesTest {
         List<GardenPath> outside = List.of(Beds.path("P", 1200, 3000, 0, 3000, 9140));
         assertEquals(List.of(FindingKind.OUTLINE_CROSSES), Clashes.stops(Beds.garden(Beds.yard(crossed), List.of(), outside)).stream().map(Finding::kind).toList());
         assertEquals(List.of(FindingKind.PATH_OUTSIDE), Clashes.stops(Beds.garden(Beds.yard(YARD), List.of(), outside)).stream().map(Finding::kind).toList());
-        assertThrows(IllegalArgumentException.class, () -> GroundSheet.of(Beds.garden(Beds.yard(crossed))));
+        assertThrows(IllegalArgumentException.class, () -> BedGroundTest.sheet(Beds.garden(Beds.yard(crossed))));
     }
 
     @Test
@@ -369,8 +369,8 @@ class ClashesTest {
                 new Ground(List.of(YARD), List.of(), List.of(), steep.levels().subList(0, 2), 0);
         assertEquals(Weight.STOP, Clashes.of(Beds.garden(few)).get(0).weight());
         List<Ground.Level> level = steep.levels().stream().map(one -> new Ground.Level(one.at(), 412)).toList();
-        assertEquals(List.of(), GroundSheet.of(Beds.garden(new Ground(List.of(YARD), List.of(), List.of(), level, 0))).quantities(), "level ground falls nowhere");
-        assertEquals(List.of("fall.one-in"), GroundSheet.of(Beds.garden(steep)).quantities().stream().map(one -> one.key().toString()).toList());
+        assertEquals(List.of(), BedGroundTest.sheet(Beds.garden(new Ground(List.of(YARD), List.of(), List.of(), level, 0))).quantities(), "level ground falls nowhere");
+        assertEquals(List.of("fall.one-in"), BedGroundTest.sheet(Beds.garden(steep)).quantities().stream().map(one -> one.key().toString()).toList());
     }
 
     @Test

@@ -60,8 +60,8 @@ class FarAndTouchingTest {
     @ParameterizedTest
     @CsvSource({"1e6", "1e7", "-1e7"})
     void farFromTheOriginTheSameIsFound(double by) {
-        GroundSheet near = GroundSheet.of(garden(0));
-        GroundSheet far = GroundSheet.of(garden(by));
+        GroundSheet near = BedGroundTest.sheet(garden(0));
+        GroundSheet far = BedGroundTest.sheet(garden(by));
         assertEquals(near.findings().stream().map(Finding::where).toList(), far.findings().stream().map(Finding::where).toList());
         for (int i = 0; i < near.findings().size(); i++) {
             double own = near.findings().get(i).amount().map(Finding.Amount::value).orElse(0.0);
@@ -78,7 +78,7 @@ class FarAndTouchingTest {
 
     @Test
     void whatTouchesDoesNotOverlap() {
-        List<Finding> found = GroundSheet.of(garden(0)).findings();
+        List<Finding> found = BedGroundTest.sheet(garden(0)).findings();
         assertTrue(found.stream().noneMatch(f -> f.kind() == FindingKind.BED_ON_BEDS || f.kind() == FindingKind.BED_OVER_EDGE), found.toString());
         assertTrue(Beds.about(found, "bed F", FindingKind.BED_ON_TWO_SURFACES).isEmpty(), "its edge lies on the seam of two surfaces");
         assertTrue(Beds.about(found, "bed F", FindingKind.BED_TOO_NEAR).isPresent());

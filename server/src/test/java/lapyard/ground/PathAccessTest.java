@@ -30,7 +30,7 @@ class PathAccessTest {
         Ground ground = new Ground(
                 List.of(yard), List.of(), List.of(), levels, 0, Optional.empty(), Optional.empty(), Preparation.USUAL,
                 List.of(), standard, List.of(), Optional.empty());
-        return GroundSheet.of(Beds.garden(ground, beds, List.of(paths)));
+        return BedGroundTest.sheet(Beds.garden(ground, beds, List.of(paths)));
     }
 
     private static AccessSheet.Row row(GroundSheet sheet, String where, String what) {
@@ -262,7 +262,7 @@ class PathAccessTest {
                 List.of(FIELD), List.of(), List.of(pond), List.of(), 0, Optional.empty(), Optional.empty(), Preparation.USUAL, List.of(),
                 AccessStandard.ADA_2010, List.of(), Optional.empty());
         List<Bed> beds = List.of(Beds.box("A", 2000, 5700, 10_000, 3000), Beds.box("B", 9000, 4300, 1000, 1400));
-        GroundSheet sheet = GroundSheet.of(Beds.garden(ground, beds, List.of(Beds.path("P", 1600, 1000, 5000, 8990, 5000))));
+        GroundSheet sheet = BedGroundTest.sheet(Beds.garden(ground, beds, List.of(Beds.path("P", 1600, 1000, 5000, 8990, 5000))));
         assertEquals(1400, sheet.access().rows().stream().filter(row -> row.what() == AccessSheet.AccessCheck.TURNING).toList().get(1).measured(), 11);
         AccessSheet.Row narrow = row(sheet, "path P", "narrowest");
         assertEquals(1400, narrow.measured(), 0.1, "of 1600 the pond takes 100 and bed A 100");

@@ -75,7 +75,7 @@ class ZoneTest {
     void aBedInASwingIsToldByHowMuch() {
         Ground ground = new Ground(List.of(Outline.rectangle(12_000, 9000)), List.of(),
                 List.of(new KeepClear(KeepClearKind.GATE, Beds.points(4000, 0, 4900, 0), 50, 900, true, 0)), List.of(), 0);
-        Finding swing = Beds.about(GroundSheet.of(Beds.garden(ground, Beds.box("A", 4000, 300, 2400, 1200))).findings(), "bed A", FindingKind.BED_IN_SWING).orElseThrow();
+        Finding swing = Beds.about(BedGroundTest.sheet(Beds.garden(ground, Beds.box("A", 4000, 300, 2400, 1200))).findings(), "bed A", FindingKind.BED_IN_SWING).orElseThrow();
         assertEquals(650, swing.amount().orElseThrow().value(), 0.5);
     }
 

@@ -47,7 +47,6 @@ class FuzzTest {
         store.create(new NewGarden("g1", "Yard", FuzzedRequest.GARDEN));
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
         try (Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE, Optional.empty(), Set.of()), () -> store, new GardenDesk(), FuzzTest.class.getClassLoader(), AccessLog.NONE)) {
-            server.awaitReady();
             int port = server.address().getPort();
             run(port, 699, WARMING);
             long level = inUse();
