@@ -80,7 +80,7 @@ public final class AnswerService {
         GardenDesk.Checked checked = inTurn(WorkKind.CHECK, document.garden(), () -> desk.check(document));
         if (checked.holdsStop() || !checked.onlyTheSheetTells()) return checked.findings();
         try {
-            prepared(document);
+            if (!isPrepared(document)) shared(sheetKey(document, Look.WHOLE), kind(document), document, () -> sheet(document));
             return checked.findings();
         } catch (Refused refused) {
             return refused.findings();
@@ -377,10 +377,6 @@ public final class AnswerService {
         String key = sheetKey(document, look);
         Large last = large.get();
         return last != null && last.key().equals(key) ? Optional.of(last.sheet()) : kept.get(key).map(PreparedGarden.class::cast);
-    }
-
-    private void prepared(GivenDocument document) {
-        if (!isPrepared(document)) shared(sheetKey(document, Look.WHOLE), kind(document), document, () -> sheet(document));
     }
 
     private PreparedGarden sheet(GivenDocument document) {

@@ -22,11 +22,7 @@ final class CuttingBudget {
     CuttingBudget(Effort effort, Progress progress) {
         this.progress = progress;
         turns = turns(effort.steps());
-        limitNs = saturatedNs(effort.limit());
-    }
-
-    private static long saturatedNs(Duration limit) {
-        return limit.compareTo(Duration.ofDays(365)) > 0 ? Long.MAX_VALUE : limit.toNanos();
+        limitNs = effort.limit().compareTo(Duration.ofDays(365)) > 0 ? Long.MAX_VALUE : effort.limit().toNanos();
     }
 
     void spend(long innerTurns) {

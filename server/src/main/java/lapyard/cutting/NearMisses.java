@@ -112,8 +112,8 @@ public final class NearMisses {
             CuttingProblem problem, CuttingResult now, Effort effort, int most) {
         List<NearMiss> misses = new ArrayList<>();
         List<List<CuttingProblem.Demand>> lengths = repeated(problem, now).values().stream()
-                .filter(NearMisses::worthATry)
-                .sorted(Comparator.comparingDouble(NearMisses::timberMm).reversed())
+                .filter(demands -> count(demands) >= 2 && demands.get(0).lengthMm() > MOST_MM)
+                .sorted(Comparator.comparingDouble((List<CuttingProblem.Demand> demands) -> count(demands) * demands.get(0).lengthMm()).reversed())
                 .limit(most)
                 .toList();
         for (List<CuttingProblem.Demand> demands : lengths) {
@@ -140,16 +140,8 @@ public final class NearMisses {
         return byLength;
     }
 
-    private static boolean worthATry(List<CuttingProblem.Demand> demands) {
-        return count(demands) >= 2 && demands.get(0).lengthMm() > MOST_MM;
-    }
-
     private static int count(List<CuttingProblem.Demand> demands) {
         return demands.stream().mapToInt(CuttingProblem.Demand::count).sum();
-    }
-
-    private static double timberMm(List<CuttingProblem.Demand> demands) {
-        return count(demands) * demands.get(0).lengthMm();
     }
 
     private static boolean better(CuttingResult a, CuttingResult b) {

@@ -40,15 +40,11 @@ public record BySurface(Garden garden, List<Finding> findings) {
             if (surface.isEmpty()) asked.add(bed.id());
             beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(surface.filter(each -> each.dug).isEmpty()))));
         }
-        return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(ask(asked)));
+        return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(Finding.of(FindingKind.GROUND_NOT_DRAWN, Place.beds(asked)).way(WayKind.DRAW_SURFACE).way(WayKind.NAME_BASE)));
     }
 
     /** The kind that covers most of a bed's ground; empty if none is drawn. */
     static Optional<SurfaceKind> most(Map<SurfaceKind, Double> areas) {
         return areas.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
-    }
-
-    private static Finding ask(List<String> beds) {
-        return Finding.of(FindingKind.GROUND_NOT_DRAWN, Place.beds(beds)).way(WayKind.DRAW_SURFACE).way(WayKind.NAME_BASE);
     }
 }

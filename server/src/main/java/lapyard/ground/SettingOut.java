@@ -85,7 +85,10 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
 
     public static SettingOut of(Garden garden, Optional<Fall> fall) {
         Optional<Baseline> chosen = baseline(garden);
-        if (chosen.isEmpty()) return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(noBaseline()));
+        if (chosen.isEmpty()) {
+            Finding none = Finding.of(FindingKind.NO_BASELINE, Place.field("setting-out")).by(Fact.count(1, "baselines")).way(WayKind.TWO_MARKS);
+            return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(none));
+        }
         Baseline line = chosen.get();
         List<BedPegs> beds = new ArrayList<>();
         double deepest = 0;
@@ -115,10 +118,6 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
         Point from = yard.corner(longest);
         Point to = yard.corner(longest + 1);
         return Optional.of(yard.signedAreaMm2() > 0 ? new Baseline(from, to, 0) : new Baseline(to, from, 0));
-    }
-
-    private static Finding noBaseline() {
-        return Finding.of(FindingKind.NO_BASELINE, Place.field("setting-out")).by(Fact.count(1, "baselines")).way(WayKind.TWO_MARKS);
     }
 
     private static Tapes tapes(int peg, Baseline line, Point corner) {

@@ -22,7 +22,6 @@ import lapyard.cutting.StagedCutting;
 import lapyard.geometry.Outline;
 import lapyard.ground.GroundSheet;
 import lapyard.order.Quote;
-import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -116,11 +115,6 @@ public record JobSheet(
     public Quote quote() {
         QuoteTerms terms = garden.terms().quote();
         return Quote.of(slip, terms.labour().stream().map(work -> new Quote.PaidWork(work.what(), work.hours(), work.rate())).toList(), terms.marginPercent());
-    }
-
-    /** What each bed and path has in the price of the quote; together they are the price. */
-    public Map<String, BigDecimal> quoteShares() {
-        return quote().shares(Savings.shares(slip));
     }
 
     /** The cautions that stand on the sheets beside work that can hurt someone. */

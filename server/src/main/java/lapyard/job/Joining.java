@@ -137,7 +137,7 @@ final class Joining {
             if (joining.chosen.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
                 if (looking.isFirst()) joining.recall(section);
                 else joining.settle(looking);
-                if (looking.alone()) joining.remember(section);
+                if (looking.alone()) joining.chosen.forEach((kind, way) -> joining.memory.choose(new Alike(section, kind), way));
                 joined.putAll(joining.choice());
             }
         });
@@ -170,10 +170,6 @@ final class Joining {
 
     /** Walls of a section that can be joined alike, whatever else the garden holds. */
     private record Alike(Section section, Kind kind) {}
-
-    private void remember(Section section) {
-        chosen.forEach((kind, way) -> memory.choose(new Alike(section, kind), way));
-    }
 
     /** What was chosen last for walls alike, the usual way for others and where more joints would have nothing behind them. */
     private void recall(Section section) {
@@ -244,7 +240,7 @@ final class Joining {
             for (Try one : open) {
                 chosen.putAll(kept);
                 double longest = longestPartMm(kinds);
-                boolean usual = isUsual(kinds);
+                boolean usual = kinds.stream().allMatch(kind -> chosen.get(kind) == 0);
                 choose(kinds, one.way());
                 if (!isBest(one.trial(), !usual && longestPartMm(kinds) < longest - 1e-6)) continue;
                 kept.putAll(chosen);
@@ -297,10 +293,6 @@ final class Joining {
                 .flatMapToDouble(kind -> walls.get(kind).stream().mapToDouble(at -> at.wall().longestPartMm(at.bed(), kind.ways().get(chosen.get(kind)))))
                 .max()
                 .orElseThrow();
-    }
-
-    private boolean isUsual(Collection<Kind> kinds) {
-        return kinds.stream().allMatch(kind -> chosen.get(kind) == 0);
     }
 
     /** @param way number of one of all combinations of some kinds' ways */

@@ -214,7 +214,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         blanks.forEach(blank -> blank.pieces().forEach(
                 piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.goods().saw().kerfMm()))));
         List<SlipLine.Use> uses = beds.stream()
-                .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
+                .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.pieces().stream().mapToDouble(piece -> takesMm.get(piece.mark())).sum() / 1000))
                 .toList();
         return new Cut(section, resawn.map(Resawn::result).orElse(pooled), priced, uses.stream().mapToDouble(SlipLine.Use::amount).sum(),
                 resawn.map(one -> saw.with(one.boards(), List.of(way(section, one.result(), priced)))).orElse(saw), uses,
@@ -263,10 +263,6 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     static boolean angled(Bed bed) {
         return !bed.outline().upright() || bed.walls().joints().containsValue(Joint.MITRE);
-    }
-
-    private static double takesM(BedWork work, Map<String, Double> takesMm) {
-        return work.pieces().stream().mapToDouble(piece -> takesMm.get(piece.mark())).sum() / 1000;
     }
 
     /** Stock lengths that can be bought, each from whom it is cheapest; where nothing is priced, a board counts 1. */

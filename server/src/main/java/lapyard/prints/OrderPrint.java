@@ -14,6 +14,7 @@ import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
+import lapyard.order.Savings;
 import lapyard.order.Variation;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
@@ -37,7 +38,7 @@ public final class OrderPrint {
             throw CannotPrint.of(FindingKind.QUOTE_NONE);
         }
         return QuoteSheets.pages(
-                sheet.quote(), sheet.garden().terms().quote(), sheet.quoteShares(),
+                sheet.quote(), sheet.garden().terms().quote(), sheet.quote().shares(Savings.shares(sheet.slip())),
                 sheet.garden().goods().catalogue().examplePrices(), Warned.all(sheet), today(ask), ask.bench(sheet));
     }
 

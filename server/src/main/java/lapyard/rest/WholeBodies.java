@@ -42,7 +42,8 @@ final class WholeBodies extends BaseFilter implements AddOn {
     public NextAction handleRead(FilterChainContext context) throws IOException {
         if (!(context.getMessage() instanceof HttpContent content) || !(content.getHttpHeader() instanceof HttpRequestPacket request))
             return context.getInvokeAction();
-        boolean passes = request.getUpgradeDC().getLength() > 0 || isAsked(request) || guard.verdict(request).refusal().isPresent();
+        boolean passes = request.getUpgradeDC().getLength() > 0 || request.getHeader("Expect") != null || request.getAttribute(NO_ROOM) != null
+                || guard.verdict(request).refusal().isPresent();
         if (content.isLast() || passes) {
             held(request).ifPresent(Body::isWhole);
             return context.getInvokeAction();
@@ -53,10 +54,6 @@ final class WholeBodies extends BaseFilter implements AddOn {
             return context.getInvokeAction();
         }
         return content.getContent().remaining() > BodyReader.limit(request.getRequestURI()) ? context.getInvokeAction() : context.getStopAction(content);
-    }
-
-    private static boolean isAsked(HttpRequestPacket request) {
-        return request.getHeader("Expect") != null || request.getAttribute(NO_ROOM) != null;
     }
 
     private static Optional<Body> held(HttpRequestPacket request) {

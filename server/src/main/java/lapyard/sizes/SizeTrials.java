@@ -143,7 +143,7 @@ final class SizeTrials {
         if (failing.isEmpty()) {
             Costing costed = Costing.of(other, memory);
             BigDecimal total = costed.total();
-            SizeAnswer one = new SizeAnswer(changes, Resize.sumMm(changes), total, now.slip().total().subtract(total), 0);
+            SizeAnswer one = new SizeAnswer(changes, changes.stream().mapToDouble(change -> Math.abs(change.byMm())).sum(), total, now.slip().total().subtract(total), 0);
             boolean grows = changes.stream().anyMatch(change -> change.byMm() > 0);
             // the rest of its sheet is worth working out only for what nothing beats, and for a growth, which beats nothing
             if (!grows && !costed.leftOut() && whole.values().stream().flatMap(Optional::stream).anyMatch(better -> better.beatsOrEquals(one))) {

@@ -38,10 +38,6 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
         return timberKg + soilM3 * soakedKgM3;
     }
 
-    double dryKg() {
-        return timberKg * DRIED + soilM3 * dryKgM3;
-    }
-
     double wetKgM2() {
         return wetKg() / footprintM2;
     }
@@ -53,7 +49,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
     void quantities(List<Quantity> quantities) {
         Input soil = Input.of("soil and mulch", soilM3, "m3");
         Input timber = Input.of("timber as lifted", timberKg, "kg");
-        quantities.add(Quantity.of(QuantityKind.MASS_DRY, dryKg(), "kg",
+        quantities.add(Quantity.of(QuantityKind.MASS_DRY, timberKg * DRIED + soilM3 * dryKgM3, "kg",
                 "timber as lifted x share left when dry + soil and mulch x weight as settled; base not counted",
                 "derived; air-dry 470 against 600 kg/m3 lifted for whitewood, settled soil from 1200 kg/m3 loose, common practice",
                 timber, Input.of("share left when dry", DRIED, ""), soil, Input.of("weight as settled", dryKgM3, "kg/m3")));

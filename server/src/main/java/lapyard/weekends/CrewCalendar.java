@@ -47,7 +47,7 @@ final class CrewCalendar {
         int number = 0;
         int week = Integer.MIN_VALUE;
         for (int day = 0; day < this.days; day++) {
-            int own = weekOf(day);
+            int own = (int) Math.floorDiv(counted(day).toEpochDay() + 3, 7);
             if (hands(day) > 0 && own != week) {
                 number++;
                 week = own;
@@ -74,10 +74,6 @@ final class CrewCalendar {
 
     private LocalDate counted(int day) {
         return crew.dates().start().orElseGet(this::anchor).plusDays(day);
-    }
-
-    private int weekOf(int day) {
-        return (int) Math.floorDiv(counted(day).toEpochDay() + 3, 7);
     }
 
     Optional<LocalDate> date(int day) {

@@ -33,6 +33,7 @@ import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
+import lapyard.order.Savings;
 import lapyard.order.Variation;
 import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
@@ -156,7 +157,7 @@ class SheetTruthTest {
                 price.add(tax).toPlainString(), "Accepted:", "signature", "example prices", "Not in the price:")) {
             assertTrue(text.contains(words), words + " is not in " + text);
         }
-        Map<String, BigDecimal> shares = sheet.quoteShares();
+        Map<String, BigDecimal> shares = sheet.quote().shares(Savings.shares(sheet.slip()));
         assertEquals(0, price.compareTo(shares.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add)), shares::toString);
         shares.forEach((owner, share) -> assertTrue(text.contains(owner + " " + share.toPlainString()), owner + " is not in " + text));
     }
