@@ -69,7 +69,7 @@ class ImportTest {
                 if (!shown && clock.matcher(Files.readString(file)).find()) readers.add(below);
             }
         }
-        assertEquals(Set.of("cutting/CuttingBudget.java", "sheets/RollBudget.java", "stages/StagingBudget.java"), readers);
+        assertEquals(Set.of("working/SearchBudget.java", "sheets/RollBudget.java"), readers);
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import lapyard.working.Effort;
+import lapyard.working.SearchBudget;
 
 /**
  * Sets of whole boards in the order of their cost. Whatever each piece is said to be worth, the boards of a plan must be able to hold the
@@ -28,7 +29,7 @@ final class BoardSets {
 
     private final WholeProblem problem;
     private final WholeProblem given;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     /** Of the pieces on given boards; made when it is first asked. */
     private Relaxation relaxation;
     private final List<Worth> worths;
@@ -69,7 +70,7 @@ final class BoardSets {
 
     private record Open(Boards boards, long patience) {}
 
-    private BoardSets(WholeProblem problem, WholeProblem given, CuttingBudget budget, Relaxation relaxation, List<Worth> worths, long[] cost, long from) {
+    private BoardSets(WholeProblem problem, WholeProblem given, SearchBudget budget, Relaxation relaxation, List<Worth> worths, long[] cost, long from) {
         this.problem = problem;
         this.given = given;
         this.budget = budget;
@@ -97,7 +98,7 @@ final class BoardSets {
      * @param root       solved for the whole problem
      * @param moneyBound price units known to be needed
      */
-    static BoardSets ofMoney(WholeProblem problem, Relaxation root, CuttingBudget budget, long moneyBound) {
+    static BoardSets ofMoney(WholeProblem problem, Relaxation root, SearchBudget budget, long moneyBound) {
         long[] lengths = Arrays.stream(problem.capacity).asLongStream().toArray();
         long length = 0;
         for (int i = 0; i < problem.items(); i++) length += (long) problem.weight[i] * problem.demand[i];

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
 
 /**
  * One section's cutting job. All lengths in millimetres, exact to 0.001 mm. Pieces fit a board where
@@ -77,6 +78,11 @@ public record CuttingProblem(
         public BigDecimal worth() {
             return price.add(salvage);
         }
+    }
+
+    /** Its pieces in other numbers; without those of which there are none. */
+    List<Demand> counted(ToIntFunction<Demand> count) {
+        return pieces.stream().filter(piece -> count.applyAsInt(piece) > 0).map(piece -> piece.with(count.applyAsInt(piece))).toList();
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 
 /** One run of {@link CuttingSolver} with offcuts as they lie: search, fewest pieces left over, tidying. */
 final class CuttingRun {
@@ -14,7 +15,7 @@ final class CuttingRun {
     private final Optional<BigDecimal> than;
     private final int left;
     private final boolean moneyAlone;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private final Intake intake;
     private final List<CuttingResult.Unplaced> unplaced;
 
@@ -34,7 +35,7 @@ final class CuttingRun {
         this.than = than;
         this.left = left;
         this.moneyAlone = moneyAlone;
-        budget = new CuttingBudget(effort, progress);
+        budget = SearchBudget.whole(effort, progress);
         intake = new Intake(problem);
         unplaced = new ArrayList<>(intake.unplaced());
         atLeast = unplaced.stream().mapToInt(CuttingResult.Unplaced::count).sum();

@@ -2,6 +2,7 @@ package lapyard.cutting;
 
 import java.util.Random;
 import lapyard.working.Effort;
+import lapyard.working.SearchBudget;
 
 /** Improves a first plan as long as the effort lasts, and proves a lower bound for its cost. */
 final class CuttingSearch {
@@ -21,7 +22,7 @@ final class CuttingSearch {
     private static final int MOST_ROWS = 1500;
 
     private final WholeProblem problem;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private final Effort effort;
     private final Filling filling;
     private final Relaxation known;
@@ -42,7 +43,7 @@ final class CuttingSearch {
     private long toldBound = -1;
 
     /** @param known a plan of the same demand to start from, or null */
-    CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget) {
+    CuttingSearch(WholeProblem problem, Solution known, Effort effort, SearchBudget budget) {
         this(problem, known, effort, budget, 0, NO_RIVAL);
     }
 
@@ -51,7 +52,7 @@ final class CuttingSearch {
      *
      * @param below ends as soon as it is {@link #hopeless} to find a plan for less money than this, in price units
      */
-    static CuttingSearch ofMoney(WholeProblem problem, Effort effort, CuttingBudget budget, long below) {
+    static CuttingSearch ofMoney(WholeProblem problem, Effort effort, SearchBudget budget, long below) {
         return new CuttingSearch(problem, null, null, effort, budget, 0, below, true);
     }
 
@@ -59,17 +60,17 @@ final class CuttingSearch {
      * @param goal  ends as soon as a plan costs no more than this, or none can
      * @param below as for {@link #ofMoney}
      */
-    CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal, long below) {
+    CuttingSearch(WholeProblem problem, Solution known, Effort effort, SearchBudget budget, long goal, long below) {
         this(problem, known, null, effort, budget, goal, below, false);
     }
 
     /** As above for a given set of boards, with a relaxation of the same pieces and boards, however many of each. */
-    static CuttingSearch on(WholeProblem problem, Relaxation relaxation, Effort effort, CuttingBudget budget, long goal) {
+    static CuttingSearch on(WholeProblem problem, Relaxation relaxation, Effort effort, SearchBudget budget, long goal) {
         return new CuttingSearch(problem, null, relaxation, effort, budget, goal, NO_RIVAL, false);
     }
 
     private CuttingSearch(
-            WholeProblem problem, Solution known, Relaxation relaxation, Effort effort, CuttingBudget budget, long goal, long below, boolean moneyAlone) {
+            WholeProblem problem, Solution known, Relaxation relaxation, Effort effort, SearchBudget budget, long goal, long below, boolean moneyAlone) {
         this.problem = problem;
         this.known = relaxation;
         this.moneyAlone = moneyAlone;
@@ -117,7 +118,7 @@ final class CuttingSearch {
             best = diving.dive(best, random);
             long dived = budget.spent() - from;
             random = new Random(SEED + turn);
-            fullBoards(1 + dived / CuttingBudget.turns(1));
+            fullBoards(1 + dived / SearchBudget.turns(1));
             if (sets != null && best.uncut() == 0 && !settled()) {
                 long steps = budget.steps();
                 boolean open = !moneyProved;

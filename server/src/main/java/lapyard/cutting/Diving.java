@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import lapyard.working.SearchBudget;
 
 /**
  * Whole plans out of the fractional one: keep the whole part of every pattern, or the fullest fraction when there is
  * no whole part, then price afresh for what is left to cut, until nothing is. Later dives lean elsewhere.
  */
-record Diving(WholeProblem problem, Relaxation relaxation, Filling filling, CuttingBudget budget) {
+record Diving(WholeProblem problem, Relaxation relaxation, Filling filling, SearchBudget budget) {
     private static final int ROUNDS_A_STEP = 12;
 
     /**

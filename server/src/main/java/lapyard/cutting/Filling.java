@@ -3,6 +3,7 @@ package lapyard.cutting;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import lapyard.working.SearchBudget;
 
 /**
  * First answers in no time: boards filled one after another, always the longest piece that still fits, each filled
@@ -10,7 +11,7 @@ import java.util.stream.IntStream;
  */
 final class Filling {
     private final WholeProblem problem;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     /** Items longest first, of equal ones those that need more good faces. */
     private final int[] byWeight;
     /** Items that only boards on hand can hold first, then those that need more good faces, then the longest. */
@@ -20,7 +21,7 @@ final class Filling {
     private int[] copies;
     private int[] bestCopies;
 
-    Filling(WholeProblem problem, CuttingBudget budget) {
+    Filling(WholeProblem problem, SearchBudget budget) {
         this.problem = problem;
         this.budget = budget;
         Comparator<Integer> longest = Comparator.comparingInt(i -> -problem.weight[i]);

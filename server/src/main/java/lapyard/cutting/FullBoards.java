@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import lapyard.working.SearchBudget;
 
 /**
  * Whether so many boards hold everything where next to nothing may be wasted, so that each board must be filled nearly to its end: take
@@ -25,7 +26,7 @@ final class FullBoards {
     private static final int MOST_KNOWN = 100_000;
 
     private final WholeProblem problem;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private Patience patience;
     private final int types;
     private final int board;
@@ -53,7 +54,7 @@ final class FullBoards {
     private final Sums some;
     private long looks;
 
-    FullBoards(WholeProblem problem, CuttingBudget budget) {
+    FullBoards(WholeProblem problem, SearchBudget budget) {
         this.problem = problem;
         this.budget = budget;
         types = problem.items();

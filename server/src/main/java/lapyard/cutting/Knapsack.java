@@ -3,6 +3,7 @@ package lapyard.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import lapyard.working.SearchBudget;
 
 /**
  * The most valuable pattern for each board, item values given: a bounded knapsack in exact whole numbers. One table
@@ -17,7 +18,7 @@ final class Knapsack {
     private static final int POSITIONS_A_STEP = 16;
 
     private final WholeProblem problem;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private final int longest;
 
     /** Worth by position before each of the first layers, then before the first one that is in the table. */
@@ -40,7 +41,7 @@ final class Knapsack {
     private long[] value;
     private int[] limit;
 
-    Knapsack(WholeProblem problem, CuttingBudget budget) {
+    Knapsack(WholeProblem problem, SearchBudget budget) {
         this.problem = problem;
         this.budget = budget;
         int most = 0;

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 
 /** How few pieces a plan must leave over when boards on hand run out, and which boards would hold them. */
 final class Lacking {
@@ -33,7 +34,7 @@ final class Lacking {
     record Fewest(Solution plan, long atLeast) {}
 
     /** The fewest pieces left over: by counting, else by a search in which only they cost. */
-    static Fewest fewest(WholeProblem whole, Solution first, Filling filling, Effort effort, CuttingBudget budget) {
+    static Fewest fewest(WholeProblem whole, Solution first, Filling filling, Effort effort, SearchBudget budget) {
         WholeProblem scarce = whole.scarce();
         long atLeast = byCounting(scarce);
         if (first.uncut() <= atLeast) return new Fewest(first, atLeast);
@@ -41,7 +42,7 @@ final class Lacking {
         Duration left = limit.minusNanos((long) (budget.seconds() * 1e9));
         Duration least = limit.dividedBy(LEAST_SHARE);
         Effort mine = new Effort(effort.steps(), left.compareTo(least) < 0 ? least : left, effort.patience());
-        CuttingSearch search = new CuttingSearch(scarce, null, mine, new CuttingBudget(mine));
+        CuttingSearch search = new CuttingSearch(scarce, null, mine, SearchBudget.whole(mine, Progress.UNHEARD));
         Solution found = search.run();
         atLeast = Math.max(atLeast, scarce.uncutAtLeast(search.bound()));
         return new Fewest(found.uncut() < first.uncut() ? whole(whole, found, filling) : first, Math.min(atLeast, found.uncut()));

@@ -15,6 +15,8 @@ import java.util.TreeSet;
 import java.util.stream.LongStream;
 import lapyard.working.CommonMeasure;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 
 /**
  * Prices of lengths at which no board holds more than it costs, so that no plan for any pieces costs less than these fetch together.
@@ -79,7 +81,7 @@ public final class LengthPrices {
         if (!intake.unplaced().isEmpty() || intake.nothingToCut()) return Optional.empty();
         WholeProblem whole = intake.whole();
         if (whole.boardWeight == 0 || LongStream.of(costs(intake)).anyMatch(cost -> bits(cost) > MOST_BITS)) return Optional.empty();
-        CuttingBudget budget = new CuttingBudget(effort);
+        SearchBudget budget = SearchBudget.whole(effort, Progress.UNHEARD);
         Solution first = new Filling(whole, budget).best(whole.demand, whole.supply);
         Relaxation relaxation = new Relaxation(whole, budget);
         first.patterns().keySet().forEach(relaxation::add);

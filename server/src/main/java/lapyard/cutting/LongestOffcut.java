@@ -1,6 +1,8 @@
 package lapyard.cutting;
 
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 
 /**
  * Looks for a longer single offcut at the same money and boards: the rest to be left is one more piece to place, so the
@@ -19,10 +21,10 @@ final class LongestOffcut {
 
     private final WholeProblem problem;
     private final long keep;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private final long steps;
 
-    LongestOffcut(WholeProblem problem, long keep, Effort effort, CuttingBudget budget) {
+    LongestOffcut(WholeProblem problem, long keep, Effort effort, SearchBudget budget) {
         this.problem = problem;
         this.keep = keep;
         this.budget = budget;
@@ -74,7 +76,7 @@ final class LongestOffcut {
     private Solution leaving(Solution plan, int wanted, int[] boards) {
         WholeProblem with = problem.leaving(wanted, boards);
         Effort effort = Effort.ofSteps(steps);
-        CuttingBudget own = new CuttingBudget(effort);
+        SearchBudget own = SearchBudget.whole(effort, Progress.UNHEARD);
         Solution found = new CuttingSearch(with, null, effort, own, plan.cost(), CuttingSearch.NO_RIVAL).run();
         budget.spend(own.spent());
         if (found.cost() > plan.cost() || found.uncut() > 0) return plan;

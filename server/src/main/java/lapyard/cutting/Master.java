@@ -1,6 +1,7 @@
 package lapyard.cutting;
 
 import java.util.Arrays;
+import lapyard.working.SearchBudget;
 
 /**
  * The linear programme over the patterns known so far: least cost, every demand covered, no board used more often
@@ -15,7 +16,7 @@ final class Master {
 
     private final int rows;
     private final int demandRows;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
 
     private int columns;
     private int[] from = new int[128];
@@ -37,7 +38,7 @@ final class Master {
     private int sinceCheck;
 
     /** Rows: demands first, then limited boards. Every row starts with its slack as column number row. */
-    Master(int demandRows, int supplyRows, CuttingBudget budget) {
+    Master(int demandRows, int supplyRows, SearchBudget budget) {
         this.demandRows = demandRows;
         this.rows = demandRows + supplyRows;
         this.budget = budget;

@@ -1,15 +1,17 @@
 package lapyard.cutting;
 
+import lapyard.working.SearchBudget;
+
 /** Gives up a while after the last gain, so that a quick answer does not use up its whole budget on a proof. */
 final class Patience {
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private final long turns;
     private long since;
 
     /** @param steps to go on without a gain */
-    Patience(CuttingBudget budget, long steps) {
+    Patience(SearchBudget budget, long steps) {
         this.budget = budget;
-        turns = CuttingBudget.turns(steps);
+        turns = SearchBudget.turns(steps);
         since = budget.spent();
     }
 
@@ -19,7 +21,7 @@ final class Patience {
 
     /** Does not count what these steps were spent on. */
     void skip(long steps) {
-        since += CuttingBudget.turns(steps);
+        since += SearchBudget.turns(steps);
     }
 
     /** Inner-loop turns until it is over. */

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lapyard.working.SearchBudget;
 
 /**
  * The cutting problem with fractions of boards allowed, over all patterns: columns are made as they are needed. From
@@ -23,7 +24,7 @@ final class Relaxation {
     record Share(Pattern pattern, double amount) {}
 
     private final WholeProblem problem;
-    private final CuttingBudget budget;
+    private final SearchBudget budget;
     private final Knapsack knapsack;
     private final Master master;
     private final int items;
@@ -42,7 +43,7 @@ final class Relaxation {
     private final long[] enough;
     private long bound;
 
-    Relaxation(WholeProblem problem, CuttingBudget budget) {
+    Relaxation(WholeProblem problem, SearchBudget budget) {
         this.problem = problem;
         this.budget = budget;
         knapsack = new Knapsack(problem, budget);

@@ -110,7 +110,7 @@ public sealed interface Replan {
 
         Map<String, Integer> done = new HashMap<>();
         for (Sawn board : sawn) board.cut().forEach(id -> done.merge(id, 1, Integer::sum));
-        List<CuttingProblem.Demand> wanted = wanted(problem, done);
+        List<CuttingProblem.Demand> wanted = problem.counted(piece -> piece.count() - done.getOrDefault(piece.id(), 0));
         List<CuttingProblem.Stock> all = there(problem, stock, pieces, sawn);
         CuttingResult without = CuttingSolver.solve(problem.with(all, wanted), effort);
         problem.stock().stream().filter(board -> board.available().isEmpty()).forEach(all::add);
@@ -127,16 +127,6 @@ public sealed interface Replan {
                 wantedCount - lacking,
                 without.unplaced(),
                 bought(problem, result));
-    }
-
-    /** The pieces that are not done. */
-    private static List<CuttingProblem.Demand> wanted(CuttingProblem problem, Map<String, Integer> done) {
-        List<CuttingProblem.Demand> wanted = new ArrayList<>();
-        for (var piece : problem.pieces()) {
-            int count = piece.count() - done.getOrDefault(piece.id(), 0);
-            if (count > 0) wanted.add(piece.with(count));
-        }
-        return wanted;
     }
 
     /** What is left of the boards told of, and the limited ones that nothing was told of. */

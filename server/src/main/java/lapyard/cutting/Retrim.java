@@ -74,12 +74,7 @@ final class Retrim {
     }
 
     private List<CuttingProblem.Demand> demands(Map<String, Integer> counts) {
-        List<CuttingProblem.Demand> demands = new ArrayList<>();
-        for (var piece : problem.pieces()) {
-            int count = counts.getOrDefault(piece.id(), 0);
-            if (count > 0 && pieces.get(piece.id()) == piece) demands.add(piece.with(count));
-        }
-        return demands;
+        return problem.counted(piece -> pieces.get(piece.id()) == piece ? counts.getOrDefault(piece.id(), 0) : 0);
     }
 
     private List<CuttingProblem.Stock> left(List<CuttingResult.BoardLine> kept) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.working.Effort;
+import lapyard.working.SearchBudget;
 
 /**
  * Among plans of equal money and boards, one that is better to work with: first the shortest boards on hand, then the
@@ -14,7 +15,7 @@ import lapyard.working.Effort;
  *
  * @param keep shortest offcut worth keeping, in weight units
  */
-record Tidying(WholeProblem problem, Filling filling, Effort effort, CuttingBudget budget, long keep) {
+record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudget budget, long keep) {
     private static final int TARGETS = 12;
     private static final int MOST_PATTERNS = 250;
     private static final int PASSES = 4;

@@ -46,14 +46,8 @@ final class WorthSteps {
 
     /** The most that fits in this room. */
     long at(int room) {
-        int from = 0;
-        int to = count - 1;
-        while (from < to) {
-            int middle = (from + to + 1) >>> 1;
-            if (length[middle] <= room) from = middle;
-            else to = middle - 1;
-        }
-        return worth[from];
+        int step = Arrays.binarySearch(length, 0, count, room);
+        return worth[step < 0 ? -step - 2 : step];
     }
 
     /** Writes the most for each room into this table. */

@@ -2,6 +2,7 @@ package lapyard.stages;
 
 import java.util.Arrays;
 import lapyard.stages.Placing.Times;
+import lapyard.working.SearchBudget;
 
 /**
  * The earliest that the last task can end, proved: an end is tried, and refused where waits, the work of any stretch of
@@ -11,7 +12,7 @@ import lapyard.stages.Placing.Times;
  * @see "Baptiste, Le Pape and Nuijten, Satisfiability tests and time-bound adjustments for cumulative scheduling
  *     problems, Annals of Operations Research 92:305-333 (1999): the work that a stretch must hold"
  */
-record Bound(Net net, Priority priority, StagingBudget budget) {
+record Bound(Net net, Priority priority, SearchBudget budget) {
     /** Tasks up to which every stretch between a head and a latest end is looked at, and every pair of tasks. */
     private static final int STRETCHES = 500;
     private static final int PAIRS = 150;

@@ -3,6 +3,7 @@ package lapyard.stages;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import lapyard.stages.Placing.Times;
+import lapyard.working.SearchBudget;
 
 /**
  * Search for the earliest end: a population of orders, crossed and shaken; each child is placed, pushed to the latest
@@ -29,14 +30,14 @@ final class Evolution {
     private final Net net;
     private final Priority priority;
     private final Placing placing;
-    private final StagingBudget budget;
+    private final SearchBudget budget;
     private final int bound;
     private final SplittableRandom random = new SplittableRandom(1);
     private final Times best;
     private final boolean[] taken;
 
     /** @param best is replaced by whatever is better */
-    Evolution(Net net, Priority priority, Placing placing, StagingBudget budget, int bound, Times best) {
+    Evolution(Net net, Priority priority, Placing placing, SearchBudget budget, int bound, Times best) {
         this.net = net;
         this.priority = priority;
         this.placing = placing;

@@ -2,6 +2,7 @@ package lapyard.stages;
 
 import java.util.Arrays;
 import lapyard.working.BrokenRule;
+import lapyard.working.SearchBudget;
 
 /**
  * When each task begins and ends, made by taking tasks one by one and placing each as early, or as late, as it goes.
@@ -17,7 +18,7 @@ final class Placing {
     private static final int PATTERN_UNITS = 64;
 
     private final Net net;
-    private final StagingBudget budget;
+    private final SearchBudget budget;
     private final int resources;
     /** What is there in the first clock units, resource by resource; repeats for ever. */
     private final int[] pattern;
@@ -28,7 +29,7 @@ final class Placing {
     /** By kind of task and worked unit where it is known that the units from there on are too full: the other end of these. */
     private final int[][] full;
 
-    Placing(Net net, StagingBudget budget) {
+    Placing(Net net, SearchBudget budget) {
         this.net = net;
         this.budget = budget;
         resources = net.resources;

@@ -6,6 +6,7 @@ import java.util.Map;
 import lapyard.stages.Placing.Times;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 
 /**
  * When to do each task so that all ends early: tasks in an order of priority, each placed as early as it goes, then
@@ -30,7 +31,7 @@ public final class StagingSolver {
 
     /** @param progress hears of ends in clock units; where tasks are due or kept together, of the first alone */
     public static StagingResult solve(StagingProblem problem, Effort effort, Progress progress) {
-        StagingBudget budget = new StagingBudget(effort, progress);
+        SearchBudget budget = SearchBudget.patient(effort, progress);
         Net net = new Net(problem);
         Priority priority = new Priority(net);
         Placing placing = new Placing(net, budget);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import lapyard.stages.Placing.Times;
+import lapyard.working.SearchBudget;
 
 /**
  * Refuses an end by trying all schedules, and learns from each contradiction which starts cannot go together. A number says at which
@@ -20,7 +21,7 @@ final class StartSearch {
     private static final int TURNS_A_TURN = 2;
 
     private final Net net;
-    private final StagingBudget budget;
+    private final SearchBudget budget;
     private final double share;
     /** By resource: the tasks that use it, those that use most first. */
     private final int[][] users;
@@ -36,7 +37,7 @@ final class StartSearch {
     private boolean settled;
 
     /** @param share of the budget after which it gives up, refusing nothing */
-    StartSearch(Net net, StagingBudget budget, double share) {
+    StartSearch(Net net, SearchBudget budget, double share) {
         this.net = net;
         this.budget = budget;
         this.share = share;

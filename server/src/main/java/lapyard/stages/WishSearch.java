@@ -3,6 +3,7 @@ package lapyard.stages;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import lapyard.stages.Placing.Times;
+import lapyard.working.SearchBudget;
 
 /**
  * Search where more is wished than an early end: first that due tasks are not late, then that the last period of work is
@@ -17,12 +18,12 @@ final class WishSearch {
     private final Net net;
     private final Priority priority;
     private final Placing placing;
-    private final StagingBudget budget;
+    private final SearchBudget budget;
     private final Times best;
     private final SplittableRandom random = new SplittableRandom(1);
     private long[] bestScore;
 
-    WishSearch(Net net, Priority priority, Placing placing, StagingBudget budget, Times best) {
+    WishSearch(Net net, Priority priority, Placing placing, SearchBudget budget, Times best) {
         this.net = net;
         this.priority = priority;
         this.placing = placing;

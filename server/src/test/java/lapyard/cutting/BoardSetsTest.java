@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BoardSetsTest {
     private static final Effort EFFORT = Effort.ofSteps(1_000_000, 20_000);
 
-    private final CuttingBudget budget = new CuttingBudget(EFFORT);
+    private final SearchBudget budget = SearchBudget.whole(EFFORT, Progress.UNHEARD);
 
     private BoardSets sets(WholeProblem problem) {
         Relaxation root = new Relaxation(problem, budget);
@@ -115,7 +117,7 @@ class BoardSetsTest {
             pieces[i + 1] = 2 + random.nextInt(6);
         }
         WholeProblem problem = new Intake(Jobs.job("many", 4, 0, stock, Jobs.pieces(pieces))).whole();
-        CuttingBudget few = new CuttingBudget(Effort.ofSteps(40_000));
+        SearchBudget few = SearchBudget.whole(Effort.ofSteps(40_000), Progress.UNHEARD);
         Relaxation root = new Relaxation(problem, few);
         root.solve(Long.MAX_VALUE, 1000);
         long from = few.steps();

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 
 /** Whole plans out of fractional ones: whatever they begin with, all is cut once, from boards that there are, and never for more. */
 class DivingTest {
-    private final CuttingBudget budget = new CuttingBudget(Effort.ofSteps(10_000_000));
+    private final SearchBudget budget = SearchBudget.whole(Effort.ofSteps(10_000_000), Progress.UNHEARD);
 
     @Test
     void aDiveCutsEverythingAndNeverCostsMore() {

@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 
 /** First plans, and what is made of a plan without more money: whatever they begin with, nothing is lost and nothing that they look for is left. */
 class FillingTest {
-    private final CuttingBudget budget = new CuttingBudget(Effort.ofSteps(100_000_000));
+    private final SearchBudget budget = SearchBudget.whole(Effort.ofSteps(100_000_000), Progress.UNHEARD);
     private final Random random = new Random(827);
 
     /** @param plain no good faces, and boards on hand that cost nothing */

@@ -11,6 +11,8 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,7 +43,7 @@ class FullBoardsTest {
     @CsvSource({"51, false, 12300", "57, false, 3400", "61, false, 3450", "51, true, 13100", "57, true, 3600", "61, true, 7000"})
     void augmentedJobsAreSettledInFewSteps(long seed, boolean split, int steps) {
         WholeProblem problem = new Intake(Shapes.augmented(split, seed).problem()).whole();
-        CuttingBudget budget = new CuttingBudget(Effort.ofSteps(2_000_000));
+        SearchBudget budget = SearchBudget.whole(Effort.ofSteps(2_000_000), Progress.UNHEARD);
         FullBoards full = new FullBoards(problem, budget);
         assertEquals(split, full.on(65, 2_000_000) != null);
         assertTrue(full.complete());
@@ -62,7 +64,7 @@ class FullBoardsTest {
             int[] lengths = cutUp(boards, board, spare, random);
             WholeProblem problem = new Intake(Shapes.single("small", board, lengths)).whole();
             int unit = (int) (problem.micronsAUnit / 1000);
-            FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
+            FullBoards full = new FullBoards(problem, SearchBudget.whole(Effort.ofSteps(1_000_000), Progress.UNHEARD));
             Solution plan = full.on(boards, 100_000);
             boolean can = canHold(lengths, 0, new int[boards], board);
             assertEquals(can, plan != null, "seed " + seed + ", job " + job);
@@ -94,7 +96,7 @@ class FullBoardsTest {
                         IntStream.of(801, 699, 785, 715, 44, 676, 180), IntStream.rangeClosed(1, 14).map(each -> 20 * each)).toArray();
         assertTrue(canHold(lengths, 0, new int[3], 2000));
         WholeProblem problem = new Intake(Shapes.single("left out", 2000, lengths)).whole();
-        FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
+        FullBoards full = new FullBoards(problem, SearchBudget.whole(Effort.ofSteps(1_000_000), Progress.UNHEARD));
         assertNull(full.on(3, 100_000));
         assertFalse(full.complete());
     }
@@ -139,7 +141,7 @@ class FullBoardsTest {
     void claimsNoProofWhereItsStepsWereOver() {
         int[] lengths = Shapes.THREE_BOARDS_IN_FOUR[0];
         WholeProblem problem = new Intake(Shapes.single("short", IntStream.of(lengths).sum() / 3, lengths)).whole();
-        FullBoards full = new FullBoards(problem, new CuttingBudget(Effort.ofSteps(1_000_000)));
+        FullBoards full = new FullBoards(problem, SearchBudget.whole(Effort.ofSteps(1_000_000), Progress.UNHEARD));
         assertNull(full.on(3, 0));
         assertFalse(full.complete());
         assertNull(full.on(3, 100_000));

@@ -15,6 +15,8 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -34,7 +36,7 @@ class KnapsackTest {
         }
     }
 
-    private final CuttingBudget budget = new CuttingBudget(Effort.ofSteps(1_000_000));
+    private final SearchBudget budget = SearchBudget.whole(Effort.ofSteps(1_000_000), Progress.UNHEARD);
     private final Random random = new Random(825);
 
     /** Up to six lengths and three boards; thousandths of a millimetre are the unit, as one length is odd. */

@@ -3,6 +3,8 @@ package lapyard.cutting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Random;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -19,7 +21,7 @@ class PartsTest {
             int demands = 2 + random.nextInt(12);
             int limits = random.nextInt(4);
             int rows = demands + limits;
-            Master master = new Master(demands, limits, new CuttingBudget(CuttingSolver.FULL));
+            Master master = new Master(demands, limits, SearchBudget.whole(CuttingSolver.FULL, Progress.UNHEARD));
             ExpressionsBasedModel model = new ExpressionsBasedModel();
             Expression[] lines = new Expression[rows];
             int[] want = random.ints(demands, 0, 20).toArray();

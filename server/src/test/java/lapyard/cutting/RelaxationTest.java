@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -19,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class RelaxationTest {
     private static final double NEAR = 1e-5;
 
-    private final CuttingBudget budget = new CuttingBudget(Effort.ofSteps(10_000_000));
+    private final SearchBudget budget = SearchBudget.whole(Effort.ofSteps(10_000_000), Progress.UNHEARD);
     private final Random random = new Random(826);
 
     /** Any covering programme, with what is asked for and what there is changed between two looks, and columns let in and shut out. */
@@ -143,7 +145,7 @@ class RelaxationTest {
                 assertTrue((look > 0 || value >= least - near) && value < Math.max(bound, least) + near, seed + ": " + value + " of " + least);
                 if (bound >= Math.ceil(least - near)) met++;
                 // cut short, by rounds or by steps, the bound is lower but holds
-                Relaxation early = new Relaxation(problem, look == 0 ? budget : new CuttingBudget(Effort.ofSteps(1)));
+                Relaxation early = new Relaxation(problem, look == 0 ? budget : SearchBudget.whole(Effort.ofSteps(1), Progress.UNHEARD));
                 early.of(left, boards);
                 if (!early.solve(Long.MAX_VALUE, look == 0 ? 1 : 1000)) cutShort++;
                 assertTrue(early.bound() <= Math.ceil(least + near), seed + ": " + early.bound() + " early, of " + least);

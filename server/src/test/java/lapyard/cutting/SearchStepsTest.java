@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -38,7 +40,7 @@ class SearchStepsTest {
     void theBestPlanIsProvedInFewSteps(String shape, int seed, long boards, long money, long steps) {
         WholeProblem problem = new Intake(job(shape, seed)).whole();
         Effort effort = Effort.ofSteps(100_000, 6_000);
-        CuttingBudget budget = new CuttingBudget(effort);
+        SearchBudget budget = SearchBudget.whole(effort, Progress.UNHEARD);
         CuttingSearch search = new CuttingSearch(problem, null, effort, budget);
         Solution plan = search.run();
         assertEquals(boards, plan.boards());

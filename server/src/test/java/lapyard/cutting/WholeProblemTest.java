@@ -15,6 +15,8 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lapyard.working.Effort;
+import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 
 /** What whole numbers say is what the lengths and prices of the job say, each looked at one by one. */
@@ -187,7 +189,7 @@ class WholeProblemTest {
                     assertEquals(scarce && bought ? 0 : Math.min(whole.supply[k], scarce ? whole.supply[k] : whole.mostBoards), question.supply[k]);
                 }
                 if (!scarce) continue;
-                Solution plan = new Filling(question, new CuttingBudget(Effort.ofSteps(100_000))).best(question.demand, question.supply);
+                Solution plan = new Filling(question, SearchBudget.whole(Effort.ofSteps(100_000), Progress.UNHEARD)).best(question.demand, question.supply);
                 assertTrue(question.uncutAtLeast(plan.cost()) <= plan.uncut(), "as much is left over as it costs, or more");
                 assertEquals(plan.uncut(), question.uncutAtLeast(plan.cost() + whole.mostBoards - plan.boards()), 1);
             }
@@ -197,7 +199,7 @@ class WholeProblemTest {
     /** Counted by hand: three steps of patience, two that do not count, and one more after the last gain. */
     @Test
     void patienceEndsAWhileAfterTheLastGain() {
-        CuttingBudget budget = new CuttingBudget(Effort.ofSteps(20));
+        SearchBudget budget = SearchBudget.whole(Effort.ofSteps(20), Progress.UNHEARD);
         assertEquals(20_000, budget.turns());
         Patience patience = new Patience(budget, 3);
         budget.spend(3_000);
@@ -217,7 +219,7 @@ class WholeProblemTest {
         assertTrue(budget.over());
         patience.renew();
         assertTrue(patience.over(), "no patience outlasts the whole");
-        assertEquals(Long.MAX_VALUE, CuttingBudget.turns(Long.MAX_VALUE / 2));
-        assertFalse(new CuttingBudget(Effort.ofSteps(1)).over());
+        assertEquals(Long.MAX_VALUE, SearchBudget.turns(Long.MAX_VALUE / 2));
+        assertFalse(SearchBudget.whole(Effort.ofSteps(1), Progress.UNHEARD).over());
     }
 }

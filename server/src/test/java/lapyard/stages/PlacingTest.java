@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 
 /** Tasks placed one by one, against every start tried clock unit by clock unit. */
@@ -67,7 +68,7 @@ class PlacingTest {
     void eachTaskLiesWhereTryingEveryStartPutsIt() {
         for (int seed = 1; seed <= 12; seed++) {
             Net net = new Net(problem(new Random(seed), 250));
-            StagingBudget budget = new StagingBudget(Effort.ofSteps(1), Progress.UNHEARD);
+            SearchBudget budget = SearchBudget.patient(Effort.ofSteps(1), Progress.UNHEARD);
             Placing placing = new Placing(net, budget);
             Placing.Times times = new Placing.Times(net.n);
             for (int pass = 0; pass < 2; pass++) {

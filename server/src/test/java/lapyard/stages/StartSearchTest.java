@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
+import lapyard.working.SearchBudget;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -91,14 +92,14 @@ class StartSearchTest {
     void refusesNothingWhenItsStepsAreOver() {
         StagingProblem problem = StagingJobs.scarce(15, 6);
         Net net = new Net(problem);
-        StagingBudget budget = new StagingBudget(Effort.ofSteps(1), Progress.UNHEARD);
+        SearchBudget budget = SearchBudget.patient(Effort.ofSteps(1), Progress.UNHEARD);
         int end = StagingSolver.solve(problem, Effort.ofSteps(1_000)).makespan();
         assertFalse(new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end)));
     }
 
     private static boolean refuses(StagingProblem problem, int end) {
         Net net = new Net(problem);
-        StagingBudget budget = new StagingBudget(Effort.ofSteps(10_000), Progress.UNHEARD);
+        SearchBudget budget = SearchBudget.patient(Effort.ofSteps(10_000), Progress.UNHEARD);
         return new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end));
     }
 
