@@ -11,24 +11,22 @@ import lapyard.plan.Finding.Amount;
 public sealed interface Fact {
     /** The number with its unit; 0 with an empty unit if the fact is not a number. */
     default Amount amount() {
-        return new Amount(0, "");
+        if (this instanceof Length length) return new Amount(round(length.mm, 1), "mm");
+        if (this instanceof Screw screw) return new Amount(round(screw.mm, 1), "mm");
+        if (this instanceof Measured measured) return new Amount(round(measured.value, measured.decimals), measured.measure.code());
+        if (this instanceof Money money) return new Amount(money.amountOf.doubleValue(), money.currency);
+        if (this instanceof PersonHours work) return new Amount(round(work.hours, 1), "person-hours");
+        if (this instanceof Count count) return new Amount(count.count, count.noun);
+        if (this instanceof Percent percent) return new Amount(round(percent.share * 100, 1), "percent");
+        if (this instanceof Angle angle) return new Amount(round(angle.degrees, 1), "degrees");
+        return this instanceof Plain plain ? new Amount(plain.value, plain.unit) : new Amount(0, "");
     }
 
     /** A length, in mm. */
-    record Length(double mm) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(mm, 1), "mm");
-        }
-    }
+    record Length(double mm) implements Fact {}
 
     /** The length of a screw, in mm. */
-    record Screw(double mm) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(mm, 1), "mm");
-        }
-    }
+    record Screw(double mm) implements Fact {}
 
     /** Two or three lengths, in mm, as in 3960 x 2460. */
     record Size(List<Double> mm) implements Fact {
@@ -48,50 +46,20 @@ public sealed interface Fact {
     record Spot(double xMm, double yMm) implements Fact {}
 
     /** An area, a volume, a mass, a force, a pressure on the ground: in the unit of its measure, {@code decimals} as JSON shows it. */
-    record Measured(double value, Measure measure, int decimals) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(value, decimals), measure.code());
-        }
-    }
+    record Measured(double value, Measure measure, int decimals) implements Fact {}
 
     /** @param currency ISO 4217 code */
-    record Money(BigDecimal amountOf, String currency) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(amountOf.doubleValue(), currency);
-        }
-    }
+    record Money(BigDecimal amountOf, String currency) implements Fact {}
 
-    record PersonHours(double hours) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(hours, 1), "person-hours");
-        }
-    }
+    record PersonHours(double hours) implements Fact {}
 
     /** A count of things. {@code noun} is their name in the plural, as in {@code walls}. */
-    record Count(long count, String noun) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(count, noun);
-        }
-    }
+    record Count(long count, String noun) implements Fact {}
 
     /** A share, 1 being all of it. */
-    record Percent(double share) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(share * 100, 1), "percent");
-        }
-    }
+    record Percent(double share) implements Fact {}
 
-    record Angle(double degrees) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(round(degrees, 1), "degrees");
-        }
-    }
+    record Angle(double degrees) implements Fact {}
 
     /** A slope, given as the run for a rise of 1; infinite where it is level. */
     record Slope(double run) implements Fact {}
@@ -119,12 +87,7 @@ public sealed interface Fact {
     }
 
     /** A number in any other unit, which is written after it. */
-    record Plain(double value, String unit) implements Fact {
-        @Override
-        public Amount amount() {
-            return new Amount(value, unit);
-        }
-    }
+    record Plain(double value, String unit) implements Fact {}
 
     static Fact mm(double mm) {
         return new Length(mm);

@@ -1,5 +1,7 @@
 package lapyard.sheets;
 
+import java.util.Arrays;
+
 /** The most that pieces side by side are worth in so much width, as the widths at which it grows. Begins as no piece, worth 0. */
 final class BarWorth {
     private int[] width = new int[16];
@@ -42,14 +44,8 @@ final class BarWorth {
     }
 
     double at(int room) {
-        int from = 0;
-        int to = count - 1;
-        while (from < to) {
-            int middle = (from + to + 1) >>> 1;
-            if (width[middle] <= room) from = middle;
-            else to = middle - 1;
-        }
-        return worth[from];
+        int step = Arrays.binarySearch(width, 0, count, room);
+        return worth[step < 0 ? -step - 2 : step];
     }
 
     /** The way in which this piece lies beside these in the bar of most worth; -1 where it does not. */

@@ -39,34 +39,22 @@ final class Block {
         this.second = second;
     }
 
+    private Block(long width, long height, Join join, Block first, Block second) {
+        this(width, height, first.area + second.area, first.pieces + second.pieces, -1, join, first, second);
+    }
+
     static Block piece(int type, long width, long height) {
         return new Block(width, height, width * height, 1, type, Join.NONE, null, null);
     }
 
     /** Both start at the same running distance; {@code second} lies further across the roll. */
     static Block beside(Block first, Block second) {
-        return new Block(
-                first.width + second.width,
-                Math.max(first.height, second.height),
-                first.area + second.area,
-                first.pieces + second.pieces,
-                -1,
-                Join.BESIDE,
-                first,
-                second);
+        return new Block(first.width + second.width, Math.max(first.height, second.height), Join.BESIDE, first, second);
     }
 
     /** Both start at the same edge; {@code second} lies further along the roll. */
     static Block after(Block first, Block second) {
-        return new Block(
-                Math.max(first.width, second.width),
-                first.height + second.height,
-                first.area + second.area,
-                first.pieces + second.pieces,
-                -1,
-                Join.AFTER,
-                first,
-                second);
+        return new Block(Math.max(first.width, second.width), first.height + second.height, Join.AFTER, first, second);
     }
 
     /** The same block turned by 90 degrees, every piece in it with it. */
