@@ -12,10 +12,6 @@ import lapyard.geometry.Point;
  * @param origin the paper place of the real (0, 0)
  */
 record View(Scale scale, Point origin, boolean turned) {
-    View(Scale scale, Point origin) {
-        this(scale, origin, false);
-    }
-
     /** As large as a usual scale allows in the middle of a field with a rim. */
     static View usual(Box extent, Box field, double rim, boolean imperial) {
         return centred(Scale.usual(SheetLayout.needs(extent, field, rim) - 1e-9, imperial), extent, field);
@@ -23,8 +19,7 @@ record View(Scale scale, Point origin, boolean turned) {
 
     /** What has this extent in the middle of a field. */
     static View centred(Scale scale, Box extent, Box field) {
-        return new View(scale, field.centre().plus(-scale.paperMm(extent.centre().x()),
-                scale.paperMm(extent.centre().y())));
+        return new View(scale, field.centre().plus(-scale.paperMm(extent.centre().x()), scale.paperMm(extent.centre().y())), false);
     }
 
     Point on(Point real) {

@@ -1,8 +1,6 @@
 package lapyard.rest;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.HashMap;
@@ -87,14 +85,14 @@ final class PageFiles {
         if (!head) response.getOutputStream().write(file.output().bytes());
     }
 
-    private PageFile file(String path) throws IOException {
+    private PageFile file(String path) {
         PageFile known = read.get(path);
         if (known != null) return known;
         String resource = resources.get(path);
         byte[] bytes = switch (path) {
             case SCRIPT -> PageBundle.script("main.js", this::text).getBytes(StandardCharsets.UTF_8);
             case STYLES -> PageBundle.styles(text("css/all.css"), this::text).getBytes(StandardCharsets.UTF_8);
-            default -> bytes(resource);
+            default -> Packed.bytes(loader, resource);
         };
         String type = TYPES.get(resource.substring(resource.lastIndexOf('.') + 1));
         String policy = String.format(POLICY, type.startsWith("text/html") ? inlineScripts(bytes) : "");
@@ -103,19 +101,8 @@ final class PageFiles {
         return file;
     }
 
-    private byte[] bytes(String resource) throws IOException {
-        try (InputStream stream = loader.getResourceAsStream(resource)) {
-            if (stream == null) throw new IOException("no file " + resource);
-            return stream.readAllBytes();
-        }
-    }
-
     private String text(String file) {
-        try {
-            return new String(bytes(FOLDER + file), StandardCharsets.UTF_8);
-        } catch (IOException missing) {
-            throw new UncheckedIOException(missing);
-        }
+        return new String(Packed.bytes(loader, FOLDER + file), StandardCharsets.UTF_8);
     }
 
     /** The page's own inline scripts, such as its import map, are let through by their hash. */

@@ -1,8 +1,5 @@
 package lapyard.rest;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +15,7 @@ public record Samples(ClassLoader loader) {
         List<NewGarden> samples = new ArrayList<>();
         for (String file : Packed.files(loader, FOLDER)) {
             if (!file.matches("[a-z0-9][a-z0-9-]{0,39}\\.json")) continue;
-            String text = text(file);
+            String text = new String(Packed.bytes(loader, FOLDER + file), StandardCharsets.UTF_8);
             String id = file.substring(0, file.length() - ".json".length());
             samples.add(new NewGarden(id, Documents.name(text), text));
         }
@@ -27,13 +24,5 @@ public record Samples(ClassLoader loader) {
 
     Optional<NewGarden> find(String id) {
         return all().stream().filter(sample -> sample.id().equals(id)).findFirst();
-    }
-
-    private String text(String file) {
-        try (InputStream stream = loader.getResourceAsStream(FOLDER + file)) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException damaged) {
-            throw new UncheckedIOException("the program's own " + FOLDER + file + " cannot be read", damaged);
-        }
     }
 }

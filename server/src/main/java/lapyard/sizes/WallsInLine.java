@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -64,32 +67,19 @@ final class WallsInLine {
 
     /** What moves each of two walls of different beds that lie in one line and face the same way. */
     List<List<Map<Part, Double>>> inLine() {
-        List<List<Map<Part, Double>>> pairs = new ArrayList<>();
-        for (int i = 0; i < walls.size(); i++) {
-            for (int j = i + 1; j < walls.size(); j++) {
-                Wall one = walls.get(i);
-                Wall other = walls.get(j);
-                if (one.bed() != other.bed() && one.out().dot(other.out()) > 1 - STRAIGHT && Math.abs(beyond(one.from(), other.from(), one.out())) <= EQUAL_MM) {
-                    pairs.add(List.of(one.rates(), other.rates()));
-                }
-            }
-        }
-        return pairs;
+        return pairs(walls, Wall::rates, (one, other) -> one.bed() != other.bed() && one.out().dot(other.out()) > 1 - STRAIGHT
+                && Math.abs(beyond(one.from(), other.from(), one.out())) <= EQUAL_MM);
     }
 
     /** What moves each of two equal gaps that follow each other in a row. */
     List<List<Map<Part, Double>>> equalGaps() {
-        List<Gap> gaps = gaps();
-        List<List<Map<Part, Double>>> pairs = new ArrayList<>();
-        for (int i = 0; i < gaps.size(); i++) {
-            for (int j = i + 1; j < gaps.size(); j++) {
-                Gap one = gaps.get(i);
-                Gap other = gaps.get(j);
-                boolean row = Math.abs(one.one().out().dot(other.one().out())) > 1 - STRAIGHT;
-                if (row && one.shares(other) && Math.abs(one.mm() - other.mm()) <= EQUAL_MM) pairs.add(List.of(one.rates(), other.rates()));
-            }
-        }
-        return pairs;
+        return pairs(gaps(), Gap::rates, (one, other) -> Math.abs(one.one().out().dot(other.one().out())) > 1 - STRAIGHT
+                && one.shares(other) && Math.abs(one.mm() - other.mm()) <= EQUAL_MM);
+    }
+
+    private static <T> List<List<Map<Part, Double>>> pairs(List<T> all, Function<T, Map<Part, Double>> rates, BiPredicate<T, T> belong) {
+        return IntStream.range(0, all.size()).boxed().flatMap(i -> all.subList(i + 1, all.size()).stream()
+                .filter(other -> belong.test(all.get(i), other)).map(other -> List.of(rates.apply(all.get(i)), rates.apply(other)))).toList();
     }
 
     private List<Gap> gaps() {
