@@ -92,7 +92,10 @@ class RetrimTest {
         assertEquals(7, result.boards());
         assertEquals(List.of(), result.unplaced());
         assertEquals(List.of(1, 2), List.copyOf(new TreeSet<>(result.plan().stream().map(line -> line.pieces().get(0).equals("early") ? 1 : 2).toList())));
-        assertEquals("late", result.plan().get(result.plan().size() - 1).pieces().get(0), "boards stand in the order in which they are cut");
+        for (var mirrored : List.of(result, on(stock, piece("early", 1000, 1, 1), piece("late", 1000, 5, 2)))) {
+            assertEquals("early", mirrored.plan().get(0).pieces().get(0), "boards stand in the order in which they are cut");
+            assertEquals("late", mirrored.plan().get(mirrored.plan().size() - 1).pieces().get(0));
+        }
     }
 
     /** Two of 1000 on a board leave no room for a trim; 1000, a trim of 100 and 900 fill one to its end. */
