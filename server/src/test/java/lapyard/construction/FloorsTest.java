@@ -177,7 +177,7 @@ class FloorsTest {
         int choice = 0;
         int byLiner = 0;
         int byCut = 0;
-        for (int i = 0; i < 120; i++) {
+        for (int i = 0; i < 80; i++) {
             // steps of one length give splits that are told apart by their cuts alone
             Bed bed = Beds.bed("X", i % 2 == 0 ? RandomOutlines.of(random, 450, 1100) : RandomOutlines.of(random, 600, 600), 3, Lap.TURNING);
             Outline inner = Inset.of(bed.outline(), 100);

@@ -54,7 +54,7 @@ class ScrewsAndNotchesTest {
         int held = 0;
         int none = 0;
         for (double t = 20; t <= 120; t += 5) {
-            for (double screw = 30; screw <= 200; screw += 2) {
+            for (double screw = 30; screw <= 200; screw += 3) {
                 String name = screw + " in " + t;
                 List<Quantity> quantities = new ArrayList<>();
                 List<Finding> findings = new ArrayList<>();
@@ -84,7 +84,7 @@ class ScrewsAndNotchesTest {
                 }
             }
         }
-        assertTrue(broken > 100 && near > 100 && held > 100 && none > 100, broken + " " + near + " " + held + " " + none);
+        assertTrue(broken > 100 && near > 100 && held > 100 && none > 60, broken + " " + near + " " + held + " " + none);
     }
 
     private static String advised(double mm) {
@@ -188,7 +188,7 @@ class ScrewsAndNotchesTest {
         int wide = 0;
         int none = 0;
         List<Outline> outlines = List.of(Beds.M, Beds.U, Beds.outline(0, 0, 2100, 0, 2400, 300, 2400, 1200, 0, 1200), Outline.rectangle(6000, 1200), Outline.rectangle(1000, 600));
-        for (int i = 0; i < 1500; i++) {
+        for (int i = 0; i < 1000; i++) {
             Outline outline = outlines.get(i % outlines.size());
             int side = random.nextInt(outline.sides());
             double length = outline.sideMm(side);

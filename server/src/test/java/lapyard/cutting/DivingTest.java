@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Random;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
@@ -21,13 +22,11 @@ class DivingTest {
         int jobs = 0;
         for (long seed = 4001; seed <= 4150; seed++) {
             Random random = new Random(seed);
-            WholeProblem problem = new Intake(BruteForceTest.random(seed)).whole();
+            Dives dives = new Dives(BruteForceTest.random(seed));
+            WholeProblem problem = dives.problem;
             if (problem.items() == 0) continue;
-            Filling filling = new Filling(problem, budget);
-            Relaxation relaxation = new Relaxation(problem, budget);
-            relaxation.solve(Long.MAX_VALUE, 1000);
-            long bound = relaxation.bound();
-            Diving diving = new Diving(problem, relaxation, filling, budget);
+            long bound = dives.bound;
+            Diving diving = dives.diving;
             Solution best = each(problem);
             for (int turn = 0; turn < 3; turn++) {
                 long before = best.cost();
@@ -54,23 +53,55 @@ class DivingTest {
         return plan;
     }
 
-    /** Cut from boards without waste, so the least is known; what is met by fractions in use comes out of the first dive or of those that lean elsewhere. */
+    /**
+     * Fractions rounded step by step come within a board of their bound, and nearly always to it: Waescher and Gau, OR Spektrum 18 (1996) 131-144.
+     * Where boards cut up without waste are put together again, dives that lean elsewhere find what the first does not.
+     */
     @Test
-    void boardsCutUpArePutTogetherAgain() {
+    void aDiveOfOneKindOfBoardEndsAtItsBoundOrABoardAbove() {
+        int first = 0;
         int found = 0;
-        for (int seed = 1; seed <= 12; seed++) {
-            Shapes.Case planted = Shapes.planted(4 + seed, 4800, 3, 8, seed);
-            WholeProblem problem = new Intake(planted.problem()).whole();
-            Filling filling = new Filling(problem, budget);
+        for (int seed = 31; seed <= 38; seed++) {
+            for (CuttingProblem job : List.of(Shapes.trade(seed - 16, 10 * seed - 240, 1, 0, seed).problem(), Shapes.planted(seed - 13, 4800, 3, 10, seed + 20).problem())) {
+                Dives dives = new Dives(job);
+                Solution best = dives.diving.dive(each(dives.problem), null);
+                FillingTest.check(dives.problem, best);
+                assertTrue(best.cost() <= dives.bound + 1, best.cost() + " of " + dives.bound);
+                if (best.cost() == dives.bound) first++;
+                for (int turn = 0; turn < 6; turn++) best = dives.diving.dive(best, new Random(turn));
+                FillingTest.check(dives.problem, best);
+                if (best.cost() == dives.bound) found++;
+            }
+        }
+        assertTrue(first >= 12 && found >= 15 && found > first, "the bound met by the first dive in " + first + ", then in " + found + " of 16");
+    }
+
+    /** Over the bound of fractions a dive wastes less than half of what the plain filling does. */
+    @Test
+    void aDiveOfSeveralKindsWastesLessThanHalfOfThePlainFilling() {
+        double wasted = 0;
+        double plain = 0;
+        for (int seed = 41; seed <= 48; seed++) {
+            Dives dives = new Dives(Shapes.trade(seed - 26, 10 * seed - 340, 3, 0, seed).problem());
+            wasted += dives.diving.dive(each(dives.problem), null).cost() / (double) dives.bound - 1;
+            plain += dives.filling.best(dives.problem.demand, dives.problem.supply).cost() / (double) dives.bound - 1;
+        }
+        assertTrue(wasted < 0.5 * plain, wasted + " of " + plain);
+    }
+
+    private final class Dives {
+        final WholeProblem problem;
+        final Filling filling;
+        final long bound;
+        final Diving diving;
+
+        Dives(CuttingProblem job) {
+            problem = new Intake(job).whole();
+            filling = new Filling(problem, budget);
             Relaxation relaxation = new Relaxation(problem, budget);
             relaxation.solve(Long.MAX_VALUE, 1000);
-            Diving diving = new Diving(problem, relaxation, filling, budget);
-            Solution best = each(problem);
-            for (int turn = 0; turn < 6; turn++) best = diving.dive(best, turn == 0 ? null : new Random(turn));
-            FillingTest.check(problem, best);
-            assertTrue(best.boards() <= planted.optimum() + 1, best.boards() + " of " + planted.optimum());
-            if (best.boards() == planted.optimum()) found++;
+            bound = relaxation.bound();
+            diving = new Diving(problem, relaxation, filling, budget);
         }
-        assertTrue(found > 8, "the least found in " + found);
     }
 }
