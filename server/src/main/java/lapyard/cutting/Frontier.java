@@ -43,7 +43,7 @@ final class Frontier {
         capacity = problem.capacity[stock];
         List<Integer> items = new ArrayList<>();
         for (int i = 0; i < value.length; i++) {
-            if (value[i] > 0 && limit[i] > 0 && problem.holds(stock, i)) items.add(i);
+            if (value[i] > 0 && problem.holds(stock, i)) items.add(i);
         }
         items.sort((a, b) -> {
             int byWorth = Double.compare(value[b] / (double) problem.weight[b], value[a] / (double) problem.weight[a]);
@@ -65,7 +65,7 @@ final class Frontier {
         rank();
         best = worth[ranked[0]];
         if (!complete) best = Math.max(best, relaxed(items));
-        else if (best <= enough) best = Math.max(best, enough);
+        else best = Math.max(best, enough);
     }
 
     /** At least room x value / weight. */
