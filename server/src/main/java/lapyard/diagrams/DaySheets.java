@@ -1,6 +1,5 @@
 package lapyard.diagrams;
 
-import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,8 +32,6 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
 
     private static final double TEXT = 3.6;
     private static final double SMALL = 3.1;
-
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
 
     private static final String CAUTION = "Lift with the legs, two people or more, or wheels, for anything over the limit. Saw and drill by their own instructions."
             + " Retaining walls, decks and services: ask whoever is licensed for them.";
@@ -192,7 +189,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
     }
 
     private static String date(Weekends.Day day) {
-        return day.date().map(DATE::format).orElseGet(() -> day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK) + ", weekend " + day.weekend());
+        return day.date().map(Wording.DAY::format).orElseGet(() -> day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK) + ", weekend " + day.weekend());
     }
 
     /** The sheet that tells how it is done. */

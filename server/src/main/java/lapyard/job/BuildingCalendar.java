@@ -1,5 +1,10 @@
 package lapyard.job;
 
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import biweekly.property.Transparency;
+import biweekly.util.Frequency;
+import biweekly.util.Recurrence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -28,7 +33,24 @@ public final class BuildingCalendar {
     /** What the beds ask for once they stand; parameters as above. */
     public static String care(JobSheet sheet, String id, Instant made, int revision) {
         LocalDate start = sheet.garden().people().crew().dates().start().orElse(assumed(sheet, made));
-        return CareIcs.write(CarePlan.of(sheet).tasks(), new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, start));
+        return care(CarePlan.of(sheet).tasks(), new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, start));
+    }
+
+    /** As RFC 5545 text: a whole day each, again after so many months. @param stamp its assumed start is the first day of work */
+    static String care(List<CarePlan.Task> tasks, WeekendsIcs.Stamp stamp) {
+        ICalendar calendar = WeekendsIcs.calendar("Care", stamp);
+        calendar.getTimezoneInfo().setGlobalFloatingTime(true);
+        for (CarePlan.Task task : tasks) {
+            VEvent event = WeekendsIcs.stamped("care-" + task.id(), stamp);
+            event.setDateStart(WeekendsIcs.wholeDay(CarePlan.due(task, stamp.assumedStart())));
+            event.setSummary(stamp.gardenName() + ": " + task.what() + ", " + task.where());
+            event.setDescription("Why: " + task.why() + ". How often: " + task.often() + " (" + task.source() + ").");
+            event.setTransparency(Transparency.transparent());
+            if (task.months() % 12 == 0 && task.months() > 0) event.setRecurrenceRule(new Recurrence.Builder(Frequency.YEARLY).interval(task.months() / 12).build());
+            else if (task.months() > 0) event.setRecurrenceRule(new Recurrence.Builder(Frequency.MONTHLY).interval(task.months()).build());
+            calendar.addEvent(event);
+        }
+        return WeekendsIcs.text(calendar);
     }
 
     private static LocalDate assumed(JobSheet sheet, Instant made) {

@@ -8,6 +8,7 @@ import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -23,6 +24,8 @@ import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.construction.SlatCut;
 import lapyard.construction.Strip;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.Replan;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Rectangle;
 import lapyard.job.Caution;
@@ -33,10 +36,12 @@ import lapyard.job.MerchantOffers;
 import lapyard.job.Payments;
 import lapyard.job.Provenance;
 import lapyard.job.SawAdvice;
+import lapyard.job.SectionReplan;
 import lapyard.job.StagingCost;
 import lapyard.json.Wire.Exact;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.Later;
+import lapyard.json.Wire.To;
 import lapyard.json.Wire.Unwrapped;
 import lapyard.order.Quote;
 import lapyard.order.Variation;
@@ -45,6 +50,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Joint;
 import lapyard.plan.QuoteTerms;
 import lapyard.plan.RackBoard;
+import lapyard.plan.Tally;
 import lapyard.standing.Standing;
 import lapyard.words.Wording;
 import lapyard.working.Abandonable;
@@ -88,6 +94,14 @@ public final class JobSheetJson {
             List<FloorBay> base, Standing standing) {}
 
     private record Wall(String wall, double lengthMm, boolean seen, Joint joint, double turnDeg) {}
+
+    /** What was done and what is left of each section. */
+    private record Tallied(int day, List<Tally.Done> done, List<Tally.Bought> bought, List<Rest> sections) {}
+
+    private record Rest(String section, int cut, int wanted, @To(3) double needed, @To(3) double there, int fit,
+            List<Lacking> lacking, Map<String, Integer> buy, Optional<BigDecimal> extra, CuttingResult result) {}
+
+    private record Lacking(@To(3) double length, int count) {}
 
     public static ObjectNode of(JobSheet sheet) {
         return Wire.of(new Wire.Picked(whole(sheet, SheetAsk.WHOLE), SheetAsk.WHOLE::has), words(sheet));
@@ -160,10 +174,24 @@ public final class JobSheetJson {
                 sheet.paths(),
                 cuttings(sheet, sheet.cutting()), cuttings(sheet, sheet.strips()),
                 sheet.rolls(), new Later(() -> searches(sheet)),
-                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet, Optional.empty())), new Later(() -> TallyJson.of(sheet)),
+                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet, Optional.empty())), new Later(() -> tally(sheet)),
                 sheet.snags(), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
                 sheet.provenance(), sheet.cautions(), sheet.garden().defaulted());
+    }
+
+    private static Tallied tally(JobSheet sheet) {
+        Tally tally = sheet.garden().people().tally();
+        return new Tallied(
+                tally.day(), tally.done(), tally.bought(),
+                tally.boards().isEmpty() ? List.of() : SectionReplan.of(sheet).sections().stream().map(JobSheetJson::rest).toList());
+    }
+
+    private static Rest rest(SectionReplan rest) {
+        Replan.Planned planned = rest.planned();
+        return new Rest(rest.section(), planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
+                planned.lacking().stream().map(piece -> new Lacking(piece.lengthMm(), piece.count())).toList(), planned.buy(),
+                rest.extra(), planned.result());
     }
 
     private static YardBed fromAbove(JobSheet.BedSheet sheet) {

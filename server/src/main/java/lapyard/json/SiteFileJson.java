@@ -18,6 +18,7 @@ import lapyard.exchange.SiteDrawing;
 import lapyard.exchange.SiteDrawing.Layer;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
+import lapyard.geometry.Jts;
 import lapyard.geometry.Point;
 import lapyard.json.Wire.IfGiven;
 import lapyard.json.Wire.To;
@@ -31,6 +32,7 @@ import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import lapyard.words.Wording;
 import lapyard.working.BrokenRule;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * A yard from a DXF, GeoJSON or CSV file: what is on its layers, and the garden with what was taken of them. The lower left corner of
@@ -128,11 +130,11 @@ public final class SiteFileJson {
         List<Point> all = new ArrayList<>();
         layer.lines().forEach(line -> all.addAll(line.points()));
         layer.spots().forEach(spot -> all.add(spot.at()));
-        Box box = Box.of(all);
+        Envelope box = Jts.box(all);
         long closed = layer.lines().stream().filter(SiteDrawing.Line::closed).count();
         double scale = unit.map(one -> one.mm).orElse(1.0);
-        return new Shown(layer.name(), closed, layer.lines().size() - closed, layer.spots().size(), (box.right() - box.left()) * scale,
-                (box.back() - box.front()) * scale, suggested(layer));
+        return new Shown(layer.name(), closed, layer.lines().size() - closed, layer.spots().size(), box.getWidth() * scale,
+                box.getHeight() * scale, suggested(layer));
     }
 
     /** What the layer's name says; empty where it says nothing. */
@@ -145,14 +147,6 @@ public final class SiteFileJson {
             if (one.getValue().stream().anyMatch(name::contains) && (spots ? !one.getKey().equals(OUTLINE) && !SURFACES.contains(one.getKey()) : !one.getKey().equals(LEVELS)))
                 return one.getKey();
         return "";
-    }
-
-    private record Box(double left, double front, double right, double back) {
-        static Box of(List<Point> points) {
-            return new Box(
-                    points.stream().mapToDouble(Point::x).min().orElse(0), points.stream().mapToDouble(Point::y).min().orElse(0),
-                    points.stream().mapToDouble(Point::x).max().orElse(0), points.stream().mapToDouble(Point::y).max().orElse(0));
-        }
     }
 
     /** Writes what is taken into the garden's ground, or says why not. */
@@ -172,11 +166,11 @@ public final class SiteFileJson {
         List<Point> anchor = new ArrayList<>();
         (yards.isEmpty() ? layers.stream().flatMap(layer -> layer.lines().stream()).toList() : yards).forEach(line -> anchor.addAll(line.points()));
         if (anchor.isEmpty()) layers.forEach(layer -> layer.spots().forEach(spot -> anchor.add(spot.at())));
-        Box box = Box.of(anchor);
+        Envelope box = Jts.box(anchor);
         // a second file of the same yard keeps its own origin only where the yard came with it
-        Box from = hasYard && yards.isEmpty() ? new Box(0, 0, 0, 0) : box;
-        if ((box.right() - box.left()) * unit.mm > LARGEST_MM || (box.back() - box.front()) * unit.mm > LARGEST_MM) {
-            bad.add(new SiteDrawing.Bad(0, "in " + unit.code() + " it is " + Wire.number((box.right() - box.left()) * unit.mm / 1000, 1) + " m by " + Wire.number((box.back() - box.front()) * unit.mm / 1000, 1)
+        Envelope from = hasYard && yards.isEmpty() ? new Envelope(0, 0, 0, 0) : box;
+        if (box.getWidth() * unit.mm > LARGEST_MM || box.getHeight() * unit.mm > LARGEST_MM) {
+            bad.add(new SiteDrawing.Bad(0, "in " + unit.code() + " it is " + Wire.number(box.getWidth() * unit.mm / 1000, 1) + " m by " + Wire.number(box.getHeight() * unit.mm / 1000, 1)
                     + " m, larger than any yard", "give the unit of the file, or take fewer layers"));
             return;
         }
@@ -225,13 +219,13 @@ public final class SiteFileJson {
     }
 
     /** From the file's place and unit to the garden's. */
-    private record Placing(LengthUnit unit, Box from) {
+    private record Placing(LengthUnit unit, Envelope from) {
         JsonNode mm(double length) {
             return Wire.number(length * unit.mm, 1);
         }
 
         ArrayNode point(Point point) {
-            return DocumentText.MAPPER.createArrayNode().add(mm(point.x() - from.left())).add(mm(point.y() - from.front()));
+            return DocumentText.MAPPER.createArrayNode().add(mm(point.x() - from.getMinX())).add(mm(point.y() - from.getMinY()));
         }
 
         ArrayNode line(List<Point> points) {

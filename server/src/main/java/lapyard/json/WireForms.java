@@ -2,6 +2,7 @@ package lapyard.json;
 
 import static lapyard.json.CuttingJson.EXACT;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -45,6 +46,7 @@ import lapyard.job.Provenance;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
 import lapyard.job.TryOut;
+import lapyard.json.Wire.Exact;
 import lapyard.json.Wire.Form;
 import lapyard.json.Wire.Part;
 import lapyard.json.Wire.To;
@@ -119,9 +121,9 @@ final class WireForms<T> {
         of(Batches.Draw.class).called("marks", "pieces");
         of(Batches.Setting.class).also("pieces").called("draws", "from").first("stopMm", "pieces");
         of(JobSheet.Ripping.class).without("ripsPerBoard").also("rips");
-        of(SawWork.class).without("problem", "marks").ifGiven("ripping").also("onHand", SawWorkJson::onHand);
+        of(SawWork.class).without("problem", "marks").ifGiven("ripping").also("onHand", WireForms::onHand);
         of(Batches.class).without("stages", "rates").also("minutesACut", batches -> batches.rates().minutesACut())
-                .also("minutesASetting", batches -> batches.rates().minutesASetting()).also("minutes").also("stages", SawWorkJson::stages)
+                .also("minutesASetting", batches -> batches.rates().minutesASetting()).also("minutes").also("stages", WireForms::stages)
                 .to(1, "minutesACut", "minutesASetting", "minutes");
         of(Replan.Planned.class).without("rest", "result", "lacking").to(EXACT, "neededMm", "thereMm").also("wanted")
                 .also("lacking", plan -> plan.lacking().stream().map(piece -> new Lacking(piece.id(), piece.lengthMm(), piece.count())).toList())
@@ -213,6 +215,14 @@ final class WireForms<T> {
             of(TryOut.Figures.class).to(1, "massKg", "hours").called("massKg", "mass").to(3, "soilM3").called("soilM3", "soil");
         }
     }
+
+    private record Stage(int stage, int boards, int pieces, int trims, int cuts, int handlings, @To(1) double minutes,
+            BoardByBoard boardByBoard, List<Batches.Setting> settings) {}
+
+    private record BoardByBoard(int settings, int handlings, @To(1) double minutes) {}
+
+    /** A board on hand, what it is worth kept and how many of it the plan opens. */
+    private record OnHand(String stock, double lengthMm, int available, long opened, @Exact BigDecimal salvage) {}
 
     private record Count(String item, String name, long count) {}
 
@@ -314,5 +324,25 @@ final class WireForms<T> {
 
     private static List<Part> with(List<Part> parts, Part more) {
         return Stream.concat(parts.stream(), Stream.of(more)).toList();
+    }
+
+    private static List<?> onHand(SawWork work) {
+        return work.problem().stock().stream()
+                .filter(stock -> stock.available().isPresent())
+                .map(stock -> new OnHand(stock.id(), stock.lengthMm(), stock.available().orElse(0),
+                        work.boards().stream().filter(board -> board.stock().equals(stock.id())).count(), stock.salvage()))
+                .toList();
+    }
+
+    /** Batches beside the same board by board. */
+    private static List<?> stages(Batches batches) {
+        Batches.Rates rates = batches.rates();
+        return batches.stages().stream()
+                .map(stage -> new Stage(
+                        stage.stage(), stage.boards(), stage.pieces(), stage.trims(), stage.cuts(), stage.handlings(),
+                        stage.minutes(rates),
+                        new BoardByBoard(stage.settingsBoardByBoard(), stage.boards(), stage.minutesBoardByBoard(rates)),
+                        stage.settings()))
+                .toList();
     }
 }

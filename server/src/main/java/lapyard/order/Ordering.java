@@ -133,7 +133,7 @@ public final class Ordering {
      */
     public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Apart.Buyer> buyers, List<Supplier> suppliers) {
         Optional<Apart> byBed = buyers.isEmpty() ? Optional.empty() : Optional.of(Apart.of(buyers, suppliers, currency));
-        SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces());
+        SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces(), SupplierChoice.MOST_STEPS);
         Map<String, BigDecimal> apart = new HashMap<>();
         Set<String> buying = buyers.stream().map(Apart.Buyer::owner).collect(Collectors.toSet());
         // a buyer who is built in another way by itself may want none of it

@@ -23,7 +23,7 @@ import lapyard.catalogue.Supplier;
  */
 final class SupplierChoice {
     /** For the one order of a garden. */
-    private static final int MOST_STEPS = 3_000_000;
+    static final int MOST_STEPS = 3_000_000;
     private static final int ROUNDS = 40;
     /** A share given back is counted in this many parts, so that bounds are whole numbers. */
     private static final long PARTS = 1024;
@@ -66,12 +66,10 @@ final class SupplierChoice {
         wanted.forEach(one -> lines.add(ways(one)));
     }
 
-    /** @param decimals to which charges are rounded half up; the ways' costs are rounded already */
-    static Chosen of(List<Wanted> wanted, List<Supplier> suppliers, int decimals) {
-        return of(wanted, suppliers, decimals, MOST_STEPS);
-    }
-
-    /** @param mostSteps after which the best choice found stands beside a bound */
+    /**
+     * @param decimals  to which charges are rounded half up; the ways' costs are rounded already
+     * @param mostSteps after which the best choice found stands beside a bound
+     */
     static Chosen of(List<Wanted> wanted, List<Supplier> suppliers, int decimals, int mostSteps) {
         return new SupplierChoice(wanted, suppliers, decimals, mostSteps).solve();
     }

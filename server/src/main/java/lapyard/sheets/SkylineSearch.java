@@ -54,9 +54,7 @@ final class SkylineSearch {
         List<Block.Laid> laid = beam.fit(asked, width, taste, work);
         if (laid == null) return null;
         best = taste;
-        long used = 0;
-        for (Block.Laid one : laid) used = Math.max(used, one.y() + one.height());
-        return new Layout.Run(roll, used, laid);
+        return new Layout.Run(roll, CutBeam.length(laid), laid);
     }
 
     private SkylineBeam.Taste taste() {

@@ -79,11 +79,7 @@ final class Placing {
 
     private void early(int task, int earliest, Times into) {
         int length = net.duration[task];
-        if (length == 0) {
-            into.start[task] = earliest;
-            into.end[task] = earliest;
-            return;
-        }
+        if (takesNone(task, earliest, into)) return;
         Hours hours = net.hours[task];
         int from = hours.rank(earliest);
         int[] used = net.used[task];
@@ -119,6 +115,13 @@ final class Placing {
             break;
         }
         budget.spend(turns);
+    }
+
+    /** A task without a duration begins and ends at once. */
+    private boolean takesNone(int task, int at, Times into) {
+        into.start[task] = at;
+        into.end[task] = at;
+        return net.duration[task] == 0;
     }
 
     private boolean fits(int unit, int[] used, int[] amount) {
@@ -197,11 +200,7 @@ final class Placing {
 
     private void late(int task, int latest, Times into) {
         int length = net.duration[task];
-        if (length == 0) {
-            into.start[task] = latest;
-            into.end[task] = latest;
-            return;
-        }
+        if (takesNone(task, latest, into)) return;
         Hours hours = net.hours[task];
         int to = hours.rank(latest);
         int[] used = net.used[task];

@@ -1,7 +1,5 @@
 package lapyard.words;
 
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.catalogue.TradeName;
@@ -13,8 +11,6 @@ import lapyard.plan.Fact;
 
 /** Single figures with their units, as people read them. */
 record FactWords(boolean imperial) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-
     String text(Fact fact) {
         return lengths(fact).map(written -> imperial ? written : written + " mm").orElseGet(() -> other(fact));
     }
@@ -54,7 +50,7 @@ record FactWords(boolean imperial) {
         } else if (fact instanceof Fact.Slope slope) {
             return Double.isInfinite(slope.run()) ? "level" : "1:" + Measure.plain(slope.run(), 1);
         } else if (fact instanceof Fact.Day day) {
-            return DAY.format(day.date());
+            return Wording.DAY.format(day.date());
         } else if (fact instanceof Fact.Name name) {
             return name.name();
         } else if (fact instanceof Fact.Section section) {

@@ -24,7 +24,7 @@ class CareIcsTest {
     private static final LocalDate FIRST = LocalDate.of(2027, 4, 15);
 
     private static String text() {
-        return CareIcs.write(
+        return BuildingCalendar.care(
                 List.of(task("once", "top up", "soil settles", 0),
                         task("monthly", "water", "in dry weeks", 1),
                         task("half", "look at the corners", "each screw", 6),

@@ -308,7 +308,7 @@ class SupplierChoiceTest {
         assertEquals(0, slip.lowerBound().compareTo(slip.total()));
         PackGoods unpriced = new PackGoods("oil", "oil", "l", 0, 1, List.of(new Pack("tin", 1, Optional.empty(), "a", 1, 1, OptionalDouble.empty())), OptionalDouble.empty());
         List<SlipLine> both = List.of(wanted(List.of(unpriced), List.of(1.0), a).get(0).ways().get(0), wanted(List.of(oil), List.of(1.0), a).get(0).ways().get(0));
-        assertEquals(List.of(both.get(1)), SupplierChoice.of(List.of(new Wanted(both)), a, 2).lines());
+        assertEquals(List.of(both.get(1)), SupplierChoice.of(List.of(new Wanted(both)), a, 2, SupplierChoice.MOST_STEPS).lines());
     }
 
     @Test
