@@ -24,9 +24,8 @@ record Diving(WholeProblem problem, Relaxation relaxation, Filling filling, Sear
         Solution soFar = new Solution(problem);
         while (true) {
             relaxation.of(left, boards);
-            boolean complete = relaxation.solve(best.cost() - soFar.cost(), ROUNDS_A_STEP);
-            long atLeast = complete ? (long) Math.ceil(relaxation.value() - 1e-6 * best.cost()) : relaxation.bound();
-            if (soFar.cost() + Math.max(atLeast, relaxation.bound()) >= best.cost() || budget.over()) return best;
+            relaxation.solve(best.cost() - soFar.cost(), ROUNDS_A_STEP);
+            if (soFar.cost() + relaxation.bound() >= best.cost() || budget.over()) return best;
             Solution rest = filling.best(left, boards);
             if (soFar.cost() + rest.cost() < best.cost()) {
                 best = new Solution(soFar);
