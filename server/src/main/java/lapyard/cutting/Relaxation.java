@@ -142,14 +142,12 @@ final class Relaxation {
     /**
      * Makes columns until none is missing, the bound reaches {@code cutoff}, the bound cannot rise any more, or the
      * rounds or the budget are used up.
-     *
-     * @return whether no column is missing
      */
-    boolean solve(long cutoff, int rounds) {
+    void solve(long cutoff, int rounds) {
         bound = 0;
         for (int round = 0; round < rounds; round++) {
             optimise();
-            if (round > 0 && budget.over()) return false;
+            if (round > 0 && budget.over()) return;
             double[] prices = master.prices();
             for (int i = 0; i < items; i++) {
                 worth[i] = demand[i] == 0 ? 0 : Math.max(0, (long) Math.floor(prices[i] * unit * (1L << scaleBits)));
@@ -157,11 +155,8 @@ final class Relaxation {
             for (int k = 0; k < open.length; k++) enough[k] = (long) (allowed(k) * (1L << scaleBits));
             knapsack.solve(worth, demand, open, enough);
             bound = Math.max(bound, boundNow());
-            if (bound >= cutoff) return false;
-            if (!addMissing()) return true;
-            if (bound >= Math.ceil(master.value() * unit - 1e-6 * Math.max(1, unit * 1e-3))) return true;
+            if (bound >= cutoff || !addMissing() || bound >= Math.ceil(value() - 1e-6 * Math.max(1, unit * 1e-3))) return;
         }
-        return false;
     }
 
     private void optimise() {
