@@ -132,6 +132,22 @@ class PhoneIT {
             tap(browser, piece);
             browser.until("a tap does not mark it as cut", "return document.querySelector(arguments[0]).matches('.cut')", piece);
             page.kept();
+            place(browser, "lay-out", "paths");
+            tap(browser, "[data-key=\"path draw\"]");
+            for (int[] at : new int[][] {{5, 4}, {6, 4}}) {
+                List<?> spot = (List<?>) browser.js("const yard = document.querySelector('lap-yard'); const box = yard.getBoundingClientRect(); return [box.left + box.width * arguments[0] / 10, box.top + box.height * arguments[1] / 10]", at[0], at[1]);
+                touch(browser, "touchStart", List.of(Map.of("x", spot.get(0), "y", spot.get(1))));
+                touch(browser, "touchEnd", List.of());
+                browser.drawn();
+            }
+            looked(browser, "5-path");
+            tap(browser, "[data-key=\"draw done\"]");
+            stands(page, "plan.paths?.length === 1 && plan.paths[0].line.length === 2");
+            assertEquals(true, browser.js("return document.querySelector('[data-place=paths]').checkVisibility()"), "the table is not back");
+            tap(browser, "[data-key=\"path 0 open\"]");
+            tap(browser, "[data-key=\"path 0 delete\"]");
+            stands(page, "!plan.paths?.length");
+            place(browser, "build", "tally");
             String spoiled = "[data-key=\"" + browser.js("return document.querySelectorAll('lap-tally .piece')[2].dataset.key") + "\"]";
             tap(browser, spoiled, 900);
             stands(page, "JSON.stringify(plan.tally).includes('spoiled')");
