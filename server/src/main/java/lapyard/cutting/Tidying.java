@@ -126,7 +126,7 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
         }
         int[] supply = new int[problem.stocks()];
         for (int k = 0; k < supply.length; k++) supply[k] = problem.supply[k] == WholeProblem.UNLIMITED ? 1 : 0;
-        return now.items().length == 0 ? now : filling.cheapest(now, supply);
+        return filling.cheapest(now, supply);
     }
 
     private Solution fewestSettings(Solution plan) {

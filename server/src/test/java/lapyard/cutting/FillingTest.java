@@ -170,6 +170,26 @@ class FillingTest {
         assertTrue(longer > 10 && fewer > 10, longer + " longer, " + fewer + " with fewer settings");
     }
 
+    /** Jobs of more than 60 pieces are tidied by exchanges alone. */
+    @Test
+    void exchangesLengthenTheLongestRestOfManyPieces() {
+        int longer = 0;
+        for (int job = 0; job < 40; job++) {
+            List<CuttingProblem.Demand> pieces = new ArrayList<>();
+            for (int i = 0; i < 8; i++) pieces.add(new CuttingProblem.Demand("P" + i, 250 + 10 * random.nextInt(120), 8 + random.nextInt(4), 1, 0));
+            WholeProblem problem = new Intake(new CuttingProblem("many", 4, 0, 300, 0, List.of(Jobs.board(2400, "17.40"), Jobs.board(3600, "26")), pieces)).whole();
+            Filling filling = new Filling(problem, budget);
+            long keep = 300_000 / problem.micronsAUnit;
+            Solution plan = filling.best(problem.demand, problem.supply);
+            Solution tidy = new Tidying(problem, filling, Effort.ofSteps(3_000), budget, keep).tidy(plan);
+            check(problem, tidy);
+            assertTrue(tidy.cost() <= plan.cost());
+            if (tidy.cost() < plan.cost() || longest(problem, tidy) > longest(problem, plan) && longest(problem, tidy) >= keep) longer++;
+            else assertTrue(longest(problem, plan) < keep || longest(problem, tidy) >= longest(problem, plan));
+        }
+        assertTrue(longer > 20, "longer or cheaper: " + longer);
+    }
+
     /** No board that waits is shorter and would do. */
     private static void checkSpared(WholeProblem problem, Solution plan, int[] there) {
         for (Pattern pattern : plan.patterns().keySet()) {
