@@ -21,6 +21,12 @@ record Bound(Net net, Priority priority, SearchBudget budget) {
     /** Of so few tasks the best schedule is found soon, so that more of the budget may go there. */
     private static final int FEW = 40;
     private static final double SHARE_OF_FEW = 0.6;
+    /**
+     * An end costs about so many times what the one before it costs. Cheap is what costs such a part of what is left, and no more than what
+     * was spent divided by it.
+     */
+    private static final double DEARER = 1.7;
+    private static final double CHEAP = 0.25;
 
     /** Waits, and all work of each resource from the first head on. */
     int quick() {
@@ -50,7 +56,7 @@ record Bound(Net net, Priority priority, SearchBudget budget) {
      */
     int best(int least, Times best, Placing placing) {
         if (net.n > STRETCHES) return least;
-        StartSearch search = net.n > PAIRS ? null : new StartSearch(net, budget, share());
+        StartSearch search = net.n > PAIRS ? null : new StartSearch(net, budget, share(), StartSearch.LISTS);
         int low = least;
         int high = best.last;
         while (low < high && !budget.past(share())) {
@@ -58,9 +64,29 @@ record Bound(Net net, Priority priority, SearchBudget budget) {
             if (refuses(middle, search)) low = middle + 1;
             else high = middle;
         }
-        if (search == null) return low;
-        while (low < best.last && !budget.past(share()) && search.refuses(new Windows(net, priority, low))) low++;
-        if (search.found() != null) placing.better(search.found(), best);
+        return search == null ? low : rise(search, low, best, placing);
+    }
+
+    /** Refuses later and later ends, leaving out those that are cheap beside what later ones cost. */
+    private int rise(StartSearch search, int from, Times best, Placing placing) {
+        int low = from;
+        long before = budget.spent();
+        double cost = 0;
+        while (low < best.last && !budget.past(share())) {
+            long spent = budget.spent();
+            double cheap = Math.min((budget.turns() * share() - spent) * CHEAP, (spent - before) / CHEAP);
+            int over = cost == 0 ? 0 : (int) Math.max(0, Math.log(cheap / cost) / Math.log(DEARER) - 1);
+            int end = Math.min(low + over, best.last - 1);
+            if (search.refuses(new Windows(net, priority, end))) {
+                low = end + 1;
+                cost = budget.spent() - spent;
+            } else {
+                if (search.found() == null) return low;
+                placing.better(search.found(), best);
+                if (best.last > end) return low;
+                cost = budget.turns();
+            }
+        }
         return low;
     }
 

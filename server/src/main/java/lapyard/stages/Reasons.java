@@ -1,6 +1,7 @@
 package lapyard.stages;
 
 import java.util.Arrays;
+import java.util.Comparator;
 
 /**
  * Bounds of whole numbers that are raised for reasons, and what is learned where they meet. Number {@code x} has two codes: {@code 2x}
@@ -13,6 +14,8 @@ import java.util.Arrays;
 final class Reasons {
     private static final double MORE_EACH_TIME = 1 / 0.95;
     private static final double MOST_WEIGHT = 1e100;
+    /** Values of a code that are told apart when it is looked at who watches; more are taken together. */
+    private static final int MOST_STRETCHES = 500;
 
     /** By code. */
     final int[] bound;
@@ -32,15 +35,24 @@ final class Reasons {
     /** The time before at which this code was raised; -1 where there is none. */
     private int[] prior = new int[256];
     private int[][] because = new int[256][];
+    /** The value to which it was raised, and whether less of it needs as much less of the last saying for which it was. */
+    private int[] reached = new int[256];
+    private boolean[] slides = new boolean[256];
     private final int[] last;
     private int[] levelAt = new int[64];
     private int levels;
 
-    /** Lists in which a code is one of the first two sayings. */
-    private final int[][][] watching;
-    private final int[] watchers;
+    /** Bounds before anything was supposed. */
+    private int[] base;
+    /** By code and by stretch of values above the base: lists that have such a saying among their first two, and how many. */
+    private final int[][][][] watching;
+    private final int[][] watchers;
+    private final int[] width;
 
     private int[] conflict;
+    private int[] learned;
+    private int[][] lists = new int[256][];
+    private int count;
     /** While it is learned: at what time the value that is needed of a code was reached; -1 where none is needed. */
     private final int[] needed;
     private final int[] need;
@@ -54,8 +66,9 @@ final class Reasons {
         weight = new double[numbers];
         last = new int[2 * numbers];
         Arrays.fill(last, -1);
-        watching = new int[2 * numbers][2][];
-        watchers = new int[2 * numbers];
+        watching = new int[2 * numbers][][][];
+        watchers = new int[2 * numbers][];
+        width = new int[2 * numbers];
         needed = last.clone();
         need = new int[2 * numbers];
         seen = new boolean[2 * numbers];
@@ -88,9 +101,19 @@ final class Reasons {
         level[raised] = levels;
         prior[raised] = last[code];
         because[raised] = why;
+        reached[raised] = value;
+        slides[raised] = false;
         last[code] = raised++;
         bound[code] = value;
         return true;
+    }
+
+    /** As {@link #raise}, where each unit less would follow from a unit less of the last saying. */
+    boolean slide(int code, int value, int... why) {
+        int before = raised;
+        boolean good = raise(code, value, why);
+        if (raised > before) slides[before] = true;
+        return good;
     }
 
     /** @param sayings hold, and cannot all hold */
@@ -106,6 +129,8 @@ final class Reasons {
         level = Arrays.copyOf(level, size);
         prior = Arrays.copyOf(prior, size);
         because = Arrays.copyOf(because, size);
+        reached = Arrays.copyOf(reached, size);
+        slides = Arrays.copyOf(slides, size);
     }
 
     /** Takes back all that was raised above this level. */
@@ -148,12 +173,18 @@ final class Reasons {
             if (needed[c] == at) {
                 needed[c] = -1;
                 open--;
-                for (int k = 0; k < because[at].length; k += 2) if (because[at][k] != (c ^ 1)) want(because[at][k], because[at][k + 1]);
+                for (int k = 0; k < because[at].length; k += 2) if (because[at][k] != (c ^ 1)) want(because[at][k], wanted(at, k));
             }
             at--;
         }
         keep(code[at]);
         return true;
+    }
+
+    /** What of a saying is enough for that which is needed of the code raised at this time. */
+    private int wanted(int at, int k) {
+        boolean less = slides[at] && k == because[at].length - 2;
+        return because[at][k + 1] - (less ? reached[at] - need[code[at]] : 0);
     }
 
     private void want(int code, int value) {
@@ -198,12 +229,32 @@ final class Reasons {
         more *= MORE_EACH_TIME;
         list = Arrays.copyOf(list, size);
         backTo(back);
-        if (second > 0) {
-            swap(list, 2, second);
-            watch(list, list[0]);
-            watch(list, list[2]);
-        }
-        raise(last ^ 1, 1 - list[1], list);
+        learned = list;
+        if (second < 0) return;
+        swap(list, 2, second);
+        if (count == lists.length) lists = Arrays.copyOf(lists, 2 * count);
+        lists[count++] = list;
+        watch(list);
+    }
+
+    /** Lists that were learned and are kept. */
+    int lists() {
+        return count;
+    }
+
+    /** Forgets the longer half of what was learned; only while nothing is supposed. */
+    void forget() {
+        Arrays.sort(lists, 0, count, Comparator.comparingInt(list -> list.length));
+        Arrays.fill(lists, count / 2, count, null);
+        count /= 2;
+        Arrays.fill(watching, null);
+        Arrays.fill(watchers, null);
+        for (int k = 0; k < count; k++) watch(lists[k]);
+    }
+
+    /** Raises what follows from what was learned last. */
+    void deny() {
+        raise(learned[0] ^ 1, 1 - learned[1], learned);
     }
 
     private boolean follows(int c) {
@@ -212,7 +263,8 @@ final class Reasons {
         for (int k = 0; k < why.length; k += 2) {
             if (why[k] == (c ^ 1)) continue;
             turns++;
-            if ((needed[why[k]] < 0 || need[why[k]] < why[k + 1] || why[k] == c) && time(why[k], why[k + 1]) >= 0) return false;
+            int wanted = wanted(needed[c], k);
+            if ((needed[why[k]] < 0 || need[why[k]] < wanted || why[k] == c) && time(why[k], wanted) >= 0) return false;
         }
         return true;
     }
@@ -225,18 +277,51 @@ final class Reasons {
         }
     }
 
-    private void watch(int[] list, int code) {
-        if (watchers[code] == watching[code].length) watching[code] = Arrays.copyOf(watching[code], 2 * watchers[code]);
-        watching[code][watchers[code]++] = list;
+    private void watch(int[] list) {
+        watch(list, 0);
+        watch(list, 2);
     }
 
-    /** What follows by what was learned, as this code was raised; false for a contradiction. */
-    boolean follow(int code) {
-        int[][] lists = watching[code];
+    private void watch(int[] list, int place) {
+        int code = list[place];
+        if (watching[code] == null) {
+            int values = -base[code ^ 1] - base[code];
+            width[code] = 1 + values / MOST_STRETCHES;
+            watching[code] = new int[1 + values / width[code]][2][];
+            watchers[code] = new int[watching[code].length];
+        }
+        int stretch = stretch(code, list[place + 1]);
+        int count = watchers[code][stretch]++;
+        if (count == watching[code][stretch].length) watching[code][stretch] = Arrays.copyOf(watching[code][stretch], 2 * count);
+        watching[code][stretch][count] = list;
+    }
+
+    private int stretch(int code, int value) {
+        return (value - base[code] - 1) / width[code];
+    }
+
+    /** From here on it is learned: what holds now always holds. */
+    void settle() {
+        base = bound.clone();
+    }
+
+    /** What follows by what was learned from what was raised at this time; false for a contradiction. */
+    boolean follow(int at) {
+        int c = code[at];
+        turns++;
+        if (watching[c] == null) return true;
+        for (int stretch = stretch(c, old[at] + 1); stretch <= stretch(c, bound[c]); stretch++) {
+            if (watchers[c][stretch] > 0 && !follow(c, stretch)) return false;
+        }
+        return true;
+    }
+
+    private boolean follow(int code, int stretch) {
+        int[][] lists = watching[code][stretch];
         int kept = 0;
-        int count = watchers[code];
+        int count = watchers[code][stretch];
         boolean good = true;
-        turns += count;
+        turns += 2 * count;
         for (int w = 0; w < count; w++) {
             int[] list = lists[w];
             int mine = list[0] == code ? 0 : 2;
@@ -251,12 +336,12 @@ final class Reasons {
                     good = raise(list[other] ^ 1, 1 - list[other + 1], list);
                 } else {
                     swap(list, mine, free);
-                    watch(list, list[mine]);
+                    watch(list, mine);
                 }
             }
             if (stays) lists[kept++] = list;
         }
-        watchers[code] = kept;
+        watchers[code][stretch] = kept;
         return good;
     }
 }

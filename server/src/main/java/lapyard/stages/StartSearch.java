@@ -15,14 +15,18 @@ import lapyard.working.SearchBudget;
  * @see "Schutt, Feydy, Stuckey and Wallace, Solving RCPSP/max by lazy clause generation, Journal of Scheduling 16 (2013)"
  */
 final class StartSearch {
+    /** Contradictions after which it begins anew with what was learned. */
     private static final int FIRST_TURN = 100;
     private static final double LONGER_TURN = 1.5;
+    /** So many lists of what was learned are kept at most: a few MB. */
+    static final int LISTS = 10_000;
     /** What is counted here takes half as long as what is counted elsewhere. */
     private static final int TURNS_A_TURN = 2;
 
     private final Net net;
     private final SearchBudget budget;
     private final double share;
+    private final int mostLists;
     /** By resource: the tasks that use it, those that use most first. */
     private final int[][] users;
     /** Two tasks each, and by task the numbers of its pairs. */
@@ -30,14 +34,16 @@ final class StartSearch {
     private final int[][] pairsOf;
 
     private Reasons reasons;
-    private int[] held = new int[0];
-    private final int[] sureFrom;
-    private final int[] sureTo;
+    private Held[] held;
     private final boolean[] changed;
     private boolean settled;
 
-    /** @param share of the budget after which it gives up, refusing nothing */
-    StartSearch(Net net, SearchBudget budget, double share) {
+    /**
+     * @param share     of the budget after which it gives up, refusing nothing
+     * @param mostLists of what was learned are kept
+     */
+    StartSearch(Net net, SearchBudget budget, double share, int mostLists) {
+        this.mostLists = mostLists;
         this.net = net;
         this.budget = budget;
         this.share = share;
@@ -56,8 +62,6 @@ final class StartSearch {
         pairs = list.toArray(int[][]::new);
         pairsOf = of.stream().map(each -> each.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
         changed = new boolean[net.resources];
-        sureFrom = new int[net.n];
-        sureTo = new int[net.n];
     }
 
     /** Narrows windows by all that follows without supposing anything; false where they hold no schedule. */
@@ -71,7 +75,8 @@ final class StartSearch {
             horizon = Math.max(horizon, windows.end[i]);
         }
         for (int p = 0; p < pairs.length; p++) reasons.bound[2 * (net.n + p) + 1] = -1;
-        held = new int[horizon + 1];
+        int units = horizon;
+        held = IntStream.range(0, net.resources).mapToObj(r -> new Held(net, r, users[r], units)).toArray(Held[]::new);
         Arrays.fill(changed, true);
         boolean some = true;
         for (int i = 0; i < net.n && some; i++) some = waits(2 * i) && waits(2 * i + 1) && apart(i);
@@ -88,6 +93,7 @@ final class StartSearch {
     boolean refuses(Windows windows) {
         settled = false;
         if (!narrow(windows)) return true;
+        reasons.settle();
         int turn = FIRST_TURN;
         for (int learned = 0; !budget.past(share); ) {
             reasons.turns = 0;
@@ -96,15 +102,30 @@ final class StartSearch {
                 if (settled) return false;
             } else {
                 if (!reasons.learn()) return true;
+                goneBack();
+                reasons.deny();
                 Arrays.fill(changed, false);
-                if (++learned == turn) {
-                    turn += (int) (turn * LONGER_TURN);
-                    reasons.backTo(0);
-                }
+                if (++learned == turn || reasons.lists() >= mostLists) beginAnew();
+                if (learned == turn) turn += (int) (turn * LONGER_TURN);
             }
             budget.spend(reasons.turns / TURNS_A_TURN);
         }
         return false;
+    }
+
+    private void beginAnew() {
+        if (reasons.levels() > 0) {
+            reasons.backTo(0);
+            goneBack();
+        }
+        if (reasons.lists() >= mostLists) reasons.forget();
+    }
+
+    private void goneBack() {
+        for (Held each : held) {
+            reasons.turns += each.follow(reasons.bound) + each.users.length;
+            each.settle();
+        }
     }
 
     /** The schedule because of which the last windows were not refused; null where none came about. Ends are left out. */
@@ -146,8 +167,8 @@ final class StartSearch {
     private boolean follows() {
         while (true) {
             while (reasons.heard < reasons.raised) {
-                int code = reasons.code[reasons.heard++];
-                if (!reasons.follow(code)) return false;
+                int code = reasons.code[reasons.heard];
+                if (!reasons.follow(reasons.heard++)) return false;
                 if (code >= 2 * net.n) {
                     if (!inTurn((code >> 1) - net.n)) return false;
                     continue;
@@ -160,7 +181,7 @@ final class StartSearch {
             while (r < changed.length && !changed[r]) r++;
             if (r == changed.length) return true;
             changed[r] = false;
-            if (!fit(r)) return false;
+            if (!fit(held[r])) return false;
         }
     }
 
@@ -180,9 +201,15 @@ final class StartSearch {
         for (int k = 0; k < others.length; k++) {
             int other = others[k];
             int place = early ? soonest(other, end(task, value) + lags[k]) : -latest(other, start(task, -value) - lags[k]);
-            if (!reasons.raise(2 * other + (code & 1), place, code, value)) return false;
+            if (!(slides(task, other, lags[k]) ? reasons.slide(2 * other + (code & 1), place, code, value)
+                    : reasons.raise(2 * other + (code & 1), place, code, value))) return false;
         }
         return true;
+    }
+
+    /** Whether one moves by as many worked units as the other. */
+    private boolean slides(int task, int other, int lag) {
+        return lag == 0 && net.hours[task] == net.hours[other] && !net.unbroken[other] && net.duration[task] > 0 && net.duration[other] > 0;
     }
 
     private boolean apart(int task) {
@@ -210,94 +237,63 @@ final class StartSearch {
 
     private boolean behind(int code, int value, int first, int second) {
         int length = net.duration[first];
-        return reasons.raise(2 * second, low(first) + length, code, value, 2 * first, low(first))
-                && reasons.raise(2 * first + 1, length - high(second), code, value, 2 * second + 1, -high(second));
+        return reasons.slide(2 * second, low(first) + length, code, value, 2 * first, low(first))
+                && reasons.slide(2 * first + 1, length - high(second), code, value, 2 * second + 1, -high(second));
     }
 
     /** What tasks surely hold of a resource leaves less for the others. */
-    private boolean fit(int r) {
-        int most = sureParts(r);
-        reasons.turns += held.length / 4 + users[r].length;
-        for (int t = 0; t < held.length; t++)
-            if (held[t] > net.there(r, t)) return reasons.contradict(holding(r, t, -1, net.there(r, t), 0));
-        for (int u = 0; u < users[r].length; u++) {
-            int task = users[r][u];
-            if (low(task) == high(task) || net.there[r] == null && most + net.amount(task, r) <= net.capacity[r]) continue;
-            if (!early(r, task, net.amount(task, r)) || !late(r, task, net.amount(task, r))) return false;
+    private boolean fit(Held held) {
+        reasons.turns += held.follow(reasons.bound) + held.users.length;
+        held.look();
+        int full = held.tooFull();
+        if (full >= 0) return reasons.contradict(held.reason(reasons.bound, full, -1, held.room(full), 0));
+        for (int u = 0; u < held.users.length; u++) {
+            int task = held.users[u];
+            if (low(task) == high(task)) continue;
+            if (held.needsFirst(u, low(task)) && !early(held, u)) return false;
+            if (held.needsLast(u, high(task)) && !late(held, u)) return false;
         }
         return true;
     }
 
-    private int sureParts(int r) {
-        Arrays.fill(held, 0);
-        int most = 0;
-        for (int u = 0; u < users[r].length; u++) {
-            int task = users[r][u];
-            sureFrom[task] = high(task);
-            sureTo[task] = low(task) + net.duration[task];
-            for (int k = sureFrom[task]; k < sureTo[task]; k++) most = Math.max(most, held[net.hours[task].clock(k)] += net.amount(task, r));
-            reasons.turns += Math.max(1, sureTo[task] - sureFrom[task]);
-        }
-        return most;
-    }
-
-    private boolean free(int r, int task, int amount, int k) {
-        int t = net.hours[task].clock(k);
-        int others = held[t] - (k >= sureFrom[task] && k < sureTo[task] ? amount : 0);
-        return others + amount <= net.there(r, t);
-    }
-
-    private boolean early(int r, int task, int amount) {
+    private boolean early(Held held, int u) {
+        int task = held.users[u];
         int length = net.duration[task];
         int from = low(task);
         for (int k = from + length - 1; k >= from; k--) {
             reasons.turns++;
-            if (free(r, task, amount, k)) continue;
+            if (held.free(u, k)) continue;
             int t = net.hours[task].clock(k);
-            int[] why = holding(r, t, task, net.there(r, t) - amount, 2);
+            int[] why = held.reason(reasons.bound, t, u, held.room(t) - held.amount[u], 2);
+            reasons.turns += held.users.length;
             why[0] = 2 * task;
             why[1] = k - length + 1;
             if (!reasons.raise(2 * task, k + 1, why)) return false;
             from = k + 1;
             k = from + length;
         }
+        held.first(u, from);
         return true;
     }
 
-    private boolean late(int r, int task, int amount) {
+    private boolean late(Held held, int u) {
+        int task = held.users[u];
         int length = net.duration[task];
         int to = high(task);
         for (int k = to; k < to + length; k++) {
             reasons.turns++;
-            if (free(r, task, amount, k)) continue;
+            if (held.free(u, k)) continue;
             int t = net.hours[task].clock(k);
-            int[] why = holding(r, t, task, net.there(r, t) - amount, 2);
+            int[] why = held.reason(reasons.bound, t, u, held.room(t) - held.amount[u], 2);
+            reasons.turns += held.users.length;
             why[0] = 2 * task + 1;
             why[1] = -k;
             if (!reasons.raise(2 * task + 1, length - k, why)) return false;
             to = k - length;
             k = to - 1;
         }
+        held.last(u, to);
         return true;
-    }
-
-    /** Sayings of some tasks but {@code not} that together hold more than this of a resource in a unit, behind so many empty places. */
-    private int[] holding(int r, int t, int not, int much, int places) {
-        int[] sayings = new int[places + 4 * users[r].length];
-        int n = places;
-        int sum = 0;
-        for (int u = 0; u < users[r].length && sum <= much; u++) {
-            int task = users[r][u];
-            int k = net.hours[task].rank(t);
-            if (task == not || high(task) > k || low(task) + net.duration[task] <= k || net.hours[task].clock(k) != t) continue;
-            sum += net.amount(task, r);
-            sayings[n++] = 2 * task;
-            sayings[n++] = k - net.duration[task] + 1;
-            sayings[n++] = 2 * task + 1;
-            sayings[n++] = -k;
-        }
-        reasons.turns += users[r].length;
-        return Arrays.copyOf(sayings, n);
     }
 
     /** Supposes something of what is open; false where all is settled. */

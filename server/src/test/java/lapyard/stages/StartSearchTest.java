@@ -49,6 +49,17 @@ class StartSearchTest {
         assertFalse(refuses(problem, best));
     }
 
+    /** Lists are forgotten all the time; the ends are those that it finds with all of them, and a judged schedule has the last. */
+    @ParameterizedTest
+    @ValueSource(longs = {6, 7, 12, 21, 27, 28, 36, 46})
+    void refusesTheSameEndsWhereItForgets(long seed) {
+        StagingProblem problem = StagingJobs.scarce(12, seed);
+        StagingResult known = ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(1_000)));
+        assertTrue(known.proven());
+        assertTrue(refuses(problem, known.makespan() - 1, 100));
+        assertFalse(refuses(problem, known.makespan(), 100));
+    }
+
     /** On nets of 15 tasks with scarce resources, where the search has to look at many starts: a judged schedule has this end. */
     @ParameterizedTest
     @ValueSource(longs = {6, 7, 12, 21, 27, 28, 36, 46})
@@ -65,6 +76,23 @@ class StartSearchTest {
         StagingResult known = ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(8_000)));
         assertEquals(59, known.makespan());
         assertFalse(refuses(problem, 59));
+    }
+
+    /** As above, where lags go on over breaks; a reason that moves by worked units across a lag refuses the end of this one. */
+    @Test
+    void refusesNoEndWhereLagsCrossBreaks() {
+        Random random = new Random(10_568);
+        List<StagingProblem.Task> list = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            List<StagingProblem.Wait> after = new ArrayList<>();
+            for (int earlier = 0; earlier < i; earlier++) if (random.nextInt(3) == 0) after.add(new StagingProblem.Wait("t" + earlier, 1 + random.nextInt(4)));
+            int duration = 1 + random.nextInt(3);
+            list.add(task("t" + i, duration, List.of(random.nextInt(4), 1 + random.nextInt(2)), after, 0));
+        }
+        StagingProblem problem = new StagingProblem("lagged", List.of(3, 3), list,
+                Optional.of(new StagingProblem.Calendar(List.of(true, true, false, false, false), List.of())), 1);
+        assertEquals(37, ScheduleJudge.check(problem, StagingSolver.solve(problem, Effort.ofSteps(50))).makespan());
+        assertFalse(refuses(problem, 37));
     }
 
     /**
@@ -94,13 +122,17 @@ class StartSearchTest {
         Net net = new Net(problem);
         SearchBudget budget = SearchBudget.patient(Effort.ofSteps(1), Progress.UNHEARD);
         int end = StagingSolver.solve(problem, Effort.ofSteps(1_000)).makespan();
-        assertFalse(new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end)));
+        assertFalse(new StartSearch(net, budget, 1, StartSearch.LISTS).refuses(new Windows(net, new Priority(net), end)));
     }
 
     private static boolean refuses(StagingProblem problem, int end) {
+        return refuses(problem, end, StartSearch.LISTS);
+    }
+
+    private static boolean refuses(StagingProblem problem, int end, int lists) {
         Net net = new Net(problem);
         SearchBudget budget = SearchBudget.patient(Effort.ofSteps(10_000), Progress.UNHEARD);
-        return new StartSearch(net, budget, 1).refuses(new Windows(net, new Priority(net), end));
+        return new StartSearch(net, budget, 1, lists).refuses(new Windows(net, new Priority(net), end));
     }
 
     /** Amounts that are always there, and one calendar for all, or none. */
