@@ -55,6 +55,8 @@ test('a piece sawn before its bed was changed is wanted anew, and its board keep
   equal([anew[0].spoiled, anew[0].sawn, anew[1].cut, anew[1].sawn], [['M-1A'], sawn, ['M-1A'], [{ piece: 'M-1A', length: 3200 }]]);
   const [same] = setPiece([{ section: S, boards: [{ ...was, cuts: cuts(1500) }, other] }], S, 1, 'M-1A', 'cut')(cut).tally.boards;
   equal([same.sawn, same.lost], [[{ piece: 'M-1A', length: 1500 }], 2904], 'one board cannot have a mark twice: the length sawn before is lost');
+  const [never] = setPiece(changed, S, 1, 'M-1A', 'wanted')(cut).tally.boards;
+  equal(never, { board: '#1', section: S, stock: '4800' }, 'what was not sawn after all is not lost');
 });
 
 test('the pieces of a stage stand longest first, and the first day with work is open', () => {

@@ -94,7 +94,7 @@ export function setPiece(parts, section, number, mark, state) {
     boards: boardsOf(tally, parts, section, number).map(board => {
       if (!isBoard(section, number)(board)) return withoutCut(board, mark, state, length);
       const without = list => (list ?? []).filter(one => one !== mark);
-      const other = isOther(board, mark, length) ? sawnLength(board, mark) + kerfOf(plan) : 0;
+      const other = state !== 'wanted' && isOther(board, mark, length) ? sawnLength(board, mark) + kerfOf(plan) : 0;
       return given({
         ...board,
         cut: [...without(board.cut), ...(state === 'cut' ? [mark] : [])],
