@@ -93,6 +93,7 @@ final class SawnCheck {
                 known = false;
             }
         }
+        board.goneMm().forEach(gone -> sawn.add(Intake.text(gone)));
         if (!board.opened() && !sawn.isEmpty()) {
             stop(Replan.Wrong.NOT_OPENED, board.board(), String.join(", ", sawn), sawn.size(), 0);
         }
@@ -103,7 +104,7 @@ final class SawnCheck {
         if (!known || !board.opened() && !sawn.isEmpty()) return;
         double used = usedMm(problem, was, pieces, board);
         // The last cut may run off the end of the board, so its kerf need not be there.
-        double least = sawn.isEmpty() && board.goneMm().isEmpty() ? 0 : used - problem.kerfMm();
+        double least = sawn.isEmpty() ? 0 : used - problem.kerfMm();
         if (least > was.lengthMm() + 1e-6) {
             stop(Replan.Wrong.CUT_OVER, board.board(), "", SawBoard.thousandth(least), was.lengthMm());
             return;
