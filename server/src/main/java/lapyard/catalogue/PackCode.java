@@ -1,5 +1,6 @@
 package lapyard.catalogue;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapyard.geometry.Length;
@@ -12,6 +13,7 @@ import lapyard.geometry.Measure;
  */
 public final class PackCode {
     private static final Pattern BOARD = Pattern.compile("board of ([\\d.]+)( m)?");
+    private static final Pattern STOCK = Pattern.compile("[1-9]\\d{2,4}(\\.\\d)?");
     private static final Pattern ROLL = Pattern.compile("([\\d.]+) m of ([\\d.]+) wide roll");
 
     private PackCode() {}
@@ -23,6 +25,17 @@ public final class PackCode {
     /** @param stock id of a stock length, which is its length in mm */
     public static String board(String stock) {
         return "board of " + stock;
+    }
+
+    /** Whether this is the id of a stock length, which is its length in mm. */
+    public static boolean isStock(String id) {
+        return STOCK.matcher(id).matches();
+    }
+
+    /** The stock length of which this pack is a board; empty where it is something else. */
+    public static Optional<String> stock(String code) {
+        String before = board("");
+        return Optional.of(code).filter(one -> one.startsWith(before)).map(one -> one.substring(before.length())).filter(PackCode::isStock);
     }
 
     public static String roll(double metres, double widthMm) {

@@ -112,7 +112,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = boughtPieceMm(garden, section);
-        for (Stock run : RackRuns.of(garden, section)) longest = Math.max(longest, garden.goods().saw().usableMm(run.lengthMm()));
+        for (Stock run : RackRuns.withNotSold(garden, section)) longest = Math.max(longest, garden.goods().saw().usableMm(run.lengthMm()));
         return Math.max(0, longest);
     }
 
@@ -125,7 +125,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     static List<Double> wholeBoardsMm(Garden garden, Section section) {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
-                        RackRuns.of(garden, section).stream().map(Stock::lengthMm))
+                        RackRuns.withNotSold(garden, section).stream().map(Stock::lengthMm))
                 .map(garden.goods().saw()::usableMm)
                 .distinct()
                 .sorted()
@@ -253,7 +253,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     }
 
     private static List<Tally.Board> told(Garden garden, Section section) {
-        return garden.people().tally().boardsThere(section.id(), section.stock().stream().map(PooledTimber::stockId).distinct().toList());
+        return garden.people().tally().boardsThere(section.id());
     }
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */

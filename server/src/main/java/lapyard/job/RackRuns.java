@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.cutting.CuttingProblem.Stock;
@@ -28,9 +28,6 @@ final class RackRuns {
     /** Salvage values are whole multiples of an amount up to this, so that sums of money stay easy to compare. */
     private static final int MOST_PENCE = 50;
 
-    /** A stock length as the tally names it, mm. */
-    private static final Pattern LENGTH = Pattern.compile("[1-9]\\d{2,4}(\\.\\d)?");
-
     /** Boards of one course may differ by so much in thickness and height. Common practice, no source. */
     static final double TOLERANCE_MM = 2;
 
@@ -39,6 +36,17 @@ final class RackRuns {
     /** What all beds of a section are cut from together: what is barred from food beds is left out where one of them is for food. */
     static List<Stock> of(Garden garden, Section section) {
         return of(garden, section, garden.beds().stream().noneMatch(bed -> bed.planting().food() && bed.section().id().equals(section.id())));
+    }
+
+    /** These and the boards of the tally of lengths that nobody sells, as long as nothing of such a length was lost: no more can be had for it. */
+    static List<Stock> withNotSold(Garden garden, Section section) {
+        List<Tally.Board> told = garden.people().tally().boards(section.id());
+        List<Stock> there = new ArrayList<>(of(garden, section));
+        notSold(garden, section, section.stock().stream().map(PooledTimber::stockId).toList()).stream()
+                .filter(stock -> told.stream().filter(board -> board.stock().equals(stock.id()))
+                        .allMatch(board -> board.spoiled().isEmpty() && board.lostMm() == 0 && board.leftMm().isEmpty()))
+                .forEach(there::add);
+        return there;
     }
 
     /** @param unknownToo whether boards that are barred from food beds count */
@@ -69,8 +77,8 @@ final class RackRuns {
     static List<Stock> notSold(Garden garden, Section section, Collection<String> sold) {
         Set<String> known = new HashSet<>(sold);
         garden.goods().rack().forEach(board -> known.add(board.id()));
-        Map<String, Long> counts = garden.people().tally().boards(section.id()).stream().map(Tally.Board::stock)
-                .filter(stock -> LENGTH.matcher(stock).matches() && !known.contains(stock)).collect(Collectors.groupingBy(stock -> stock, TreeMap::new, Collectors.counting()));
+        Map<String, Long> counts = garden.people().tally().boardsThere(section.id()).stream().map(Tally.Board::stock)
+                .filter(stock -> PackCode.isStock(stock) && !known.contains(stock)).collect(Collectors.groupingBy(stock -> stock, TreeMap::new, Collectors.counting()));
         return counts.entrySet().stream().map(one -> new Stock(one.getKey(), Double.parseDouble(one.getKey()), BigDecimal.ZERO,
                 OptionalInt.of(Math.toIntExact(one.getValue())), section.goodFaces(), BigDecimal.ZERO, false)).toList();
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
+import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.Supplier;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
@@ -42,15 +43,25 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
     public static All of(JobSheet sheet) {
         Tally tally = sheet.garden().people().tally();
         List<SectionReplan> sections = new ArrayList<>();
+        Map<String, List<CuttingProblem.Stock>> notSold = notSold(sheet);
         List<Finding> findings = new ArrayList<>(unknown(sheet));
+        bought(sheet, notSold, findings);
         for (SectionCutting cutting : sheet.cutting()) {
-            List<Tally.Board> boards = tally.boards(cutting.section());
-            if (!boards.isEmpty()) section(cutting, boards, sheet.garden().imperial(), sections, findings);
-            List<String> sold = cutting.saw().problem().stock().stream().filter(stock -> stock.available().isEmpty()).map(CuttingProblem.Stock::id).toList();
-            sheet.garden().goods().catalogue().section(cutting.section())
-                    .ifPresent(section -> RackRuns.notSold(sheet.garden(), section, sold).forEach(stock -> findings.add(notSold(section.id(), stock))));
+            if (!tally.boards(cutting.section()).isEmpty()) section(cutting, tally.boardsThere(cutting.section()), sheet.garden().imperial(), sections, findings);
+            notSold.getOrDefault(cutting.section(), List.of()).forEach(stock -> findings.add(notSold(cutting.section(), stock)));
         }
         return new All(sections, findings);
+    }
+
+    /** Boards of the tally of lengths that are not sold, by their section. */
+    private static Map<String, List<CuttingProblem.Stock>> notSold(JobSheet sheet) {
+        Map<String, List<CuttingProblem.Stock>> notSold = new HashMap<>();
+        for (SectionCutting cutting : sheet.cutting()) {
+            List<String> sold = cutting.saw().problem().stock().stream().filter(stock -> stock.available().isEmpty()).map(CuttingProblem.Stock::id).toList();
+            sheet.garden().goods().catalogue().section(cutting.section())
+                    .ifPresent(section -> notSold.put(section.id(), RackRuns.notSold(sheet.garden(), section, sold)));
+        }
+        return notSold;
     }
 
     private static void section(SectionCutting cutting, List<Tally.Board> boards, boolean imperial, List<SectionReplan> sections, List<Finding> findings) {
@@ -129,7 +140,6 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
                             .with("task", Fact.name(done.task())).with("earlier", Fact.name(earlier.task())).with("why", Fact.name(earlier.why()))
                             .way(WayKind.TICK_TOO, Fact.name(earlier.task())).way(WayKind.LOOK_HIDDEN)));
         }
-        bought(sheet, findings);
         return findings;
     }
 
@@ -140,8 +150,8 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
     }
 
     /** Finds goods that are paid for but no longer in the order, or there to be bought from somebody else. */
-    private static void bought(JobSheet sheet, List<Finding> findings) {
-        List<Tally.Bought> bought = sheet.garden().people().tally().bought();
+    private static void bought(JobSheet sheet, Map<String, List<CuttingProblem.Stock>> notSold, List<Finding> findings) {
+        List<Tally.Bought> bought = sheet.garden().people().tally().bought().stream().filter(one -> !isOnHand(one, notSold)).toList();
         Map<Ordered, Long> open = new LinkedHashMap<>();
         sheet.slip().lines().forEach(line -> line.packs().forEach(pack -> open.merge(new Ordered(line.item(), pack.pack(), pack.supplier()), pack.count(), Long::sum)));
         List<Long> theirs = bought.stream().map(one -> taken(one, one.count(), true, open)).toList();
@@ -164,6 +174,11 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
                         .way(WayKind.KEEP_ITS_BED).way(WayKind.TAKE_BACK));
             }
         }
+    }
+
+    private static boolean isOnHand(Tally.Bought bought, Map<String, List<CuttingProblem.Stock>> notSold) {
+        return notSold.entrySet().stream().anyMatch(section -> bought.item().equals(SectionGoods.TIMBER.item(section.getKey()))
+                && section.getValue().stream().anyMatch(stock -> bought.pack().equals(PackCode.board(stock.id()))));
     }
 
     /** How many of these packs the order asks for, of who sold them or of anybody; they are no longer open then. */

@@ -2,7 +2,6 @@ package lapyard.plan;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,13 +89,15 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
     }
 
     /** As above, and after them the whole boards that are bought beyond those, by the code of their pack. */
-    public List<Board> boardsThere(String section, Collection<String> stocks) {
+    public List<Board> boardsThere(String section) {
         List<Board> there = new ArrayList<>(boards(section));
-        for (String stock : stocks) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        bought.stream().filter(one -> one.item().equals(SectionGoods.TIMBER.item(section)))
+                .forEach(one -> PackCode.stock(one.pack()).ifPresent(stock -> counts.merge(stock, one.count(), Integer::sum)));
+        counts.forEach((stock, count) -> {
             long told = there.stream().filter(board -> board.stock().equals(stock)).count();
-            int count = bought.stream().filter(one -> one.item().equals(SectionGoods.TIMBER.item(section)) && one.pack().equals(PackCode.board(stock))).mapToInt(Bought::count).sum();
             for (long more = told + 1; more <= count; more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty(), Map.of()));
-        }
+        });
         return there;
     }
 

@@ -107,6 +107,43 @@ class TallyTest {
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_STOCK_GONE).map(Told::text).toList());
     }
 
+    /** Boards that stand in the tally as bought alone are there as those are that it names, whether their length is still sold or not; nobody is told to take them back. By hand, no source. */
+    @ParameterizedTest
+    @CsvSource({"5400, 0", "5400, 1", "5400, 2", "4800, 0", "4800, 1", "4800, 2"})
+    void boardsBoughtAreThereWhetherNamedOrNot(String length, int named) {
+        String boards = Stream.of(board(1, "\"M-1A\",\"M-1E\"", ""), board(2, "", "")).limit(named).collect(Collectors.joining(",")).replace("4800", length);
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + boards + "],\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of " + length + "\",\"count\":2}]}"));
+        assertTrue(sheet.cutting().get(0).saw().boards().stream().filter(board -> board.stock().equals(length)).count() >= 2);
+        assertEquals(List.of(), sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_BOUGHT_MORE).toList());
+        assertEquals(length.equals("5400") ? 1 : 0, sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_STOCK_GONE).count());
+        for (SectionReplan rest : SectionReplan.of(sheet).sections()) {
+            Map<String, Long> asked = new HashMap<>();
+            rest.planned().buy().forEach((stock, count) -> asked.put(stock, (long) count));
+            if (length.equals("4800")) asked.merge("4800", 2L, Long::sum);
+            assertEquals(asked, sheet.slip().lines().stream().filter(line -> line.item().equals("timber 100x200")).flatMap(line -> line.packs().stream())
+                    .collect(Collectors.toMap(pack -> pack.pack().replace("board of ", ""), PackCount::count)));
+        }
+    }
+
+    /** Two walls of 5100 were to come whole out of two boards of 5400: they do so when that length is sold no more, and get joints where one is split, as no more can be had. By hand, no source. */
+    @ParameterizedTest
+    @CsvSource({"'', 0", "',\"lost\":900,\"opened\":true', 2"})
+    void wallsThatALongBoardGivesStayWholeWhenItIsSoldNoMore(String more, int joints) {
+        String boards = board(1, "\"L-1A\"", "") + "," + board(2, "", more);
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + boards.replace("4800", "5400") + "]}").replace(M, "{\"id\":\"L\",\"width\":5200,\"depth\":900,\"courses\":1}"));
+        assertEquals(joints, sheet.works().get(0).frame().seams().size());
+        assertEquals(joints == 0 ? 0 : 1, sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_CUT_UNKNOWN).count());
+    }
+
+    /** What was sawn otherwise was sawn all the same: its board cannot be unopened. */
+    @Test
+    void aBoardFromWhichSomethingWasSawnOtherwiseIsOpened() {
+        String shut = board(1, "\"M-1A\"", ",\"sawn\":[{\"piece\":\"M-1A\",\"length\":2500}],\"opened\":false");
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + shut + "]}"));
+        assertEquals(List.of("1 piece (2500) is cut from board #1, but the board is not opened."),
+                sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_NOT_OPENED).map(Told::text).toList());
+    }
+
     /** Boards from two merchants who no longer sell each other's lengths: the order stays with whoever sells the more of them. By hand, no source. */
     @ParameterizedTest
     @CsvSource({"3000, 4800, a", "4800, 3000, b"})
