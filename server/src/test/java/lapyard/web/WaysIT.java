@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
 
 /** Every way out that a press does: after it the snag is gone, and one step back brings the garden as it was. */
 @ExtendWith(Open.class)
@@ -82,6 +83,26 @@ class WaysIT {
         unfold(browser);
         browser.click("lap-snags button[data-way=\"own-prices\"]");
         browser.until("the place does not open", "return document.querySelector('[data-place=catalogue]')?.checkVisibility() === true");
+    }
+
+    /** Notes go from before it once a bed is in hand: the snag that was pressed stays the one in focus, and the one pointed at. */
+    @Test
+    void snagPressedKeepsFocusAndThread(Page page) throws IOException, InterruptedException {
+        Browser browser = page.browser();
+        page.open(Page.TWO_BEDS.replace("[6000,2000]", "[3000,2000]").replace("]}]}", "]},{\"id\":\"C\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[11000,6000]}]}"));
+        PlacesIT.opens(browser, "snags");
+        for (String where : List.of("bed C", "bed B")) {
+            browser.js("document.querySelector('lap-yard').garden.choice.takeBeds([])");
+            browser.drawn();
+            String told = "return [...document.querySelectorAll('lap-snags li.snag')].find(one => one.querySelector('.where').textContent === arguments[0])";
+            assertEquals(true, browser.js("return document.querySelector('lap-snags li').matches('.note')"), browser.text("lap-snags"));
+            browser.js(told + ".querySelector('button').focus()", where);
+            browser.keys(Keys.ENTER);
+            browser.until("no bed is in hand", "return Boolean(document.querySelector('lap-yard').garden.bed)");
+            browser.drawn();
+            assertEquals(where, browser.js("return document.activeElement.querySelector('.where')?.textContent"), "has the focus");
+            assertEquals(where, browser.js("return document.querySelector(`[data-snag=\"${document.querySelector('lap-yard').garden.choice.snag.key}\"] .where`)?.textContent"), "has the thread");
+        }
     }
 
     private static void unfold(Browser browser) {

@@ -40,7 +40,7 @@ export class LapSnags extends GardenElement {
     this.rebuild(
       snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
       snags.length && this.garden.reckoning.sheet?.caution ? h('p.hint', {}, this.garden.reckoning.sheet.caution) : null,
-      h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
+      h('ul', {}, shownSnags.map(snag => this.#snag(snag, snags.indexOf(snag)))),
       snags.length > few.length ? h('button.quiet', {
         type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
         onclick: () => { this.#all = !this.#all; this.render(); },
@@ -57,6 +57,7 @@ export class LapSnags extends GardenElement {
     this.#told = inTheWay.length;
   }
 
+  /** @param {number} i place among all, so that a key is of one snag whatever else is listed */
   #snag(snag, i) {
     const place = placeOf(this.garden.plan, snag.where, snag.text);
     const point = on => this.garden.choice.pointAt(on && place ? { ...snag, ...place, key: `snag ${i}` } : null);
