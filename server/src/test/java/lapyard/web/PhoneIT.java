@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.Keys;
 
 /** The whole job on a phone, held either way, by real touches alone: every tap lands where a thumb would put it. */
 @ExtendWith(Open.class)
@@ -170,6 +172,33 @@ class PhoneIT {
             page.hasNoComplaints();
         } finally {
             browser.driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", false));
+            browser.size(1440, 900, false);
+        }
+    }
+
+    /** A narrow window is also what a reader has who magnifies: WCAG 2.2, 1.4.10 Reflow. */
+    @Test
+    void drawingByKeysBringsBackTableAndFocus(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        try {
+            browser.size(390, 844, false);
+            PlacesIT.opens(browser, "paths");
+            for (String how : List.of("left", "done")) {
+                browser.js("document.querySelector('[data-key=\"path draw\"]').focus()");
+                browser.keys(Keys.ENTER);
+                browser.until("the place to type has not the focus", "return document.activeElement.dataset.key === 'draw along' && document.activeElement.checkVisibility({ visibilityProperty: true })");
+                assertEquals(false, browser.js("return document.querySelector('table-panel').checkVisibility()"), "the table is over the yard");
+                if (how.equals("done")) for (String along : List.of("4000", "5000")) browser.keys(along + Keys.TAB + "5000" + Keys.ENTER);
+                browser.drawn();
+                if (how.equals("done")) browser.click("[data-key=\"draw done\"]");
+                else browser.keys(Keys.ESCAPE);
+                browser.drawn();
+                assertEquals(true, browser.js("return document.querySelector('[data-place=paths]').checkVisibility()"), how + ": the table is not back");
+                assertEquals("path draw", browser.js("return document.activeElement.dataset.key"), how);
+            }
+            stands(page, "plan.paths?.length === 1");
+        } finally {
             browser.size(1440, 900, false);
         }
     }

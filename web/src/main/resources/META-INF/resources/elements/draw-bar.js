@@ -18,6 +18,8 @@ export class DrawBar extends GardenElement {
     this.setAttribute('role', 'region');
     this.hidden = true;
     this.listen(this.yard, 'sketched', event => this.#begin(event.detail));
+    // not sooner: on a phone the table is hidden until then, and takes no focus
+    this.listen(this.yard, 'sketch-ended', () => { if (this.#before?.isConnected) this.#before.focus(); });
     this.listen(this, 'keydown', event => {
       if (event.key !== 'Escape') return;
       event.stopPropagation();
@@ -97,7 +99,6 @@ export class DrawBar extends GardenElement {
     this.#sketch = null;
     this.hidden = true;
     this.replaceChildren();
-    if (this.#before?.isConnected) this.#before.focus();
   }
 }
 
