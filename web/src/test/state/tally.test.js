@@ -59,6 +59,13 @@ test('a piece sawn before its bed was changed is wanted anew, and its board keep
   equal(never, { board: '#1', section: S, stock: '4800' }, 'what was not sawn after all is not lost');
 });
 
+test('a piece of a bed that is of other timber now is none of the board it was sawn from', () => {
+  const cut = setPiece(parts, S, 1, 'M-1A', 'cut')({});
+  const changed = [{ section: '75x225', boards: [{ number: 1, stock: '3600', cuts: cuts(2900) }] }];
+  const [was, , now] = setPiece(changed, '75x225', 1, 'M-1A', 'cut')(cut).tally.boards;
+  equal([was.cut, was.spoiled, was.sawn, now.cut, now.sawn], [undefined, ['M-1A'], sawn, ['M-1A'], sawn]);
+});
+
 test('the pieces of a stage stand longest first, and the first day with work is open', () => {
   const sawn = [{ section: '100x200', boards: [{ number: 1, cuts: [{ mark: 'a', length: 900, stage: 1 }, { mark: 'b', length: 800, stage: 2 }] }, { number: 2, cuts: [{ mark: 'c', length: 2300, stage: 1 }] }] }];
   equal(piecesOf(sawn, 1).map(({ cut }) => cut.mark), ['c', 'a']);

@@ -21,8 +21,10 @@ export const planFrom = day => plan => withTally(plan, tally => ({ ...tally, day
 
 const boardName = number => `#${number}`;
 
+const isOf = (section, board) => (board.section ?? USUAL.section) === section;
+
 /** Each section counts its boards from 1. */
-const isBoard = (section, number) => one => one.board === boardName(number) && (one.section ?? USUAL.section) === section;
+const isBoard = (section, number) => one => one.board === boardName(number) && isOf(section, one);
 
 /** So far off may a sawn piece be and still be the one that is wanted, mm, as the server reads the tally. */
 const ALIKE = 1;
@@ -43,7 +45,7 @@ function boardsOf(tally, parts, section, number) {
   const known = tally.boards ?? [];
   const planned = parts.flatMap(part => part.boards.map(board => ({ board: boardName(board.number), section: part.section, stock: board.stock })));
   const sections = new Set(known.map(board => board.section ?? USUAL.section));
-  const missing = planned.filter(board => !known.some(one => one.board === board.board && (one.section ?? USUAL.section) === board.section)
+  const missing = planned.filter(board => !known.some(one => one.board === board.board && isOf(board.section, one))
     && (!sections.has(board.section) || isBoard(section, number)(board)));
   return [...known, ...missing];
 }
@@ -92,7 +94,7 @@ export function setPiece(parts, section, number, mark, state) {
   return plan => withTally(plan, tally => ({
     ...tally,
     boards: boardsOf(tally, parts, section, number).map(board => {
-      if (!isBoard(section, number)(board)) return withoutCut(board, mark, state, length);
+      if (!isBoard(section, number)(board)) return withoutCut(board, mark, state, isOther(board, mark, length) || !isOf(section, board));
       const without = list => (list ?? []).filter(one => one !== mark);
       const other = state !== 'wanted' && isOther(board, mark, length) ? sawnLength(board, mark) + kerfOf(plan) : 0;
       return given({
@@ -106,11 +108,11 @@ export function setPiece(parts, section, number, mark, state) {
   }));
 }
 
-/** A piece comes out of one board alone; where it was spoiled before, or sawn to another length, stays told. */
-function withoutCut(board, mark, state, length) {
+/** A piece comes out of one board alone; where it was spoiled before, or sawn to another length or of other timber, stays told. */
+function withoutCut(board, mark, state, other) {
   if (state !== 'cut' || !board.cut?.includes(mark)) return board;
   const cut = board.cut.filter(one => one !== mark);
-  return given(isOther(board, mark, length) ? { ...board, cut, spoiled: [...(board.spoiled ?? []), mark] }
+  return given(other ? { ...board, cut, spoiled: [...(board.spoiled ?? []), mark] }
     : { ...board, cut, sawn: board.sawn?.filter(one => one.piece !== mark) }, isNothing);
 }
 
