@@ -42,7 +42,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         Bed bed = work.bed();
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        depthFindings(bed, usualDepthMm(imperial), findings);
+        depthFindings(bed, imperial, findings);
         mulchFindings(bed, findings);
         if (bed.soilMm() > 0) {
             double area = work.frame().inner().areaMm2() / 1e6;
@@ -120,12 +120,14 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                 Input.of("loose", loose, "m3"), Input.of("share", share, ""))));
     }
 
-    private static void depthFindings(Bed bed, double usual, List<Finding> findings) {
+    /** Half a sixteenth of an inch short is told as no less: gardens are kept in tenths of a mm, which may not add up to somebody's inches. */
+    private static void depthFindings(Bed bed, boolean imperial, List<Finding> findings) {
+        double usual = usualDepthMm(imperial);
         double depth = bed.soilMm();
         if (depth <= 0) {
             Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).by(Fact.mm(-depth));
             findings.add(deeper(none, bed, usual - depth));
-        } else if (depth < usual - 1e-6) {
+        } else if (depth < usual - (imperial ? 25.4 / 32 : 1e-6)) {
             Finding shallow = Finding.of(FindingKind.SOIL_SHALLOW, Place.bed(bed.id()))
                     .with("depth", Fact.mm(depth)).with("usual", Fact.mm(usual)).by(Fact.mm(usual - depth));
             findings.add(deeper(shallow, bed, usual - depth));

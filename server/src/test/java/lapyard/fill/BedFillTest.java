@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import lapyard.construction.Beds;
 import lapyard.geometry.Outline;
 import lapyard.plan.Base;
+import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Fill;
 import lapyard.plan.Finding;
@@ -52,6 +53,15 @@ class BedFillTest {
         Finding note = BedFill.of(work, 60, true).findings().get(0);
         assertEquals(Fact.mm(304.8), note.facts().get("usual"));
         assertEquals(0.8, ((Fact.Length) note.by().orElseThrow()).mm(), 1e-9);
+    }
+
+    /** 2 1/4" free, 57.15 mm, and 1 3/4" of mulch, 44.45 mm, are kept as 57.2 and 44.5: 406.4 - 57.2 - 44.5 = 304.7 is 1' all the same. By hand, no source. */
+    @Test
+    void tenthsOfAMillimetreTakeNoFootAway() {
+        Bed bed = Beds.filled(Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING), Base.USUAL.slatted(false), Liner.USUAL,
+                new Fill(57.2, 44.5 + 2 * 200 - 406.4, 0.15, Fill.USUAL.layers()), Finish.USUAL);
+        assertEquals(304.7, bed.soilMm(), 1e-9);
+        assertEquals(List.of(), BedFill.of(Beds.built(bed), 60, true).findings());
     }
 
     private static BedFill filled(int courses, Base base, Fill fill) {
