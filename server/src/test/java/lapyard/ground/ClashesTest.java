@@ -55,26 +55,26 @@ class ClashesTest {
     @Test
     void aBedOverTheEdgeSaysByHowMuchWhereAndHowToMend() {
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), Beds.box("N", 3000, 7940, 2400, 1200))));
-        assertEquals("Bed N is 140 mm over the edge of the yard at corner 3. Move it 140 mm towards the house, or make it 1060 mm deep.", Spoken.of(snag));
+        assertEquals("Bed N is 140 mm over the yard's edge at corner 3. Move it 140 mm towards the house, or make it 1060 mm deep.", Spoken.of(snag));
         assertEquals("bed N", snag.where());
         assertEquals(140, snag.amount().orElseThrow().value());
         assertEquals(Weight.SNAG, snag.weight());
         Finding right = only(snags(Beds.garden(Beds.yard(YARD), Beds.box("N", 9740, 100, 2400, 1200))));
-        assertEquals("Bed N is 140 mm over the edge of the yard at corner 2. Move it 140 mm left, or make it 2260 mm wide.", Spoken.of(right));
+        assertEquals("Bed N is 140 mm over the yard's edge at corner 2. Move it 140 mm left, or make it 2260 mm wide.", Spoken.of(right));
     }
 
     @Test
     void aTurnedBedIsCutInItsOwnWidthAndDepth() {
         Bed turned = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(1060, 2000), 90, false));
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), turned)));
-        assertEquals("Bed N is 140 mm over the edge of the yard at corner 3. Move it 140 mm right, or make it 1060 mm deep.", Spoken.of(snag));
+        assertEquals("Bed N is 140 mm over the yard's edge at corner 3. Move it 140 mm right, or make it 1060 mm deep.", Spoken.of(snag));
     }
 
     @Test
     void aMirroredBedIsFoundAtItsOwnCorner() {
         Bed mirrored = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(2260, 100), 0, true));
         assertEquals(
-                "Bed N is 140 mm over the edge of the yard at corner 2. Move it 140 mm right, or make it 2260 mm wide.",
+                "Bed N is 140 mm over the yard's edge at corner 2. Move it 140 mm right, or make it 2260 mm wide.",
                 Spoken.of(only(snags(Beds.garden(Beds.yard(YARD), mirrored)))));
     }
 
@@ -90,7 +90,7 @@ class ClashesTest {
     void aCornerOfTheYardInsideAWallIsFoundThough() {
         Outline notched = Beds.outline(0, 0, 12000, 0, 12000, 9000, 7000, 9000, 6000, 3000, 5000, 9000, 0, 9000);
         Finding snag = only(snags(Beds.garden(Beds.yard(notched), Beds.box("M", 4900, 2000, 2200, 1200))));
-        assertEquals("Bed M is 200 mm over the edge of the yard along wall C. Move it 200 mm towards the house, or make it 1000 mm deep.", Spoken.of(snag));
+        assertEquals("Bed M is 200 mm over the yard's edge along wall C. Move it 200 mm towards the house, or make it 1000 mm deep.", Spoken.of(snag));
     }
 
     @Test
@@ -124,7 +124,7 @@ class ClashesTest {
     @Test
     void aBedAtAnAngleIsCutInItsOwnWidth() {
         Bed turned = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(10000, 2000), 30, false));
-        assertEquals("Bed N is 78.5 mm over the edge of the yard at corner 2. Move it 79 mm left, or make it 2309 mm wide.",
+        assertEquals("Bed N is 78.5 mm over the yard's edge at corner 2. Move it 79 mm left, or make it 2309 mm wide.",
                 Spoken.of(only(snags(Beds.garden(Beds.yard(YARD), turned)))));
         Bed skewed = Beds.bed("S", Beds.outline(0, 0, 2400, 0, 2700, 1200, 300, 1200), 9740, 100);
         assertTrue(Told.ways(only(snags(Beds.garden(Beds.yard(YARD), skewed)))).stream().allMatch(way -> way.startsWith("Move")));

@@ -40,7 +40,7 @@ class LiftsTest {
         Finding note = lifts("{\"beds\":[" + M + "]}").get(0);
         assertEquals("bed M, lifts", note.where());
         assertEquals(Weight.NOTE, note.weight());
-        assertTrue(Told.text(note).startsWith("6 timbers in bed M take 2 people (over 25 kg), the heaviest 34.8 kg, over the guide of 33.3 kg for so many."), Told.text(note));
+        assertTrue(Told.text(note).startsWith("6 timbers in bed M take 2 people (over 25 kg), the heaviest 34.8 kg, over their guide of 33.3 kg."), Told.text(note));
     }
 
     private static Finding boards(String document) {
@@ -76,7 +76,7 @@ class LiftsTest {
     void aTeamIsToldToBeOverItsGuide() {
         String three = ",\"crew\":{\"people\":[{\"name\":\"A\"},{\"name\":\"B\"},{\"name\":\"C\"}]}";
         Finding note = boards("{\"beds\":[" + M + "]" + ONLY_4800 + three + "}");
-        assertTrue(Told.text(note).endsWith("the heaviest, 57.6 kg, takes 3 people and is over the guide of 37.5 kg for so many."), Told.text(note));
+        assertTrue(Told.text(note).endsWith("the heaviest, 57.6 kg, takes 3 people and is over their guide of 37.5 kg."), Told.text(note));
         assertEquals(Weight.NOTE, note.weight());
     }
 
