@@ -23,7 +23,7 @@ record LongBoards(Saw saw, double mm, double boughtMm, int onHand) {
     static LongBoards of(Garden garden, Section section) {
         Saw saw = garden.goods().saw();
         double boughtMm = PooledTimber.boughtPieceMm(garden, section);
-        int onHand = RackRuns.withNotSold(garden, section).stream().filter(run -> saw.usableMm(run.lengthMm()) > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
+        int onHand = RackRuns.ofWhole(garden, section).stream().filter(run -> saw.usableMm(run.lengthMm()) > boughtMm).mapToInt(run -> run.available().orElseThrow()).sum();
         return new LongBoards(saw, PooledTimber.longestPieceMm(garden, section), boughtMm, onHand);
     }
 

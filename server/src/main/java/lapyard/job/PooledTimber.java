@@ -112,7 +112,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = boughtPieceMm(garden, section);
-        for (Stock run : RackRuns.withNotSold(garden, section)) longest = Math.max(longest, garden.goods().saw().usableMm(run.lengthMm()));
+        for (Stock run : RackRuns.ofWhole(garden, section)) longest = Math.max(longest, garden.goods().saw().usableMm(run.lengthMm()));
         return Math.max(0, longest);
     }
 
@@ -125,7 +125,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     static List<Double> wholeBoardsMm(Garden garden, Section section) {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
-                        RackRuns.withNotSold(garden, section).stream().map(Stock::lengthMm))
+                        RackRuns.ofWhole(garden, section).stream().map(Stock::lengthMm))
                 .map(garden.goods().saw()::usableMm)
                 .distinct()
                 .sorted()
@@ -196,14 +196,15 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         return SectionGoods.TIMBER.item(section.id());
     }
 
-    static List<Stock> rack(Garden garden, Section section, List<BedWay> beds) {
-        return RackRuns.of(garden, section, beds.stream().noneMatch(way -> way.bed().planting().food()));
+    /** What these beds are cut from beside what these sellers of one section have. */
+    static List<Stock> rack(Garden garden, List<Section> sellers, List<BedWay> beds) {
+        return RackRuns.withNotSold(RackRuns.of(garden, sellers.get(0), beds.stream().noneMatch(way -> way.bed().planting().food())), garden, sellers);
     }
 
     /** @param alone what beds by themselves are cut out of, nests among it, {@code boardsAlone} how many */
     private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Blank> alone, Optional<Integer> boardsAlone) {
         List<BedWay> built = beds.stream().map(BedWay::of).toList();
-        List<Stock> rack = rack(garden, section, built);
+        List<Stock> rack = rack(garden, List.of(section), built);
         Nesting.Plan plan = plan(garden, section, built, rack, looking, alone);
         CuttingResult pooled = chalked(garden, section, beds, plan);
         List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
@@ -266,7 +267,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     }
 
     /** Stock lengths that can be bought, each from whom it is cheapest; where nothing is priced, a board counts 1. */
-    private static List<Stock> bought(Section section) {
+    static List<Stock> bought(Section section) {
         boolean priced = section.priced();
         Map<String, Stock> byLength = new LinkedHashMap<>();
         for (StockLength stock : section.stock()) {
@@ -315,9 +316,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** The saw with all boards that there are, on hand first. */
     static CuttingProblem saw(Garden garden, Section section, List<Stock> rack) {
         List<Stock> stock = new ArrayList<>(rack);
-        List<Stock> bought = bought(section);
-        stock.addAll(RackRuns.notSold(garden, section, bought.stream().map(Stock::id).toList()));
-        stock.addAll(bought);
+        stock.addAll(bought(section));
         Saw saw = garden.goods().saw();
         return new CuttingProblem(section.id(), saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, List.of());
     }

@@ -35,17 +35,22 @@ final class RackRuns {
 
     /** What all beds of a section are cut from together: what is barred from food beds is left out where one of them is for food. */
     static List<Stock> of(Garden garden, Section section) {
-        return of(garden, section, garden.beds().stream().noneMatch(bed -> bed.planting().food() && bed.section().id().equals(section.id())));
+        return withNotSold(of(garden, section, garden.beds().stream().noneMatch(bed -> bed.planting().food() && bed.section().id().equals(section.id()))),
+                garden, List.of(section));
     }
 
-    /** These and the boards of the tally of lengths that nobody sells, as long as nothing of such a length was lost: no more can be had for it. */
-    static List<Stock> withNotSold(Garden garden, Section section) {
-        List<Tally.Board> told = garden.people().tally().boards(section.id());
-        List<Stock> there = new ArrayList<>(of(garden, section));
-        notSold(garden, section, section.stock().stream().map(PooledTimber::stockId).toList()).stream()
-                .filter(stock -> told.stream().filter(board -> board.stock().equals(stock.id()))
-                        .allMatch(board -> board.spoiled().isEmpty() && board.lostMm() == 0 && board.leftMm().isEmpty()))
-                .forEach(there::add);
+    /** As above without the boards of a length that nobody sells any more and of which something was lost: no more can be had for it. */
+    static List<Stock> ofWhole(Garden garden, Section section) {
+        Set<String> hurt = garden.people().tally().boards(section.id()).stream()
+                .filter(board -> !board.spoiled().isEmpty() || board.lostMm() > 0 || board.leftMm().isPresent()).map(Tally.Board::stock).collect(Collectors.toSet());
+        garden.goods().rack().forEach(board -> hurt.remove(board.id()));
+        return of(garden, section).stream().filter(stock -> !hurt.contains(stock.id())).toList();
+    }
+
+    /** And after them the boards of the tally of lengths that none of these sellers of one section has. */
+    static List<Stock> withNotSold(List<Stock> runs, Garden garden, List<Section> sellers) {
+        List<Stock> there = new ArrayList<>(runs);
+        there.addAll(notSold(garden, sellers.get(0), sellers.stream().flatMap(one -> PooledTimber.bought(one).stream()).map(Stock::id).toList()));
         return there;
     }
 

@@ -31,7 +31,7 @@ record TimberApart(Garden garden, List<Section> sold, OwnWays own, List<Stock> r
 
     static TimberApart of(Garden garden, List<Section> sold, OwnWays own, SearchOptions looking) {
         List<BedWay> beds = own.chosen();
-        List<Stock> rack = PooledTimber.rack(garden, sold.get(0), beds);
+        List<Stock> rack = PooledTimber.rack(garden, sold, beds);
         TimberApart nothing = new TimberApart(garden, sold, own, rack, List.of());
         // nests of one bed alone are offered to all together
         boolean each = looking.alone() || !looking.isFirst() && beds.stream().anyMatch(way -> PooledTimber.angled(way.bed()));

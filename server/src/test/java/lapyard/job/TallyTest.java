@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import lapyard.cutting.SawBoard;
 import lapyard.json.JobSheetJson;
 import lapyard.json.TryOutJson;
+import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -142,6 +143,15 @@ class TallyTest {
         JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + shut + "]}"));
         assertEquals(List.of("1 piece (2500) is cut from board #1, but the board is not opened."),
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_NOT_OPENED).map(Told::text).toList());
+    }
+
+    /** Boards that are there are there once, however the beds buy: all by themselves pay no less than together. By hand, no source. */
+    @Test
+    void boardsOfALengthNotSoldAreSharedWhereBedsBuyByThemselves() {
+        String beds = Stream.of(0, 1, 2, 3).map(n -> N.replace("\"N\"", "\"N" + n + "\"").replace("4200", "" + n * 3000)).collect(Collectors.joining(","));
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[{\"board\":\"#1\",\"stock\":\"5400\",\"count\":4}]}").replace(M + "," + N, beds));
+        SlipLine timber = sheet.slip().lines().stream().filter(line -> line.item().equals("timber 100x200")).findFirst().orElseThrow();
+        assertTrue(timber.saved().orElseThrow().signum() >= 0, () -> "saved " + timber.saved());
     }
 
     /** Boards from two merchants who no longer sell each other's lengths: the order stays with whoever sells the more of them. By hand, no source. */
