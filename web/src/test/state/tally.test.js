@@ -66,6 +66,17 @@ test('a piece of a bed that is of other timber now is none of the board it was s
   equal([was.cut, was.spoiled, was.sawn, now.cut, now.sawn], [undefined, ['M-1A'], sawn, ['M-1A'], sawn]);
 });
 
+test('a piece spoiled on a board that it is planned on again is sawn anew there, and both lengths are gone', () => {
+  const spoiled = setPiece(parts, S, 1, 'M-1A', 'spoiled')({});
+  const at = isOfNow => pieceState(spoiled, { section: S, number: 1, length: 2900, isOfNow }, 'M-1A');
+  equal([at(false), at(true)], ['spoiled', 'wanted']);
+  equal([sawnOff(spoiled, S, parts[0].boards[0]), sawnOff(spoiled, S, parts[0].boards[0], true)], [[], [{ mark: 'M-1A', sawn: 2900, spoiled: true }]]);
+  const anew = setPiece(parts, S, 1, 'M-1A', 'cut', true)(spoiled).tally.boards[0];
+  equal([anew.cut, anew.spoiled, anew.sawn, anew.lost], [['M-1A'], undefined, sawn, 2904]);
+  equal(setPiece(parts, S, 1, 'M-1A', 'spoiled', true)(spoiled).tally.boards[0].lost, 2904, 'spoiled once more');
+  equal(setPiece(parts, S, 1, 'M-1A', 'wanted', true)(spoiled).tally.boards[0], { board: '#1', section: S, stock: '4800' }, 'not spoiled after all');
+});
+
 test('the pieces of a stage stand longest first, and the first day with work is open', () => {
   const sawn = [{ section: '100x200', boards: [{ number: 1, cuts: [{ mark: 'a', length: 900, stage: 1 }, { mark: 'b', length: 800, stage: 2 }] }, { number: 2, cuts: [{ mark: 'c', length: 2300, stage: 1 }] }] }];
   equal(piecesOf(sawn, 1).map(({ cut }) => cut.mark), ['c', 'a']);

@@ -95,6 +95,24 @@ class WeekendsIT {
         page.hasNoComplaints();
     }
 
+    /** What is left of a board takes its spoiled piece once more: then both lengths and a saw cut each are gone, 10 + 2 (1100 + 4) of 6000 mm. */
+    @Test
+    void pieceIsSawnAnewFromTheBoardItWasSpoiledOn(Page page) throws IOException, InterruptedException {
+        String id = page.open("{\"format\":1,\"name\":\"One bed\"," + Page.YARD + ",\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":6000,\"price\":40}]}]},"
+                + "\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":1,\"at\":[1000,2000]}]}");
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "tally");
+        browser.js("document.querySelector('[data-key=\"piece A-1D\"]').focus()");
+        browser.keys("s");
+        assertEquals("[\"A-1D\"]", page.stored(id).at("/tally/boards/1/spoiled").toString());
+        assertTrue(browser.text("[data-key=\"piece A-1D\"]").contains("spoiled on #2: saw it anew from board 2"), browser.text("[data-key=\"piece A-1D\"]"));
+        browser.keys(Keys.ENTER);
+        JsonNode board = page.stored(id).at("/tally/boards/1");
+        assertEquals("[[\"A-1D\"],1104.0,true]", "[" + board.path("cut") + "," + board.path("lost").asDouble() + "," + board.path("spoiled").isMissingNode() + "]");
+        assertEquals(3782, page.server().get("api/gardens/" + id + "/job-sheet").at("/cutting/0/boards/1/rest").asDouble());
+        assertTrue(browser.find("[data-key=\"piece A-1D\"]").getDomAttribute("class").contains("cut"));
+    }
+
     /** The first piece of the day is cut, the second is spoiled by a long press: the rest has a new plan everywhere. */
     @Test
     void aDayIsWorkedThroughFromOneScreenAndASpoiledPieceIsPlannedAnew(Page page) throws IOException, InterruptedException {

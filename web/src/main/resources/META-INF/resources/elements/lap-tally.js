@@ -20,7 +20,7 @@ export class LapTally extends GardenElement {
   #held = null;
   #seen = null;
 
-  follows = ['reckoning', 'plans'];
+  follows = ['reckoning', 'keeper', 'plans'];
 
   shows = ['cutting', 'tally', 'weekends'];
 
@@ -30,6 +30,9 @@ export class LapTally extends GardenElement {
   }
 
   get parts() { return (this.garden.reckoning.sheet?.cutting ?? []).filter(part => part.boards?.length); }
+
+  /** Whether the boards on show are those of the tally as it stands: then what was spoiled on a board and is there again is to be sawn anew. */
+  get #isOfNow() { return this.garden.reckoning.standing === 'fresh' && this.garden.keeper.standing === 'kept'; }
 
   render() {
     const { weekends } = this.garden.reckoning.sheet ?? {};
@@ -102,10 +105,10 @@ export class LapTally extends GardenElement {
 
   /** A tap: cut, or not yet. A long press, or S: spoiled. */
   #piece({ board, cut, section }, plan) {
-    const state = pieceState(plan, { section, number: board.number, length: cut.length }, cut.mark);
-    const before = spoiledOn(plan, cut.mark, cut.length).filter(name => name !== `#${board.number}`);
+    const state = pieceState(plan, { section, number: board.number, length: cut.length, isOfNow: this.#isOfNow }, cut.mark);
+    const before = spoiledOn(plan, cut.mark, cut.length).filter(name => state === 'wanted' || name !== `#${board.number}`);
     const units = unitsOf(plan);
-    const to = next => this.#change(setPiece(this.parts, section, board.number, cut.mark, next),
+    const to = next => this.#change(setPiece(this.parts, section, board.number, cut.mark, next, this.#isOfNow),
       { cut: `${cut.mark} is cut.`, spoiled: `${cut.mark} is spoiled: the rest is planned anew.`, wanted: `${cut.mark} is still to cut.` }[next]);
     return h('li', { 'data-key': `row ${section} ${board.number} ${cut.mark}` }, h(`button.piece.${state}`, {
       type: 'button', 'data-key': `piece ${cut.mark}`, 'aria-label': `${shown(cut.length, units)}, ${cut.mark}, board ${board.number}: ${state === 'wanted' ? 'to cut' : state}`,
@@ -143,7 +146,7 @@ export class LapTally extends GardenElement {
   /** What was sawn here and is now on another board, or on none. */
   #sawnOff(section, board, plan) {
     const units = unitsOf(plan);
-    return sawnOff(plan, section, board).map(({ mark, sawn, spoiled }) => {
+    return sawnOff(plan, section, board, this.#isOfNow).map(({ mark, sawn, spoiled }) => {
       const other = this.parts.flatMap(part => part.boards).find(one => one.cuts.some(cut => cut.mark === mark));
       const was = spoiled ? 'spoiled' : `sawn${sawn ? ` ${shown(sawn, units)}` : ''}`;
       return h('li', { 'data-key': `spoiled ${section} ${board.number} ${mark}` }, h('button.piece.spoiled', { type: 'button', 'data-key': `not spoiled ${section} ${board.number} ${mark}`,

@@ -34,6 +34,9 @@ const sawnLength = (board, mark) => board.sawn?.find(one => one.piece === mark)?
 /** Whether a piece was sawn to another length than the garden wants now. @param {number} [length] that is wanted, mm */
 const isOther = (board, mark, length) => Math.abs((sawnLength(board, mark) ?? length) - length) > ALIKE;
 
+/** Whether a piece that was spoiled on a board is planned on it again. @param {boolean} [isOfNow] whether the cutting is that of the tally as it stands */
+const isAnew = (board, mark, isOfNow) => Boolean(isOfNow && board.spoiled?.includes(mark) && !board.cut?.includes(mark));
+
 /** All pieces of the cutting, by their marks, as long as they are wanted. */
 const lengthsOf = parts => new Map(parts.flatMap(part => part.boards.flatMap(board => (board.cuts ?? []).map(cut => [cut.mark, cut.length]))));
 
@@ -53,11 +56,12 @@ function boardsOf(tally, parts, section, number) {
 /**
  * How a piece stands on a board: `wanted`, `cut` or `spoiled`.
  *
- * @param {{section: string, number: number, length: number}} where section and number of the board, and how long the piece is wanted, mm
+ * @param {{section: string, number: number, length: number, isOfNow?: boolean}} where section and number of a board that the piece is planned on, how long it is
+ *     wanted, mm, and whether the cutting is that of the tally as it stands
  */
-export function pieceState(plan, { section, number, length }, mark) {
+export function pieceState(plan, { section, number, length, isOfNow }, mark) {
   const board = (plan.tally?.boards ?? []).find(isBoard(section, number));
-  if (!board || isOther(board, mark, length)) return 'wanted';
+  if (!board || isOther(board, mark, length) || isAnew(board, mark, isOfNow)) return 'wanted';
   return board.cut?.includes(mark) ? 'cut' : board.spoiled?.includes(mark) ? 'spoiled' : 'wanted';
 }
 
@@ -70,10 +74,10 @@ export const spoiledOn = (plan, mark, length) => (plan.tally?.boards ?? []).filt
  *
  * @returns {{mark: string, sawn?: number, spoiled: boolean}[]} with the length it was sawn to, mm, where that is told
  */
-export function sawnOff(plan, section, board) {
+export function sawnOff(plan, section, board, isOfNow = false) {
   const told = (plan.tally?.boards ?? []).find(isBoard(section, board.number));
   if (!told) return [];
-  const isHere = mark => board.cuts.some(cut => cut.mark === mark && !isOther(told, mark, cut.length));
+  const isHere = mark => !isAnew(told, mark, isOfNow) && board.cuts.some(cut => cut.mark === mark && !isOther(told, mark, cut.length));
   return [...(told.cut ?? []), ...(told.spoiled ?? [])].filter(mark => !isHere(mark))
     .map(mark => ({ mark, sawn: sawnLength(told, mark), spoiled: told.spoiled?.includes(mark) ?? false }));
 }
@@ -88,21 +92,26 @@ export function dayToDo(plan, weekends) {
   return (open ?? weekends.days.at(-1))?.number ?? 0;
 }
 
-/** Puts a piece of a board into a state. @param {object[]} parts sections of the job sheet's cutting */
-export function setPiece(parts, section, number, mark, state) {
+/**
+ * Puts a piece of a board into a state.
+ *
+ * @param {object[]} parts sections of the job sheet's cutting
+ * @param {boolean} isOfNow whether they are those of the tally as it stands
+ */
+export function setPiece(parts, section, number, mark, state, isOfNow = false) {
   const length = lengthsOf(parts).get(mark);
   return plan => withTally(plan, tally => ({
     ...tally,
     boards: boardsOf(tally, parts, section, number).map(board => {
       if (!isBoard(section, number)(board)) return withoutCut(board, mark, state, isOther(board, mark, length) || !isOf(section, board));
       const without = list => (list ?? []).filter(one => one !== mark);
-      const other = state !== 'wanted' && isOther(board, mark, length) ? sawnLength(board, mark) + kerfOf(plan) : 0;
+      const isLost = state !== 'wanted' && (isOther(board, mark, length) || isAnew(board, mark, isOfNow));
       return given({
         ...board,
         cut: [...without(board.cut), ...(state === 'cut' ? [mark] : [])],
         spoiled: [...without(board.spoiled), ...(state === 'spoiled' ? [mark] : [])],
         sawn: [...(board.sawn ?? []).filter(one => one.piece !== mark), ...(state === 'wanted' || !length ? [] : [{ piece: mark, length }])],
-        ...(other ? { lost: (board.lost ?? 0) + other, opened: true } : {}),
+        ...(isLost ? { lost: (board.lost ?? 0) + (sawnLength(board, mark) ?? length) + kerfOf(plan), opened: true } : {}),
       }, isNothing);
     }),
   }));
