@@ -176,7 +176,7 @@ class WeekendsIT {
     @Test
     void whatIsBoughtIsToldInTheGardensMeasuresAndTakenBack(Page page) throws IOException, InterruptedException {
         String id = page.open("""
-                {"name":"Feet","units":"imperial","ground":{"outline":[[0,0],[9000,0],[9000,6000],[0,6000]]},"beds":[{"id":"A","width":2400,"depth":1200,"courses":2,"at":[1000,1000]}],
+                {"name":"Feet","units":"imperial","ground":{"outline":[[0,0],[9000,0],[9000,6000],[0,6000]]},"beds":[{"id":"A","width":2400,"depth":1200,"courses":4,"at":[1000,1000]}],
                  "tally":{"boards":[{"board":"#1","stock":"2438.4"}],"bought":[{"item":"timber 100x200","pack":"board of 2438.4","count":1},{"item":"timber 100x200","pack":"board of 9144","count":2}]},
                  "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":2438.4,"price":17}]}]}}""");
         Browser browser = page.browser();
