@@ -73,6 +73,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
             double boughtM = 0;
             BigDecimal more = WholeBundles.over(section(), pooled);
             for (StockLength stock : section().stock()) {
+                if (priced() && stock.price().isEmpty()) continue;
                 int count = stock.bought(boards.getOrDefault(stockId(stock), 0));
                 if (count > 0) {
                     Optional<BigDecimal> price = priced() ? stock.price() : Optional.empty();
@@ -338,7 +339,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     private static double usedFromRackM(Cut cut) {
         return cut.pooled().plan().stream()
-                .filter(board -> cut.section().stock().stream().noneMatch(stock -> stockId(stock).equals(board.stock())))
+                .filter(board -> bought(cut.section()).stream().noneMatch(stock -> stock.id().equals(board.stock())))
                 .flatMap(board -> board.lengthsMm().stream())
                 .mapToDouble(Double::doubleValue)
                 .sum() / 1000;

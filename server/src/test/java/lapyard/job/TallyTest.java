@@ -154,6 +154,14 @@ class TallyTest {
         assertTrue(timber.saved().orElseThrow().signum() >= 0, () -> "saved " + timber.saved());
     }
 
+    /** A length that is listed without a price cannot be bought: what is there of it is on hand, and the order does not ask for it. By hand, no source. */
+    @Test
+    void boardsOfALengthWithoutAPriceAreNotOrdered() {
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[{\"board\":\"#1\",\"stock\":\"4800\",\"count\":2}]}").replace("\"length\":4800,\"price\":36.00", "\"length\":4800"));
+        assertEquals(2, sheet.cutting().get(0).saw().boards().stream().filter(board -> board.stock().equals("4800")).count());
+        assertTrue(sheet.slip().lines().stream().flatMap(line -> line.packs().stream()).noneMatch(pack -> pack.pack().equals("board of 4800")));
+    }
+
     /** Boards from two merchants who no longer sell each other's lengths: the order stays with whoever sells the more of them. By hand, no source. */
     @ParameterizedTest
     @CsvSource({"3000, 4800, a", "4800, 3000, b"})
