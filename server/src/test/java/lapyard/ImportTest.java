@@ -34,7 +34,7 @@ class ImportTest {
             plan          : geometry catalogue
             words         : plan catalogue geometry
             construction  : plan geometry
-            fill          : construction plan
+            fill          : construction geometry plan
             standing      : construction plan geometry catalogue
             ground        : plan geometry
             stages        :

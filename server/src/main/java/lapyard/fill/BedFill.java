@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.construction.BedWork;
+import lapyard.geometry.Length;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Fill;
@@ -127,7 +128,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         if (depth <= 0) {
             Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).by(Fact.mm(-depth));
             findings.add(deeper(none, bed, usual - depth));
-        } else if (depth < usual - (imperial ? 25.4 / 32 : 1e-6)) {
+        } else if (depth < usual - (imperial ? Length.INCH_MM / 32 : 1e-6)) {
             Finding shallow = Finding.of(FindingKind.SOIL_SHALLOW, Place.bed(bed.id()))
                     .with("depth", Fact.mm(depth)).with("usual", Fact.mm(usual)).by(Fact.mm(usual - depth));
             findings.add(deeper(shallow, bed, usual - depth));
