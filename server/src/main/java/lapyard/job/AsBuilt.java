@@ -47,8 +47,9 @@ public record AsBuilt(List<Bed> beds, List<Timber> timber, Payments money, int t
         List<Timber> timber = new ArrayList<>();
         for (JobSheet.SectionCutting cutting : planned.cutting()) {
             List<Tally.Board> boards = tally.boards(cutting.section());
+            Map<String, Double> wantedMm = Resawn.wantedMm(cutting.saw());
             timber.add(new Timber(
-                    cutting.section(), cutting.saw().boards().stream().mapToInt(board -> board.cuts().size()).sum(), boards.stream().mapToInt(board -> board.cut().size()).sum(),
+                    cutting.section(), cutting.saw().boards().stream().mapToInt(board -> board.cuts().size()).sum(), boards.stream().mapToInt(board -> board.good(wantedMm).size()).sum(),
                     boards.stream().mapToInt(board -> board.spoiled().size()).sum(), cutting.saw().boards().size(), (int) boards.stream().filter(Tally.Board::opened).count(),
                     boards.stream().mapToDouble(Tally.Board::lostMm).sum()));
         }

@@ -70,13 +70,21 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         if (!cutOnce(boards, wantedMm, findings)) return;
         Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf, wantedMm), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
-            for (Replan.Stop stop : refused.stops()) findings.add(TallyFault.of(stop));
+            for (Replan.Stop stop : refused.stops()) findings.add(TallyFault.of(marked(stop, boards)));
             return;
         }
         Replan.Planned planned = (Replan.Planned) replan;
         boolean priced = cutting.saw().ways().get(0).cost().isPresent();
         sections.add(new SectionReplan(cutting.section(), planned, priced ? Optional.of(planned.result().paid()) : Optional.empty()));
         if (!planned.buy().isEmpty()) findings.add(lacking(cutting.section(), planned, imperial));
+    }
+
+    /** With the marks of the pieces that were cut from a board that is not opened, which the saw's plan calls otherwise. */
+    private static Replan.Stop marked(Replan.Stop stop, List<Tally.Board> boards) {
+        if (stop.wrong() != Replan.Wrong.NOT_OPENED) return stop;
+        List<String> marks = boards.stream().filter(board -> board.name().equals(stop.of()))
+                .flatMap(board -> Stream.concat(board.cut().stream(), board.spoiled().stream())).toList();
+        return new Replan.Stop(stop.wrong(), stop.of(), String.join(", ", marks), marks.size(), stop.most());
     }
 
     /** Whether no piece was cut from two boards; what the plan does not know, or wants otherwise, is told, too. */

@@ -141,7 +141,7 @@ class TallyTest {
     void aBoardFromWhichSomethingWasSawnOtherwiseIsOpened() {
         String shut = board(1, "\"M-1A\"", ",\"sawn\":[{\"piece\":\"M-1A\",\"length\":2500}],\"opened\":false");
         JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + shut + "]}"));
-        assertEquals(List.of("1 piece (2500) is cut from board #1, but the board is not opened."),
+        assertEquals(List.of("1 piece (M-1A) is cut from board #1, but the board is not opened."),
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_NOT_OPENED).map(Told::text).toList());
     }
 

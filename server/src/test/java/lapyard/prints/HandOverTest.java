@@ -14,10 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextBox;
+import lapyard.cutting.SawBoard;
 import lapyard.job.AsBuilt;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.CarePlan;
@@ -89,21 +89,26 @@ class HandOverTest {
         assertEquals("bed B", care.tasks().stream().filter(task -> task.id().equals("seal")).findFirst().orElseThrow().where());
     }
 
+    /** A board whose first piece was sawn so much short. */
+    private static String tallied(SawBoard board, String as, double shortMm) {
+        SawBoard.Cut first = board.cuts().get(0);
+        return "{\"board\":\"#" + board.number() + "\",\"stock\":\"" + board.stock() + "\",\"" + as + "\":[\"" + first.mark() + "\"],\"lost\":50,\"sawn\":[{\"piece\":\""
+                + first.mark() + "\",\"length\":" + (first.lengthMm() - shortMm) + "}]}";
+    }
+
     @Test
     void asBuiltCountsWhatWasTalliedAgainstThePlanBeforeIt() throws Exception {
         JobSheet plain = sheet("");
-        var board = plain.cutting().get(0).saw().boards().get(0);
-        String marks = board.cuts().stream().map(cut -> "\"" + cut.mark() + "\"").skip(1).collect(Collectors.joining(","));
-        String spoiled = board.cuts().get(0).mark();
-        int pieces = plain.cutting().get(0).saw().boards().stream().mapToInt(one -> one.cuts().size()).sum();
-        JobSheet sheet = sheet(",\"handOver\":{\"tenders\":[{\"bed\":\"A\",\"who\":\"Class 4\"}]},\"tally\":{\"done\":[{\"task\":\"A.set-out\",\"day\":1}],\"boards\":[{\"stock\":\"" + board.stock()
-                + "\",\"cut\":[" + marks + "],\"spoiled\":[\"" + spoiled + "\"],\"lost\":50}]}");
+        List<SawBoard> boards = plain.cutting().get(0).saw().boards();
+        int pieces = boards.stream().mapToInt(one -> one.cuts().size()).sum();
+        String tallied = tallied(boards.get(0), "spoiled", 0) + "," + tallied(boards.get(1), "cut", 0) + "," + tallied(boards.get(2), "cut", 5);
+        JobSheet sheet = sheet(",\"handOver\":{\"tenders\":[{\"bed\":\"A\",\"who\":\"Class 4\"}]},\"tally\":{\"done\":[{\"task\":\"A.set-out\",\"day\":1}],\"boards\":[" + tallied + "]}");
         AsBuilt built = AsBuilt.of(sheet);
         assertEquals(pieces, built.timber().get(0).pieces(), "the plan is that before the piece was spoiled");
-        assertEquals(board.cuts().size() - 1, built.timber().get(0).cut());
+        assertEquals(1, built.timber().get(0).cut(), "the third was sawn 5 mm short");
         assertEquals(1, built.timber().get(0).spoiled());
-        assertEquals(50, built.timber().get(0).lostMm());
-        assertEquals(plain.cutting().get(0).saw().boards().size(), built.timber().get(0).boards());
+        assertEquals(150, built.timber().get(0).lostMm());
+        assertEquals(boards.size(), built.timber().get(0).boards());
         assertEquals(OptionalInt.of(1), built.beds().get(0).last());
         assertEquals(0, plain.slip().total().compareTo(built.money().total()), "planned money is that of the plan");
         assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""), true)).contains("Class 4"));
