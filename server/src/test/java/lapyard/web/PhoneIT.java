@@ -189,6 +189,7 @@ class PhoneIT {
                 browser.keys(Keys.ENTER);
                 browser.until("the place to type has not the focus", "return document.activeElement.dataset.key === 'draw along' && document.activeElement.checkVisibility({ visibilityProperty: true })");
                 assertEquals(false, browser.js("return document.querySelector('table-panel').checkVisibility()"), "the table is over the yard");
+                assertEquals(false, browser.js("return document.querySelector('table-rail').checkVisibility({ visibilityProperty: true })"), "places that would not be seen are offered");
                 if (how.equals("done")) for (String along : List.of("4000", "5000")) browser.keys(along + Keys.TAB + "5000" + Keys.ENTER);
                 browser.drawn();
                 if (how.equals("done")) browser.click("[data-key=\"draw done\"]");
