@@ -259,6 +259,10 @@ public record Buying(List<Row> rows, int drops) {
         rows.addAll(byWeekend.values());
     }
 
+    private static String counted(Map<String, Integer> packs, boolean imperial) {
+        return packs.entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(one.getKey(), imperial)).collect(Collectors.joining(" + "));
+    }
+
     /**
      * A snag where something is to be ordered before the first day that can still be planned, and is not bought yet. Without a
      * first day of work nothing is late.
@@ -290,7 +294,7 @@ public record Buying(List<Row> rows, int drops) {
                         start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
                         Measure.plain(Measure.in(row.amount(), row.unit(), imperial), 3), Measure.unit(row.unit(), imperial),
                         SlipCsv.safe(row.boards().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(PackCode.board(one.getKey()), imperial))
-                                .collect(Collectors.joining(" + "))), SlipCsv.safe(row.packs().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(one.getKey(), imperial)).collect(Collectors.joining(" + "))));
+                                .collect(Collectors.joining(" + "))), SlipCsv.safe(counted(row.packs(), imperial)));
             }
         }, "weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened", "packs");
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.ground.AccessSheet;
@@ -121,7 +122,9 @@ record Proposing(
         for (Network.Leg leg : laid.legs()) {
             Point from = frame.out(leg.across() ? new Point(leg.from(), leg.at()) : new Point(leg.at(), leg.from()));
             Point to = frame.out(leg.across() ? new Point(leg.to(), leg.at()) : new Point(leg.at(), leg.to()));
-            paths.add(new GardenPath("P" + (paths.size() + 1), "", List.of(new Point(Lengths.toTenth(from.x()), Lengths.toTenth(from.y())), new Point(Lengths.toTenth(to.x()), Lengths.toTenth(to.y()))), pathMm, like.map(GardenPath::layers).orElse(List.of()), like.map(GardenPath::edging).orElse(""), like.map(GardenPath::membrane).orElse(""), GardenPath.USUAL_LAP_MM));
+            List<Point> line = Stream.of(from, to).map(end -> new Point(Lengths.toTenth(end.x()), Lengths.toTenth(end.y()))).toList();
+            paths.add(new GardenPath("P" + (paths.size() + 1), "", line, pathMm,
+                    like.map(GardenPath::layers).orElse(List.of()), like.map(GardenPath::edging).orElse(""), like.map(GardenPath::membrane).orElse(""), GardenPath.USUAL_LAP_MM));
         }
         return garden.withBeds(beds).withPaths(paths);
     }

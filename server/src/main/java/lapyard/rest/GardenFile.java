@@ -26,8 +26,12 @@ public final class GardenFile {
     private GardenFile() {}
 
     public static String text(String name, List<KeptRevision> history, List<Photos.Kept> photos) {
-        return Json.text(Json.object("lapyard", "garden", "format", 1, "name", name, "revisions", history.stream().map(kept -> Json.object("number", kept.number(), "kind", kept.kind().name().toLowerCase(Locale.ROOT), "saved", kept.saved(), "stamp", kept.stamp(), "document", kept.document())).toList(),
+        return Json.text(Json.object("lapyard", "garden", "format", 1, "name", name, "revisions", history.stream().map(GardenFile::row).toList(),
                 "photos", photos.isEmpty() ? null : photos.stream().map(photo -> Base64.getEncoder().encodeToString(photo.bytes())).toList()));
+    }
+
+    private static Object row(KeptRevision kept) {
+        return Json.object("number", kept.number(), "kind", kept.kind().name().toLowerCase(Locale.ROOT), "saved", kept.saved(), "stamp", kept.stamp(), "document", kept.document());
     }
 
     /** @throws ProblemException 400 that names the revision and what is wrong with it */

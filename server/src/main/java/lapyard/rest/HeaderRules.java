@@ -30,8 +30,7 @@ final class HeaderRules {
                 return Optional.of("the name of a header may hold letters, digits and " + MARKS_OF_NAMES + ", and the colon stands behind it without a space");
             if (holdsControl(headers.getValue(i).toString()))
                 return Optional.of("a header holds a control character: send it without");
-            DataChunk start = headers.getName(i);
-            boolean first = i > 0 || bytes(start).map(at -> isEnd(at, start.getStart() - 2)).orElse(true);
+            boolean first = i > 0 || endsALineBefore(headers.getName(i));
             if (!first || !endsItsLine(headers.getValue(i), i == count - 1))
                 return Optional.of("a header is folded, ends in spaces or has no CR LF behind it: send each as one line that ends in CR LF");
         }
@@ -78,6 +77,10 @@ final class HeaderRules {
                 return Optional.empty();
             }
         }
+    }
+
+    private static boolean endsALineBefore(DataChunk name) {
+        return bytes(name).map(at -> isEnd(at, name.getStart() - 2)).orElse(true);
     }
 
     /**
