@@ -50,7 +50,7 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
                 Stretch one = new Stretch(acrossX, true, outline.corners().stream()
                         .map(corner -> corner.dot(along) > middle ? along : new Point(0, 0)).toList());
                 // opposite sides name the same direction
-                if (all.stream().noneMatch(other -> IntStream.range(0, other.moves.size()).allMatch(k -> other.moves.get(k).distanceMm(one.moves.get(k)) < 1e-3))) all.add(one);
+                if (all.stream().noneMatch(other -> other.near(one))) all.add(one);
             }
         }
         return all;
@@ -64,6 +64,10 @@ public record Stretch(boolean acrossX, boolean growing, List<Point> moves) {
             double off = to.minus(from).cross(along);
             return !cut || Math.abs(off) <= 2 * Outline.STRAY_MM;
         });
+    }
+
+    private boolean near(Stretch other) {
+        return IntStream.range(0, moves.size()).allMatch(i -> moves.get(i).distanceMm(other.moves.get(i)) < 1e-3);
     }
 
     /** The side that faces most along the axis moves outwards, and its neighbours follow. */

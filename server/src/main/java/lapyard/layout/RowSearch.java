@@ -178,8 +178,11 @@ record RowSearch(
             }
             if (kind.d() / 2 <= reach) ways.add(sides);
             if (kind.w() / 2 <= reach) ways.add(Room.both(free, ends));
-            return ways.stream().max(Comparator.comparingInt(way -> way.stream()
-                    .mapToInt(one -> (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()))).sum())).orElse(List.of());
+            return ways.stream().max(Comparator.comparingInt(way -> holds(way, kind))).orElse(List.of());
         });
+    }
+
+    private int holds(List<double[]> stretches, BoxedBed kind) {
+        return stretches.stream().mapToInt(one -> (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()))).sum();
     }
 }

@@ -79,7 +79,10 @@ final class Placing {
 
     private void early(int task, int earliest, Times into) {
         int length = net.duration[task];
-        if (takesNone(task, earliest, into)) return;
+        if (length == 0) {
+            atOnce(task, earliest, into);
+            return;
+        }
         Hours hours = net.hours[task];
         int from = hours.rank(earliest);
         int[] used = net.used[task];
@@ -118,10 +121,9 @@ final class Placing {
     }
 
     /** A task without a duration begins and ends at once. */
-    private boolean takesNone(int task, int at, Times into) {
+    private static void atOnce(int task, int at, Times into) {
         into.start[task] = at;
         into.end[task] = at;
-        return net.duration[task] == 0;
     }
 
     private boolean fits(int unit, int[] used, int[] amount) {
@@ -200,7 +202,10 @@ final class Placing {
 
     private void late(int task, int latest, Times into) {
         int length = net.duration[task];
-        if (takesNone(task, latest, into)) return;
+        if (length == 0) {
+            atOnce(task, latest, into);
+            return;
+        }
         Hours hours = net.hours[task];
         int to = hours.rank(latest);
         int[] used = net.used[task];

@@ -47,7 +47,7 @@ final class CrewCalendar {
         int number = 0;
         int week = Integer.MIN_VALUE;
         for (int day = 0; day < this.days; day++) {
-            int own = (int) Math.floorDiv(counted(day).toEpochDay() + 3, 7);
+            int own = weekOf(day);
             if (hands(day) > 0 && own != week) {
                 number++;
                 week = own;
@@ -74,6 +74,11 @@ final class CrewCalendar {
 
     private LocalDate counted(int day) {
         return crew.dates().start().orElseGet(this::anchor).plusDays(day);
+    }
+
+    /** Weeks begin on Mondays; day 0 of the epoch is a Thursday. */
+    private int weekOf(int day) {
+        return (int) Math.floorDiv(counted(day).toEpochDay() + 3, 7);
     }
 
     Optional<LocalDate> date(int day) {

@@ -317,7 +317,7 @@ public final class WorkList {
         if (barrows <= 0) return;
         List<After> after = new ArrayList<>(List.of(new After(lined.id(), 0, "it is ready for soil")));
         for (PathLoad path : paths) {
-            if (Jts.area(load.work().bed().inYard().corners()).distance(Jts.line(path.path().line())) <= BARROW_WAY_MM + path.path().widthMm() / 2) {
+            if (distanceMm(load.work().bed(), path.path()) <= BARROW_WAY_MM + path.path().widthMm() / 2) {
                 after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
             }
         }
@@ -366,5 +366,9 @@ public final class WorkList {
 
     private String m3(double m3) {
         return Measure.CUBIC_METRES.written(m3, 2, imperial);
+    }
+
+    private static double distanceMm(Bed bed, GardenPath path) {
+        return Jts.area(bed.inYard().corners()).distance(Jts.line(path.line()));
     }
 }
