@@ -12,13 +12,11 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
-import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.Preparation;
-import lapyard.plan.RimGroup;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import lapyard.working.Working;
@@ -38,19 +36,18 @@ class BedGroundTest {
             new Ground.Level(new Point(3000, 0), 412),
             new Ground.Level(new Point(0, 2400), 442));
 
-    private static Ground ground(
-            List<Ground.Surface> surfaces, List<Ground.KeepClear> kept, Preparation.Soft soft, List<RimGroup> rims) {
+    private static Ground ground(List<Ground.Surface> surfaces, List<Ground.KeepClear> kept, Preparation.Soft soft) {
         Preparation usual = Preparation.USUAL;
         return new Ground(
                 List.of(YARD), surfaces, kept, REARWARDS, 0, Optional.empty(), Optional.empty(),
                 new Preparation(
                         soft, usual.stripMm(), usual.depthMm(), usual.subBaseMm(), usual.padMm(), usual.padEveryMm(),
                         usual.bulkingPercent()),
-                rims, AccessStandard.USUAL, List.of(), Optional.empty());
+                List.of(), AccessStandard.USUAL, List.of(), Optional.empty());
     }
 
     private static BedGround on(SurfaceKind surface, Preparation.Soft soft, Bed bed) {
-        return sheet(Beds.garden(ground(List.of(new Ground.Surface(surface, YARD)), List.of(), soft, List.of()), bed))
+        return sheet(Beds.garden(ground(List.of(new Ground.Surface(surface, YARD)), List.of(), soft), bed))
                 .beds()
                 .get(0);
     }
@@ -108,50 +105,12 @@ class BedGroundTest {
     @Test
     void onADeckNothingIsDesignedAndTheLoadIsTold() {
         Garden garden = Beds.garden(
-                ground(List.of(new Ground.Surface(SurfaceKind.DECK, YARD)), List.of(), Preparation.Soft.STRIP, List.of()),
+                ground(List.of(new Ground.Surface(SurfaceKind.DECK, YARD)), List.of(), Preparation.Soft.STRIP),
                 Beds.bed("M", Beds.L, 800, 1500));
         GroundSheet sheet = sheet(garden);
         assertEquals("none", sheet.beds().get(0).way());
         assertEquals(728, value(sheet.beds().get(0), "deck.load"), 1e-9);
         assertFalse(sheet.beds().get(0).quantities().stream().anyMatch(q -> q.key().toString().equals("concrete")));
-    }
-
-    /** Worked by hand: beds 4 m apart on 1:80 differ by 50. */
-    @Test
-    void rimsFourMetresApartDifferByFifty() {
-        Bed a = Beds.box("A", 1000, 1000, 2400, 1200);
-        Bed b = Beds.box("B", 1000, 5000, 2400, 1200);
-        Garden garden = Beds.garden(
-                ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(new RimGroup(List.of("A", "B"), java.util.OptionalDouble.empty()))),
-                a, b);
-        List<Rims> rims = sheet(garden).rims();
-        assertEquals(0, rims.get(0).quantities().get(1).value(), 1e-9);
-        assertEquals(50, rims.get(1).quantities().get(1).value(), 1e-9);
-        assertTrue(Beds.about(sheet(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).isEmpty(), "50 is under half a course");
-    }
-
-    @Test
-    void aRimMoreThanHalfACourseOffAsksForACourse() {
-        Bed a = Beds.box("A", 1000, 1000, 2400, 1200);
-        Bed b = Beds.box("B", 1000, 5000, 2400, 1200);
-        double rimOfA = 412 + 2200 / 80.0 - 600;
-        RimGroup high = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA - 130));
-        Garden garden = Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(high)), a, b);
-        var snag = Beds.about(sheet(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow();
-        assertEquals("The rim of bed B is 180 mm below that of its group; 100 mm is the most.", Told.text(snag));
-        assertEquals("Add 1 course and let it in by 20 mm", Told.ways(snag).get(0));
-        // A is 230 too high, B 180: a course of 200 off leaves A 30 too high still and B 20 too low
-        RimGroup low = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA + 230));
-        List<Finding> found = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(low)), a, b)).findings();
-        var over = Beds.about(found, "bed A", FindingKind.RIM_OFF_GROUP).orElseThrow();
-        assertEquals("The rim of bed A is 230 mm above that of its group; 100 mm is the most.", Told.text(over));
-        assertEquals("Take off 1 course and let it in by 30 mm", Told.ways(over).get(0));
-        assertEquals("Take off 1 course and pack it up by 20 mm", Told.ways(Beds.about(found, "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow()).get(0));
-        RimGroup even = new RimGroup(List.of("A"), java.util.OptionalDouble.of(rimOfA - 200));
-        RimGroup strange = new RimGroup(List.of("A", "Z"), java.util.OptionalDouble.of(rimOfA));
-        List<Finding> two = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(even, strange)), a, b)).findings();
-        assertEquals("Add 1 course", Told.ways(Beds.about(two, "bed A", FindingKind.RIM_OFF_GROUP).orElseThrow()).get(0));
-        assertEquals("rim group 2", Beds.about(two, "", FindingKind.RIM_UNKNOWN_BED).orElseThrow().where());
     }
 
     /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 40.001 of grass leave 17.999. */
@@ -191,7 +150,7 @@ class BedGroundTest {
     @Test
     void aBedOnTwoSurfacesIsToldByItsLesserPart() {
         Ground ground = ground(List.of(new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(6000, 9000)),
-                new Ground.Surface(SurfaceKind.GRASS, Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))), List.of(), Preparation.Soft.STRIP, List.of());
+                new Ground.Surface(SurfaceKind.GRASS, Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))), List.of(), Preparation.Soft.STRIP);
         var two = Beds.about(Clashes.of(Beds.garden(ground, Beds.box("A", 4200, 2000, 2400, 1200))), "bed A", FindingKind.BED_ON_TWO_SURFACES).orElseThrow();
         assertEquals(0.72, two.amount().orElseThrow().value(), 1e-9);
     }
@@ -200,7 +159,7 @@ class BedGroundTest {
     @Test
     void soilStaysBelowTheDampProofCourse() {
         Ground.KeepClear wall = new Ground.KeepClear(KeepClearKind.WALL, Beds.points(0, 0, 12000, 0), 0, 0, true, 320);
-        Ground ground = ground(List.of(), List.of(wall), Preparation.Soft.SCRIBE, List.of());
+        Ground ground = ground(List.of(), List.of(wall), Preparation.Soft.SCRIBE);
         Bed against = Beds.box("A", 1000, 10, 2400, 1200);
         var snag = Beds.about(sheet(Beds.garden(ground, against)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE)
                 .orElseThrow();
@@ -253,7 +212,7 @@ class BedGroundTest {
                 Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
         assertEquals("scribe", drawn.way());
         assertEquals(List.of(), drawn.scribes(), "without levels nobody knows how much");
-        BedGround read = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.STRIP, List.of()), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
+        BedGround read = sheet(Beds.garden(ground(List.of(), List.of(), Preparation.Soft.STRIP), Beds.box("N", 1000, 1000, 2400, 1200))).beds().get(0);
         assertEquals("scribe", read.way());
         assertEquals(4, read.scribes().size());
     }
