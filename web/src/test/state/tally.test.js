@@ -1,4 +1,4 @@
-import { bought, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
+import { bought, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask, uncutOf } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
 const S = '100x200';
@@ -13,6 +13,23 @@ test('a task is ticked with its day, and the tick comes off without a trace', ()
   equal(ticked.tally, { done: [{ task: 'M.fill', day: 15 }] });
   holds(isDone(ticked, 'M.fill') && !isDone(plan, 'M.fill'), 'not ticked');
   equal(tickTask('M.fill', 15)(ticked), plan);
+});
+
+test('timber that is handled is sawn: what a task handles is cut as it is ticked, once, and stays so', () => {
+  const more = [{ section: S, boards: [
+    { number: 1, stock: '4800', cuts: [{ mark: 'M-1A', length: 2900, stage: 1 }, { mark: 'M-2A', length: 1500, stage: 1 }] },
+    { number: 2, stock: '4800', cuts: [{ mark: 'N-1A+M-1B', length: 700, stage: 2 }] }] }];
+  const task = { id: 'M.course-1', marks: ['M-1A', 'M-1B'], firstDay: 3 };
+  const tick = plan => tickTask(task.id, 3, more, uncutOf(plan, more, task, true))(plan);
+  const ticked = tick({});
+  equal(ticked.tally, { done: [{ task: 'M.course-1', day: 3 }], boards: [
+    { board: '#1', section: S, stock: '4800', cut: ['M-1A'], sawn },
+    { board: '#2', section: S, stock: '4800', cut: ['N-1A+M-1B'], sawn: [{ piece: 'N-1A+M-1B', length: 700 }] }] });
+  equal([uncutOf(ticked, more, task, true), tick(ticked).tally], [[], { boards: ticked.tally.boards }]);
+  equal(uncutOf(ticked, more, { id: 'saw.1', marks: [] }, true).map(one => one.cut.mark), ['M-2A']);
+  const spoiled = setPiece(more, S, 1, 'M-1A', 'spoiled')({});
+  const marks = isOfNow => uncutOf(spoiled, more, task, isOfNow).map(one => one.cut.mark);
+  equal([marks(false), marks(true)], [['N-1A+M-1B'], ['M-1A', 'N-1A+M-1B']], 'a spoiled piece is cut only where it is planned anew');
 });
 
 test('the first cut names every board, so that none is taken for missing', () => {

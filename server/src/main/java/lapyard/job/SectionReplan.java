@@ -3,14 +3,18 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.Supplier;
+import lapyard.construction.Nest;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
@@ -22,6 +26,8 @@ import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
+import lapyard.weekends.GardenTask;
+import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
 
 /**
@@ -45,6 +51,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         List<SectionReplan> sections = new ArrayList<>();
         Map<String, List<CuttingProblem.Stock>> notSold = notSold(sheet);
         List<Finding> findings = new ArrayList<>(unknown(sheet));
+        findings.addAll(uncut(sheet));
         bought(sheet, notSold, findings);
         for (SectionCutting cutting : sheet.cutting()) {
             if (!tally.boards(cutting.section()).isEmpty()) section(cutting, tally.boardsThere(cutting.section()), sheet.garden().imperial(), sections, findings);
@@ -130,6 +137,32 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
                 .with("fit", Fact.count(planned.fit(), "pieces")).with("wanted", Fact.count(planned.wanted(), "pieces"))
                 .by(Fact.count(planned.wanted() - planned.fit(), "pieces"))
                 .way(WayKind.BUY_BOARDS, Fact.names(buy)).way(WayKind.SHORTEN_THOSE);
+    }
+
+    /**
+     * Timber that is handled is sawn: pieces of tasks that the tally calls done, and does not call cut itself. Each piece is told of once.
+     */
+    private static List<Finding> uncut(JobSheet sheet) {
+        Tally tally = sheet.garden().people().tally();
+        Set<String> sawn = tally.boards().stream().flatMap(board -> board.cut().stream()).flatMap(cut -> Nest.marks(cut).stream()).collect(Collectors.toCollection(HashSet::new));
+        Map<String, Weekends.Task> tasks = sheet.weekends().byId();
+        List<Finding> findings = new ArrayList<>();
+        for (Tally.Done done : tally.done()) {
+            if (!tasks.containsKey(done.task())) continue;
+            List<String> uncut = handled(sheet, tasks.get(done.task()).work()).filter(sawn::add).toList();
+            if (uncut.isEmpty()) continue;
+            Fact count = Fact.count(uncut.size(), "pieces");
+            findings.add(Finding.of(FindingKind.TALLY_DONE_UNCUT, Place.of(What.TALLY).then(What.FIELD, done.task())).with("task", Fact.name(done.task()))
+                    .with("pieces", count).with("piece", Fact.name(uncut.get(0))).by(count).way(WayKind.CALL_CUT, count).way(WayKind.TAKE_OFF_TALLY));
+        }
+        return findings;
+    }
+
+    /** Marks of the pieces that a task handles; of a day at the saw those of its stage. */
+    private static Stream<String> handled(JobSheet sheet, GardenTask task) {
+        if (task.step() != Step.SAW) return task.marks().stream();
+        return sheet.cutting().stream().flatMap(cutting -> cutting.saw().boards().stream()).flatMap(board -> board.cuts().stream())
+                .filter(cut -> cut.stage() == task.number()).flatMap(cut -> Nest.marks(cut.mark()).stream());
     }
 
     /** Tasks that the tally calls done and the plan does not know: a bed that was built and then changed or dropped. */

@@ -81,6 +81,10 @@ final class TallyReader {
         for (Cursor piece : one.objects("sawn", "piece sawn")) {
             String mark = piece.text("piece");
             if (sawn.put(mark, piece.neededLength("length")) != null) piece.twice("piece", "piece", Fact.name(BrokenRule.cut(mark)), WayKind.KEEP_ONE);
+            if (!cut.contains(mark) && !spoiled.contains(mark)) {
+                piece.add(piece.fault(FindingKind.TALLY_SAWN_UNMARKED, "piece").with("board", Fact.name(BrokenRule.cut(name))).with("piece", Fact.name(BrokenRule.cut(mark)))
+                        .way(WayKind.CUT_OR_SPOILED).way(WayKind.TAKE_OUT));
+            }
             piece.refuseUnknown();
         }
         one.refuseUnknown();

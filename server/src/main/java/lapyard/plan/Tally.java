@@ -45,7 +45,7 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
             String name, String section, String stock, boolean opened, List<String> cut, List<String> spoiled, double lostMm, OptionalDouble leftMm,
             Map<String, Double> sawnMm) {
         /** How far a sawn piece may be off what is wanted and still be that piece; common practice, no source. */
-        private static final double ALIKE_MM = 1;
+        public static final double ALIKE_MM = 1;
 
         public Board {
             cut = List.copyOf(cut);

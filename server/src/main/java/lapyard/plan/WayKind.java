@@ -226,6 +226,8 @@ public enum WayKind {
     GOOD_FACES_ONE,
     LOOK_AT_MARKS,
     CALL_SPOILED,
+    CALL_CUT,
+    CUT_OR_SPOILED,
     TAKE_OFF_BOARD,
     KEEP_AS_CUT,
     BUY_BOARDS,

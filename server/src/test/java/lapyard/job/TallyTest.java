@@ -16,12 +16,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.cutting.SawBoard;
+import lapyard.json.GardenReader;
 import lapyard.json.JobSheetJson;
 import lapyard.json.TryOutJson;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.Tally;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -350,6 +352,37 @@ class TallyTest {
         assertEquals(1, after.weekends().byId().get("saw.1").lastDay());
         assertTrue(after.weekends().tasks().stream().filter(task -> !task.done()).allMatch(task -> task.firstDay() >= 14));
         assertTrue(after.weekends().loadHours() < before.weekends().loadHours());
+    }
+
+    /**
+     * Timber that is handled is sawn: common practice, no source. By the hand-worked table course 1 of M has six pieces, of which boards 1 and 4 give M-1A, M-1E and
+     * M-1C; stage 1 has all 30.
+     */
+    @ParameterizedTest
+    @CsvSource({"M.course-1, 3, M-1B", "N.fill, 0, ''", "saw.1, 25, M-2E"})
+    void piecesOfADoneTaskThatNobodyCallsCutAreNamed(String task, int uncut, String one) {
+        String cut = "\"boards\":[" + board(1, "\"M-1A\",\"M-1E\"", "") + "," + board(4, "\"N-1A\",\"N-1C\",\"M-1C\"", "") + "]";
+        List<Finding> told = Gardens.sheet(garden("{\"done\":[{\"task\":\"" + task + "\"}]," + cut + "}")).snags().stream()
+                .filter(snag -> snag.kind() == FindingKind.TALLY_DONE_UNCUT).toList();
+        assertEquals(uncut == 0 ? 0 : 1, told.size());
+        if (uncut > 0) assertEquals(task.replace("saw", "Saw") + " is done, but " + uncut + " pieces of it are not tallied as cut, such as " + one
+                + ". They would be sawn again, and a change of their lengths goes unnoticed.", Told.text(told.get(0)));
+    }
+
+    @Test
+    void eachPieceIsNamedWithOneTaskAndALengthBelongsToACutPiece() {
+        String both = garden("{\"done\":[{\"task\":\"saw.1\"},{\"task\":\"M.course-1\"}]}");
+        assertEquals(List.of("tally, saw.1"), Gardens.sheet(both).snags().stream().filter(snag -> snag.kind() == FindingKind.TALLY_DONE_UNCUT).map(Finding::where).toList());
+        String unmarked = garden("{\"boards\":[" + board(1, "\"M-1A\"", ",\"sawn\":[{\"piece\":\"M-1E\",\"length\":1700}]") + "]}");
+        String refused = GardenReader.read(unmarked).findings().stream().map(Told::text).collect(Collectors.joining(" "));
+        assertTrue(refused.contains("#1 says how long M-1E was sawn, but not whether it is cut or spoiled."), refused);
+    }
+
+    /** The page and the server call a piece sawn as wanted within the same length. */
+    @Test
+    void thePageAllowsASawnPieceTheSameLength() throws Exception {
+        String page = new String(TallyTest.class.getResourceAsStream("/META-INF/resources/state/tally.js").readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(page.contains("const ALIKE = " + Math.round(Tally.Board.ALIKE_MM) + ";"), page);
     }
 
     @Test

@@ -90,7 +90,7 @@ class SchemaTest {
                          {"walls":[{"length":2000},{"length":1000},{"length":2000},{"length":1000}]}],
                  "paths":[{"line":[[0,0],[1,0]],"layers":[{}]}],"rack":[{"length":1000}],"slatBoards":[{"width":95,"thickness":22,"length":1200}],
                  "handOver":{"finishYears":2,"tenders":[{"bed":"A","who":"x"}],"snags":[{"text":"x"}]},"crew":{"people":[{}],"rates":{}},"saw":{},"loads":{},
-                 "tally":{"done":[{"task":"A.course-1"}],"boards":[{"stock":"2400","sawn":[{"piece":"A-1A","length":900}]}],"bought":[{"item":"screws.100","pack":"box of 100"}]},"accepted":[{"where":"x","reason":"y"}],
+                 "tally":{"done":[{"task":"A.course-1"}],"boards":[{"stock":"2400"},{"stock":"2400","cut":["A-1A"],"sawn":[{"piece":"A-1A","length":900}]}],"bought":[{"item":"screws.100","pack":"box of 100"}]},"accepted":[{"where":"x","reason":"y"}],
                  "ground":{"outline":[[0,0],[9,0],[9,9]],"surfaces":[{"outline":[[0,0],[9,0],[9,9]]}],"levels":[{"at":[0,0],"drop":1}],
                   "baseline":{"from":[0,0],"to":[900,0]},"rims":[{"beds":["A","B"]}],"tall":[{"height":1,"line":[[0,0],[1,0]]}],"preparation":{},"access":{},
                   "sun":{"latitude":0,"longitude":0},"picture":{"data":"data:image/png;base64,AA=="},

@@ -1,7 +1,7 @@
 import { shown } from '../geometry/length.js';
 import { sectionName } from '../state/build.js';
 import { lengthCheck } from '../state/checks.js';
-import { bought, boughtRows, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
+import { bought, boughtRows, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPiece, spoiledOn, stageOf, tickTask, uncutOf } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
 import { dayName } from '../state/weekends.js';
 import { lengthField } from './length-field.js';
@@ -81,10 +81,10 @@ export class LapTally extends GardenElement {
 
   #task(task) {
     const { plan } = this.garden;
-    const stage = /^saw\.(\d+)$/.exec(task.id)?.[1];
+    const stage = stageOf(task);
     return h('li', { 'data-key': `task ${task.id}` }, this.#tick(task, `${task.place === 'saw' ? '' : `${task.place}: `}${task.label}`),
       task.cautions?.length ? h('p.hint', {}, task.cautions.join('; ')) : null,
-      stage ? this.#pieces(Number(stage), plan) : null);
+      stage ? this.#pieces(stage, plan) : null);
   }
 
   /** Stages of which every piece is listed. */
@@ -99,8 +99,12 @@ export class LapTally extends GardenElement {
 
   #tick(task, text) {
     const done = isDone(this.garden.plan, task.id);
-    return h('button.tick', { type: 'button', 'data-key': `tick ${task.id}`, 'aria-pressed': String(done),
-      onclick: () => this.#change(tickTask(task.id, task.firstDay), done ? `${text} is not done.` : `${text} is done.`) }, text);
+    const tick = () => {
+      const pieces = done ? [] : uncutOf(this.garden.plan, this.parts, task, this.#isOfNow);
+      const said = pieces.length ? `, and ${pieces.length === 1 ? `piece ${pieces[0].cut.mark} is` : `its ${pieces.length} pieces are`} cut` : '';
+      this.#change(tickTask(task.id, task.firstDay, this.parts, pieces, this.#isOfNow), done ? `${text} is not done. Pieces stay as they are marked.` : `${text} is done${said}.`);
+    };
+    return h('button.tick', { type: 'button', 'data-key': `tick ${task.id}`, 'aria-pressed': String(done), onclick: tick }, text);
   }
 
   /** A tap: cut, or not yet. A long press, or S: spoiled. */

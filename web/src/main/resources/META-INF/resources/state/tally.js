@@ -1,6 +1,6 @@
 import { given, isNothing, saying } from './fields.js';
 import { USUAL } from './plan.js';
-import { kerfOf } from './saw-day.js';
+import { kerfOf, marksIn } from './saw-day.js';
 
 /** What was done, cut and bought: commands plan => newPlan over the document's `tally`. */
 
@@ -8,13 +8,28 @@ const withTally = (plan, change) => saying(plan, 'tally', given(change(plan.tall
 
 export const isDone = (plan, task) => (plan.tally?.done ?? []).some(one => one.task === task);
 
-/** Ticks a task, or takes the tick off. @param {number} day of the plan on which it was done */
-export function tickTask(task, day) {
-  return plan => withTally(plan, tally => ({
-    ...tally,
-    done: isDone(plan, task) ? tally.done.filter(one => one.task !== task) : [...(tally.done ?? []), day ? { task, day } : { task }],
-  }));
+/**
+ * Ticks a task, or takes the tick off. Timber that is handled is sawn: what a task handles is cut with it, and stays so.
+ *
+ * @param {number} day of the plan on which it was done
+ * @param {object[]} [parts] sections of the job sheet's cutting
+ * @param {object[]} [pieces] those of them that the task handles and that are still to cut
+ */
+export function tickTask(task, day, parts = [], pieces = [], isOfNow = true) {
+  return plan => (isDone(plan, task) ? withTally(plan, tally => ({ ...tally, done: tally.done.filter(one => one.task !== task) }))
+    : setPieces(parts, pieces, 'cut', isOfNow)(withTally(plan, tally => ({ ...tally, done: [...(tally.done ?? []), day ? { task, day } : { task }] }))));
 }
+
+/** What a task handles and is still to cut. @param {object} task of the weekends @param {boolean} isOfNow whether the cutting is that of the tally as it stands */
+export function uncutOf(plan, parts, task, isOfNow) {
+  const stage = stageOf(task);
+  const handled = new Set(task.marks);
+  return (stage ? piecesOf(parts, stage) : handled.size ? allPieces(parts).filter(({ cut }) => marksIn(cut.mark).some(mark => handled.has(mark))) : [])
+    .filter(({ section, board, cut }) => pieceState(plan, { section, number: board.number, length: cut.length, isOfNow }, cut.mark) === 'wanted');
+}
+
+/** The stage that a task at the saw cuts for; 0 for any other. */
+export const stageOf = task => Number(/^saw\.(\d+)$/.exec(task.id)?.[1] ?? 0);
 
 /** The rest is planned from this day on. */
 export const planFrom = day => plan => withTally(plan, tally => ({ ...tally, day, asOf: undefined }));
@@ -24,6 +39,8 @@ const boardName = number => `#${number}`;
 const isOf = (section, board) => (board.section ?? USUAL.section) === section;
 
 /** Each section counts its boards from 1. */
+const keyOf = board => `${board.section ?? USUAL.section} ${board.board}`;
+
 const isBoard = (section, number) => one => one.board === boardName(number) && isOf(section, one);
 
 /** So far off may a sawn piece be and still be the one that is wanted, mm, as the server reads the tally. */
@@ -37,19 +54,16 @@ const isOther = (board, mark, length) => Math.abs((sawnLength(board, mark) ?? le
 /** Whether a piece that was spoiled on a board is planned on it again. @param {boolean} [isOfNow] whether the cutting is that of the tally as it stands */
 const isAnew = (board, mark, isOfNow) => Boolean(isOfNow && board.spoiled?.includes(mark) && !board.cut?.includes(mark));
 
-/** All pieces of the cutting, by their marks, as long as they are wanted. */
-const lengthsOf = parts => new Map(parts.flatMap(part => part.boards.flatMap(board => (board.cuts ?? []).map(cut => [cut.mark, cut.length]))));
-
 /**
  * All boards of the cutting as bought and waiting, so that none is missing once the first is opened. A board that a later
  * plan asks for is there once something is cut from it.
  */
-function boardsOf(tally, parts, section, number) {
+function boardsOf(tally, parts, isAsked) {
   const known = tally.boards ?? [];
   const planned = parts.flatMap(part => part.boards.map(board => ({ board: boardName(board.number), section: part.section, stock: board.stock })));
   const sections = new Set(known.map(board => board.section ?? USUAL.section));
-  const missing = planned.filter(board => !known.some(one => one.board === board.board && isOf(board.section, one))
-    && (!sections.has(board.section) || isBoard(section, number)(board)));
+  const named = new Set(known.map(keyOf));
+  const missing = planned.filter(board => !named.has(keyOf(board)) && (!sections.has(board.section) || isAsked(board)));
   return [...known, ...missing];
 }
 
@@ -82,9 +96,11 @@ export function sawnOff(plan, section, board, isOfNow = false) {
     .map(mark => ({ mark, sawn: sawnLength(told, mark), spoiled: told.spoiled?.includes(mark) ?? false }));
 }
 
+const allPieces = parts => parts.flatMap(part => part.boards.flatMap(board => (board.cuts ?? []).map(cut => ({ board, cut, section: part.section }))));
+
 /** All that the saw does in one stage, the longest first as the stop is moved. @returns {{board: object, cut: object, section: string}[]} */
-export const piecesOf = (parts, stage) => parts.flatMap(part => part.boards.flatMap(board => board.cuts.filter(cut => cut.stage === stage)
-  .map(cut => ({ board, cut, section: part.section })))).sort((a, b) => b.cut.length - a.cut.length || a.board.number - b.board.number);
+export const piecesOf = (parts, stage) => allPieces(parts).filter(({ cut }) => cut.stage === stage)
+  .sort((a, b) => b.cut.length - a.cut.length || a.board.number - b.board.number);
 
 /** The first day on which something is still to do; the last one where all is done. */
 export function dayToDo(plan, weekends) {
@@ -98,28 +114,46 @@ export function dayToDo(plan, weekends) {
  * @param {object[]} parts sections of the job sheet's cutting
  * @param {boolean} isOfNow whether they are those of the tally as it stands
  */
-export function setPiece(parts, section, number, mark, state, isOfNow = false) {
-  const length = lengthsOf(parts).get(mark);
+export const setPiece = (parts, section, number, mark, state, isOfNow = false) =>
+  setPieces(parts, [{ section, board: { number }, cut: { mark } }], state, isOfNow);
+
+/** The same of many pieces. @param {{section: string, board: {number: number}, cut: {mark: string}}[]} pieces */
+function setPieces(parts, pieces, state, isOfNow) {
+  if (!pieces.length) return plan => plan;
+  const lengths = new Map(allPieces(parts).map(({ cut }) => [cut.mark, cut.length]));
+  const marks = new Map();
+  const at = new Map();
+  for (const { section, board, cut: { mark } } of pieces) {
+    const key = keyOf({ section, board: boardName(board.number) });
+    marks.set(mark, section);
+    at.set(key, [...(at.get(key) ?? []), mark]);
+  }
   return plan => withTally(plan, tally => ({
     ...tally,
-    boards: boardsOf(tally, parts, section, number).map(board => {
-      if (!isBoard(section, number)(board)) return withoutCut(board, mark, state, isOther(board, mark, length) || !isOf(section, board));
-      const without = list => (list ?? []).filter(one => one !== mark);
-      const isLost = state !== 'wanted' && (isOther(board, mark, length) || isAnew(board, mark, isOfNow));
-      return given({
-        ...board,
-        cut: [...without(board.cut), ...(state === 'cut' ? [mark] : [])],
-        spoiled: [...without(board.spoiled), ...(state === 'spoiled' ? [mark] : [])],
-        sawn: [...(board.sawn ?? []).filter(one => one.piece !== mark), ...(state === 'wanted' || !length ? [] : [{ piece: mark, length }])],
-        ...(isLost ? { lost: (board.lost ?? 0) + (sawnLength(board, mark) ?? length) + kerfOf(plan), opened: true } : {}),
-      }, isNothing);
+    boards: boardsOf(tally, parts, board => at.has(keyOf(board))).map(board => {
+      const own = at.get(keyOf(board)) ?? [];
+      const others = (board.cut ?? []).filter(mark => marks.has(mark) && !own.includes(mark));
+      const left = others.reduce((one, mark) => withoutCut(one, mark, state, isOther(one, mark, lengths.get(mark)) || !isOf(marks.get(mark), one)), board);
+      return own.reduce((one, mark) => withPiece(one, mark, state, { length: lengths.get(mark), kerf: kerfOf(plan), isOfNow }), left);
     }),
   }));
 }
 
+function withPiece(board, mark, state, { length, kerf, isOfNow }) {
+  const without = list => (list ?? []).filter(one => one !== mark);
+  const isLost = state !== 'wanted' && (isOther(board, mark, length) || isAnew(board, mark, isOfNow));
+  return given({
+    ...board,
+    cut: [...without(board.cut), ...(state === 'cut' ? [mark] : [])],
+    spoiled: [...without(board.spoiled), ...(state === 'spoiled' ? [mark] : [])],
+    sawn: [...(board.sawn ?? []).filter(one => one.piece !== mark), ...(state === 'wanted' || !length ? [] : [{ piece: mark, length }])],
+    ...(isLost ? { lost: (board.lost ?? 0) + (sawnLength(board, mark) ?? length) + kerf, opened: true } : {}),
+  }, isNothing);
+}
+
 /** A piece comes out of one board alone; where it was spoiled before, or sawn to another length or of other timber, stays told. */
 function withoutCut(board, mark, state, other) {
-  if (state !== 'cut' || !board.cut?.includes(mark)) return board;
+  if (state !== 'cut') return board;
   const cut = board.cut.filter(one => one !== mark);
   return given(other ? { ...board, cut, spoiled: [...(board.spoiled ?? []), mark] }
     : { ...board, cut, sawn: board.sawn?.filter(one => one.piece !== mark) }, isNothing);
@@ -129,7 +163,7 @@ function withoutCut(board, mark, state, other) {
 export function loseOf(parts, section, number, mm) {
   return plan => withTally(plan, tally => ({
     ...tally,
-    boards: boardsOf(tally, parts, section, number).map(board => (isBoard(section, number)(board)
+    boards: boardsOf(tally, parts, isBoard(section, number)).map(board => (isBoard(section, number)(board)
       ? { ...board, ...(mm ? { lost: mm, opened: true } : { lost: undefined, opened: undefined }) } : board)),
   }));
 }
