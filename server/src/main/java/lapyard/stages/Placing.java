@@ -85,39 +85,54 @@ final class Placing {
         }
         Hours hours = net.hours[task];
         int from = hours.rank(earliest);
-        int[] used = net.used[task];
-        int[] amount = net.amount[task];
         long turns = 1;
         int failed = 0;
-        search:
         while (true) {
-            int[] clock = hours.clocks(from + length - 1);
-            int beyond = clock[from + length - 1] + 1;
-            hold(beyond);
-            // from the end: the last unit that is taken says how far to move on
-            for (int k = from + length - 1; k >= from; k--) {
-                turns++;
-                if (!fits(clock[k], used, amount)) {
-                    from = k + 1;
-                    if (++failed > SKIPPING_FROM) {
-                        // the windows that end on full units
-                        int more = (fullTo(task, k) - k - 1) / length;
-                        turns += more;
-                        from += more * length;
-                    }
-                    continue search;
+            int to = from + length;
+            int[] clock = hours.clocks(to - 1);
+            hold(clock[to - 1] + 1);
+            int taken = lastTaken(task, clock, from, to);
+            turns += to - Math.max(from, taken);
+            if (taken >= from) {
+                from = taken + 1;
+                if (++failed > SKIPPING_FROM) {
+                    // the windows that end on full units
+                    int more = (fullTo(task, taken) - taken - 1) / length;
+                    turns += more;
+                    from += more * length;
                 }
+            } else if (broken(task, clock, from, to)) {
+                from = to - 1;
+                while (clock[from] - clock[from - 1] == 1) from--;
+            } else {
+                take(task, clock, from, to, into);
+                budget.spend(turns);
+                return;
             }
-            if (net.unbroken[task] && beyond - clock[from] != length) {
-                int k = from + length - 1;
-                while (clock[k] - clock[k - 1] == 1) k--;
-                from = k;
-                continue;
-            }
-            take(task, clock, from, length, into);
-            break;
         }
-        budget.spend(turns);
+    }
+
+    /** The last of these worked units in which the task does not fit, which says how far to move on; {@code from - 1} if it fits. */
+    private int lastTaken(int task, int[] clock, int from, int to) {
+        int[] used = net.used[task];
+        int[] amount = net.amount[task];
+        int k = to - 1;
+        while (k >= from && fits(clock[k], used, amount)) k--;
+        return k;
+    }
+
+    /** The first of these worked units in which the task does not fit; {@code to} if it fits. */
+    private int firstTaken(int task, int[] clock, int from, int to) {
+        int[] used = net.used[task];
+        int[] amount = net.amount[task];
+        int k = from;
+        while (k < to && fits(clock[k], used, amount)) k++;
+        return k;
+    }
+
+    /** Whether these worked units have hours off among them though the task is done in one go. */
+    private boolean broken(int task, int[] clock, int from, int to) {
+        return net.unbroken[task] && clock[to - 1] + 1 - clock[from] != to - from;
     }
 
     /** A task without a duration begins and ends at once. */
@@ -171,15 +186,15 @@ final class Placing {
         return full[kind];
     }
 
-    private void take(int task, int[] clock, int from, int length, Times into) {
+    private void take(int task, int[] clock, int from, int to, Times into) {
         int[] used = net.used[task];
         int[] amount = net.amount[task];
-        for (int k = from; k < from + length; k++) {
+        for (int k = from; k < to; k++) {
             int at = clock[k] * resources;
             for (int u = 0; u < used.length; u++) left[at + used[u]] -= amount[u];
         }
         into.start[task] = clock[from];
-        into.end[task] = clock[from + length - 1] + 1;
+        into.end[task] = clock[to - 1] + 1;
         if (into.end[task] > heldTo) heldTo = into.end[task];
     }
 
@@ -208,37 +223,30 @@ final class Placing {
         }
         Hours hours = net.hours[task];
         int to = hours.rank(latest);
-        int[] used = net.used[task];
-        int[] amount = net.amount[task];
         long turns = 1;
         int failed = 0;
-        search:
         while (true) {
-            int[] clock = hours.clocks(to - 1);
             int from = to - length;
-            for (int k = from; k < to; k++) {
-                turns++;
-                if (!fits(clock[k], used, amount)) {
-                    to = k;
-                    if (++failed > SKIPPING_FROM) {
-                        // the windows that begin on full units
-                        int more = (k - fullFrom(task, k)) / length;
-                        turns += more;
-                        to -= more * length;
-                    }
-                    continue search;
+            int[] clock = hours.clocks(to - 1);
+            int taken = firstTaken(task, clock, from, to);
+            turns += Math.min(to, taken + 1) - from;
+            if (taken < to) {
+                to = taken;
+                if (++failed > SKIPPING_FROM) {
+                    // the windows that begin on full units
+                    int more = (taken - fullFrom(task, taken)) / length;
+                    turns += more;
+                    to -= more * length;
                 }
+            } else if (broken(task, clock, from, to)) {
+                to = from + 1;
+                while (clock[to] - clock[to - 1] == 1) to++;
+            } else {
+                take(task, clock, from, to, into);
+                budget.spend(turns);
+                return;
             }
-            if (net.unbroken[task] && clock[to - 1] + 1 - clock[from] != length) {
-                int k = from;
-                while (clock[k + 1] - clock[k] == 1) k++;
-                to = k + 1;
-                continue;
-            }
-            take(task, clock, from, length, into);
-            break;
         }
-        budget.spend(turns);
     }
 
     /** To the latest and back to the earliest: seldom longer, often shorter. */
