@@ -126,7 +126,7 @@ public final class BenchTable {
             int to = Math.min(row.photos().size(), from + beside);
             blocks.add(strip(row.photos().subList(from, to), wide, to == row.photos().size()));
         }
-        double high = blocks.stream().mapToDouble(Flow.Block::heightMm).sum();
+        double high = Flow.Block.high(blocks);
         return high <= mostMm ? List.of(Flow.Block.of(blocks)) : blocks;
     }
 

@@ -63,7 +63,7 @@ final class Flow {
 
         /** Blocks one below the other, never parted. */
         static Block of(List<Block> blocks) {
-            return new Block(blocks.stream().mapToDouble(Block::heightMm).sum(), false, (x, top) -> {
+            return new Block(high(blocks), false, (x, top) -> {
                 List<Shape> shapes = new ArrayList<>();
                 double y = top;
                 for (Block block : blocks) {
@@ -72,6 +72,11 @@ final class Flow {
                 }
                 return shapes;
             });
+        }
+
+        /** Height of blocks one below the other, mm. */
+        static double high(List<Block> blocks) {
+            return blocks.stream().mapToDouble(Block::heightMm).sum();
         }
 
         /** Nothing, as a distance. */
@@ -146,7 +151,7 @@ final class Flow {
 
     /** Blocks one below the other. On sheets that share, more go on to a further one where few would. */
     void rows(List<Block> rows) {
-        double left = rows.stream().mapToDouble(Block::heightMm).sum();
+        double left = Block.high(rows);
         for (Block row : rows) {
             double goesOn = y + left - bottom();
             boolean nearlyEmpty = goesOn > 1e-9 && goesOn < BenchSheet.NEARLY_EMPTY * sheet.space().height();
@@ -234,7 +239,7 @@ final class Flow {
     /** By how much columns that do not hold all blocks are shorter on sheets that share, where little would go on. */
     private double shared(List<Block> blocks, int count, double room) {
         List<Block> rest = blocks.subList(ends(blocks, count, room)[count - 1], blocks.size());
-        double goesOn = rest.stream().mapToDouble(Block::heightMm).sum() / count;
+        double goesOn = Block.high(rest) / count;
         double little = LITTLE * sheet.space().height();
         return shares && isLittle(goesOn) && room > little ? little - goesOn : 0;
     }
@@ -280,7 +285,7 @@ final class Flow {
     /** Sentences across the whole width, kept together where a sheet is high enough. */
     void words(List<String> sentences, double size, boolean bold) {
         List<Block> lines = lines(sentences, size, bold, sheet.space().width());
-        boolean whole = lines.stream().mapToDouble(Block::heightMm).sum() <= sheet.space().height() / 2;
+        boolean whole = Block.high(lines) <= sheet.space().height() / 2;
         for (int i = 0; i < lines.size(); i++) {
             boolean last = i + 1 == lines.size();
             boolean edge = i + 1 < TOGETHER || i + TOGETHER >= lines.size();
@@ -366,7 +371,7 @@ final class Flow {
     }
 
     private void place() {
-        double high = pending.stream().mapToDouble(Block::heightMm).sum();
+        double high = Block.high(pending);
         double words = begun.isPresent() ? SECTION : 0;
         boolean full = begun.map(section -> y - sheet.space().low() > section.mostUsed() * sheet.space().height()).orElse(false);
         if (!fresh() && (full || y + words + high > bottom() + 1e-9)) {

@@ -79,7 +79,7 @@ public record PlanDrawing(
             legend.forEach(entry -> flow.add(panel.entry(entry)));
         }
         flow.addAll(panel.cautions());
-        double must = flow.stream().mapToDouble(Flow.Block::heightMm).sum();
+        double must = Flow.Block.high(flow);
 
         Box extent = extent(garden, covers);
         SheetLayout.Chosen sheet = options.split()
@@ -216,14 +216,9 @@ public record PlanDrawing(
             shapes.add(new Shape.Group(
                     "stages", "Stage in which each bed is built", "stages", beds.stream().flatMap(bed -> bed.stage().stream()).toList()));
         }
+        // beds have their room before all else that has a name
         List<Shape> names = new ArrayList<>();
-        int unnamed = 0;
-        for (BedShapes bed : beds) {
-            Optional<Shape.Group> label = bed.label();
-            label.ifPresent(names::add);
-            boolean here = Box.round(List.of(Box.round(bed.outer()).centre())).touches(tile.own());
-            unnamed += label.isEmpty() && here ? 1 : 0;
-        }
+        int unnamed = names(names, beds, tile);
         if (options.shows(PlanLayer.LEVELS)) shapes.add(ground.levels());
         if (options.shows(PlanLayer.PATHS)) shapes.add(paths.names());
         shapes.add(ground.names(options.shows(PlanLayer.GROUND), options.shows(PlanLayer.KEEP_CLEAR)));
@@ -234,12 +229,27 @@ public record PlanDrawing(
             asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, sketch)));
         }
         Missing missing = options.shows(PlanLayer.DIMENSIONS) ? dimensions(shapes, beds, chains, sketch, unnamed) : new Missing(unnamed, 0, List.of());
-        if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
-            Words nothing = Words.of("Nothing to draw yet: outline the yard or add a bed.", 4, false);
-            Plate middle = new Plate(sketch.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
-            shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
-        }
+        if (garden.beds().isEmpty() && yard().isEmpty()) shapes.add(nothing(sketch));
         return missing;
+    }
+
+    /** @return how many beds that this tile has to name find no room for it */
+    private static int names(List<Shape> names, List<BedShapes> beds, PlanTile tile) {
+        int unnamed = 0;
+        for (BedShapes bed : beds) {
+            Optional<Shape.Group> label = bed.label();
+            label.ifPresent(names::add);
+            boolean here = Box.round(List.of(Box.round(bed.outer()).centre())).touches(tile.own());
+            unnamed += label.isEmpty() && here ? 1 : 0;
+        }
+        return unnamed;
+    }
+
+    /** What a plan of nothing says. */
+    private Shape.Group nothing(Sketch sketch) {
+        Words nothing = Words.of("Nothing to draw yet: outline the yard or add a bed.", 4, false);
+        Plate middle = new Plate(sketch.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
+        return new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty()));
     }
 
     private Missing dimensions(List<Shape> shapes, List<BedShapes> beds, Chains chains, Sketch sketch, int unnamed) {
