@@ -93,7 +93,7 @@ public final class StagingCost {
                 }
             }
             drops += goods.size();
-            for (BigDecimal one : goods.values()) charges = charges.add(one.signum() == 0 ? supplier.charge() : supplier.chargeOn(one));
+            for (BigDecimal one : goods.values()) charges = charges.add(supplier.chargeOn(one));
         }
         return new Brought(drops, charges);
     }

@@ -50,6 +50,15 @@ class StagingCostTest {
         assertEquals(new BigDecimal("70.00"), ways.get(2).delivery());
     }
 
+    /** The slip asks no charge for an order of which every price is 0, so neither does a drop. */
+    @Test
+    void whatIsGivenAwayComesWithoutAChargeInOneDropOrTwo() {
+        List<StagingCost.Way> ways = ways(3, mill("\"delivery\":35.00"), SCREWS.replace("30.00", "0.00"));
+        assertEquals(new BigDecimal("0.00"), ways.get(0).delivery());
+        assertEquals(new BigDecimal("0.00"), ways.get(2).delivery());
+        assertEquals(Optional.of(new BigDecimal("0.00")), ways.get(2).more());
+    }
+
     @Test
     void withoutAPriceThereIsNoSum() {
         List<StagingCost.Way> ways = ways(1, "", "\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":6000}]}]");
