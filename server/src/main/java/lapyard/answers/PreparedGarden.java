@@ -115,7 +115,7 @@ public class PreparedGarden {
             case "weekends.ics" -> BuildingCalendar.ics(sheet, ask.garden(), ask.made(), ask.revision());
             case "care.ics" -> BuildingCalendar.care(sheet, ask.garden(), ask.made(), ask.revision());
             case "plan.dxf" -> DxfWriter.write(GardenLayers.of(sheet));
-            default -> CsvWriter.write(tables(ask).get(0), SlipCsv::safe);
+            default -> CsvWriter.write(tables(ask).get(0));
         };
     }
 

@@ -1,8 +1,5 @@
 package lapyard.exchange;
 
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -14,7 +11,7 @@ import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.geometry.Point;
 import lapyard.working.BrokenRule;
-import org.apache.commons.csv.CSVFormat;
+import lapyard.working.Csv;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -33,15 +30,9 @@ public final class CoordinateCsv {
 
     public static SiteDrawing read(String text) {
         SiteDrawing.Builder drawing = new SiteDrawing.Builder("csv");
-        String head = text.lines().findFirst().orElse("");
-        char between = head.indexOf(';') >= 0 ? ';' : head.indexOf('\t') >= 0 ? '\t' : ',';
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(between).setIgnoreEmptyLines(true).setTrim(true).get();
         Rows rows = new Rows(drawing);
-        try (var parser = format.parse(new StringReader(text))) {
-            for (CSVRecord row : parser) if (!rows.take(row, parser.getCurrentLineNumber()) || drawing.isFull()) break;
-        } catch (IOException | UncheckedIOException | IllegalStateException unclosed) {
-            drawing.bad(1 + text.chars().filter(sign -> sign == '\n').count(), "a quoted cell is not closed or goes on after its quotes", "close each cell that begins with a quote");
-        }
+        Csv.read(text, (row, line) -> rows.take(row, line) && !drawing.isFull()).ifPresent(
+                line -> drawing.bad(line, "a quoted cell is not closed or goes on after its quotes", "close each cell that begins with a quote"));
         rows.end();
         return drawing.done();
     }

@@ -1,42 +1,26 @@
 package lapyard.exchange;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import lapyard.working.Csv;
 
-/** A table as CSV (RFC 4180): its head and its rows, formulas as what they come to. */
+/** A table as CSV (RFC 4180): its head and its rows, formulas as what they come to; no text starts a formula. */
 public final class CsvWriter {
     private CsvWriter() {}
 
-    /** @param safe makes of a text one that starts no formula */
-    public static String write(Table table, UnaryOperator<String> safe) {
-        List<List<String>> rows = new ArrayList<>(List.of(table.columns().stream().map(column -> safe.apply(column.head())).toList()));
-        for (int r = 0; r < table.rows().size(); r++) {
-            int row = r;
-            rows.add(IntStream.range(0, table.columns().size()).mapToObj(column -> cell(table, row, column, safe)).toList());
-        }
-        return text(rows);
+    public static String write(Table table) {
+        return Csv.text(rows -> {
+            rows.printRecord(table.columns().stream().map(column -> Csv.safe(column.head())));
+            for (int r = 0; r < table.rows().size(); r++) {
+                int row = r;
+                rows.printRecord(IntStream.range(0, table.columns().size()).mapToObj(column -> cell(table, row, column)));
+            }
+        });
     }
 
-    static String text(List<List<String>> rows) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            for (List<String> row : rows) printer.printRecord(row);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
-    }
-
-    private static String cell(Table table, int row, int column, UnaryOperator<String> safe) {
+    private static String cell(Table table, int row, int column) {
         Table.Cell cell = table.rows().get(row).cells().get(column);
-        if (cell instanceof Table.Text text) return safe.apply(text.text());
+        if (cell instanceof Table.Text text) return Csv.safe(text.text());
         if (cell instanceof Table.Day day) return day.date().toString();
         if (cell instanceof Table.Clock clock) return clock.time().toString();
         return amount(table, row, column).toPlainString();

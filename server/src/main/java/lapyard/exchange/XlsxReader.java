@@ -17,6 +17,7 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import lapyard.working.BrokenRule;
 import lapyard.working.BrokenRule.Rule;
+import lapyard.working.Csv;
 
 /**
  * The first sheet of a workbook (ISO/IEC 29500-1, SpreadsheetML) as CSV, a line a row. Formulas stand as the value that was
@@ -55,7 +56,8 @@ public final class XlsxReader {
                 sheet = target(parts.get("xl/_rels/workbook.xml.rels"), firstId(parts.get("xl/workbook.xml")));
             }
             if (!parts.containsKey(sheet)) throw BrokenRule.of(Rule.WORKBOOK_KIND, "workbook");
-            return CsvWriter.text(rows(parts.get(sheet), shared(parts.get("xl/sharedStrings.xml"))));
+            List<List<String>> rows = rows(parts.get(sheet), shared(parts.get("xl/sharedStrings.xml")));
+            return Csv.text(text -> text.printRecords(rows));
         } catch (ZipException | XMLStreamException damaged) {
             throw BrokenRule.of(Rule.WORKBOOK_DAMAGED, "workbook");
         } catch (IOException broken) {

@@ -20,7 +20,6 @@ import lapyard.catalogue.TradeName;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet.SectionCutting;
-import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
@@ -33,6 +32,7 @@ import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
 import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
+import lapyard.working.Csv;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 
@@ -288,13 +288,13 @@ public record Buying(List<Row> rows, int drops) {
 
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */
     public String csv(Optional<LocalDate> start, boolean imperial) {
-        return SlipCsv.text(printed -> {
+        return Csv.text(printed -> {
             for (Row row : rows) {
                 printed.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
-                        start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
+                        start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), Csv.safe(row.item()), Csv.safe(row.label()),
                         Measure.plain(Measure.in(row.amount(), row.unit(), imperial), 3), Measure.unit(row.unit(), imperial),
-                        SlipCsv.safe(row.boards().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(PackCode.board(one.getKey()), imperial))
-                                .collect(Collectors.joining(" + "))), SlipCsv.safe(counted(row.packs(), imperial)));
+                        Csv.safe(row.boards().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(PackCode.board(one.getKey()), imperial))
+                                .collect(Collectors.joining(" + "))), Csv.safe(counted(row.packs(), imperial)));
             }
         }, "weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened", "packs");
     }

@@ -4,9 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -28,7 +25,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingList;
 import lapyard.plan.WayKind;
 import lapyard.working.BrokenRule;
-import org.apache.commons.csv.CSVFormat;
+import lapyard.working.Csv;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -191,71 +188,104 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
      * @param garden whose sections need no size
      */
     static MerchantList read(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
-        Map<String, Known> known = Known.of(garden);
-        String currency = garden.path("currency").asText(GardenReader.CURRENCY);
-        Map<String, String> columns = new LinkedHashMap<>();
-        List<String> ignored = new ArrayList<>();
-        List<Line> lines = new ArrayList<>();
-        List<Bad> bad = new ArrayList<>();
-        String text = DocumentText.unmarked(csv);
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setIgnoreEmptyLines(false).get();
-        try (var parser = format.parse(new StringReader(text))) {
-            Map<Integer, Heading> headings = new LinkedHashMap<>();
-            CSVRecord head = null;
-            for (CSVRecord row : parser) {
-                // a cell may hold a line break, so the line where the row ends is what the parser counts
-                long number = parser.getCurrentLineNumber();
-                if (headings.isEmpty()) {
-                    if (row.stream().filter(cell -> !cell.isBlank()).count() < 2) continue; // a title, or nothing
-                    head = row;
-                    headings(row, named, headings, columns, ignored);
-                    if (!columns.containsValue("item") || !columns.containsValue("price")) {
-                        String missing = columns.containsValue("item") ? "price" : "item";
-                        bad.add(new Bad(number, "no column for the " + missing, "head one column \"" + missing + "\""));
-                        break;
-                    }
-                }
-                Optional<Bad> foreign = foreign(row, number, headings, currency);
-                if (foreign.isPresent()) return new MerchantList(columns, ignored, List.of(), List.of(foreign.get()));
-                if (row == head) continue;
-                if (lines.size() + bad.size() >= MOST_LINES) {
-                    bad.add(new Bad(number, "more than " + MOST_LINES + " lines", "split the list"));
-                    break;
-                }
-                line(row, number, headings, supplier, known, lines, bad);
-            }
-        } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            long number = 1 + text.chars().filter(c -> c == '\n').count();
-            bad.add(new Bad(number, "a quoted cell is not closed or goes on after its quotes",
-                    "write each quote inside a cell twice, and close each cell that begins with one"));
-        }
-        if (lines.isEmpty() && bad.isEmpty()) bad.add(new Bad(1, "the list is empty", "send a heading, and a line for each pack"));
-        return new MerchantList(columns, ignored, lines, bad);
+        Rows rows = new Rows(supplier, named, Known.of(garden), garden.path("currency").asText(GardenReader.CURRENCY));
+        Csv.read(DocumentText.unmarked(csv), rows).ifPresent(line -> rows.bad.add(new Bad(line, "a quoted cell is not closed or goes on after its quotes",
+                "write each quote inside a cell twice, and close each cell that begins with one")));
+        if (rows.lines.isEmpty() && rows.bad.isEmpty()) rows.bad.add(new Bad(1, "the list is empty", "send a heading, and a line for each pack"));
+        return new MerchantList(rows.columns, rows.ignored, rows.lines, rows.bad);
     }
 
-    private static char delimiter(String text) {
-        String head = text.lines().filter(line -> line.matches(".*[,;\t].*")).findFirst().orElse("");
-        char best = ',';
-        for (char one : new char[] {';', '\t'}) {
-            if (head.chars().filter(c -> c == one).count() > head.chars().filter(c -> c == ',').count()) best = one;
-        }
-        return best;
-    }
+    /** What was read so far: the row of headings, with titles above it passed over, and lines. */
+    private static final class Rows implements Csv.Reading {
+        private final String supplier;
+        private final Map<String, String> named;
+        private final Map<String, Known> known;
+        private final String currency;
+        private final Map<Integer, Heading> headings = new LinkedHashMap<>();
+        final Map<String, String> columns = new LinkedHashMap<>();
+        final List<String> ignored = new ArrayList<>();
+        final List<Line> lines = new ArrayList<>();
+        final List<Bad> bad = new ArrayList<>();
 
-    private static void headings(CSVRecord row, Map<String, String> named, Map<Integer, Heading> headings, Map<String, String> columns, List<String> ignored) {
-        for (int i = 0; i < row.size(); i++) {
-            String cell = row.get(i).strip();
-            Optional<Heading> heading = Optional.ofNullable(named.get(cell)).map(field -> new Heading(field, unit(cell, field)))
-                    .or(() -> meant(cell).filter(one -> !named.containsValue(one.field())))
-                    .filter(one -> headings.values().stream().noneMatch(other -> other.field().equals(one.field())));
-            if (heading.isPresent()) {
-                headings.put(i, heading.get());
-                columns.put(row.get(i), heading.get().field());
-            } else if (!cell.isEmpty()) {
-                ignored.add(row.get(i));
+        Rows(String supplier, Map<String, String> named, Map<String, Known> known, String currency) {
+            this.supplier = supplier;
+            this.named = named;
+            this.known = known;
+            this.currency = currency;
+        }
+
+        @Override
+        public boolean take(CSVRecord row, long number) {
+            boolean head = columns.isEmpty() && ignored.isEmpty();
+            if (head) {
+                if (row.stream().filter(cell -> !cell.isBlank()).count() < 2) return true; // a title
+                headings(row);
+                for (String needed : List.of("item", "price")) {
+                    if (columns.containsValue(needed)) continue;
+                    bad.add(new Bad(number, "no column for the " + needed, "head one column \"" + needed + "\""));
+                    return false;
+                }
+            }
+            Optional<Bad> foreign = foreign(row, number);
+            if (foreign.isPresent()) {
+                lines.clear();
+                bad.clear();
+                bad.add(foreign.get());
+            } else if (!head && lines.size() + bad.size() >= MOST_LINES) {
+                bad.add(new Bad(number, "more than " + MOST_LINES + " lines", "split the list"));
+                return false;
+            } else if (!head) {
+                line(row, number);
+            }
+            return foreign.isEmpty();
+        }
+
+        private void headings(CSVRecord row) {
+            for (int i = 0; i < row.size(); i++) {
+                String cell = row.get(i).strip();
+                Optional<Heading> heading = Optional.ofNullable(named.get(cell)).map(field -> new Heading(field, unit(cell, field)))
+                        .or(() -> meant(cell).filter(one -> !named.containsValue(one.field())))
+                        .filter(one -> headings.values().stream().noneMatch(other -> other.field().equals(one.field())));
+                if (heading.isPresent()) {
+                    headings.put(i, heading.get());
+                    columns.put(row.get(i), heading.get().field());
+                } else if (!cell.isEmpty()) {
+                    ignored.add(row.get(i));
+                }
             }
         }
-        if (headings.isEmpty()) headings.put(-1, new Heading("none", ""));
+
+        private void line(CSVRecord row, long number) {
+            Map<String, String> fields = new LinkedHashMap<>();
+            headings.forEach((column, heading) -> {
+                if (column >= row.size() || row.get(column).isBlank()) return;
+                String cell = row.get(column).strip();
+                boolean bare = LENGTHS.contains(heading.field()) && !WrittenNumber.readings(cell).isEmpty();
+                fields.put(heading.field(), bare ? (cell + " " + heading.unit()).strip() : heading.field().equals("price") ? Price.of(cell).amount() : cell);
+            });
+            if (fields.isEmpty()) return;
+            if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
+            Optional<Bad> fault = fields.containsKey("item") ? numbers(fields, number).or(() -> size(fields, number, known))
+                    : Optional.of(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
+            String kind = fields.containsKey("length") ? "section" : fields.containsKey("width") ? "roll"
+                    : fields.containsKey("content") || fields.containsKey("tonnes") ? "goods" : "";
+            if (fault.isPresent()) {
+                bad.add(fault.get());
+            } else if (!kind.isEmpty()) {
+                lines.add(new Line(number, kind, fields));
+            } else if (fields.containsKey("price")) {
+                bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" has no length, width or content",
+                        "give a stock length, the width of a roll, or what a pack holds"));
+            }
+        }
+
+        /** What is said once for a whole list, of which nothing can be taken: its prices are in another currency than the garden's. */
+        private Optional<Bad> foreign(CSVRecord row, long number) {
+            return headings.entrySet().stream().filter(column -> column.getValue().field().equals("price") && column.getKey() < row.size())
+                    .map(column -> Price.of(row.get(column.getKey()).strip()).code().or(() -> Optional.of(column.getValue().unit().toUpperCase(Locale.ROOT))).get())
+                    .filter(code -> !code.isEmpty() && !code.equals(currency)).findFirst()
+                    .map(code -> new Bad(number, "prices are in " + code + ", the garden is in " + currency, "set the currency of the garden to " + code + ", or give prices in " + currency));
+        }
     }
 
     private static Optional<Heading> meant(String cell) {
@@ -286,32 +316,6 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return Currency.getAvailableCurrencies().stream().anyMatch(one -> one.getCurrencyCode().equals(code));
     }
 
-    private static void line(CSVRecord row, long number, Map<Integer, Heading> headings, String supplier, Map<String, Known> known, List<Line> lines, List<Bad> bad) {
-        Map<String, String> fields = new LinkedHashMap<>();
-        headings.forEach((column, heading) -> {
-            if (column >= row.size() || row.get(column).isBlank()) return;
-            String cell = row.get(column).strip();
-            boolean bare = LENGTHS.contains(heading.field()) && !WrittenNumber.readings(cell).isEmpty();
-            fields.put(heading.field(), bare ? (cell + " " + heading.unit()).strip() : heading.field().equals("price") ? Price.of(cell).amount() : cell);
-        });
-        if (fields.isEmpty()) return;
-        if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
-        Optional<Bad> fault = fields.containsKey("item") ? numbers(fields, number).or(() -> size(fields, number, known))
-                : Optional.of(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
-        if (fault.isPresent()) {
-            bad.add(fault.get());
-        } else if (fields.containsKey("length")) {
-            lines.add(new Line(number, "section", fields));
-        } else if (fields.containsKey("width")) {
-            lines.add(new Line(number, "roll", fields));
-        } else if (fields.containsKey("content") || fields.containsKey("tonnes")) {
-            lines.add(new Line(number, "goods", fields));
-        } else if (fields.containsKey("price")) {
-            bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" has no length, width or content",
-                    "give a stock length, the width of a roll, or what a pack holds"));
-        }
-    }
-
     /** Writes the code of a section plainly, and where it has a length its size as far as the code or what is known says it. */
     private static Optional<Bad> size(Map<String, String> fields, long number, Map<String, Known> known) {
         Matcher size = SIZE.matcher(fields.get("item"));
@@ -332,14 +336,6 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             fields.putIfAbsent("height", size.group(2));
         }
         return Optional.empty();
-    }
-
-    /** What is said once for a whole list, of which nothing can be taken: its prices are in another currency than the garden's. */
-    private static Optional<Bad> foreign(CSVRecord row, long number, Map<Integer, Heading> headings, String currency) {
-        return headings.entrySet().stream().filter(column -> column.getValue().field().equals("price") && column.getKey() < row.size())
-                .map(column -> Price.of(row.get(column.getKey()).strip()).code().or(() -> Optional.of(column.getValue().unit().toUpperCase(Locale.ROOT))).get())
-                .filter(code -> !code.isEmpty() && !code.equals(currency)).findFirst()
-                .map(code -> new Bad(number, "prices are in " + code + ", the garden is in " + currency, "set the currency of the garden to " + code + ", or give prices in " + currency));
     }
 
     /** An amount, and the code of the currency that stands with it. */

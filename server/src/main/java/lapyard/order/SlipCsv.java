@@ -1,7 +1,6 @@
 package lapyard.order;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashSet;
@@ -12,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.geometry.Measure;
-import org.apache.commons.csv.CSVFormat;
+import lapyard.working.Csv;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The slip as RFC 4180 text; a cell never starts a formula. */
@@ -21,9 +20,6 @@ public final class SlipCsv {
         "supplier", "item", "label", "need", "unit", "packs", "left over", "cost", "bed by bed", "saved"
     };
     private static final String[] ONE_ORDER = {"item", "label", "pack", "count", "price", "cost"};
-
-    /** Spreadsheets read a cell that begins with one of these as a formula; the last four are the full-width forms. */
-    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
     private SlipCsv() {}
 
@@ -36,7 +32,7 @@ public final class SlipCsv {
      */
     public static String write(Slip slip, boolean imperial) {
         Map<String, BigDecimal> apart = new LinkedHashMap<>(slip.apart().map(Apart::charges).orElse(Map.of()));
-        return text(rows -> {
+        return Csv.text(rows -> {
             Set<SlipLine> told = new HashSet<>();
             for (Slip.Order order : slip.orders()) {
                 String supplier = order.supplier().id();
@@ -57,8 +53,8 @@ public final class SlipCsv {
         SlipLine line = part.line();
         String packs = part.packs().stream().map(pack -> pack.count() + " x " + pack.words(imperial)).collect(Collectors.joining(" + "));
         rows.printRecord(
-                safe(supplier), safe(line.item()), safe(line.label()), first ? amount(line.need(), line, imperial) : "",
-                safe(Measure.unit(line.unit(), imperial)), safe(packs),
+                Csv.safe(supplier), Csv.safe(line.item()), Csv.safe(line.label()), first ? amount(line.need(), line, imperial) : "",
+                Csv.safe(Measure.unit(line.unit(), imperial)), Csv.safe(packs),
                 first && !line.packs().isEmpty() ? amount(line.leftOver(), line, imperial) : "", plain(part.cost()),
                 first ? plain(line.bedByBed()) : "", first ? plain(line.saved()) : "");
     }
@@ -73,19 +69,19 @@ public final class SlipCsv {
     }
 
     private static void delivery(CSVPrinter rows, String supplier, BigDecimal charge, Optional<BigDecimal> alone) throws IOException {
-        rows.printRecord(safe(supplier), "delivery", "", "", "", "", "", charge.toPlainString(), plain(alone), plain(alone.map(all -> all.subtract(charge))));
+        rows.printRecord(Csv.safe(supplier), "delivery", "", "", "", "", "", charge.toPlainString(), plain(alone), plain(alone.map(all -> all.subtract(charge))));
     }
 
     /** What one supplier is asked for, one row a pack; a line without packs or price stays in place. */
     public static String write(Slip.Order order, String currency, boolean imperial) {
-        return text(rows -> {
+        return Csv.text(rows -> {
             for (Slip.Part part : order.lines()) {
                 SlipLine line = part.line();
-                if (part.packs().isEmpty()) rows.printRecord(safe(line.item()), safe(line.label()), "", "", "", plain(part.cost()));
+                if (part.packs().isEmpty()) rows.printRecord(Csv.safe(line.item()), Csv.safe(line.label()), "", "", "", plain(part.cost()));
                 List<BigDecimal> costs = packCosts(part);
                 for (int i = 0; i < part.packs().size(); i++) {
                     SlipLine.PackCount pack = part.packs().get(i);
-                    rows.printRecord(safe(line.item()), safe(line.label()), safe(pack.words(imperial)), pack.count(), plain(pack.price()),
+                    rows.printRecord(Csv.safe(line.item()), Csv.safe(line.label()), Csv.safe(pack.words(imperial)), pack.count(), plain(pack.price()),
                             costs.isEmpty() ? "" : costs.get(i).toPlainString());
                 }
             }
@@ -109,29 +105,8 @@ public final class SlipCsv {
         return costs;
     }
 
-    /** Writes rows. */
-    public interface RowWriting {
-        void to(CSVPrinter rows) throws IOException;
-    }
-
-    /** Rows under a header as RFC 4180 text. */
-    public static String text(RowWriting writing, String... header) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter rows = new CSVPrinter(text, CSVFormat.RFC4180.builder().setHeader(header).get())) {
-            writing.to(rows);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return text.toString();
-    }
-
     private static String plain(Optional<BigDecimal> amount) {
         return amount.map(BigDecimal::toPlainString).orElse("");
-    }
-
-    /** Text that would start a formula begins with an apostrophe. */
-    public static String safe(String text) {
-        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 
     private static String amount(double value, SlipLine line, boolean imperial) {

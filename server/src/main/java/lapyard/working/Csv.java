@@ -1,0 +1,76 @@
+package lapyard.working;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.OptionalLong;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.CSVRecord;
+
+/** Tables as text (RFC 4180). Rows that are written end in CR LF; tables that are read may have another sign between their cells. */
+public final class Csv {
+    /** Spreadsheets read a cell that begins with one of these as a formula; the last four are the full-width forms. */
+    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private Csv() {}
+
+    /** Writes rows. */
+    public interface Writing {
+        void to(CSVPrinter rows) throws IOException;
+    }
+
+    /** Takes a row that ends in this line of the text; false where it wants no more of them. */
+    public interface Reading {
+        boolean take(CSVRecord row, long line);
+    }
+
+    /** Rows under a header, if there is one. */
+    public static String text(Writing writing, String... header) {
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter rows = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            if (header.length > 0) rows.printRecord((Object[]) header);
+            writing.to(rows);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
+    }
+
+    /** Text that would start a formula begins with an apostrophe. */
+    public static String safe(String text) {
+        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    /**
+     * Hands over the rows that are not empty, one after the other.
+     *
+     * @return the last line of a text in which a quoted cell is not closed or goes on after its quotes; else empty
+     */
+    public static OptionalLong read(String text, Reading reading) {
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(between(text)).setIgnoreEmptyLines(true).get();
+        try (CSVParser rows = format.parse(new StringReader(text))) {
+            // a cell may hold a line break, so the line where the row ends is what the parser counts
+            for (CSVRecord row : rows) if (!reading.take(row, rows.getCurrentLineNumber())) break;
+            return OptionalLong.empty();
+        } catch (IOException | UncheckedIOException | IllegalStateException unclosed) {
+            return OptionalLong.of(1 + count(text, '\n'));
+        }
+    }
+
+    /**
+     * What stands between cells: the tab, semicolon or comma that is most often in the first line with any. Of two as often the
+     * one that is named first here, as a heading may hold a comma ({@code Length, ft}) and hardly a semicolon.
+     */
+    static char between(String text) {
+        String head = text.lines().filter(line -> line.matches(".*[,;\t].*")).findFirst().orElse("");
+        char best = '\t';
+        for (char one : new char[] {';', ','}) if (count(head, one) > count(head, best)) best = one;
+        return best;
+    }
+
+    private static long count(String text, char sign) {
+        return text.chars().filter(one -> one == sign).count();
+    }
+}
