@@ -20,6 +20,14 @@ test('sizes joined by x are read as many, the last unit serving all', () => {
   holds(readLength('2400x1200').error.startsWith('2 lengths'), 'one length is wanted');
 });
 
+test('in feet a bare number is asked again: it may be feet, inches or millimetres', () => {
+  equal(readLength('10', 'imperial').error, `“10” has no unit. Write 10', 10" or 10 mm.`);
+  equal(readLength('10 1/2', 'imperial').error, `“10 1/2” has no unit. Write 10 1/2', 10 1/2" or 10 1/2 mm.`);
+  equal([readLengths('8 x 4', 'imperial').error, readLength(`24+1"`, 'imperial').error].map(error => error.includes('has no unit')), [true, true]);
+  equal([readLengths(`8 x 4'`, 'imperial'), readLengths(`7' 10`, 'imperial'), readLength('0', 'imperial')], [{ mm: [2438.4, 1219.2] }, { mm: [2387.6] }, { mm: 0 }]);
+  equal([readLength('10'), readLength('10', 'metric')], [{ mm: 10 }, { mm: 10 }]);
+});
+
 test('what is no length is refused with a way out', () => {
   const refused = ['', '   ', 'abc', '12 kg', '1,200', '2400 1200', '+', '2400+', 'mm', '1/0', '7" 3\'', '2e9', '1..2', '-', 'NaN', '∞', '9'.repeat(80)];
   for (const text of refused) {

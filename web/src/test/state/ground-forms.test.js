@@ -4,9 +4,14 @@ import { equal, holds, test } from '../trial.js';
 const PLAN = { ground: { outline: [[0, 0], [12000, 0], [12000, 7000], [7000, 9500], [0, 9000]] } };
 
 test('layers, beds and days are read with a way out', () => {
-  equal(readLayers('sub-base 75; gravel 40').value, [{ material: 'sub-base', depth: 75 }, { material: 'gravel', depth: 40 }]);
-  equal(writtenLayers([{ material: 'sub-base', depth: 75 }, { material: 'gravel', depth: 40 }]), 'sub-base 75; gravel 40');
-  holds(readLayers('gravel').error.includes('Write a material'), 'no depth');
+  equal(readLayers('sub-base 75; gravel 40', PLAN).value, [{ material: 'sub-base', depth: 75 }, { material: 'gravel', depth: 40 }]);
+  equal(writtenLayers([{ material: 'sub-base', depth: 75 }, { material: 'gravel', depth: 40 }], PLAN), 'sub-base 75; gravel 40');
+  const feet = { units: 'imperial' };
+  equal(readLayers('sub-base 3"; gravel 1 1/2"', feet).value, [{ material: 'sub-base', depth: 76.2 }, { material: 'gravel', depth: 38.1 }]);
+  equal(writtenLayers([{ material: 'sub-base', depth: 76.2 }, { material: 'gravel', depth: 38.1 }], feet), 'sub-base 3"; gravel 1 1/2"');
+  equal(readLayers('gravel 2', feet).error, `“2” has no unit. Write 2', 2" or 2 mm.`);
+  holds(readLayers('gravel 3 m', PLAN).error.includes('is no depth'), 'too deep');
+  holds(readLayers('gravel', PLAN).error.includes('Write a material'), 'no depth');
   equal(readBeds('A, B', { beds: [{ id: 'A' }, { id: 'B' }] }).value, ['A', 'B']);
   holds(readBeds('A, X', { beds: [{ id: 'A' }] }).error.includes('no bed X'), 'stranger');
   equal(readDay('2026-03-20').value, '2026-03-20');

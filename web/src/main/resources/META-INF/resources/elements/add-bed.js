@@ -105,7 +105,7 @@ export class AddBed extends GardenElement {
     const [width, depth, courses] = [this.width.length, this.depth.length, this.courses.entry];
     const shape = SHAPES[this.shape.value];
     const [partWidth, partDepth] = this.#partFields.map(field => field.length);
-    const walls = this.#sides && readSides(this.#sides.entry, jointsIn(this.#section.thickness)).value;
+    const walls = this.#sides && readSides(this.#sides.entry, jointsIn(this.#section.thickness), unitsOf(plans.plan)).value;
     const outline = walls ? walked(walls).outline : shape?.make(width, depth, { width: partWidth, depth: partDepth });
     const room = roomFor(outline ?? rectangle(width, depth), plans.plan, this.garden.reckoning.sheet);
     const { at } = room;

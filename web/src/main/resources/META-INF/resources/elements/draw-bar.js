@@ -1,5 +1,5 @@
 import { further } from '../geometry/drawing.js';
-import { readLength, shown } from '../geometry/length.js';
+import { shown } from '../geometry/length.js';
 import { lengthField } from './length-field.js';
 import { form, GardenElement, h } from './make.js';
 import { patch } from './patch.js';
@@ -83,7 +83,7 @@ export class DrawBar extends GardenElement {
       return this.#along.input.focus();
     }
     if (!this.#leg.confirm()) return this.#leg.input.focus();
-    return this.#put(further(last, way, readLength(this.#leg.input.value).mm));
+    return this.#put(further(last, way, this.#leg.length));
   }
 
   #put(point) {

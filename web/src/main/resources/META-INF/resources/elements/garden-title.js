@@ -76,15 +76,14 @@ export class GardenTitle extends GardenElement {
 
   /** Opens with the form for a new garden. */
   begin() {
-    this.#folded = false;
     this.#asking = null;
-    this.#ask('start');
+    this.#fold(false, 'start');
   }
 
-  #fold(folded) {
+  #fold(folded, asking = null) {
     if (this.#folded && !folded) this.gardens.ask();
     this.#folded = folded;
-    this.#ask(null);
+    this.#ask(asking);
   }
 
   /** What is looked for among the gardens. */
@@ -143,7 +142,7 @@ export class GardenTitle extends GardenElement {
     const measures = starting && h('select', { id: 'ask-units', 'data-key': 'ask units', onchange: () => inUnits(measures.value, { width, depth, bed }) }, options(UNITS, units));
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });
     const submit = () => {
-      const first = starting && bed.input.value.trim() ? readLengths(bed.input.value).mm : null;
+      const first = starting && bed.input.value.trim() ? readLengths(bed.input.value, measures.value).mm : null;
       if (starting && bed.input.value.trim() && !first) return bed.input.focus();
       this.#fold(true);
       if (starting) this.#start(measures.value, name.entry, [width.mm, depth.mm], surface.value, [first].flat().filter(Boolean));
@@ -175,10 +174,10 @@ const bedHint = units => `${Object.values(beginWith(units).bed).map(mm => shown(
 /** The form for a new garden in other measures: what was typed stays, what a yard begins with is that of the measures. */
 function inUnits(units, { width, depth, bed }) {
   for (const [field, side] of [[width, 'width'], [depth, 'depth']]) {
-    const { mm } = field;
+    const { mm, length } = field;
     const begun = mm === beginWith(field.units).yard[side];
     field.units = units;
-    if (field.length !== null) field.show(begun ? beginWith(units).yard[side] : mm);
+    if (length !== null) field.show(begun ? beginWith(units).yard[side] : mm);
   }
   bed.units = units;
   bed.hint = bedHint(units);

@@ -89,7 +89,7 @@ export class GroundForm extends GardenElement {
       });
       return entry;
     }
-    const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint, read: text => readerOf(field, this.garden.plan)(text) });
+    const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint?.call ? field.hint(this.garden.plan) : field.hint, read: text => readerOf(field, this.garden.plan)(text) });
     if (field.kind !== 'number' || field.label.length > WIDE_LABEL) entry.classList.add('wide');
     // an event turns an undefined detail into null
     entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail ?? undefined); });

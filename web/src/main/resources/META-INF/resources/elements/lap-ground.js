@@ -76,7 +76,7 @@ export class LapGround extends GardenElement {
     if (way === 'drawn') {
       const units = unitsOf(this.garden.plan);
       const { yard } = beginWith(units);
-      this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: writtenPlaces([[0, 0], [yard.width, 0], [yard.width, yard.depth]], units), read: text => readPlaces(text, 3) });
+      this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: writtenPlaces([[0, 0], [yard.width, 0], [yard.width, yard.depth]], units), read: text => readPlaces(text, 3, undefined, units) });
       this.#outline.addEventListener('count', event => this.run(put(['ground', 'outline'], event.detail)));
       return [this.#outline, h('button', { type: 'button', 'data-key': 'draw outline', onclick: () => this.#drawOutline() }, 'Draw the outline'),
         h('p.hint', {}, 'Press corner by corner, or type each length and its way. While this place is open the corners can be dragged.')];

@@ -21,7 +21,7 @@ export class LengthField extends EntryField {
   written(mm) { return shown(mm, this.units); }
 
   look() {
-    const read = readLengths(this.input.value);
+    const read = readLengths(this.input.value, this.units);
     if (read.error) return read;
     if (read.mm.length > (this.many ? 2 : 1)) {
       return { error: `${read.mm.length} lengths are written here, and ${this.many ? '2 at most are' : 'one is'} wanted: write ${read.mm[0]}.` };

@@ -1,6 +1,6 @@
 /**
  * Lengths as they stand in a notebook: `2400`, `2.4 m`, `7' 10 1/2"`, `2x3 in`, `1200+95`.
- * A bare number is millimetres. Results are millimetres, rounded to 0.1.
+ * A bare number is millimetres; where lengths are shown in feet it is asked again. Results are millimetres, rounded to 0.1.
  */
 
 /** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
@@ -14,7 +14,7 @@ const UNIT_WORDS = {
 
 const VULGAR = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8' };
 
-const EXAMPLES = `2400, 2.4 m or 7' 10 1/2"`;
+const EXAMPLES = `2400 mm, 2.4 m or 7' 10 1/2"`;
 
 /** What a person may write, and no more: longer than this is no length. */
 const LONGEST_ENTRY = 60;
@@ -43,7 +43,7 @@ function tokens(text) {
     if (!match) break;
     const [, number, word, sign, other] = match;
     if (other !== undefined) throw new Unreadable(`“${other}” is no part of a length. Write ${EXAMPLES}.`);
-    if (number !== undefined) found.push({ kind: 'number', value: numberOf(number) });
+    if (number !== undefined) found.push({ kind: 'number', value: numberOf(number), text: number.trim() });
     else if (sign !== undefined) found.push({ kind: 'sign', value: sign });
     else if (UNIT_WORDS[word]) found.push({ kind: 'unit', value: UNIT_WORDS[word] });
     else throw new Unreadable(`“${word.slice(0, 12)}” is no unit of length. Use mm, cm, m, ft or in.`);
@@ -70,7 +70,7 @@ function fractionOf(text) {
   return above / below;
 }
 
-/** Adds up the terms; feet may be followed by inches without a sign. `unitless` takes the unit of the last term. */
+/** Adds up the terms; feet may be followed by inches without a sign. `unitless` is the unit of a bare number; without one it is asked again. */
 function sum(text, unitless) {
   const list = tokens(text);
   let total = 0;
@@ -90,8 +90,9 @@ function sum(text, unitless) {
       }
       const next = list[i + 1];
       const unit = next?.kind === 'unit' ? next.value : afterFeet ? 'in' : unitless;
+      if (!unit && token.value) throw new Unreadable(`“${token.text}” has no unit. Write ${token.text}', ${token.text}" or ${token.text} mm.`);
       if (next?.kind === 'unit') i++;
-      total += sign * token.value * MM_PER[unit];
+      total += sign * token.value * (MM_PER[unit] ?? 0);
       afterFeet = unit === 'ft' && !afterFeet;
       wantTerm = false;
     } else {
@@ -106,9 +107,10 @@ function sum(text, unitless) {
  * Reads one length or several joined by `x`.
  *
  * @param {string} text as typed
+ * @param {'metric'|'imperial'} [units] that lengths are shown in
  * @returns {{mm: number[]} | {error: string}} millimetres to 0.1, or one spoken sentence with a way out
  */
-export function readLengths(text) {
+export function readLengths(text, units = 'metric') {
   if (text.length > LONGEST_ENTRY) {
     return { error: `${text.length} letters are too many for a length. Write ${EXAMPLES}.` };
   }
@@ -116,8 +118,9 @@ export function readLengths(text) {
   if (clean === '') return { error: `Nothing here yet. Write ${EXAMPLES}.` };
   try {
     const parts = clean.split(/\s*(?:x|\bby\b)\s*/);
-    const lastUnit = tokens(parts[parts.length - 1]).filter(token => token.kind === 'unit').pop()?.value ?? 'mm';
-    return { mm: parts.map(part => sum(part, parts.length > 1 ? lastUnit : 'mm')) };
+    const bare = units === 'imperial' ? undefined : 'mm';
+    const lastUnit = tokens(parts[parts.length - 1]).filter(token => token.kind === 'unit').pop()?.value ?? bare;
+    return { mm: parts.map(part => sum(part, parts.length > 1 ? lastUnit : bare)) };
   } catch (problem) {
     if (problem instanceof Unreadable) return { error: problem.message };
     throw problem;
@@ -128,10 +131,11 @@ export function readLengths(text) {
  * Reads exactly one length.
  *
  * @param {string} text as typed
+ * @param {'metric'|'imperial'} [units] that lengths are shown in
  * @returns {{mm: number} | {error: string}}
  */
-export function readLength(text) {
-  const read = readLengths(text);
+export function readLength(text, units) {
+  const read = readLengths(text, units);
   if (read.error) return read;
   if (read.mm.length > 1) return { error: `${read.mm.length} lengths are written here, and one is wanted: write ${read.mm[0]}.` };
   return { mm: read.mm[0] };

@@ -1,4 +1,5 @@
 import { boundsOf, unitsOf, yardOf } from './plan.js';
+import { readLength, shown } from '../geometry/length.js';
 import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
 
 /**
@@ -6,7 +7,7 @@ import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
  * thing must have from its first field on stands in `begins`.
  *
  * @typedef {{key: (string|number)[], label: string, kind: 'mm' | 'choice' | 'number' | 'text' | 'places', choices?: [string, string][],
- *     usual?: any, least?: number, most?: number, when?: (thing: object) => boolean, hint?: string,
+ *     usual?: any, least?: number, most?: number, when?: (thing: object) => boolean, hint?: string | ((plan: object) => string),
  *     read?: (text: string, plan: object) => object, written?: (value: any, plan: object) => string}} Field
  */
 
@@ -19,30 +20,38 @@ const places = (key, label, least, most, more = {}) => ({
 
 /** One place is written as one in the document, several as a list. */
 const place = (key, label, more = {}) => places(key, label, 1, 1, {
-  read: text => {
-    const read = readPlaces(text, 1, 1);
+  read: (text, plan) => {
+    const read = readPlaces(text, 1, 1, unitsOf(plan));
     return read.error ? read : { value: read.value[0] };
   },
   written: (value, plan) => (value ? writtenPlaces([value], unitsOf(plan)) : ''),
   ...more,
 });
 
-const LAYERS = /^([\p{L}\d._-]+)\s+(\d+(?:\.\d)?)$/u;
+const LAYERS = /^([\p{L}\d._-]+)\s+(\d.*)$/u;
 
-/** `sub-base 75; gravel 40`, from the bottom up. */
-export function readLayers(text) {
+/** The least and the most depth of a layer, mm. */
+const DEPTH = [1, 2000];
+
+const suchLayers = plan => (unitsOf(plan) === 'imperial' ? 'sub-base 3"; gravel 1 1/2"' : 'sub-base 75; gravel 40');
+
+/** `sub-base 75; gravel 40`, from the bottom up; in feet `sub-base 3"`. */
+export function readLayers(text, plan) {
+  const units = unitsOf(plan);
   const parts = text.split(/[;\n]/).map(part => part.trim()).filter(Boolean);
   const layers = [];
   for (const part of parts) {
     const match = LAYERS.exec(part);
-    if (!match) return { error: `“${part.slice(0, 20)}” is no layer. Write a material and its depth, as in gravel 40.` };
-    if (!(Number(match[2]) >= 1 && Number(match[2]) <= 2000)) return { error: `${match[2]} mm is no depth: write 1 to 2000 mm.` };
-    layers.push({ material: match[1], depth: Number(match[2]) });
+    if (!match) return { error: `“${part.slice(0, 20)}” is no layer. Write a material and its depth, as in ${suchLayers(plan)}.` };
+    const depth = readLength(match[2], units);
+    if (depth.error) return depth;
+    if (depth.mm < DEPTH[0] || depth.mm > DEPTH[1]) return { error: `${match[2]} is no depth: write 1 to 2000 mm.` };
+    layers.push({ material: match[1], depth: depth.mm });
   }
   return { value: layers.length ? layers : undefined };
 }
 
-export const writtenLayers = layers => (layers ?? []).map(({ material = 'bark', depth = 50 }) => `${material} ${depth}`).join('; ');
+export const writtenLayers = (layers, plan) => (layers ?? []).map(({ material = 'bark', depth = 50 }) => `${material} ${shown(depth, unitsOf(plan))}`).join('; ');
 
 /** `A, B`: at least two beds. */
 export function readBeds(text, plan) {
@@ -131,7 +140,7 @@ export const LISTS = {
   paths: {
     title: 'What paths are made of', path: ['paths'], one: 'path', hint: 'Paths are drawn in the place Paths.', fixed: true,
     fields: [
-      { key: ['layers'], label: 'Layers, bottom first', kind: 'text', read: readLayers, written: writtenLayers, hint: 'sub-base 75; gravel 40' },
+      { key: ['layers'], label: 'Layers, bottom first', kind: 'text', read: readLayers, written: writtenLayers, hint: suchLayers },
       { key: ['edging'], label: 'Edging', kind: 'choice', choices: [['', 'none'], ['edging.board', 'edging board']], usual: '' },
       { key: ['membrane'], label: 'Membrane', kind: 'choice', choices: [['', 'none'], ['membrane', 'membrane']], usual: '' },
       mm('membraneLap', 'Lap of its strips', 200, { when: path => Boolean(path.membrane) }),
@@ -250,7 +259,7 @@ export function readDay(text) {
 /** @param {Field} field @returns {(text: string) => {value: any} | {error: string}} */
 export function readerOf(field, plan) {
   if (field.read) return text => (text.trim() === '' && field.empty ? { value: undefined } : field.read(text, plan));
-  if (field.kind === 'places') return text => readPlaces(text, field.least, field.most);
+  if (field.kind === 'places') return text => readPlaces(text, field.least, field.most, unitsOf(plan));
   if (field.kind === 'number') {
     return text => {
       const plain = text.trim().replace(',', '.').replace('−', '-');

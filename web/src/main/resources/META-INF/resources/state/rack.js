@@ -41,7 +41,7 @@ export function readBad(text, length, units) {
   for (const part of text.split(/[,;]/).map(one => one.trim()).filter(Boolean)) {
     const ends = part.split(/\s*(?:-|–|\bto\b)\s*/);
     if (ends.length !== 2) return { error: `“${part.slice(0, 16)}” is no span. Write from and to, such as ${badText([[0, 150]], units)}.` };
-    const [from, to] = ends.map(end => readLengths(end));
+    const [from, to] = ends.map(end => readLengths(end, units));
     const wrong = from.error ?? to.error;
     if (wrong) return { error: wrong };
     const [a, b] = [from.mm[0], to.mm[0]];

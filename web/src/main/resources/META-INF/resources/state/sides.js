@@ -28,7 +28,7 @@ export function readSides(text, least, units) {
   const walls = [];
   for (const part of text.split(/[,;]/).map(one => one.trim()).filter(Boolean)) {
     const said = TURN.exec(part);
-    const read = readLength(said ? said[1] : part);
+    const read = readLength(said ? said[1] : part, units);
     if (read.error) return { error: `Side ${walls.length + 1}: ${read.error}` };
     if (read.mm < least) return { error: `Side ${walls.length + 1} is ${shown(least - read.mm, units)} too short for two joints. ${orMore(least, units)}` };
     const right = /^r/i.test(said?.[2] ?? '');
