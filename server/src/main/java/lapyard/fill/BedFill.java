@@ -126,7 +126,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         double usual = usualDepthMm(imperial);
         double depth = bed.soilMm();
         if (depth <= 0) {
-            Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).by(Fact.mm(-depth));
+            Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).with("usual", Fact.mm(usual)).by(Fact.mm(usual - depth));
             findings.add(deeper(none, bed, usual - depth));
         } else if (depth < usual - (imperial ? Length.INCH_MM / 32 : 1e-6)) {
             Finding shallow = Finding.of(FindingKind.SOIL_SHALLOW, Place.bed(bed.id()))

@@ -86,11 +86,13 @@ class BedFillTest {
     @Test
     void aBedWithoutRoomForSoilLeavesTheFillOut() {
         BedFill fill = filled(1, Base.USUAL, new Fill(100, 80, 0.15, Fill.USUAL.layers()));
+        Finding even = filled(1, Base.USUAL, new Fill(100, 55, 0.15, Fill.USUAL.layers())).findings().get(0);
+        assertEquals("Bed K has no room for soil between base and mulch: it is 300 mm too low for the usual 300 mm. Its fill is left out.", Told.text(even));
         assertEquals(List.of(), fill.quantities());
         assertEquals(Finding.Weight.SNAG, fill.findings().get(0).weight());
-        assertEquals(Optional.of(Fact.mm(25)), fill.findings().get(0).by());
+        assertEquals(Optional.of(Fact.mm(325)), fill.findings().get(0).by());
         assertTrue(
-                Told.text(fill.findings().get(0)).contains("25 mm too low to hold soil"),
+                Told.text(fill.findings().get(0)).contains("325 mm too low for the usual 300 mm"),
                 Told.text(fill.findings().get(0)));
         assertEquals(List.of("Add 2 courses"), Told.ways(fill.findings().get(0)));
     }
