@@ -41,6 +41,6 @@ test('a way that changes nothing or is for hands has a place, and none where nob
   equal(wayOut(plan, { bed: 'B' }, { way: 'take-off-courses', values: [3] }, null), null);
   equal(wayOut(plan, { bed: 'X' }, { way: 'move-left', values: [3] }, null), null);
   equal(wayField({ bed: 'B' }, { way: 'name-base', values: [] }), { place: 'beds', field: 'build base.kind', bed: 'B', path: null });
-  equal(wayField({ path: 'P' }, { way: 'give-layers', values: [] }), { place: 'paths', field: null, bed: null, path: 'P' });
+  equal(wayField({ path: 'P' }, { way: 'give-layers', values: [] }), { place: 'paths', field: 'layers', bed: null, path: 'P' });
   holds(wayField({}, { way: 'ask-engineer', values: [] }) === null, 'nobody on the page is an engineer');
 });

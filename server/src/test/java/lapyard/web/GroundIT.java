@@ -80,7 +80,7 @@ class GroundIT {
     void everythingAboutTheGroundIsEntered(int width, int height, Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS.replace("\"beds\"", "\"paths\":[{\"id\":\"P1\",\"line\":[[4700,500],[4700,8500]]}],\"beds\""));
         opens(page, "ground", width, height);
-        for (String section : new String[] {"surfaces", "levels", "keepClear", "paths", "preparation", "rims", "access"}) {
+        for (String section : new String[] {"surfaces", "levels", "keepClear", "preparation", "rims", "access"}) {
             unfolds(page, section);
         }
         presses(page, "add surfaces");
@@ -92,13 +92,18 @@ class GroundIT {
         presses(page, "add keepClear");
         chooses(page, "keepClear 1 kind", "gate");
         enters(page, "keepClear 1 hinge", "0, 6000");
-        enters(page, "paths 0 layers", "sub-base 75; gravel 40");
         chooses(page, "preparation soft", "strip");
         presses(page, "add rims");
         chooses(page, "access standard", "ada-2010");
         page.kept();
         page.browser().until("access is not held against the standard",
                 "return document.querySelector('[data-section=access] .told').textContent.includes('pass')");
+        // "Give it layers" leads to the field itself
+        PlacesIT.opens(page.browser(), "snags");
+        page.browser().until("no way to the layers", "document.querySelector('lap-snags [data-key=all][aria-expanded=false], lap-snags [data-key=all]:not([aria-expanded])')?.click();"
+                + " const way = [...document.querySelectorAll('lap-snags button')].find(one => one.textContent.startsWith('Give it layers')); way?.click(); return Boolean(way)");
+        page.browser().until("the layers of the path are not asked for", "return document.activeElement.dataset.key === 'paths 0 layers'");
+        enters(page, "paths 0 layers", "sub-base 75; gravel 40");
         PlacesIT.opens(page.browser(), "sun");
         enters(page, "sun latitude", "52");
         enters(page, "sun longitude", "-1.5");

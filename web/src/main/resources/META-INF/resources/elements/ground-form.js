@@ -14,7 +14,7 @@ const ALL_OBJECTS = { ...OBJECTS, ...CREW_OBJECTS };
 
 /**
  * ground-form: one section of the ground or of the crew, either one thing with its fields or a list of things. Set `garden`,
- * `form`, a key of the lists or objects, and where something is drawn `yard`, before attaching.
+ * `form`, a key of the lists or objects, where something is drawn `yard`, and to have one thing of a list without the others `only`, its place, before attaching.
  */
 export class GroundForm extends GardenElement {
   #built = null;
@@ -44,7 +44,7 @@ export class GroundForm extends GardenElement {
     const { path } = this.#spec;
     const value = valueAt(this.garden.plan, path);
     if (!this.#list) return [{ thing: value ?? {}, path }];
-    return (value ?? []).map((thing, i) => ({ thing, path: [...path, i] }));
+    return (value ?? []).map((thing, i) => ({ thing, path: [...path, i] })).filter((_, i) => i === (this.only ?? i));
   }
 
   #fieldsOf(thing) { return this.#spec.fields.filter(field => field.when?.(thing) ?? true); }
@@ -53,24 +53,24 @@ export class GroundForm extends GardenElement {
     this.#shows = [];
     const spec = this.#spec;
     const things = this.#things();
-    const rows = things.map(({ thing, path }, i) => this.#row(thing, path, i));
+    const rows = things.map(({ thing, path }) => this.#row(thing, path, path.at(-1)));
     const short = spec.needsBeds > (this.garden.plan.beds ?? []).length;
     this.replaceChildren(
       ...(spec.hint ? [h('p.hint', {}, spec.hint)] : []),
       ...rows,
-      ...(this.#list && !spec.fixed ? [h('button', {
+      ...(this.#list && this.only === undefined ? [h('button', {
         type: 'button', 'data-key': `add ${this.form}`, 'aria-disabled': short ? 'true' : null, onclick: () => (short ? this.say(`Add ${spec.needsBeds} beds first.`) : this.#add()),
       }, `Add a ${spec.one}`)] : []));
   }
 
   #row(thing, path, i) {
     const fields = this.#fieldsOf(thing).map(field => this.#field(field, path, i));
-    if (!this.#list) return h('div.fields', {}, fields);
+    if (!this.#list || this.only !== undefined) return h('div.fields', {}, fields);
     const name = `${this.#spec.one} ${i + 1}`;
     return h('fieldset', { 'data-row': `${this.form} ${i}` },
-      h('legend', {}, this.#spec.fixed ? `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${thing.name ?? thing.id ?? ''}` : name.charAt(0).toUpperCase() + name.slice(1)),
+      h('legend', {}, name.charAt(0).toUpperCase() + name.slice(1)),
       h('div.fields', {}, fields),
-      this.#spec.fixed ? null : h('button.quiet', { type: 'button', 'data-key': `drop ${this.form} ${i}`, 'aria-label': `Take out ${name}`, onclick: () => this.#drop(i, name) }, 'Delete'));
+      h('button.quiet', { type: 'button', 'data-key': `drop ${this.form} ${i}`, 'aria-label': `Take out ${name}`, onclick: () => this.#drop(i, name) }, 'Delete'));
   }
 
   #field(field, path, i) {

@@ -14,7 +14,7 @@ import { custom, GardenElement, h, options, row, table } from './make.js';
 import { patch } from './patch.js';
 import { place } from './places.js';
 
-/** lap-ground: all about the yard: how it was taped, what it is made of, its levels, what to keep clear, paths and access. */
+/** lap-ground: all about the yard: how it was taped, what it is made of, its levels, what to keep clear and access. */
 export class LapGround extends GardenElement {
   #built = null;
   #outline = null;
@@ -54,7 +54,7 @@ export class LapGround extends GardenElement {
       this.#section('outline', 'Outline', this.#ways(), ...this.#wayForms(way), this.#form('north')),
       this.#section('file', 'From a drawing or a list of coordinates', custom('site-file', { garden: this.garden })),
       this.#section('picture', 'Picture of the site', custom('site-picture', { garden: this.garden, yard: this.yard })),
-      list('surfaces'), list('levels'), list('keepClear'), list('paths'),
+      list('surfaces'), list('levels'), list('keepClear'),
       this.#section('preparation', OBJECTS.preparation.title, this.#form('preparation')),
       list('rims'),
       this.#section('access', OBJECTS.access.title, this.#form('access'), custom('shelf-piece', { garden: this.garden, kind: 'access', contentOf: plan => plan.ground?.access ?? null })),

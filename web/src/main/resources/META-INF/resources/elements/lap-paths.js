@@ -4,7 +4,8 @@ import { beginWith } from '../state/new-garden.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import './ground-form.js';
+import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { shownQuantity } from './shown-number.js';
 
@@ -13,7 +14,7 @@ const MOST = 20000;
 
 const widthCheck = units => lengthCheck(LEAST, MOST, units, ['too narrow', 'too wide']);
 
-/** lap-paths: the paths, drawn by their middle line, with width and what each takes. */
+/** lap-paths: the paths, drawn by their middle line, with width, what each is made of and what it takes. */
 export class LapPaths extends GardenElement {
   #width = null;
 
@@ -41,6 +42,7 @@ export class LapPaths extends GardenElement {
       h('div.fields', {},
         countField({ label: 'Name', mode: 'text', key: `path ${index} name`, value: path.name ?? '', oncount: ({ detail }) => this.#set(index, { name: detail || undefined }), read: readName }),
         lengthField({ label: 'Width', units, mm: width, check: widthCheck(units), key: `path ${index} width`, onlength: ({ detail }) => this.#set(index, { width: detail.mm }) })),
+      custom('ground-form', { garden: this.garden, form: 'paths', only: index }),
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': `path ${index} again`, onclick: () => this.#again(index) }, 'Draw it anew'),
         h('button', { type: 'button', 'data-key': `path ${index} delete`, onclick: () => this.#delete(index, called) }, 'Delete')),

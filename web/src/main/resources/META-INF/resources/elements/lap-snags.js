@@ -104,7 +104,7 @@ export class LapSnags extends GardenElement {
   #show({ place, field, bed, path }) {
     if (bed) this.garden.choice.takeBed(bed);
     const index = path === null ? -1 : (this.garden.plan.paths ?? []).findIndex(one => String(one.id) === path);
-    const key = place === 'paths' && index >= 0 ? `path ${index} open` : field;
+    const key = place === 'paths' && index >= 0 ? (field ? `paths ${index} ${field}` : `path ${index} open`) : field;
     this.openPlace(place);
     if (key) this.dispatchEvent(new CustomEvent('show-field', { detail: key, bubbles: true }));
   }

@@ -138,7 +138,7 @@ export const LISTS = {
     ],
   },
   paths: {
-    title: 'What paths are made of', path: ['paths'], one: 'path', hint: 'Paths are drawn in the place Paths.', fixed: true,
+    title: 'Paths', path: ['paths'], one: 'path',
     fields: [
       { key: ['layers'], label: 'Layers, bottom first', kind: 'text', read: readLayers, written: writtenLayers, hint: suchLayers },
       { key: ['edging'], label: 'Edging', kind: 'choice', choices: [['', 'none'], ['edging.board', 'edging board']], usual: '' },

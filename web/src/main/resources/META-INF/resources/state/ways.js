@@ -150,7 +150,7 @@ const MERCHANTS = ['own-prices', 'give-price', 'longer-board', 'longer-stock', '
 const WEEKENDS = ['more-people', 'longer-days', 'begin-later-by', 'helper', 'more-lifters', 'say-who-comes', 'take-holidays-out', 'day-dry'];
 const PATHS = ['delete-path', 'give-layers', 'lead-round', 'across-fall', 'lead-on', 'move-point-in', 'path-line'];
 const RACK = ['name-treatment', 'name-origin', 'name-board-treatment', 'measure-again', 'licensed-tip', 'use-where-not-planted', 'look-for-ht', 'find-slats'];
-const TALLY = ['tick-too', 'take-off-tally', 'call-spoiled', 'take-off-board', 'order-by'];
+const TALLY = ['call-cut', 'tick-too', 'take-off-tally', 'call-spoiled', 'take-off-board', 'order-by'];
 
 /** Where a way is done by hand, as keys of places. */
 const PLACES = new Map([[GROUND, 'ground'], [BEDS, 'beds'], [MERCHANTS, 'catalogue'], [WEEKENDS, 'weekends'], [PATHS, 'paths'], [RACK, 'rack'], [TALLY, 'tally']]
@@ -158,6 +158,7 @@ const PLACES = new Map([[GROUND, 'ground'], [BEDS, 'beds'], [MERCHANTS, 'catalog
 
 /** The very field, as its key on the page. */
 const FIELD_OF = {
+  'give-layers': 'layers',
   'name-base': 'build base.kind', 'thinner-timber': 'build section', 'timber-thick': 'build section', 'shorter-screws': 'build screws.length', 'fitting-screws': 'build screws.length',
   'narrower-or-no-liner': 'build liner.wanted', 'bearers-closer': 'build base.bearerEvery', 'narrower-by': 'bed depth', 'move-bed': 'bed x', 'move-off-wall': 'bed y', 'less-soil': 'bed courses',
   'add-courses-and': 'bed courses', 'take-off-courses-and': 'bed courses', 'cut-width': 'bed width', 'cut-depth': 'bed depth', 'make-narrower': 'bed width', 'move-to-free-place': 'bed x',
