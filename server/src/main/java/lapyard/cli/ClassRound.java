@@ -1,10 +1,10 @@
 package lapyard.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import lapyard.working.OwnFile;
 
 /**
  * One round of what is run most: a Java that makes an archive of its classes at exit then has the classes of these commands
@@ -26,9 +26,7 @@ final class ClassRound {
         boolean refused = false;
         for (String sample : GARDENS) {
             Path garden = folder.resolve(sample + ".json");
-            try (InputStream text = ClassRound.class.getResourceAsStream("/lapyard/samples/" + garden.getFileName())) {
-                Files.copy(text, garden);
-            }
+            Files.writeString(garden, OwnFile.text("lapyard/samples/" + garden.getFileName()));
             refused |= Lapyard.run("snags", garden.toString()) == Lapyard.REFUSED;
             refused |= Lapyard.run("take-off", garden.toString(), "--out", folder.resolve("take-off").toString()) == Lapyard.REFUSED;
         }

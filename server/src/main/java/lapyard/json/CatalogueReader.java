@@ -21,11 +21,12 @@ import lapyard.plan.Fact;
 import lapyard.plan.FindingKind;
 import lapyard.plan.WayKind;
 import lapyard.working.BrokenRule;
+import lapyard.working.OwnFile;
 import lapyard.working.Whole;
 
 /** The merchant's list: our example prices, replaced line by line by the garden's own. */
 final class CatalogueReader {
-    static final String EXAMPLES = "/lapyard/json/example-catalogue.json";
+    static final String EXAMPLES = "lapyard/json/example-catalogue.json";
 
     private CatalogueReader() {}
 
@@ -37,7 +38,7 @@ final class CatalogueReader {
         private static Catalogue load() {
             Cursor.Notes notes = new Cursor.Notes();
             Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), List.of(), true);
-            JsonNode lines = DocumentText.parse(DocumentText.ours(EXAMPLES));
+            JsonNode lines = DocumentText.parse(OwnFile.text(EXAMPLES));
             Catalogue read = new Cursor(lines, FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes).whole(cursor -> over(empty, cursor, false, 0));
             if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
             return read;

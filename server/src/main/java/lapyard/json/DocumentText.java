@@ -12,9 +12,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -56,15 +53,6 @@ public final class DocumentText {
             .build();
 
     private DocumentText() {}
-
-    /** A text that comes with the program, by its place on the class path. */
-    public static String ours(String resource) {
-        try (InputStream in = DocumentText.class.getResourceAsStream(resource)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException damaged) {
-            throw new UncheckedIOException("the program's own " + resource + " cannot be read", damaged);
-        }
-    }
 
     /** A text without the byte order mark that it may begin with. */
     public static String unmarked(String text) {

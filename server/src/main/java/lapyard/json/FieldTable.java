@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import lapyard.working.OwnFile;
 
 /**
  * The fields of one object of the garden document as the schema has them: names, bounds, steps, units, words and defaults.
@@ -19,7 +20,7 @@ final class FieldTable {
     private static final JsonNode SCHEMA = DocumentText.tree(GardenReader.schema());
     static final FieldTable GARDEN = new FieldTable("", SCHEMA);
     /** What is asked for besides a garden; its schema refers to nothing. */
-    static final FieldTable ASKED = new FieldTable("", DocumentText.tree(DocumentText.ours("/lapyard/json/asked.schema.json")));
+    static final FieldTable ASKED = new FieldTable("", DocumentText.tree(OwnFile.text("lapyard/json/asked.schema.json")));
 
     /**
      * One field. What the schema leaves open is as wide as can be.

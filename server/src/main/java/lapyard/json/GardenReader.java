@@ -31,6 +31,7 @@ import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.Treatment;
 import lapyard.plan.WayKind;
+import lapyard.working.OwnFile;
 import org.joda.money.CurrencyUnit;
 
 /** Reads the garden document: strict, every finding with its place, every default written down. */
@@ -51,7 +52,7 @@ public final class GardenReader {
 
     /** The JSON Schema (2020-12) of the garden document. */
     public static String schema() {
-        return DocumentText.ours("/lapyard/json/garden.schema.json");
+        return OwnFile.text("lapyard/json/garden.schema.json");
     }
 
     /** @throws CannotAnswer when it is no JSON at all */

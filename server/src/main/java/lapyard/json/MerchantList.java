@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.catalogue.TradeName;
 import lapyard.exchange.XlsxReader;
 import lapyard.geometry.Length;
@@ -26,6 +27,7 @@ import lapyard.plan.FindingList;
 import lapyard.plan.WayKind;
 import lapyard.working.BrokenRule;
 import lapyard.working.Csv;
+import lapyard.working.OwnFile;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -41,12 +43,6 @@ import org.apache.commons.csv.CSVRecord;
 public record MerchantList(Map<String, String> columns, List<String> ignored, List<Line> lines, List<Bad> bad) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
     private static final int MOST_LINES = 2_000;
-    /** Bounds of the stock that a catalogue can hold, mm, and of what goods weigh, as the schema has them. */
-    private static final double LEAST_MM = 10;
-    private static final double MOST_MM = 30_000;
-    private static final double LEAST_KG_M3 = 50;
-    private static final double MOST_KG_M3 = 5_000;
-    private static final BigDecimal MOST_PRICE = new BigDecimal("10000000");
 
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
     private static final String FOR = "for";
@@ -136,7 +132,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
 
     /** The catalogue that stands where a garden says nothing, as a document's catalogue is written. */
     public static String examples() {
-        return DocumentText.ours(CatalogueReader.EXAMPLES);
+        return OwnFile.text(CatalogueReader.EXAMPLES);
     }
 
     /**
@@ -353,7 +349,8 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         for (Map.Entry<String, String> field : fields.entrySet()) {
             if (List.of("item", "label", "pack", "unit", "supplier", FOR).contains(field.getKey())) continue;
             boolean length = LENGTHS.contains(field.getKey());
-            List<BigDecimal> amounts = possible(field.getKey(), length ? lengthsMm(field.getValue()) : WrittenNumber.readings(field.getValue()));
+            FieldTable.Field bounds = bounds(field.getKey(), fields.containsKey("length"));
+            List<BigDecimal> amounts = possible(bounds, length ? lengthsMm(field.getValue()) : WrittenNumber.readings(field.getValue()));
             String written = field.getKey() + " \"" + BrokenRule.cut(field.getValue()) + "\"";
             if (amounts.isEmpty()) {
                 return Optional.of(new Bad(number, written + " is no " + (length ? "length" : "number"), length ? "write it as 2400 mm, 2.4 m or 8 ft" : "write it as 12.50"));
@@ -366,23 +363,27 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             }
             BigDecimal amount = amounts.get(0);
             boolean zero = field.getKey().equals("price");
-            if (amount.signum() < 0 || amount.signum() == 0 && !zero || amount.compareTo(MOST_PRICE) > 0) {
+            if (amount.signum() < 0 || amount.signum() == 0 && !zero || zero && amount.doubleValue() > bounds.most()) {
                 return Optional.of(new Bad(number, field.getKey() + " " + amount.toPlainString() + " of \"" + BrokenRule.cut(fields.get("item")) + "\" makes no sense",
-                        zero ? "give 0 to 10000000, or leave it empty where it is not priced yet" : "give a number above 0"));
+                        zero ? "give 0 to " + BigDecimal.valueOf(bounds.most()).toBigInteger() + ", or leave it empty where it is not priced yet" : "give a number above 0"));
             }
             field.setValue(amount.toPlainString());
         }
         return Optional.empty();
     }
 
-    /** Of two readings those that a catalogue can hold, by the bounds of the schema. */
-    private static List<BigDecimal> possible(String field, List<BigDecimal> readings) {
-        return readings.size() < 2 ? readings : readings.stream().filter(one -> switch (field) {
-            case "price", "content", "tonnes" -> true;
-            case "bundle", "least" -> one.stripTrailingZeros().scale() <= 0;
-            case "density" -> one.doubleValue() >= LEAST_KG_M3 && one.doubleValue() <= MOST_KG_M3;
-            default -> one.doubleValue() >= LEAST_MM && one.doubleValue() <= MOST_MM;
-        }).toList();
+    /** Of two readings those that a catalogue can hold; both where it can hold neither. */
+    private static List<BigDecimal> possible(FieldTable.Field bounds, List<BigDecimal> readings) {
+        List<BigDecimal> possible = readings.stream().filter(one -> one.doubleValue() >= bounds.least() && one.doubleValue() <= bounds.most()
+                && one.stripTrailingZeros().scale() <= bounds.decimals()).toList();
+        return possible.isEmpty() ? readings : possible;
+    }
+
+    /** What the schema has of a field of a catalogue's lines. */
+    private static FieldTable.Field bounds(String field, boolean section) {
+        return Stream.of(section ? "sections" : "packs", "sections", "rolls", "packs").map(FieldTable.GARDEN.inner("catalogue")::inner)
+                .flatMap(lines -> Stream.concat(Stream.of(lines), Stream.of("stock", "packs").filter(lines::has).map(lines::inner)))
+                .filter(held -> held.has(field)).findFirst().orElseThrow().field(field);
     }
 
     /** Millimetres to 0.1; without a unit the number is millimetres. */

@@ -11,8 +11,8 @@ import jakarta.ws.rs.core.Response;
 import java.util.function.Supplier;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
-import lapyard.json.DocumentText;
 import lapyard.store.GardenStore;
+import lapyard.working.OwnFile;
 
 /**
  * What the server tells of itself: this interface, for programs as OpenAPI 3.1 and for people as a page made from it; the gardens that
@@ -33,7 +33,7 @@ public record ApiResource(Samples samples, Supplier<GardenStore> store, AnswerSe
     }
 
     static String text() {
-        return DocumentText.ours("/lapyard/rest/openapi.json");
+        return OwnFile.text("lapyard/rest/openapi.json");
     }
 
     @GET

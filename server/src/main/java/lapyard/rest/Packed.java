@@ -2,7 +2,6 @@ package lapyard.rest;
 
 import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.JarURLConnection;
 import java.net.URI;
@@ -34,15 +33,6 @@ final class Packed {
             throw new UncheckedIOException("the program's own " + folder + " cannot be listed", damaged);
         }
         return List.copyOf(files);
-    }
-
-    /** What a file of the class path holds. */
-    static byte[] bytes(ClassLoader loader, String file) {
-        try (InputStream stream = loader.getResourceAsStream(file)) {
-            return stream.readAllBytes();
-        } catch (IOException damaged) {
-            throw new UncheckedIOException("the program's own " + file + " cannot be read", damaged);
-        }
     }
 
     private static void addFolder(TreeSet<String> files, Path root) throws IOException {

@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapyard.answers.Answer;
+import lapyard.working.OwnFile;
 import org.glassfish.grizzly.http.Method;
 import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
@@ -92,7 +93,7 @@ final class PageFiles {
         byte[] bytes = switch (path) {
             case SCRIPT -> PageBundle.script("main.js", this::text).getBytes(StandardCharsets.UTF_8);
             case STYLES -> PageBundle.styles(text("css/all.css"), this::text).getBytes(StandardCharsets.UTF_8);
-            default -> Packed.bytes(loader, resource);
+            default -> OwnFile.bytes(loader, resource);
         };
         String type = TYPES.get(resource.substring(resource.lastIndexOf('.') + 1));
         String policy = String.format(POLICY, type.startsWith("text/html") ? inlineScripts(bytes) : "");
@@ -102,7 +103,7 @@ final class PageFiles {
     }
 
     private String text(String file) {
-        return new String(Packed.bytes(loader, FOLDER + file), StandardCharsets.UTF_8);
+        return new String(OwnFile.bytes(loader, FOLDER + file), StandardCharsets.UTF_8);
     }
 
     /** The page's own inline scripts, such as its import map, are let through by their hash. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.store.NewGarden;
+import lapyard.working.OwnFile;
 
 /** The gardens that come with the program: the files {@code lapyard/samples/ID.json} on the class path. */
 public record Samples(ClassLoader loader) {
@@ -15,7 +16,7 @@ public record Samples(ClassLoader loader) {
         List<NewGarden> samples = new ArrayList<>();
         for (String file : Packed.files(loader, FOLDER)) {
             if (!file.matches("[a-z0-9][a-z0-9-]{0,39}\\.json")) continue;
-            String text = new String(Packed.bytes(loader, FOLDER + file), StandardCharsets.UTF_8);
+            String text = new String(OwnFile.bytes(loader, FOLDER + file), StandardCharsets.UTF_8);
             String id = file.substring(0, file.length() - ".json".length());
             samples.add(new NewGarden(id, Documents.name(text), text));
         }

@@ -1,13 +1,12 @@
 package lapyard.store;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.zip.CRC32;
+import lapyard.working.OwnFile;
 
 /**
  * Makes the tables of a new data folder from the same files as the migration library and with the same history, so that the
@@ -54,18 +53,10 @@ final class NewTables {
     private static void step(String step, int rank, Statement statement) throws SQLException {
         boolean script = step.endsWith(".sql");
         String[] named = step.replaceFirst(".*\\.V", "V").replace(".sql", "").substring(1).split("__");
-        String text = script ? text(step) : "";
+        String text = script ? OwnFile.text("lapyard/store/shared/" + step) : "";
         if (script) statement.executeUpdate(text);
         Sql.insert(statement.getConnection(), "flyway_schema_history", "installed_rank", rank, "version", named[0], "description", named[1].replace('_', ' '),
                 "type", script ? "SQL" : "JDBC", "script", step, "checksum", script ? checksum(text) : null, "installed_by", "", "execution_time", 0, "success", true);
-    }
-
-    private static String text(String script) {
-        try (InputStream file = NewTables.class.getResourceAsStream("shared/" + script)) {
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException packed) {
-            throw new IllegalStateException("the program's own file " + script + " cannot be read", packed);
-        }
     }
 
     /** As the library has it: CRC-32 of the lines without their ends. */

@@ -1,10 +1,8 @@
 package lapyard.words;
 
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lapyard.working.OwnFile;
 
 /**
  * One sentence with places for figures. {@code {gap}} is written out with its unit, {@code {gap#}} without; {@code
@@ -64,9 +63,8 @@ record Template(String key, String text) {
     static Properties load() {
         Properties all = new Properties();
         for (String file : List.of("findings", "refusals")) {
-            try (Reader reader = new InputStreamReader(
-                    Template.class.getResourceAsStream("/lapyard/words/" + file + ".properties"), StandardCharsets.UTF_8)) {
-                all.load(reader);
+            try {
+                all.load(new StringReader(OwnFile.text("lapyard/words/" + file + ".properties")));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -146,7 +146,7 @@ class MerchantListTest {
             2,400     | length     | 2400     | -
             2.4       | length, m  | 2400     | -
             16.000    | length, ft | 4876.8   | -
-            1.000     | length, in | -        | length "1.000 in" of "100x200" can mean 25.4 mm or 25400 mm
+            1.000     | length, in | 25400    | -
             1,000,000,000,000 | price | -     | price "1,000,000,000,000" is no number
             """)
     void aNumberWithTwoReadingsIsTakenWhereOneCanBeMeantAndElseRefused(String written, String head, String read, String refused) {
@@ -162,6 +162,15 @@ class MerchantListTest {
         MerchantList list = MerchantList.read("item;content;price;bundle;least;density\nsoil;1;40;1.250;1,250;1,200\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertEquals(List.of(), list.bad());
         assertEquals(List.of("1250", "1250", "1200"), Stream.of("bundle", "least", "density").map(list.lines().get(0).fields()::get).toList());
+    }
+
+    /** The bounds are those of the schema, each of its own field: a box of screws may weigh 1.25 kg, a bulk bag 1250 kg, and no pack 1250 t. */
+    @Test
+    void aMassCanMeanTwoAndTonnesOne() {
+        MerchantList mass = MerchantList.read("item;content;price;mass\nscrews;50;4;1.250\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of("mass \"1.250\" of \"screws\" can mean 1.25 or 1250"), mass.bad().stream().map(MerchantList.Bad::text).toList());
+        MerchantList tonnes = MerchantList.read("item;tonnes;price\ngravel;1.250;40\n", "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(List.of("1.250"), tonnes.lines().stream().map(line -> line.fields().get("tonnes")).toList());
     }
 
     /** Trying each sign as the beginning of the rest would take hours. */
