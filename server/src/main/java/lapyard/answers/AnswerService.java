@@ -485,7 +485,7 @@ public final class AnswerService {
     public record Figures(long hits, long misses, long keptBytes, int running, int waiting) {}
 
     public Figures figures() {
-        return new Figures(hits.sum(), misses.sum(), kept.bytes(), turns.running(), turns.waiting());
+        return new Figures(hits.sum(), misses.sum(), kept.taken(), turns.running(), turns.waiting());
     }
 
     /** Counts an answer that stood. */

@@ -3,7 +3,6 @@ package lapyard.answers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.working.Abandonable;
+import lapyard.working.RecentlyUsed;
 
 /**
  * Who works next. Checks have turns of their own; job sheets, prints and searches share as many as there are cores, two at
@@ -31,12 +31,7 @@ final class TurnQueue {
     private final List<Turn> waiting = new ArrayList<>();
     private final List<Turn> running = new ArrayList<>();
     private final Set<String> preparing = new HashSet<>();
-    private final Map<String, Long> served = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Long> eldest) {
-            return size() > MOST_REMEMBERED;
-        }
-    };
+    private final RecentlyUsed<String, Long> served = new RecentlyUsed<>(MOST_REMEMBERED, turn -> 1);
     private long count;
 
     TurnQueue(int cores, int mostWaiting) {
@@ -195,7 +190,7 @@ final class TurnQueue {
     }
 
     private long servedAt(String whom) {
-        return served.getOrDefault(whom, 0L);
+        return served.get(whom).orElse(0L);
     }
 
     synchronized int running() {

@@ -1,8 +1,7 @@
 package lapyard.rest;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.function.LongSupplier;
+import lapyard.working.RecentlyUsed;
 
 /** Counts wrong tokens by address: after a few in a minute nothing more from there is even compared until it is over. */
 final class Attempts {
@@ -11,12 +10,7 @@ final class Attempts {
     private static final int MOST_ADDRESSES = 10_000;
 
     private final LongSupplier nanos;
-    private final Map<String, Count> counts = new LinkedHashMap<>() {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Count> eldest) {
-            return size() > MOST_ADDRESSES;
-        }
-    };
+    private final RecentlyUsed<String, Count> counts = new RecentlyUsed<>(MOST_ADDRESSES, count -> 1);
 
     private static final class Count {
         long fromNanos;
@@ -29,18 +23,19 @@ final class Attempts {
 
     /** Seconds until this address may try again; 0 where it may now. */
     synchronized long waitSeconds(String address) {
-        Count count = counts.get(address);
-        if (count == null || count.wrong < MOST) return 0;
+        Count count = counts.get(address).orElseGet(Count::new);
+        if (count.wrong < MOST) return 0;
         long left = WINDOW_NANOS - (nanos.getAsLong() - count.fromNanos);
         return left <= 0 ? 0 : (left + 999_999_999L) / 1_000_000_000L;
     }
 
     synchronized void wrong(String address) {
-        Count count = counts.computeIfAbsent(address, key -> new Count());
+        Count count = counts.get(address).orElseGet(Count::new);
         if (count.wrong == 0 || nanos.getAsLong() - count.fromNanos >= WINDOW_NANOS) {
             count.fromNanos = nanos.getAsLong();
             count.wrong = 0;
         }
         count.wrong++;
+        counts.put(address, count);
     }
 }

@@ -6,21 +6,21 @@ import java.util.Optional;
 import java.util.function.ToLongFunction;
 
 /**
- * Values by key, up to a number of bytes together; the least lately used go first. A value of more than a quarter of
- * them is not taken, as it would push out all others. Safe for many threads.
+ * Values by key, up to a size together, bytes or a count; the least lately used go first. A value of more than a quarter of
+ * that is not taken, as it would push out all others. Safe for many threads.
  */
 public final class RecentlyUsed<K, V> {
     private static final int LARGEST_SHARE = 4;
 
-    private final long limitBytes;
+    private final long limit;
     private final ToLongFunction<V> size;
     private final Map<K, V> kept = new LinkedHashMap<>(64, 0.75f, true);
-    private long bytes;
+    private long taken;
 
-    /** @param size bytes that a value takes in memory, as well as they can be told; always the same for one value */
-    public RecentlyUsed(long limitBytes, ToLongFunction<V> size) {
-        if (limitBytes < 0) throw new IllegalArgumentException("a limit is 0 bytes or more, was " + limitBytes);
-        this.limitBytes = limitBytes;
+    /** @param size of a value, such as the bytes that it takes in memory, as well as they can be told; always the same for one value */
+    public RecentlyUsed(long limit, ToLongFunction<V> size) {
+        if (limit < 0) throw new IllegalArgumentException("a limit is 0 or more, was " + limit);
+        this.limit = limit;
         this.size = size;
     }
 
@@ -31,12 +31,12 @@ public final class RecentlyUsed<K, V> {
     /** @return whether it was taken */
     public synchronized boolean put(K key, V value) {
         long added = size.applyAsLong(value);
-        if (added > limitBytes / LARGEST_SHARE) return false;
+        if (added > limit / LARGEST_SHARE) return false;
         V before = kept.put(key, value);
-        bytes += added - (before == null ? 0 : size.applyAsLong(before));
+        taken += added - (before == null ? 0 : size.applyAsLong(before));
         var eldest = kept.values().iterator();
-        while (bytes > limitBytes) {
-            bytes -= size.applyAsLong(eldest.next());
+        while (taken > limit) {
+            taken -= size.applyAsLong(eldest.next());
             eldest.remove();
         }
         return true;
@@ -44,11 +44,11 @@ public final class RecentlyUsed<K, V> {
 
     public synchronized void remove(K key) {
         V gone = kept.remove(key);
-        if (gone != null) bytes -= size.applyAsLong(gone);
+        if (gone != null) taken -= size.applyAsLong(gone);
     }
 
     /** Of all values together. */
-    public synchronized long bytes() {
-        return bytes;
+    public synchronized long taken() {
+        return taken;
     }
 }
