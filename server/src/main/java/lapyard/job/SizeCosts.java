@@ -3,7 +3,6 @@ package lapyard.job;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -465,6 +464,6 @@ public final class SizeCosts {
 
     /** A lower bound, rounded as a line of the order is. */
     private BigDecimal cents(double amount) {
-        return BigDecimal.valueOf(amount).round(MathContext.DECIMAL64).setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP);
+        return rounded(BigDecimal.valueOf(amount).round(MathContext.DECIMAL64));
     }
 }

@@ -1,14 +1,15 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import lapyard.catalogue.Supplier;
 import lapyard.cutting.StagedCutting;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.Ordering;
 import lapyard.order.Slip;
 
 /**
@@ -46,7 +47,7 @@ public final class StagingCost {
     /** From all at once to nothing carried over. */
     public static List<Way> of(JobSheet sheet) {
         Slip slip = sheet.slip();
-        int decimals = slip.currency().getDecimalPlaces();
+        UnaryOperator<BigDecimal> rounded = amount -> Ordering.rounded(amount, slip.currency());
         // strips are ripped for all beds at once: their boards are the same in every way
         Boards once = new Boards(0, Optional.of(BigDecimal.ZERO));
         for (SectionCutting strips : sheet.strips()) once = once.and(strips.saw().ways().get(0).boards(), strips.saw().ways().get(0).cost());
@@ -63,17 +64,16 @@ public final class StagingCost {
         Brought staged = staged(sheet);
         Optional<BigDecimal> least = once.paid().map(together.charge()::add);
         return List.of(
-                way("bought once, cut once", once, together, least, decimals),
-                way("bought once, cut by the weekend", carried, together, least, decimals),
-                way("bought by the weekend, offcuts carried on", carried, staged, least, decimals),
-                way("bought by the weekend, nothing carried on", apart, staged, least, decimals));
+                way("bought once, cut once", once, together, least, rounded),
+                way("bought once, cut by the weekend", carried, together, least, rounded),
+                way("bought by the weekend, offcuts carried on", carried, staged, least, rounded),
+                way("bought by the weekend, nothing carried on", apart, staged, least, rounded));
     }
 
-    private static Way way(String name, Boards boards, Brought brought, Optional<BigDecimal> least, int decimals) {
+    private static Way way(String name, Boards boards, Brought brought, Optional<BigDecimal> least, UnaryOperator<BigDecimal> rounded) {
         Optional<BigDecimal> sum = boards.paid().map(brought.charge()::add);
-        return new Way(name, boards.boards(), boards.paid().map(paid -> paid.setScale(decimals, RoundingMode.HALF_UP)), brought.drops(),
-                brought.charge().setScale(decimals, RoundingMode.HALF_UP),
-                sum.flatMap(all -> least.map(all::subtract)).map(more -> more.setScale(decimals, RoundingMode.HALF_UP)));
+        return new Way(name, boards.boards(), boards.paid().map(rounded), brought.drops(),
+                rounded.apply(brought.charge()), sum.flatMap(all -> least.map(all::subtract)).map(rounded));
     }
 
     /** One drop for each supplier and weekend; its goods are each line's cost by the share of the line needed then. */

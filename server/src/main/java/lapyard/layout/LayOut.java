@@ -149,7 +149,7 @@ public final class LayOut {
         Frame frame = new Frame(order.deg());
         for (double aisle : aisles()) {
             Placed placed = placed(frame, order.shape(), aisle);
-            Proposing proposing = new Proposing(garden, beds, pinned, standard, pathMm, ground, frame, placed.fit(), memory);
+            Proposing proposing = new Proposing(garden, beds, pinned, pathMm, ground, frame, placed.fit(), memory);
             Optional<Proposal> proposal = proposing.of(order.words(), placed.spots());
             if (proposal.isPresent()) return proposal;
         }

@@ -18,7 +18,6 @@ import lapyard.ground.SunHours;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
-import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -30,7 +29,7 @@ import lapyard.working.QuantityKind;
 
 /** From boxes in a frame to a whole garden with its paths and figures; what no check lets stand is left out of it. */
 record Proposing(
-        Garden garden, List<Wish> wishes, List<Bed> pinned, AccessStandard standard, double pathMm, FreeGround ground, Frame frame,
+        Garden garden, List<Wish> wishes, List<Bed> pinned, double pathMm, FreeGround ground, Frame frame,
         OutlineFit fit, SearchMemory memory) {
     private static final int ROUNDS = 8;
 

@@ -1,7 +1,6 @@
 package lapyard.prints;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -28,6 +27,7 @@ import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.Ordering;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -163,8 +163,6 @@ final class BenchPrint {
     }
 
     static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {
-        return amount.map(money -> currency.getCode() + " "
-                        + money.setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString())
-                .orElse("no price");
+        return amount.map(money -> currency.getCode() + " " + Ordering.rounded(money, currency).toPlainString()).orElse("no price");
     }
 }

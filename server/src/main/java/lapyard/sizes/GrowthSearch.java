@@ -46,7 +46,7 @@ record GrowthSearch(List<Side> sides, SizeTrials trials, BigDecimal now, List<Gr
         }
         if (costs - fits > 1 || trials.stopped()) open.add(side);
         boolean most = fits == values.size() - 1;
-        return answer.map(one -> new Growth(one.changes().get(0), most, one.total()));
+        return answer.map(one -> new Growth(one.changes().get(0), most));
     }
 
     /** The largest growth that by its estimate costs no more, by halving; -1 where none is. */

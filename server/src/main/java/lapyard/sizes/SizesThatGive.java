@@ -48,7 +48,7 @@ public record SizesThatGive(
     }
 
     /** The side grown by {@code change} costs no more; {@code most} says that it may give no more than that. */
-    public record Growth(Resize change, boolean most, BigDecimal total) {}
+    public record Growth(Resize change, boolean most) {}
 
     /**
      * @param looks    one after the other; each begins with what those before it found
