@@ -16,6 +16,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Told;
 import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import lapyard.plan.KeepClearKind;
 import lapyard.plan.Ground.KeepClear;
 import lapyard.plan.Ground;
@@ -135,8 +136,10 @@ class AccessTest {
     })
     void aGapIsWidenedWhereThereIsRoom(double before, double m, double n, double behind, String way) {
         double after = before + m + 640;
-        Garden garden = Beds.garden(Beds.yard(Outline.rectangle(2400, after + n + behind)), Beds.box("M", 0, before, 2400, m), Beds.box("N", 0, after, 2400, n));
-        Garden beside = Beds.garden(Beds.yard(Outline.rectangle(after + n + behind, 2400)), Beds.box("M", before, 0, m, 2400), Beds.box("N", after, 0, n, 2400));
+        double x = 3000; // away from the origin
+        double end = after + n + behind;
+        Garden garden = Beds.garden(Beds.yard(Beds.outline(x, 0, x + 2400, 0, x + 2400, end, x, end)), Beds.box("M", x, before, 2400, m), Beds.box("N", x, after, 2400, n));
+        Garden beside = Beds.garden(Beds.yard(Beds.outline(0, x, end, x, end, x + 2400, 0, x + 2400)), Beds.box("M", before, x, m, 2400), Beds.box("N", after, x, n, 2400));
         for (Garden one : List.of(garden, beside)) {
             GroundSheet sheet = BedGroundTest.sheet(one);
             Finding gap = Beds.about(sheet.findings(), "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow();
@@ -168,14 +171,22 @@ class AccessTest {
     /** Where a bed stands before half of the one wall that is left, the far corner of that half is reached last; nobody reaches a bed without a wall. */
     @Test
     void aBedBeforeHalfAWallLeavesTheOtherHalf() {
-        Bed mirrored = Beds.bed("M", Outline.rectangle(2400, 1200), new Placement(new Point(5000, 0), 0, true), "A", "B", "D");
-        AccessSheet.Row row = reachRow(mirrored, Beds.box("N", 2600, 1400, 1200, 1200));
-        assertEquals(2700, row.at().orElseThrow().x(), 5);
-        assertEquals(Math.hypot(1100, 1100), row.measured(), 2);
-        assertEquals(Math.hypot(1100, 1100) - 600, row.missing(), 2);
+        for (boolean mirrored : new boolean[] {false, true}) {
+            Bed bed = Beds.bed("M", Outline.rectangle(2400, 1200), new Placement(new Point(mirrored ? 5000 : 2600, 0), 0, mirrored), "A", "B", "D");
+            for (boolean left : new boolean[] {false, true}) {
+                AccessSheet.Row row = reachRow(bed, Beds.box("N", left ? 2600 : 3800, 1400, 1200, 1200));
+                assertEquals(left ? 2700 : 4900, row.at().orElseThrow().x(), 5);
+                assertEquals(Math.hypot(1100, 1100), row.measured(), 2);
+                assertEquals(Math.hypot(1100, 1100) - 600, row.missing(), 2);
+            }
+        }
         // all four walls are free in part: as far from A as from D and from where the free half of C begins, x = sqrt(2) (1200 - x)
-        AccessSheet.Row part = reachRow(Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", -1000, 1400, 2200, 1200));
-        assertEquals(1200 * Math.sqrt(2) / (1 + Math.sqrt(2)), part.measured(), 1.5);
+        for (double before : new double[] {-1000, 1200}) {
+            Bed[] two = {Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", before, 1400, 2200, 1200)};
+            assertEquals(1200 * Math.sqrt(2) / (1 + Math.sqrt(2)), reachRow(two).measured(), 1.5);
+            List<WayOut> ways = Beds.about(notes(two), "bed M", FindingKind.REACH_FAR).orElseThrow().ways();
+            assertEquals(List.of(WayKind.STEPPING_BOARD, WayKind.FREE_WALL), ways.stream().map(WayOut::kind).toList(), "a wall is blocked");
+        }
         assertEquals(650, reachRow(Beds.box("M", 0, 0, 2400, 1300)).measured(), 1e-9, "free all round it is half the width");
         assertEquals(Double.POSITIVE_INFINITY, reachRow(Beds.bed("M", Outline.rectangle(2400, 1200), 0, 0, "A", "B", "C", "D")).measured());
     }
