@@ -18,7 +18,6 @@ import lapyard.working.SearchBudget;
 record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudget budget, long keep) {
     private static final int TARGETS = 12;
     private static final int MOST_PATTERNS = 250;
-    private static final int PASSES = 4;
 
     Solution tidy(Solution plan) {
         Solution spared = sparing(plan);
@@ -42,7 +41,7 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
             int faces = pattern.goodFaces(problem);
             for (int k = problem.stocks() - 1; k > pattern.stock(); k--) {
                 int times = Math.min(free[k], lines.getOrDefault(pattern, 0));
-                if (!limited(k) || times <= 0 || problem.cost[k] > problem.cost[pattern.stock()]) continue;
+                if (!limited(k) || problem.cost[k] > problem.cost[pattern.stock()]) continue;
                 if (problem.capacity[k] >= problem.capacity[pattern.stock()]) continue;
                 if (problem.capacity[k] < weight || problem.stockFaces[k] < faces) continue;
                 change(lines, pattern, -times);
@@ -69,7 +68,7 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
         targets.removeIf(p -> p.stock() == Pattern.NONE);
         targets.sort(Comparator.comparingInt(this::left).reversed());
         Solution best = plan;
-        long most = targets.isEmpty() ? 0 : left(targets.get(0));
+        long most = left(targets.get(0));
         for (Pattern target : targets.subList(0, Math.min(TARGETS, targets.size()))) {
             Map<Pattern, Integer> others = new LinkedHashMap<>(plan.patterns());
             change(others, target, -1);
@@ -135,7 +134,7 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
                 .filter(p -> p.stock() != Pattern.NONE && left(p) >= keep)
                 .max(Comparator.comparingInt(this::left))
                 .orElse(null);
-        for (int pass = 0; pass < PASSES && !budget.over(); pass++) if (!swapOnce(lines, keeps)) break;
+        while (!budget.over() && swapOnce(lines, keeps)) {}
         Solution tidy = new Solution(problem);
         lines.forEach(tidy::add);
         return tidy;
