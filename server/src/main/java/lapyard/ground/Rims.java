@@ -91,15 +91,16 @@ public record Rims(String bed, List<Quantity> quantities) {
         long courses = Math.round(Math.abs(packing) / course);
         double rest = Math.abs(packing) - courses * course;
         Fact count = Fact.count(courses, "courses");
-        WayKind one = packing > 0 ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES;
-        WayKind two = packing > 0 ? WayKind.ADD_COURSES_AND : WayKind.TAKE_OFF_COURSES_AND;
+        boolean low = packing > 0;
+        WayKind one = low ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES;
+        WayKind two = low ? WayKind.ADD_COURSES_AND : WayKind.TAKE_OFF_COURSES_AND;
         boolean even = Math.abs(rest) <= Shapes.TOUCH_MM;
         Finding off = Finding.of(FindingKind.RIM_OFF_GROUP, Place.bed(bed.id()));
         Finding told = even ? off.way(one, count)
-                : off.way(two, count, Fact.name((rest > 0) == (packing > 0) ? "pack it up by" : "let it in by"),
+                : off.way(two, count, Fact.name(rest > 0 == low ? "pack it up by" : "let it in by"),
                 Fact.mm(Math.abs(rest)));
         return Optional.of(told
-                .with("limit", Fact.mm(course / 2)).with(packing > 0 ? "under" : "over", Fact.mm(Math.abs(packing))).by(Fact.mm(Math.abs(packing)))
+                .with("limit", Fact.mm(course / 2)).with(low ? "under" : "over", Fact.mm(Math.abs(packing))).by(Fact.mm(Math.abs(packing)))
                 .way(WayKind.TAKE_OUT_OF_GROUP));
     }
 }
