@@ -47,7 +47,7 @@ final class LongestOffcut {
         int lightest = longest;
         for (int weight : problem.weight) lightest = Math.min(lightest, weight);
         Solution best = plan;
-        int had = left(plan);
+        int had = plan.longestRest();
         int most = longest - lightest;
         for (int tries = 0; tries < MOST_TRIES && most > had && most >= keep && !budget.over(); tries++) {
             // First what may just be kept, or one unit more than is there; then halves.
@@ -58,18 +58,10 @@ final class LongestOffcut {
                 most = wanted - 1;
             } else {
                 best = there;
-                had = Math.max(wanted, left(there));
+                had = Math.max(wanted, there.longestRest());
             }
         }
         return best;
-    }
-
-    private int left(Solution plan) {
-        int most = 0;
-        for (Pattern pattern : plan.patterns().keySet()) {
-            most = (int) Math.max(most, problem.capacity[pattern.stock()] - pattern.weight(problem));
-        }
-        return most;
     }
 
     /** A plan of no more money and boards with a rest of at least this on one board, or {@code plan}. */

@@ -35,6 +35,11 @@ record Pattern(int stock, int[] items, int[] counts) {
         return sum;
     }
 
+    /** What its board has left, in weight units. */
+    int left(WholeProblem problem) {
+        return (int) (problem.capacity[stock] - weight(problem));
+    }
+
     /** How many good faces its board must have. */
     int goodFaces(WholeProblem problem) {
         int faces = 0;

@@ -60,4 +60,9 @@ final class Solution {
     long uncut() {
         return uncut;
     }
+
+    /** The longest rest on one of its boards, in weight units; 0 without a board. */
+    int longestRest() {
+        return patterns.keySet().stream().filter(pattern -> pattern.stock() != Pattern.NONE).mapToInt(pattern -> pattern.left(problem)).max().orElse(0);
+    }
 }

@@ -60,15 +60,16 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
     }
 
     private int left(Pattern pattern) {
-        return (int) (problem.capacity[pattern.stock()] - pattern.weight(problem));
+        return pattern.left(problem);
     }
 
-    private Solution longestOffcut(Solution plan) {
+    /** By exchanges between boards alone: a longer rest that is worth keeping on one board, or less money. */
+    Solution longestOffcut(Solution plan) {
         List<Pattern> targets = new ArrayList<>(plan.patterns().keySet());
         targets.removeIf(p -> p.stock() == Pattern.NONE);
         targets.sort(Comparator.comparingInt(this::left).reversed());
         Solution best = plan;
-        long most = left(targets.get(0));
+        int most = best.longestRest();
         for (Pattern target : targets.subList(0, Math.min(TARGETS, targets.size()))) {
             Map<Pattern, Integer> others = new LinkedHashMap<>(plan.patterns());
             change(others, target, -1);
@@ -76,11 +77,10 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
             Solution here = new Solution(problem);
             others.forEach(here::add);
             if (emptied.items().length > 0) here.add(emptied, 1);
-            boolean cheaper = here.cost() < best.cost();
-            boolean longer = emptied.items().length > 0 && left(emptied) > most && left(emptied) >= keep;
-            if (cheaper || here.cost() == best.cost() && longer) {
+            int rest = here.longestRest();
+            if (here.cost() < best.cost() || here.cost() == best.cost() && rest > most && rest >= keep) {
                 best = here;
-                most = emptied.items().length == 0 ? 0 : left(emptied);
+                most = rest;
             }
         }
         return best;
@@ -89,7 +89,7 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, SearchBudge
     /** Moves pieces of one board to room on others, or swaps them for shorter ones, the largest gain first. */
     private Pattern emptied(Pattern target, Map<Pattern, Integer> others) {
         Pattern now = target;
-        while (now.items().length > 0) {
+        while (true) {
             int most = 0;
             Pattern with = null;
             int given = -1;

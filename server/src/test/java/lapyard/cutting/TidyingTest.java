@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ class TidyingTest {
         int longer = 0;
         int fewer = 0;
         int left = 0;
+        int exchanged = 0;
         for (int job = 0; job < 120; job++) {
             WholeProblem problem = new Intake(FillingTest.job(random, job % 2 == 0)).whole();
             if (problem.items() == 0) continue;
@@ -39,6 +41,7 @@ class TidyingTest {
             int[] there = FillingTest.check(problem, spared);
             assertTrue(spared.cost() <= plan.cost() && spared.boards() == plan.boards());
             if (job % 2 == 0) checkSpared(problem, spared, there);
+            if (plan.boards() > 0) exchanged += checkExchanged(problem, spared, tidying.longestOffcut(spared), keep, job % 2 == 0);
             Solution tidy = tidying.tidy(plan);
             FillingTest.check(problem, tidy);
             assertTrue(tidy.cost() <= spared.cost());
@@ -49,7 +52,7 @@ class TidyingTest {
             if (settings(tidy) < settings(plan)) fewer++;
             checkSettings(problem, tidy, keep);
         }
-        assertTrue(longer > 10 && fewer > 10 && left > 10, longer + " longer, " + fewer + " with fewer settings, " + left + " with pieces left over");
+        assertTrue(longer > 10 && fewer > 10 && left > 10 && exchanged > 10, exchanged + " exchanged, " + longer + " longer, " + fewer + " with fewer settings, " + left + " with pieces left over");
     }
 
     /** Each piece on a board of its own, the boards on hand drawn at random: the reference tries all ways to lay these loads on boards on hand. */
@@ -139,13 +142,46 @@ class TidyingTest {
             Filling filling = new Filling(problem, budget);
             long keep = 300_000 / problem.micronsAUnit;
             Solution plan = filling.best(problem.demand, problem.supply);
-            Solution tidy = new Tidying(problem, filling, Effort.ofSteps(3_000), budget, keep).tidy(plan);
+            Tidying tidying = new Tidying(problem, filling, Effort.ofSteps(3_000), budget, keep);
+            checkExchanged(problem, plan, tidying.longestOffcut(plan), keep, true);
+            Solution tidy = tidying.tidy(plan);
             FillingTest.check(problem, tidy);
             assertTrue(tidy.cost() <= plan.cost());
             if (tidy.cost() < plan.cost() || longest(problem, tidy) > longest(problem, plan) && longest(problem, tidy) >= keep) longer++;
             else assertTrue(longest(problem, plan) < keep || longest(problem, tidy) >= longest(problem, plan));
         }
         assertTrue(longer > 20, "longer or cheaper: " + longer);
+    }
+
+    /**
+     * Either nothing was to be gained, or there is less money or a longer rest that is worth keeping, and no piece of its board can be
+     * moved or exchanged to lengthen it further; returns 1 where something was gained.
+     *
+     * @param plain no good faces
+     */
+    private static int checkExchanged(WholeProblem problem, Solution plan, Solution then, long keep, boolean plain) {
+        FillingTest.check(problem, then);
+        if (then == plan) return 0;
+        if (then.cost() == plan.cost()) assertTrue(longest(problem, then) > longest(problem, plan) && longest(problem, then) >= keep);
+        else assertTrue(then.cost() < plan.cost());
+        if (then.cost() < plan.cost()) return 1;
+        Pattern board = then.patterns().keySet().stream().filter(each -> each.stock() != Pattern.NONE).max(Comparator.comparingLong(each -> rest(problem, each))).orElseThrow();
+        for (int k = 0; k < problem.stocks(); k++) {
+            boolean holds = problem.supply[k] == WholeProblem.UNLIMITED && problem.capacity[k] >= board.weight(problem) && problem.stockFaces[k] >= board.goodFaces(problem);
+            assertTrue(!holds || problem.cost[k] >= problem.cost[board.stock()], "a cheaper board does");
+        }
+        for (Pattern other : then.patterns().keySet()) {
+            if (other == board || other.stock() == Pattern.NONE) continue;
+            for (int mine : board.items()) {
+                if (problem.stockFaces[other.stock()] < problem.itemFaces[mine]) continue;
+                assertTrue(problem.weight[mine] > rest(problem, other), "a piece can be moved");
+                for (int theirs : plain ? other.items() : new int[0]) {
+                    int gain = problem.weight[mine] - problem.weight[theirs];
+                    assertTrue(gain <= 0 || gain > rest(problem, other), "an exchange lengthens the rest");
+                }
+            }
+        }
+        return 1;
     }
 
     /** No board that waits is shorter and would do. */
