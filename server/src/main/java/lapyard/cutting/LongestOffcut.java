@@ -34,7 +34,7 @@ final class LongestOffcut {
     Solution search(Solution plan) {
         long pieces = 0;
         for (int count : problem.demand) pieces += count;
-        if (pieces > MOST_PIECES || plan.uncut() > 0 || problem.boardWeight == 0) return plan;
+        if (pieces > MOST_PIECES || plan.uncut() > 0) return plan;
         int[] boards = problem.supply.clone();
         int longest = 0;
         for (int k = 0; k < boards.length; k++) {
@@ -56,6 +56,8 @@ final class LongestOffcut {
             Solution there = leaving(plan, wanted, boards);
             if (there == plan) {
                 most = wanted - 1;
+            } else if (there.cost() < plan.cost()) {
+                return search(there);
             } else {
                 best = there;
                 had = Math.max(wanted, there.longestRest());
