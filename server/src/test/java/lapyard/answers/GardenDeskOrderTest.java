@@ -11,9 +11,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
+import lapyard.job.Gardens;
 import lapyard.plan.CannotAnswer;
 import lapyard.plan.Told;
 import lapyard.prints.PrintAsk;
@@ -25,7 +24,7 @@ class GardenDeskOrderTest {
     private static final GardenDesk DESK = new GardenDesk();
 
     private static String chapel() throws IOException {
-        return Files.readString(Path.of("../samples/chapel-corner.json"));
+        return Gardens.text("chapel-corner");
     }
 
     private static PreparedGarden sheet(String document) {

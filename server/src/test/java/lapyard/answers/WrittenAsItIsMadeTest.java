@@ -7,11 +7,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lapyard.job.Gardens;
 import lapyard.json.JobSheetJson;
 import lapyard.json.SheetAsk;
 import lapyard.prints.PrintAsk;
@@ -28,7 +27,7 @@ class WrittenAsItIsMadeTest {
     @ParameterizedTest
     @ValueSource(strings = {"village-hall", "lock-keepers-yard", "chapel-corner"})
     void theTextIsThatOfTheTree(String sample) throws IOException {
-        PreparedGarden sheet = DESK.prepare(GivenDocument.of(Files.readString(Path.of("../samples/" + sample + ".json"))));
+        PreparedGarden sheet = DESK.prepare(GivenDocument.of(Gardens.text(sample)));
         String text = Forms.jobSheet(sheet);
         assertEquals(JobSheetJson.of(sheet.sheet()).toString(), text);
         JsonNode whole = new JsonMapper().readTree(text);

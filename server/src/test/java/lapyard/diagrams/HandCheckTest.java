@@ -3,8 +3,6 @@ package lapyard.diagrams;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +30,7 @@ class HandCheckTest {
 
     @BeforeAll
     static void print() throws Exception {
-        sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
+        sheet = Gardens.sample("ferry-lane");
         for (JobSheet.BedSheet bed : sheet.beds()) {
             List<Page> pages = CourseCard.pages(
                     new Lifting(25, 2),

@@ -3,8 +3,6 @@ package lapyard.diagrams;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -41,7 +39,7 @@ class SawNestsTest {
      */
     @Test
     void theNurserysHexagonIsPartedInTwos() throws Exception {
-        JobSheet sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
+        JobSheet sheet = Gardens.sample("ferry-lane");
         List<String> texts = new ArrayList<>();
         for (Page page : pages(sheet, BenchOptions.usual("Yard", false))) {
             Drawn drawn = Drawn.of(page);

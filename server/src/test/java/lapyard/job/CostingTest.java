@@ -3,8 +3,6 @@ package lapyard.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -22,7 +20,7 @@ class CostingTest {
     @ParameterizedTest
     @ValueSource(strings = {"village-hall", "chapel-corner", "ferry-lane", "lock-keepers-yard", "school-courtyard", "terrace-feet", "three-entries"})
     void theTotalAloneIsTheJobSheetsTotal(String sample) throws IOException {
-        Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
+        Garden garden = Gardens.garden(Gardens.text(sample));
         assertEquals(Job.prepare(garden).slip().total(), Costing.of(garden, new SearchMemory(1 << 20)).total(), sample);
         Random random = new Random(sample.hashCode());
         for (int i = 0; i < 3; i++) {

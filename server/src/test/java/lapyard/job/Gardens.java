@@ -1,7 +1,13 @@
 package lapyard.job;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.json.GardenReader;
@@ -31,6 +37,28 @@ public final class Gardens {
 
     /** Shared by all tests of a run: what one searched for is ready for the next. */
     private static final SearchMemory MEMORY = new SearchMemory(32L << 20);
+
+    private static final Map<String, JobSheet> SAMPLES = new ConcurrentHashMap<>();
+
+    /** The names of all samples. */
+    public static Stream<String> samples() {
+        String[] files = Path.of("../samples").toFile().list((folder, name) -> name.endsWith(".json"));
+        return Stream.of(files).map(file -> file.replace(".json", "")).sorted();
+    }
+
+    /** A sample's document. */
+    public static String text(String sample) {
+        try {
+            return Files.readString(Path.of("../samples", sample + ".json"));
+        } catch (IOException missing) {
+            throw new UncheckedIOException(missing);
+        }
+    }
+
+    /** A sample's sheet, made once a run. */
+    public static JobSheet sample(String name) {
+        return SAMPLES.computeIfAbsent(name, one -> sheet(text(one)));
+    }
 
     public static Garden garden(String text) {
         Reading reading = GardenReader.read(text);

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lapyard.construction.Course;
@@ -24,18 +22,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every garden under samples/ goes through the whole job, and what comes out adds up. */
 class SamplesTest {
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
-
     static Stream<Arguments> looks() throws IOException {
-        return samples().flatMap(sample -> Stream.of(Look.values()).map(look -> Arguments.of(sample, look)));
+        return Gardens.samples().flatMap(sample -> Stream.of(Look.values()).map(look -> Arguments.of(sample, look)));
     }
 
     @ParameterizedTest
     @MethodSource("looks")
-    void theJobAddsUp(Path sample, Look look) throws IOException {
-        Garden garden = Gardens.garden(Files.readString(sample));
+    void theJobAddsUp(String sample, Look look) throws IOException {
+        Garden garden = Gardens.garden(Gardens.text(sample));
         assertEquals(List.of(), Job.stops(garden));
         JobSheet sheet = Job.prepare(garden, what -> Progress.UNHEARD, look, new SearchMemory(Job.ONE_GARDEN_BYTES));
 

@@ -7,11 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -27,10 +24,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FirstLookTest {
     private static final long BYTES = 40_000_000;
 
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
-
     private static JobSheet sheet(Garden garden, Look look, SearchMemory memory) {
         return Job.prepare(garden, what -> Progress.UNHEARD, look, memory);
     }
@@ -40,9 +33,9 @@ class FirstLookTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
-    void theWholeKnowsNothingOfFirstLooksAndIsNoDearer(Path sample) throws IOException {
-        Garden garden = Gardens.garden(Files.readString(sample));
+    @MethodSource("lapyard.job.Gardens#samples")
+    void theWholeKnowsNothingOfFirstLooksAndIsNoDearer(String sample) throws IOException {
+        Garden garden = Gardens.garden(Gardens.text(sample));
         SearchMemory memory = new SearchMemory(BYTES);
         JobSheet first = sheet(garden, Look.FIRST, memory);
         JobSheet whole = sheet(garden, Look.WHOLE, memory);
@@ -54,7 +47,7 @@ class FirstLookTest {
 
     @Test
     void whatOnlyTheWholeKnowsIsLeftOut() throws IOException {
-        Garden garden = Gardens.garden(Files.readString(Path.of("../samples/village-hall.json")));
+        Garden garden = Gardens.garden(Gardens.text("village-hall"));
         JsonNode first = JobSheetJson.of(sheet(garden, Look.FIRST, new SearchMemory(BYTES)));
         JsonNode whole = JobSheetJson.of(sheet(garden, Look.WHOLE, new SearchMemory(BYTES)));
         assertEquals("first", first.path("look").asText());
@@ -97,7 +90,7 @@ class FirstLookTest {
 
     @Test
     void aGardenOfWhichSomethingIsBoughtHasNoFirstLook() throws IOException {
-        String text = Files.readString(Path.of("../samples/village-hall.json"));
+        String text = Gardens.text("village-hall");
         ObjectNode garden = (ObjectNode) DocumentText.tree(text);
         garden.withObject("/tally").putArray("bought").addObject().put("item", "soil.topsoil").put("pack", "bulk bag 0.75 m3").put("count", 1);
         assertEquals(Look.FIRST, sheet(Gardens.garden(text), Look.FIRST, new SearchMemory(BYTES)).look());

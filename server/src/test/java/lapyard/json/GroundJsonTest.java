@@ -6,8 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import org.junit.jupiter.api.Test;
@@ -18,7 +17,7 @@ class GroundJsonTest {
     }
 
     private static JobSheet sample() throws Exception {
-        return sheet(Files.readString(Path.of("../samples/lock-keepers-yard.json")));
+        return sheet(Gardens.text("lock-keepers-yard"));
     }
 
     @Test

@@ -12,8 +12,6 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +19,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import lapyard.job.Gardens;
 import lapyard.plan.Garden;
 import lapyard.plan.SurfaceKind;
 import org.junit.jupiter.api.Test;
@@ -42,14 +41,10 @@ class SchemaTest {
         }
     }
 
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
-
     @ParameterizedTest
-    @MethodSource("samples")
-    void everySampleIsValidForBoth(Path sample) throws Exception {
-        String text = Files.readString(sample);
+    @MethodSource("lapyard.job.Gardens#samples")
+    void everySampleIsValidForBoth(String sample) throws Exception {
+        String text = Gardens.text(sample);
         assertEquals(0, VALIDATOR.validate(MAPPER.readTree(text)).size(), () -> VALIDATOR.validate(tree(text)).toString());
         Reading reading = GardenReader.read(text);
         assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString());

@@ -9,8 +9,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +32,7 @@ class SheetAskTest {
     }
 
     private static JobSheet sample(String name) throws IOException {
-        return Gardens.sheet(Files.readString(Path.of("../samples/" + name + ".json")));
+        return Gardens.sample(name);
     }
 
     private static List<String> names(JsonNode object) {

@@ -1,8 +1,6 @@
 package lapyard.layout;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -108,7 +106,7 @@ class LayOutTest {
     @ParameterizedTest
     @ValueSource(strings = {"chapel-corner", "lock-keepers-yard", "school-courtyard"})
     void aSampleHoldsNotFewerBedsThanAPersonPutThereNorLessSun(String sample) throws IOException {
-        Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
+        Garden garden = Gardens.garden(Gardens.text(sample));
         LaidOut laid = LayOut.of(garden, LayoutWishes.NONE, 300, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         assertTrue(laid.proposals().size() >= 3, laid.proposals().size() + " proposals");
         Proposal best = laid.proposals().get(0);

@@ -11,11 +11,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.exchange.Table;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
@@ -30,12 +28,6 @@ class FeetGardenTest {
     private static final Pattern METRIC = Pattern.compile("(?<![\\w.])[\\d.,]*\\d ?(mm|cm|m|m2|m²|m3|m³|kg|t|l|kN|kN/m2|kN/m²|kN/m|kg/m3|N/mm2|litres?|metres?|tonnes?)\\b"
             + "|\\bwithin \\d+(?=[,.;] )|\\b(square|cubic) metres?\\b|\\ba (m|m2|m²|kg|metre)\\b|\\bin (mm|millimetres)\\b"
             + "|\\b\\d{2,3}x\\d{2,3}\\b|\\b\\d{2,4} x \\d{2,4}\\b|crews \\d{2,3}(?![\\d'\"”″.]| \\d+/)");
-
-    private static JobSheet garden(String document) throws Exception {
-        Reading reading = GardenReader.read(document);
-        assertTrue(reading instanceof Reading.Read, () -> reading.findings().toString());
-        return Job.prepare(((Reading.Read) reading).garden());
-    }
 
     private static Collection<String> metric(String where, String text) {
         // PDF text sets "t o" for a kerned "to"
@@ -73,7 +65,7 @@ class FeetGardenTest {
 
     @Test
     void theTerraceInFeetHasNoMetricAmount() throws Exception {
-        assertEquals(List.of(), List.copyOf(metric(SheetTruthTest.sample("terrace-feet"))));
+        assertEquals(List.of(), List.copyOf(metric(Gardens.sample("terrace-feet"))));
     }
 
     /** A bed 4' deep beside a path 4' wide is what is built in feet: nothing is said of an inch that is lacking. Common practice, no source. */
@@ -81,8 +73,8 @@ class FeetGardenTest {
     void usualRoomIsInWholeFeet() throws Exception {
         String garden = "{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9144,0],[9144,6096],[0,6096]]},\"paths\":[{\"line\":[[0,2438.4],[9144,2438.4]],\"width\":%s}],"
                 + "\"beds\":[{\"id\":\"A\",\"width\":2438.4,\"depth\":1219.2,\"at\":[609.6,609.6]},{\"id\":\"B\",\"width\":2438.4,\"depth\":1219.2,\"at\":[4267.2,609.6]}]}";
-        assertEquals(List.of(), room(garden(garden.formatted("1219.2"))));
-        assertEquals(List.of("Path P1 is 3' wide; 4' is usual. Make it 4' wide."), room(garden(garden.formatted("914.4"))));
+        assertEquals(List.of(), room(Gardens.sheet(garden.formatted("1219.2"))));
+        assertEquals(List.of("Path P1 is 3' wide; 4' is usual. Make it 4' wide."), room(Gardens.sheet(garden.formatted("914.4"))));
     }
 
     private static List<String> room(JobSheet sheet) {
@@ -93,7 +85,7 @@ class FeetGardenTest {
     /** 40 mm is 1 9/16", and screws are sold by quarters of an inch (ASME B18.6.1, from memory): the slip and the course card name one length. */
     @Test
     void screwsForStrapsAreNamedAsTheyAreSoldOnSlipAndCard() throws Exception {
-        JobSheet sheet = garden("{\"units\":\"imperial\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":2,\"ties\":{\"courseTie\":\"straps\",\"fixingLength\":40}}]}");
+        JobSheet sheet = Gardens.sheet("{\"units\":\"imperial\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":2,\"ties\":{\"courseTie\":\"straps\",\"fixingLength\":40}}]}");
         assertTrue(sheet.slip().lines().stream().anyMatch(line -> line.label().equals("Screws for brackets and straps 1 1/2\"")), sheet.slip().lines()::toString);
         String card = SheetTruthTest.text("course-cards", sheet).replaceAll("\\s+", " ");
         assertTrue(card.matches("(?s).*straps inside with 4 screws of 1 1/2[\"”″].*"), card);
@@ -102,7 +94,7 @@ class FeetGardenTest {
     /** 60 by 120 mm is 2 by 5 nominal: 60 / 25 = 2.4 and 120 / 25 = 4.8, in whole inches. */
     @Test
     void bearersOfAnUnknownSectionAreCalledAlikeOnPlanAndSlip() throws Exception {
-        JobSheet sheet = garden("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9000,0],[9000,7000],[0,7000]]},\"beds\":[{\"id\":\"A\",\"width\":4400,"
+        JobSheet sheet = Gardens.sheet("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[9000,0],[9000,7000],[0,7000]]},\"beds\":[{\"id\":\"A\",\"width\":4400,"
                 + "\"depth\":1200,\"courses\":2,\"at\":[1000,1000],\"base\":{\"kind\":\"slatted\",\"bearerSection\":\"60x120\"}},{\"id\":\"B\",\"width\":1500,\"depth\":1200,\"at\":[1000,4000]}]}");
         String plan = SheetTruthTest.text("plan", sheet);
         assertTrue(plan.contains("bearers 2x5: The section 2x5 for bearers"), plan);
@@ -132,6 +124,6 @@ class FeetGardenTest {
                 + "\"loadIn\":{\"passage\":{\"width\":1000,\"turn\":1000},\"vehicle\":{\"payload\":500,\"bedLength\":2000,\"volume\":1}},"
                 + "\"rack\":[{\"length\":2750,\"bad\":[[0,150]]},{\"length\":1500,\"thickness\":90}],"
                 + "\"paths\":[{\"line\":[[0,8500],[9000,8500]],\"width\":900,\"layers\":[{\"material\":\"gravel\",\"depth\":50}]}],\"beds\":[" + beds + "]}";
-        assertEquals(List.of(), List.copyOf(metric(garden(document))), () -> document);
+        assertEquals(List.of(), List.copyOf(metric(Gardens.sheet(document))), () -> document);
     }
 }

@@ -2,7 +2,6 @@ package lapyard.prints;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -15,13 +14,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import lapyard.exchange.DxfWriter;
 import lapyard.geometry.Point;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,15 +60,6 @@ class GardenLayersTest {
         return new JsonMapper().readTree(ran.out());
     }
 
-    private static JobSheet sheet(String garden) throws Exception {
-        Reading reading = GardenReader.read(garden);
-        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
-    }
-
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
-
     private static List<Point> points(JsonNode line) {
         List<Point> points = new ArrayList<>();
         line.path("points").forEach(point -> points.add(new Point(point.path(0).asDouble(), point.path(1).asDouble())));
@@ -80,9 +67,9 @@ class GardenLayersTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
-    void everyBedStandsOnItsLayerInTrueSize(Path sample) throws Exception {
-        JobSheet sheet = sheet(Files.readString(sample));
+    @MethodSource("lapyard.job.Gardens#samples")
+    void everyBedStandsOnItsLayerInTrueSize(String sample) throws Exception {
+        JobSheet sheet = Gardens.sample(sample);
         JsonNode drawing = read(sheet);
         assertEquals("AC1015", drawing.path("version").asText());
         assertEquals("[]", drawing.path("errors").toString());
@@ -120,7 +107,7 @@ class GardenLayersTest {
 
     @Test
     void levelsLieBelowTheStringAndNamesKeepTheirSigns() throws Exception {
-        JobSheet sheet = sheet("{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,7000],[0,7000]],\"levels\":[{\"at\":[0,0],\"drop\":412},{\"at\":[9000,0],\"drop\":380},{\"at\":[0,7000],\"drop\":300}],"
+        JobSheet sheet = Gardens.sheet("{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,7000],[0,7000]],\"levels\":[{\"at\":[0,0],\"drop\":412},{\"at\":[9000,0],\"drop\":380},{\"at\":[0,7000],\"drop\":300}],"
                 + "\"keepClear\":[{\"kind\":\"tree\",\"outline\":[[5000,5000],[5900,5000],[5900,5900]],\"clearance\":500}]},"
                 + "\"beds\":[{\"id\":\"Süd-1\",\"width\":2400,\"depth\":1200,\"at\":[1000,1000],\"turn\":90}]}");
         JsonNode drawing = read(sheet);

@@ -2,7 +2,6 @@ package lapyard.prints;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -10,17 +9,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.stream.Stream;
 import lapyard.exchange.XlsxWriter;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import lapyard.order.Slip;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -39,15 +34,6 @@ class GardenTablesTest {
         System.setProperty("log4j2.StatusLogger.level", "OFF"); // the reader's log has nobody to write to
     }
 
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
-
-    private static JobSheet sheet(String garden) throws Exception {
-        Reading reading = GardenReader.read(garden);
-        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
-    }
-
     private static byte[] workbook(JobSheet sheet) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         XlsxWriter.write(GardenTables.of(sheet), out);
@@ -64,9 +50,9 @@ class GardenTablesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
-    void formulasComeToTheSlipsOwnFigures(Path sample) throws Exception {
-        JobSheet sheet = sheet(Files.readString(sample));
+    @MethodSource("lapyard.job.Gardens#samples")
+    void formulasComeToTheSlipsOwnFigures(String sample) throws Exception {
+        JobSheet sheet = Gardens.sample(sample);
         Slip slip = sheet.slip();
         int decimals = slip.currency().getDecimalPlaces();
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(sheet)))) {
@@ -87,9 +73,9 @@ class GardenTablesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
-    void everyCutAndBedStandsInItsTableWithItsFigures(Path sample) throws Exception {
-        JobSheet sheet = sheet(Files.readString(sample));
+    @MethodSource("lapyard.job.Gardens#samples")
+    void everyCutAndBedStandsInItsTableWithItsFigures(String sample) throws Exception {
+        JobSheet sheet = Gardens.sample(sample);
         double unit = sheet.garden().imperial() ? 25.4 : 1;
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(sheet)))) {
             FormulaEvaluator reckon = book.getCreationHelper().createFormulaEvaluator();
@@ -123,7 +109,7 @@ class GardenTablesTest {
 
     @Test
     void daysAreDatesAndTimesOfTheDayAndMinutesAddUp() throws Exception {
-        JobSheet sheet = sheet("{\"crew\":{\"start\":\"2027-04-03\"},\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
+        JobSheet sheet = Gardens.sheet("{\"crew\":{\"start\":\"2027-04-03\"},\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(sheet)))) {
             Sheet table = book.getSheet("Weekends");
             Row first = table.getRow(2);
@@ -139,7 +125,7 @@ class GardenTablesTest {
     /** What people typed stays text, however it begins. */
     @Test
     void aNameThatLooksLikeAFormulaIsText() throws Exception {
-        JobSheet sheet = sheet("{\"beds\":[{\"name\":\"=HYPERLINK(\\\"x\\\")\",\"width\":2400,\"depth\":1200}]}");
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"name\":\"=HYPERLINK(\\\"x\\\")\",\"width\":2400,\"depth\":1200}]}");
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(sheet)))) {
             Cell cell = book.getSheet("Bed register").getRow(2).getCell(1);
             assertEquals(CellType.STRING, cell.getCellType());
@@ -149,15 +135,15 @@ class GardenTablesTest {
 
     @Test
     void theSameGardenGivesTheSameBytes() throws Exception {
-        String garden = Files.readString(Path.of("../samples/chapel-corner.json"));
-        byte[] once = workbook(sheet(garden));
+        String garden = Gardens.text("chapel-corner");
+        byte[] once = workbook(Gardens.sheet(garden));
         Thread.sleep(2100); // a zip counts time in steps of two seconds
-        assertArrayEquals(once, workbook(sheet(garden)));
+        assertArrayEquals(once, workbook(Gardens.sheet(garden)));
     }
 
     @Test
     void aGardenWithoutBedsHasAnEmptyBook() throws Exception {
-        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(sheet("{\"beds\":[]}"))))) {
+        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(Gardens.sheet("{\"beds\":[]}"))))) {
             assertEquals(4, book.getNumberOfSheets());
             assertEquals(0, book.getCreationHelper().createFormulaEvaluator().evaluate(book.getSheet("Slip").getRow(2).getCell(5)).getNumberValue());
         }

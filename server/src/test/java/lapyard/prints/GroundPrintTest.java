@@ -1,12 +1,9 @@
 package lapyard.prints;
 
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.Set;
@@ -16,10 +13,8 @@ import lapyard.drawing.SvgWriter;
 import lapyard.drawing.TextBox;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Point;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,12 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GroundPrintTest {
     private static final PrintAsk ASK = PrintAsk.usual("revision 3", "");
 
-    private static JobSheet sheet(String document) throws Exception {
-        return Job.prepare(assertInstanceOf(Reading.Read.class, GardenReader.read(document)).garden());
-    }
-
     private static String sample() throws Exception {
-        return Files.readString(Path.of("../samples/lock-keepers-yard.json"));
+        return Gardens.text("lock-keepers-yard");
     }
 
     private static String text(List<Page> pages) {
@@ -46,7 +37,7 @@ class GroundPrintTest {
     @Test
     void theLsNumbersStandOnTheSheet() throws Exception {
         String l = "\"outline\":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]";
-        String text = text(Prints.pages("setting-out", sheet("{\"ground\":{\"outline\":[[0,0],[12000,0],[12000,9000],[0,9000]],"
+        String text = text(Prints.pages("setting-out", Gardens.sheet("{\"ground\":{\"outline\":[[0,0],[12000,0],[12000,9000],[0,9000]],"
                 + "\"baseline\":{\"from\":[0,0],\"to\":[12000,0]}},\"beds\":[{\"id\":\"M\"," + l + ",\"at\":[800,1500]}]}"), ASK));
         for (String number : List.of(">800<", ">2600<", ">3800<", ">1500<", ">3900<", "P2–P6 3842", "P1–P3 3354", "P1–P5 3000", "800, 2600, 3800", "Square at P1: 3000")) {
             assertTrue(text.contains(number), number);
@@ -57,7 +48,7 @@ class GroundPrintTest {
     @Test
     void numbersOfPegsStandApart() throws Exception {
         for (String name : List.of("ferry-lane", "village-hall")) {
-            for (Page page : Prints.pages("setting-out", SheetTruthTest.sample(name), ASK)) {
+            for (Page page : Prints.pages("setting-out", Gardens.sample(name), ASK)) {
                 List<Shape.Text> pegs = page.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast)
                         .filter(text -> text.text().matches("P[0-9]+") && text.anchor() == Shape.Anchor.MIDDLE).toList();
                 for (int i = 0; i < pegs.size(); i++) {
@@ -75,7 +66,7 @@ class GroundPrintTest {
     @Test
     void numbersInFeetStandBesideEachOther() throws Exception {
         String bed = "{\"id\":\"%s\",\"width\":2438.4,\"depth\":1219.2,\"at\":[%d,1507]}";
-        List<Page> pages = Prints.pages("setting-out", sheet("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[21000,0],[21000,14000],[0,14000]]},\"beds\":["
+        List<Page> pages = Prints.pages("setting-out", Gardens.sheet("{\"units\":\"imperial\",\"ground\":{\"outline\":[[0,0],[21000,0],[21000,14000],[0,14000]]},\"beds\":["
                 + bed.formatted("A", 3801) + "," + bed.formatted("B", 15007) + "]}"), ASK);
         int rows = 0;
         Set<Double> sizes = new TreeSet<>();
@@ -107,7 +98,7 @@ class GroundPrintTest {
     void nothingRunsOffTheSheet(String name) throws Exception {
         for (String units : List.of("metric", "imperial")) {
             String document = sample().replaceFirst("\"currency\"", "\"units\": \"" + units + "\", \"currency\"");
-            for (Page page : Prints.pages(name, sheet(document), ASK)) {
+            for (Page page : Prints.pages(name, Gardens.sheet(document), ASK)) {
                 page.shapes().forEach(shape -> within(page, shape));
             }
         }
@@ -117,11 +108,11 @@ class GroundPrintTest {
     @Test
     void sunAndPegsAreLayersOfThePlan() throws Exception {
         PrintAsk ask = ASK.showing(List.of("sun", "pegs", "beds"));
-        String text = text(Prints.pages("plan", sheet(sample()), ask));
+        String text = text(Prints.pages("plan", Gardens.sheet(sample()), ask));
         for (String words : List.of("full sun, 6 h and more", "shade, under 3 h", ">P1<", "baseline 11400")) {
             assertTrue(text.contains(words), words);
         }
-        JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
+        JobSheet bare = Gardens.sheet("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
         String refused = Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("plan", bare, ASK.showing(List.of("sun")))));
         assertTrue(refused.contains("Give latitude, longitude and a day"), refused);
     }
@@ -139,19 +130,19 @@ class GroundPrintTest {
 
     @Test
     void theShadeSheetTellsHoursAndTimes() throws Exception {
-        String text = text(Prints.pages("shade", sheet(sample()), ASK));
+        String text = text(Prints.pages("shade", Gardens.sheet(sample()), ASK));
         assertTrue(text.contains("2026-03-20") && text.contains("rises 06:") && text.contains("full sun, 6 h and more"), text.substring(0, 400));
     }
 
     @Test
     void theAccessSheetSaysWhichBedFailsAndByHowMuch() throws Exception {
-        String text = text(Prints.pages("access", sheet(sample()), ASK));
+        String text = text(Prints.pages("access", Gardens.sheet(sample()), ASK));
         assertTrue(text.contains("of 17 checks pass") && text.contains("reach by 103"), "bed C fails");
     }
 
     @Test
     void aGardenWithoutBaselineOrPlaceSaysWhatIsMissing() throws Exception {
-        JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
+        JobSheet bare = Gardens.sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
         assertTrue(Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK))).contains("There is no baseline"));
         assertThrows(CannotPrint.class, () -> Prints.pages("shade", bare, ASK));
         assertThrows(CannotPrint.class, () -> Prints.pages("access", bare, ASK));

@@ -2,7 +2,6 @@ package lapyard.prints;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -21,10 +20,8 @@ import lapyard.cutting.SawBoard;
 import lapyard.job.AsBuilt;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.CarePlan;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.CalendarComponent;
@@ -33,9 +30,8 @@ import org.junit.jupiter.api.Test;
 /** What is handed over: care by date, as ical4j reads it, and what was built against what was planned. */
 class HandOverTest {
     private static JobSheet sheet(String rest) throws Exception {
-        Reading reading = GardenReader.read("{\"name\":\"Orchard wall\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":2},{\"id\":\"B\",\"width\":1800,\"depth\":900,\"at\":[4000,0],"
+        return Gardens.sheet("{\"name\":\"Orchard wall\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":2},{\"id\":\"B\",\"width\":1800,\"depth\":900,\"at\":[4000,0],"
                 + "\"finish\":false,\"seal\":true}],\"crew\":{\"start\":\"2027-05-01\"}" + rest + "}");
-        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
     }
 
     private static List<String> texts(List<Page> pages) {

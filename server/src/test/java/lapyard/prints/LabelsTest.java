@@ -16,6 +16,7 @@ import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextBox;
 import lapyard.geometry.Point;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
@@ -42,7 +43,7 @@ class LabelsTest {
         double left = Double.parseDouble(mm[1]);
         double top = Double.parseDouble(mm[2]);
         double gap = mm.length > 3 ? Double.parseDouble(mm[3]) : 0;
-        List<Page> pages = Prints.pages("labels", SheetTruthTest.sample("chapel-corner"), ask(labels));
+        List<Page> pages = Prints.pages("labels", Gardens.sample("chapel-corner"), ask(labels));
         assertTrue(pages.size() > 1);
         for (Page page : pages) {
             assertEquals(210, page.widthMm());
@@ -69,7 +70,7 @@ class LabelsTest {
     @ParameterizedTest
     @ValueSource(strings = {"chapel-corner", "village-hall", "three-entries"})
     void eachPieceAndEachKeptOffcutHasOneLabel(String name) throws Exception {
-        JobSheet sheet = SheetTruthTest.sample(name);
+        JobSheet sheet = Gardens.sample(name);
         List<String> all = Prints.pages("labels", sheet, ask("3x8,0,0.5")).stream().flatMap(page -> texts(page).stream()).map(Shape.Text::text).toList();
         sheet.beds().forEach(bed -> bed.work().pieces().forEach(piece -> {
             List<Integer> at = Stream.iterate(0, i -> i + 1).limit(all.size()).filter(i -> all.get(i).equals(piece.mark())).toList();

@@ -2,7 +2,6 @@ package lapyard.prints;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,8 +13,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
@@ -29,13 +26,11 @@ import java.util.zip.ZipOutputStream;
 import lapyard.exchange.CsvWriter;
 import lapyard.exchange.XlsxReader;
 import lapyard.exchange.XlsxWriter;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
 import lapyard.json.DocumentText;
-import lapyard.json.GardenReader;
 import lapyard.json.MerchantList;
-import lapyard.json.Reading;
 import lapyard.plan.Told;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.poi.ss.usermodel.Row;
@@ -58,8 +53,7 @@ class MerchantAnswersTest {
               {"id":"depot","name":"North Depot","delivery":48}]}}""";
 
     private static JobSheet sheet(JsonNode garden) throws Exception {
-        Reading reading = GardenReader.read(garden.toString());
-        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
+        return Gardens.sheet(garden.toString());
     }
 
     private static JsonNode garden() throws Exception {
@@ -258,11 +252,9 @@ class MerchantAnswersTest {
 
     @Test
     void everySampleCanBeAskedFor() throws Exception {
-        try (var files = Files.list(Path.of("../samples"))) {
-            for (Path file : files.filter(one -> one.toString().endsWith(".json")).sorted().toList()) {
-                JobSheet sheet = sheet(DocumentText.parse(Files.readString(file)));
-                assertTrue(BuyingTables.of("price-request", sheet).get(0).size() >= sheet.slip().lines().stream().filter(line -> !line.packs().isEmpty()).count(), file.toString());
-            }
+        for (String sample : Gardens.samples().toList()) {
+            JobSheet sheet = Gardens.sample(sample);
+            assertTrue(BuyingTables.of("price-request", sheet).get(0).size() >= sheet.slip().lines().stream().filter(line -> !line.packs().isEmpty()).count(), sample);
         }
     }
 }

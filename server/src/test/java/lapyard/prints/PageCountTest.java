@@ -3,8 +3,6 @@ package lapyard.prints;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -15,10 +13,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,7 +29,7 @@ class PageCountTest {
             + "{\"id\":\"C\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[5000,3000]}]}";
 
     private static void atMost(int pages, String document) throws Exception {
-        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read(document)).garden());
+        JobSheet sheet = Gardens.sheet(document);
         List<Page> set = Prints.pages(Prints.SET, sheet, PrintAsk.usual("", "2026-03-01"));
         assertTrue(set.size() <= pages, () -> set.size() + ": " + set.stream().map(Page::title).collect(Collectors.joining("; ")));
         String all = set.stream().map(Page::title).collect(Collectors.joining("; "));
@@ -46,7 +42,7 @@ class PageCountTest {
     @ParameterizedTest
     @ValueSource(strings = {"ferry-lane", "chapel-corner", "lock-keepers-yard", "school-courtyard", "terrace-feet", "three-entries", "village-hall"})
     void noSheetHoldsALittleRestAlone(String name) throws Exception {
-        List<Page> set = Prints.pages(Prints.SET, SheetTruthTest.sample(name), PrintAsk.usual("", "2026-03-01"));
+        List<Page> set = Prints.pages(Prints.SET, Gardens.sample(name), PrintAsk.usual("", "2026-03-01"));
         for (int i = 1; i < set.size(); i++) {
             Page page = set.get(i);
             List<String> before = set.get(i - 1).subjects();
@@ -62,7 +58,7 @@ class PageCountTest {
     void bedsWarnedAlikeShareACard() throws Exception {
         String beds = IntStream.range(0, 4).mapToObj(i -> "{\"id\":\"K" + i + "\",\"width\":1200,\"depth\":1200,\"courses\":" + (i < 3 ? 4 : 5) + ",\"at\":[" + (1000 + 3000 * i) + ",1000]}")
                 .collect(Collectors.joining(","));
-        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read("{\"name\":\"Tall\",\"ground\":{\"outline\":" + YARD + ",\"surfaces\":[{\"kind\":\"grass\",\"outline\":" + YARD + "}]},\"beds\":[" + beds + "]}")).garden());
+        JobSheet sheet = Gardens.sheet("{\"name\":\"Tall\",\"ground\":{\"outline\":" + YARD + ",\"surfaces\":[{\"kind\":\"grass\",\"outline\":" + YARD + "}]},\"beds\":[" + beds + "]}");
         List<Page> cards = Prints.pages("course-cards", sheet, PrintAsk.usual("", "2026-03-01"));
         assertTrue(cards.get(0).title().startsWith("Course card, beds K0-K2"), cards.get(0).title());
         assertTrue(cards.get(1).title().startsWith("Course card, bed K3"), cards.get(1).title());
@@ -80,7 +76,7 @@ class PageCountTest {
         Random random = new Random(40);
         String beds = IntStream.range(0, 40).mapToObj(i -> "{\"id\":\"K" + (i + 1) + "\",\"width\":" + (1800 + 100 * random.nextInt(12)) + ",\"depth\":" + (900 + 100 * random.nextInt(5))
                         + ",\"courses\":" + (2 + random.nextInt(2)) + ",\"stage\":" + (i / 6 + 1) + ",\"at\":[" + 4200 * (i % 8) + "," + 2700 * (i / 8) + "]}").collect(Collectors.joining(","));
-        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read("{\"name\":\"Forty\",\"crew\":{\"start\":\"2027-03-06\"},\"beds\":[" + beds + "]}")).garden());
+        JobSheet sheet = Gardens.sheet("{\"name\":\"Forty\",\"crew\":{\"start\":\"2027-03-06\"},\"beds\":[" + beds + "]}");
         List<Page> pages = Prints.pages("job", sheet, PrintAsk.usual("", "2026-03-01"));
         assertEquals(1, pages.size());
         Map<Integer, Set<String>> done = new TreeMap<>();
@@ -109,7 +105,7 @@ class PageCountTest {
 
     @Test
     void oneBedHasTenPages() throws Exception {
-        atMost(10, Files.readString(Path.of("..", "samples", "three-entries.json")));
+        atMost(10, Gardens.text("three-entries"));
     }
 
     @Test
@@ -119,6 +115,6 @@ class PageCountTest {
 
     @Test
     void theVillageHallHasFortyFive() throws Exception {
-        atMost(45, Files.readString(Path.of("..", "samples", "village-hall.json")));
+        atMost(45, Gardens.text("village-hall"));
     }
 }

@@ -3,8 +3,6 @@ package lapyard.prints;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +25,7 @@ class PageUseTest {
     @ParameterizedTest
     @ValueSource(strings = {"three-entries", "village-hall", "terrace-feet", "ferry-lane", "chapel-corner", "lock-keepers-yard", "school-courtyard", "allotment-field"})
     void samplesFillTheirPages(String sample) throws IOException {
-        assertEquals(List.of(), nearlyEmpty(Gardens.sheet(Files.readString(Path.of("../samples/" + sample + ".json")))));
+        assertEquals(List.of(), nearlyEmpty(Gardens.sample(sample)));
     }
 
     @ParameterizedTest(name = "{0} beds, seed {1}")
@@ -56,7 +54,7 @@ class PageUseTest {
     /** With type of the usual size two of its weekends go on to a second sheet; smaller type saves both, so nothing is shared between sheets. */
     @Test
     void eachWeekendHasOneSheetWhereSmallerTypeSavesTheSecond() throws IOException {
-        JobSheet sheet = Gardens.sheet(Files.readString(Path.of("../samples/chapel-corner.json")));
+        JobSheet sheet = Gardens.sample("chapel-corner");
         assertEquals(List.of("Weekend 1", "Weekend 2", "Weekend 3", "Weekend 4", "Weekend 5"), kinds(sheet, "weekends"));
     }
 

@@ -1,27 +1,20 @@
 package lapyard.prints;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.Stream;
 import lapyard.exchange.XlsxWriter;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.Payments;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -42,19 +35,10 @@ class PaymentsTest {
              "catalogue":{"suppliers":[{"id":"mill","name":"Hill Mill","leadDays":5,"delivery":35,"deposit":30,"payDays":30}],
               "sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":4800,"price":36.05,"supplier":"mill"}]}]}%s}""";
 
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
-
-    private static JobSheet sheet(String garden) throws Exception {
-        Reading reading = GardenReader.read(garden);
-        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
-    }
-
     /** Five boards at 36.05 and 35.00 to bring are 215.25; 30 % of it is 64.575, which is 64.58, and 150.67 is left. */
     @Test
     void aDepositIsPaidWithTheOrderAndTheRestAfterTheDelivery() throws Exception {
-        Payments payments = Payments.of(sheet(GARDEN.formatted("")));
+        Payments payments = Payments.of(Gardens.sheet(GARDEN.formatted("")));
         var mill = payments.dues().stream().filter(due -> due.supplier().id().equals("mill")).toList();
         assertEquals(2, mill.size());
         assertEquals(new BigDecimal("64.58"), mill.get(0).amount());
@@ -64,12 +48,12 @@ class PaymentsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
-    void allPaymentsTogetherAreTheSlipWhateverTheTerms(Path sample) throws Exception {
-        ObjectNode garden = (ObjectNode) MAPPER.readTree(sample.toFile());
-        Random random = new Random(sample.getFileName().toString().hashCode());
+    @MethodSource("lapyard.job.Gardens#samples")
+    void allPaymentsTogetherAreTheSlipWhateverTheTerms(String sample) throws Exception {
+        ObjectNode garden = (ObjectNode) MAPPER.readTree(Gardens.text(sample));
+        Random random = new Random(sample.hashCode());
         garden.at("/catalogue/suppliers").forEach(one -> ((ObjectNode) one).put("deposit", random.nextInt(101)).put("payDays", random.nextInt(60)));
-        JobSheet sheet = sheet(garden.toString());
+        JobSheet sheet = Gardens.sheet(garden.toString());
         Payments payments = Payments.of(sheet);
         assertEquals(0, sheet.slip().total().compareTo(payments.total()));
         for (int i = 1; i < payments.dues().size(); i++)
@@ -87,7 +71,7 @@ class PaymentsTest {
 
     @Test
     void whatWasBoughtStandsAgainstWhatWasPlanned() throws Exception {
-        JobSheet sheet = sheet(GARDEN.formatted(",\"tally\":{\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 4800\",\"count\":2,\"paid\":80.00},"
+        JobSheet sheet = Gardens.sheet(GARDEN.formatted(",\"tally\":{\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 4800\",\"count\":2,\"paid\":80.00},"
                 + "{\"item\":\"staples\",\"pack\":\"box of 1000\",\"count\":1},{\"item\":\"spade\",\"pack\":\"one\",\"paid\":24.50}]}"));
         Payments payments = Payments.of(sheet);
         Payments.BoughtLine timber = payments.bought().stream().filter(line -> line.item().equals("timber 100x200")).findFirst().orElseThrow();
@@ -115,7 +99,7 @@ class PaymentsTest {
     /** One pack has a price and one has none: the first is paid, and more than that. */
     @Test
     void whatWasBoughtWithoutAKnownPriceMakesItAtLeast() throws Exception {
-        JobSheet sheet = sheet(GARDEN.formatted(",\"tally\":{\"bought\":[{\"item\":\"staples\",\"pack\":\"box of 1000\",\"count\":1},{\"item\":\"staples\",\"pack\":\"tub\",\"count\":1}]}"));
+        JobSheet sheet = Gardens.sheet(GARDEN.formatted(",\"tally\":{\"bought\":[{\"item\":\"staples\",\"pack\":\"box of 1000\",\"count\":1},{\"item\":\"staples\",\"pack\":\"tub\",\"count\":1}]}"));
         Payments payments = Payments.of(sheet);
         Payments.BoughtLine staples = payments.bought().stream().filter(line -> line.item().equals("staples")).findFirst().orElseThrow();
         assertEquals(staples.planned(), staples.paid());
@@ -124,14 +108,14 @@ class PaymentsTest {
         assertEquals(sheet.slip().total(), payments.total());
         addsUp(payments);
         assertTrue(OfficePrint.total(payments).startsWith("To pay at least GBP " + payments.total() + ": bought for " + payments.paid() + ", goods"), OfficePrint.total(payments));
-        Payments nothing = Payments.of(sheet(GARDEN.formatted("")));
+        Payments nothing = Payments.of(Gardens.sheet(GARDEN.formatted("")));
         assertTrue(OfficePrint.total(nothing).startsWith("To pay GBP " + nothing.total() + ": goods still to buy for "), OfficePrint.total(nothing));
     }
 
     /** A line that two sell, bought for far less than listed: the one's order is below what the line saved. */
     @Test
     void aLineOfTwoSellersAddsUpHoweverCheapItWasBought() throws Exception {
-        JobSheet sheet = sheet("""
+        JobSheet sheet = Gardens.sheet("""
                 {"beds":[{"id":"A","width":2400,"depth":1200,"courses":3}],
                  "catalogue":{"suppliers":[{"id":"a","deposit":30},{"id":"b"}],"packs":[{"item":"soil.topsoil","unit":"m3","packs":[
                    {"name":"small","content":0.06,"price":6,"supplier":"a"},{"name":"bulk","content":0.7,"price":30,"supplier":"b"}]}]},

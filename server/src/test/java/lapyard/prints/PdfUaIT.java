@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -13,7 +14,7 @@ class PdfUaIT {
     @ParameterizedTest
     @ValueSource(strings = {"allotment-field", "chapel-corner", "ferry-lane", "lock-keepers-yard", "school-courtyard", "terrace-feet", "village-hall"})
     void everyFileOfASampleKeepsTheStandard(String sample) throws Exception {
-        JobSheet sheet = PdfUaTest.sample(sample);
+        JobSheet sheet = Gardens.sample(sample);
         int checked = 0;
         for (String name : PdfUaTest.files(sheet)) {
             byte[] pdf;

@@ -7,7 +7,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -52,10 +51,6 @@ class PdfUaTest {
         return bytes.toByteArray();
     }
 
-    static JobSheet sample(String name) throws IOException {
-        return Gardens.sheet(Files.readString(Path.of("../samples/" + name + ".json")));
-    }
-
     /** The sets, and the kinds of sheets that stand in neither; those that the garden has not enough for are left out. */
     static List<String> files(JobSheet sheet) {
         List<String> names = new ArrayList<>(List.of(Prints.SET, Prints.HAND_OVER));
@@ -65,7 +60,7 @@ class PdfUaTest {
     }
 
     static List<String> filesOfOneBed() throws IOException {
-        return files(sample("three-entries"));
+        return files(Gardens.sample("three-entries"));
     }
 
     @ParameterizedTest
@@ -73,7 +68,7 @@ class PdfUaTest {
     void everyFileOfOneBedKeepsTheStandard(String name) throws Exception {
         byte[] pdf;
         try {
-            pdf = pdf(name, sample("three-entries"));
+            pdf = pdf(name, Gardens.sample("three-entries"));
         } catch (CannotPrint notEnough) {
             return;
         }
@@ -83,7 +78,7 @@ class PdfUaTest {
     /** What the other tests rest on: a file that lost its tags or its claim is noticed. */
     @Test
     void aFileWithoutTagsOrClaimBreaksIt() throws Exception {
-        byte[] whole = pdf("slip", sample("three-entries"));
+        byte[] whole = pdf("slip", Gardens.sample("three-entries"));
         for (COSName lost : List.of(COSName.STRUCT_TREE_ROOT, COSName.METADATA, COSName.LANG)) {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             try (PDDocument pdf = Loader.loadPDF(whole)) {

@@ -7,18 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import lapyard.diagrams.Stamp;
 import lapyard.drawing.Shape;
+import lapyard.job.Gardens;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import java.io.OutputStream;
 import java.io.ByteArrayOutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,8 +28,6 @@ import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import lapyard.plan.Told;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -42,12 +37,6 @@ import org.junit.jupiter.api.Test;
 /** The sheets of a garden, alone and as the set. */
 class PrintsTest {
     private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
-
-    private static JobSheet sheet(String sample) throws Exception {
-        Path file = Path.of("..", "samples", sample + ".json");
-        Reading reading = GardenReader.read(Files.readString(file));
-        return Job.prepare(((Reading.Read) reading).garden());
-    }
 
     private static List<String> texts(List<Page> pages) throws IOException {
         try (PDDocument document = Loader.loadPDF(PdfWriter.write(pages))) {
@@ -64,7 +53,7 @@ class PrintsTest {
 
     @Test
     void theSetHoldsEveryKindAndNumbersEveryPage() throws Exception {
-        JobSheet sheet = sheet("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         List<Page> set = Prints.pages(Prints.SET, sheet, ASK);
         List<String> texts = texts(set);
         for (int i = 0; i < texts.size(); i++) {
@@ -89,7 +78,7 @@ class PrintsTest {
     /** The contents send the reader to the page where each kind begins. */
     @Test
     void theContentsNameThePageOnWhichEachKindBegins() throws Exception {
-        JobSheet sheet = sheet("three-entries");
+        JobSheet sheet = Gardens.sample("three-entries");
         List<String> texts = texts(Prints.pages(Prints.SET, sheet, ASK));
         int plan = 1 + texts.indexOf(texts.stream().filter(text -> text.contains("Garden plan") && text.contains("Document type")).findFirst().orElseThrow());
         String contents = String.join("\n", texts.subList(0, plan - 1));
@@ -111,7 +100,7 @@ class PrintsTest {
     /** The set says what the job sheet says, once; what a garden has nothing to do with is not among it. */
     @Test
     void cautionsOfTheSetAreThoseOfTheJobSheet() throws Exception {
-        JobSheet sheet = sheet("lock-keepers-yard");
+        JobSheet sheet = Gardens.sample("lock-keepers-yard");
         String front = String.join("\n", texts(Prints.pages(Prints.SET, sheet, ASK)).subList(0, 2)).replaceAll("\\s+", " ");
         assertTrue(sheet.cautions().size() > 5);
         sheet.cautions().forEach(one -> assertTrue(front.contains(one.text()), one.text() + " in " + front));
@@ -124,18 +113,18 @@ class PrintsTest {
         String garden = "{\"beds\":[{\"id\":\"F\",\"width\":2400,\"depth\":1200,\"courses\":1,\"food\":true}],"
                 + "\"rack\":[{\"id\":\"K1\",\"section\":\"100x200\",\"length\":2500},"
                 + "{\"id\":\"K2\",\"section\":\"100x200\",\"length\":2500,\"origin\":\"barn floor\",\"treatment\":\"none\",\"checkedBy\":\"joiner\"}]}";
-        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read(garden)).garden());
+        JobSheet sheet = Gardens.sheet(garden);
         String text = String.join("\n", texts(Prints.pages("provenance", sheet, ASK)));
         for (String words : List.of("K1", "unknown", "not food", "barn floor", "joiner", "anywhere")) assertTrue(text.contains(words), words + " in " + text);
         assertTrue(text.contains("K2: barn floor"), text);
         assertTrue(!text.contains("K1: "), text);
-        String refused = Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("provenance", sheet("three-entries"), ASK)));
+        String refused = Told.refusal(assertThrows(CannotPrint.class, () -> Prints.pages("provenance", Gardens.sample("three-entries"), ASK)));
         assertTrue(refused.contains("Rack your boards"), refused);
     }
 
     @Test
     void aScaleAtWhichThePlanDoesNotFitIsRefused() throws Exception {
-        JobSheet sheet = sheet("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         String why = Told.refusal(assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, new PrintAsk(
                 Optional.empty(), false, new PrintAsk.OfPlan(OptionalInt.of(1), List.of(), false), PrintAsk.OfSaw.USUAL, Optional.empty(), Stamp.NONE, PhotosAtHand.NONE))));
         assertTrue(why.contains("1:"), why);
@@ -146,15 +135,20 @@ class PrintsTest {
         PrintAsk stale = new PrintAsk(
                 Optional.empty(), false, PrintAsk.OfPlan.USUAL, PrintAsk.OfSaw.USUAL, Optional.empty(),
                 new Stamp("revision 3", "", Optional.of("made from revision 3; the garden is at revision 4.")), PhotosAtHand.NONE);
-        String first = texts(Prints.pages(Prints.SET, sheet("three-entries"), stale)).get(0);
+        String first = texts(Prints.pages(Prints.SET, Gardens.sample("three-entries"), stale)).get(0);
         assertTrue(first.contains("STALE") && first.contains("the garden is at revision 4"), first);
     }
 
     @Test
     void theSameGardenGivesTheSameBytes() throws Exception {
         for (String format : List.of("pdf", "svg", "png")) {
-            assertArrayEquals(written(Prints.SET, format, sheet("three-entries")), written(Prints.SET, format, sheet("three-entries")), format);
+            assertArrayEquals(written(Prints.SET, format, prepared()), written(Prints.SET, format, prepared()), format);
         }
+    }
+
+    /** Made anew, not from what another test has searched for. */
+    private static JobSheet prepared() throws Exception {
+        return Job.prepare(Gardens.garden(Gardens.text("three-entries")));
     }
 
     private static byte[] written(String name, String format, JobSheet sheet) throws IOException {
@@ -166,7 +160,7 @@ class PrintsTest {
     /** The file of the set has the same words on the same pages as the pages one by one, and its contents lead to them. */
     @Test
     void theSetAsAFileIsItsPages() throws Exception {
-        JobSheet sheet = sheet("three-entries");
+        JobSheet sheet = Gardens.sample("three-entries");
         List<Page> pages = Prints.pages(Prints.SET, sheet, ASK);
         try (PDDocument set = Loader.loadPDF(written(Prints.SET, "pdf", sheet))) {
             assertEquals(pages.size(), set.getNumberOfPages());
@@ -194,7 +188,7 @@ class PrintsTest {
 
     @Test
     void unknownSheetsAreRefusedByName() throws Exception {
-        JobSheet sheet = sheet("three-entries");
+        JobSheet sheet = Gardens.sample("three-entries");
         assertTrue(assertThrows(IllegalArgumentException.class, () -> Prints.pages("wall-paper", sheet, ASK)).getMessage().contains("wall-paper"));
         assertFalse(Prints.known("wall-paper"));
         List<Page> pages = Prints.pages("saw-day", sheet, ASK);
@@ -207,7 +201,7 @@ class PrintsTest {
     /** 60 beds of one type, each 6 x 2300 and 6 x 1100 in three courses: 60 x 20.4 m, worked by hand. */
     @Test
     void theRegisterListsEveryBedOnceAndSumsTheTypes() throws Exception {
-        JobSheet sheet = sheet("allotment-field");
+        JobSheet sheet = Gardens.sample("allotment-field");
         String text = String.join("\n", texts(Prints.pages("bed-register", sheet, ASK)));
         for (JobSheet.BedSheet bed : sheet.beds()) {
             assertTrue(text.lines().anyMatch(line -> line.startsWith(bed.work().bed().id() + " ")), bed.work().bed().id());
@@ -231,7 +225,7 @@ class PrintsTest {
 
     @Test
     void layersAreNamedAndAnUnknownOneIsRefusedNamingAll() throws Exception {
-        JobSheet sheet = sheet("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         String bare = texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds")))).get(0);
         String usual = texts(Prints.pages("plan", sheet, ASK)).get(0);
         assertTrue(usual.contains("grass") && usual.contains("gate 1000") && usual.contains("Cross, 1200") && usual.contains("level reading"), usual);

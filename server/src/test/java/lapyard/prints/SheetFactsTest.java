@@ -25,6 +25,7 @@ import lapyard.construction.SlatCut;
 import lapyard.geometry.Length;
 import lapyard.geometry.Measure;
 import lapyard.job.Buying;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.loadin.Load;
@@ -38,7 +39,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each fact that several sheets tell is the same on all of them and in the job sheet: all samples but the field of 200 beds, and gardens made by seed. */
 class SheetFactsTest {
-    private static final Map<String, JobSheet> SHEETS = new HashMap<>();
+    private static final Map<String, JobSheet> SEEDED = new HashMap<>();
     private static final Map<String, String> TEXTS = new HashMap<>();
 
     static Stream<String> gardens() {
@@ -46,8 +47,7 @@ class SheetFactsTest {
     }
 
     private static JobSheet sheet(String name) throws Exception {
-        if (!SHEETS.containsKey(name)) SHEETS.put(name, name.startsWith("seed") ? SheetTruthTest.garden(seeded(Integer.parseInt(name.substring(5)))) : SheetTruthTest.sample(name));
-        return SHEETS.get(name);
+        return name.startsWith("seed") ? SEEDED.computeIfAbsent(name, one -> Gardens.sheet(seeded(Integer.parseInt(one.substring(5))))) : Gardens.sample(name);
     }
 
     private static String text(String kind, String name) throws Exception {

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
@@ -28,11 +26,9 @@ import lapyard.drawing.PdfWriter;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Point;
 import lapyard.job.Buying;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import lapyard.order.Savings;
 import lapyard.order.Variation;
 import lapyard.weekends.Step;
@@ -46,14 +42,6 @@ import org.junit.jupiter.api.Test;
 /** What the text of the printed files says, held against the job sheet. */
 class SheetTruthTest {
     private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
-
-    static JobSheet garden(String document) throws Exception {
-        return Job.prepare(((Reading.Read) GardenReader.read(document)).garden());
-    }
-
-    static JobSheet sample(String name) throws Exception {
-        return garden(Files.readString(Path.of("..", "samples", name + ".json")));
-    }
 
     /** The text of a kind of sheet as a reader of PDF finds it, white space made one. */
     static String text(String kind, JobSheet sheet) throws Exception {
@@ -71,7 +59,7 @@ class SheetTruthTest {
     /** A wall of 6000 in timber 100 thick and 1000 high is beyond every limit: whoever sells or builds it reads so. */
     @Test
     void aWarningStandsOnEverySheetOfTheWorkThatItConcerns() throws Exception {
-        JobSheet sheet = garden("{\"crew\":{\"start\":\"2026-05-02\"},\"quote\":{\"client\":\"M. Vale\",\"margin\":20},"
+        JobSheet sheet = Gardens.sheet("{\"crew\":{\"start\":\"2026-05-02\"},\"quote\":{\"client\":\"M. Vale\",\"margin\":20},"
                 + "\"beds\":[{\"id\":\"W\",\"width\":6000,\"depth\":2400,\"courses\":5,\"ties\":{\"crossTies\":false}},"
                 + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1200,\"depth\":1200,\"courses\":1}]}");
         List<String> warned = sheet.warnings().get("W").stream().map(Wording.METRIC::text).toList();
@@ -87,7 +75,7 @@ class SheetTruthTest {
     @Test
     void noTagOfAnOffcutStandsTwiceInAGarden() throws Exception {
         for (String name : List.of("chapel-corner", "village-hall")) {
-            JobSheet sheet = sample(name);
+            JobSheet sheet = Gardens.sample(name);
             String text = text("saw-day", sheet);
             text = text.substring(text.indexOf("A tag is the number"));
             List<String> tags = Pattern.compile("(#[A-Z]*[0-9]+-[0-9]+) \\S+ [0-9]+ (?:to the rack|stage)").matcher(text).results()
@@ -104,7 +92,7 @@ class SheetTruthTest {
     /** Boards, strips and cuts along as the job sheet has them. */
     @Test
     void rippingIsToldWithWidthAndCounts() throws Exception {
-        JobSheet sheet = sample("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         String text = text("saw-day", sheet);
         for (JobSheet.SectionCutting strips : sheet.strips()) {
             JobSheet.Ripping ripping = strips.saw().ripping().orElseThrow();
@@ -116,12 +104,12 @@ class SheetTruthTest {
     /** Usual lead days are 7 and weekends 7 days apart; {@code 32.0} is written in the sample, money has its cents on the slip. */
     @Test
     void daysToOrderByAndPricesReadAsOneSaysThem() throws Exception {
-        String job = text("job", sample("lock-keepers-yard"));
+        String job = text("job", Gardens.sample("lock-keepers-yard"));
         for (String words : List.of("Weekend 1, order at least 7 days before work begins: ", "Weekend 2, order by the first day of work: ",
                 "Weekend 3, order at most 7 days after work begins: ")) {
             assertTrue(job.contains(words), words + " is not in " + job);
         }
-        String slip = text("slip", sample("terrace-feet"));
+        String slip = text("slip", Gardens.sample("terrace-feet"));
         assertTrue(slip.contains(" 32.00 96.00") && !slip.contains(" 32.0 "), slip);
     }
 
@@ -130,7 +118,7 @@ class SheetTruthTest {
     void nobodyLaysCourse1BeforeTheGroundIsReady() throws Exception {
         int marked = 0;
         for (String name : List.of("allotment-field", "chapel-corner", "ferry-lane", "lock-keepers-yard", "school-courtyard", "terrace-feet", "village-hall")) {
-            for (JobPage.Row row : JobPrint.job(sample(name)).rows()) {
+            for (JobPage.Row row : JobPrint.job(Gardens.sample(name)).rows()) {
                 List<List<String>> weekends = row.cells().values().stream().map(cell -> List.of(cell.split(", "))).toList();
                 int ground = first(weekends, "ground");
                 assertTrue(ground == weekends.size() || ground <= first(weekends, "course 1"), name + ": " + row);
@@ -147,7 +135,7 @@ class SheetTruthTest {
     /** Names, tax, the sum and each bed's part of it: what a client signs. */
     @Test
     void theQuoteHasWhatAClientSigns() throws Exception {
-        JobSheet sheet = garden("{\"quote\":{\"client\":\"M. Vale\",\"builder\":\"Lowmoor Gardens, 4 Weir Lane\",\"margin\":20,\"tax\":20},"
+        JobSheet sheet = Gardens.sheet("{\"quote\":{\"client\":\"M. Vale\",\"builder\":\"Lowmoor Gardens, 4 Weir Lane\",\"margin\":20,\"tax\":20},"
                 + "\"beds\":[{\"id\":\"W\",\"width\":2400,\"depth\":1200,\"courses\":3},"
                 + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1200,\"depth\":1200,\"courses\":1}]}");
         String text = text("quote", sheet);
@@ -166,8 +154,8 @@ class SheetTruthTest {
     @Test
     void theVariationNamesTheBedsThatChanged() throws Exception {
         String bed = "{\"id\":\"%s\",\"at\":[%d,0],\"width\":1200,\"depth\":900,\"courses\":%d}";
-        JobSheet before = garden("{\"beds\":[" + bed.formatted("M", 0, 2) + "," + bed.formatted("P", 3000, 2) + "," + bed.formatted("Q", 6000, 2) + "]}");
-        JobSheet after = garden("{\"beds\":[" + bed.formatted("M", 0, 1) + "," + bed.formatted("N", 3000, 2) + "," + bed.formatted("Q", 6500, 2) + "]}");
+        JobSheet before = Gardens.sheet("{\"beds\":[" + bed.formatted("M", 0, 2) + "," + bed.formatted("P", 3000, 2) + "," + bed.formatted("Q", 6000, 2) + "]}");
+        JobSheet after = Gardens.sheet("{\"beds\":[" + bed.formatted("M", 0, 1) + "," + bed.formatted("N", 3000, 2) + "," + bed.formatted("Q", 6500, 2) + "]}");
         String text = textOf(PdfWriter.write(OrderPrint.variation(before, after, Variation.between(before.slip(), after.slip(), false), "first", "second", ASK)));
         for (String words : List.of("Changed: bed M.", "New: bed N.", "Gone: bed P.", "Moved: bed Q.", "from first to second")) {
             assertTrue(text.contains(words), words + " is not in " + text);
@@ -179,8 +167,8 @@ class SheetTruthTest {
     void theTwoOptionsHaveBothPlansAndTheirPrices() throws Exception {
         String document = "{\"quote\":{\"client\":\"M. Vale\",\"margin\":20},\"ground\":{\"outline\":[[0,0],[9000,0],[9000,6000],[0,6000]]},\"beds\":["
                 + "{\"id\":\"M\",\"at\":[1000,1000],\"width\":%d,\"depth\":1200,\"courses\":3}]}";
-        JobSheet first = garden(document.formatted(2400));
-        JobSheet second = garden(document.formatted(1800));
+        JobSheet first = Gardens.sheet(document.formatted(2400));
+        JobSheet second = Gardens.sheet(document.formatted(1800));
         Page page = OrderPrint.variation(first, second, Variation.between(first.slip(), second.slip(), false), "short list", "long list", ASK).get(0);
         String text = textOf(PdfWriter.write(List.of(page)));
         BigDecimal one = first.quote().price();
@@ -195,7 +183,7 @@ class SheetTruthTest {
     /** The hall of 16 x 12.2 m would be at 1:200 on A4, where nothing in it is read; who asks for a paper gets it. */
     @Test
     void twoOptionsOfALargeGardenStandOnALargerSheet() throws Exception {
-        JobSheet hall = sample("village-hall");
+        JobSheet hall = Gardens.sample("village-hall");
         Variation none = Variation.between(hall.slip(), hall.slip(), false);
         Page usual = OrderPrint.variation(hall, hall, none, "one", "two", ASK).get(0);
         Page asked = OrderPrint.variation(hall, hall, none, "one", "two", ASK.onPaper(Optional.of("A4"))).get(0);
@@ -217,7 +205,7 @@ class SheetTruthTest {
     /** What is bought in a weekend by the job sheet is what must be there on its page and on the job's. */
     @Test
     void goodsAndPeopleOfEachWeekendAreThoseOfTheJobSheet() throws Exception {
-        JobSheet sheet = sample("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         String weekends = text("weekends", sheet);
         String job = text("job", sheet);
         Map<List<Object>, Integer> packs = new HashMap<>();
@@ -233,7 +221,7 @@ class SheetTruthTest {
     /** Kilograms beside each wall of a course card are those of the pieces: thickness x height x mean length x density. */
     @Test
     void massesOnCourseCardsAreThoseOfThePieces() throws Exception {
-        JobSheet sheet = sample("chapel-corner");
+        JobSheet sheet = Gardens.sample("chapel-corner");
         String cards = text("course-cards", sheet);
         for (JobSheet.BedSheet bed : sheet.beds()) {
             bed.work().pieces().forEach(piece -> {
@@ -247,7 +235,7 @@ class SheetTruthTest {
     /** Whoever builds in feet and inches reads pounds and cubic yards too; packs keep the names that they are sold by. */
     @Test
     void sheetsOfAGardenInFeetHaveNoMetricUnit() throws Exception {
-        JobSheet sheet = sample("terrace-feet");
+        JobSheet sheet = Gardens.sample("terrace-feet");
         for (String kind : List.of("bed-register", "course-cards", "saw-day", "setting-out", "base-and-liner")) {
             String text = text(kind, sheet);
             assertFalse(Pattern.compile("[0-9] ?(mm|kg|m2|m3|m²|m³|litres)\\b").matcher(text).find(), kind + ": " + text);
@@ -261,7 +249,7 @@ class SheetTruthTest {
     @Test
     void nothingIsCutOff() throws Exception {
         for (String name : List.of("village-hall", "terrace-feet", "chapel-corner", "ferry-lane")) {
-            String text = text(Prints.SET, sample(name));
+            String text = text(Prints.SET, Gardens.sample(name));
             Matcher cut = Pattern.compile(".{0,60}…").matcher(text);
             assertFalse(cut.find(), () -> name + ": " + cut.group());
         }
@@ -270,7 +258,7 @@ class SheetTruthTest {
     /** A code of eight letters, names of people that fill a line: each mark, name and date is read whole, and every bed is named on the plan for pegs. */
     @Test
     void longCodesAndNamesAreReadWhole() throws Exception {
-        JobSheet sheet = garden("{\"crew\":{\"start\":\"2026-05-02\",\"people\":[{\"name\":\"Featherstonehaugh\",\"days\":[\"sat\",\"sun\"]},{\"name\":\"Cy\",\"days\":[\"sat\"]}]},"
+        JobSheet sheet = Gardens.sheet("{\"crew\":{\"start\":\"2026-05-02\",\"people\":[{\"name\":\"Featherstonehaugh\",\"days\":[\"sat\",\"sun\"]},{\"name\":\"Cy\",\"days\":[\"sat\"]}]},"
                 + "\"ground\":{\"outline\":[[0,0],[19000,0],[19000,14000],[0,14000]]},\"beds\":["
                 + "{\"id\":\"KITCHEN1\",\"width\":4200,\"depth\":1200,\"courses\":3,\"at\":[1000,1200]},{\"id\":\"TERRACE2\",\"width\":2400,\"depth\":1200,\"courses\":5,\"at\":[9000,9000]}]}");
         String cards = text("course-cards", sheet).replace(" ", "");
@@ -284,7 +272,7 @@ class SheetTruthTest {
     /** The length to cut is the largest of its row on a course card, in feet and inches too. */
     @Test
     void theLengthToCutIsTheLargestOfItsRow() throws Exception {
-        for (Page page : Prints.pages("course-cards", sample("terrace-feet"), ASK)) {
+        for (Page page : Prints.pages("course-cards", Gardens.sample("terrace-feet"), ASK)) {
             List<Shape.Text> texts = all(page.shapes()).filter(group -> group.id().startsWith("course-")).flatMap(group -> group.shapes().stream())
                     .filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).toList();
             for (Shape.Text end : texts.stream().filter(text -> text.text().equals("butts")).toList()) {
@@ -298,7 +286,7 @@ class SheetTruthTest {
     /** A crew with dates and days off: every day of work stands on its weekend's page with its date, who is there and the hours; the job's page has the same dates and people. */
     @Test
     void datesPeopleAndHoursOfEachDayAreThoseOfTheJobSheet() throws Exception {
-        JobSheet sheet = garden("{\"crew\":{\"start\":\"2026-05-02\",\"people\":[{\"name\":\"Ada\",\"days\":[\"sat\",\"sun\"]},"
+        JobSheet sheet = Gardens.sheet("{\"crew\":{\"start\":\"2026-05-02\",\"people\":[{\"name\":\"Ada\",\"days\":[\"sat\",\"sun\"]},"
                 + "{\"name\":\"Bo\",\"days\":[\"sat\"]}]},\"beds\":[{\"id\":\"W\",\"width\":4800,\"depth\":1200,\"courses\":3},"
                 + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1800,\"depth\":1200,\"courses\":2}]}");
         List<Weekends.Day> days = sheet.weekends().days().stream().filter(day -> !day.parts().isEmpty()).toList();
@@ -333,7 +321,7 @@ class SheetTruthTest {
     @Test
     void noMarkOfASawnPieceIsCutOff() throws Exception {
         for (String name : List.of("terrace-feet", "three-entries")) {
-            String text = text("saw-day", sample(name));
+            String text = text("saw-day", Gardens.sample(name));
             Matcher cut = Pattern.compile(".{0,40}[A-Za-z0-9]…").matcher(text);
             assertFalse(cut.find(), () -> name + ": " + cut.group());
         }
@@ -342,7 +330,7 @@ class SheetTruthTest {
     /** Each place of a bulk bag is told with its figures and drawn with its number at them: 1 m apart along the front is 1000 / n mm on paper. */
     @Test
     void bulkBagsAreDrawnWhereTheyArePutDown() throws Exception {
-        JobSheet sheet = sample("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         List<Point> places = Loads.of(sheet).bagPlaces().orElseThrow();
         assertTrue(places.size() > 12, "more than a short list");
         String text = text("load-in", sheet);
@@ -369,7 +357,7 @@ class SheetTruthTest {
     /** A sketch is 55 to 100 mm high: the terrace's 24 feet take most of the least, whatever scales a rule in feet has. */
     @Test
     void theYardTakesTheRoomOfItsSketch() throws Exception {
-        List<Point> ring = yard(sketch(sample("terrace-feet")));
+        List<Point> ring = yard(sketch(Gardens.sample("terrace-feet")));
         double high = ring.stream().mapToDouble(Point::y).max().orElseThrow() - ring.stream().mapToDouble(Point::y).min().orElseThrow();
         assertTrue(high > 45, "" + high);
     }
@@ -378,7 +366,7 @@ class SheetTruthTest {
     @Test
     void numbersOfBulkBagsStandApart() throws Exception {
         for (String name : List.of("village-hall", "lock-keepers-yard", "school-courtyard")) {
-            List<Point> at = Prints.pages("load-in", sample(name), ASK).stream().flatMap(page -> page.shapes().stream()).filter(Shape.Text.class::isInstance)
+            List<Point> at = Prints.pages("load-in", Gardens.sample(name), ASK).stream().flatMap(page -> page.shapes().stream()).filter(Shape.Text.class::isInstance)
                     .map(Shape.Text.class::cast).filter(words -> words.anchor() == Shape.Anchor.MIDDLE && words.text().matches("[0-9]+")).map(Shape.Text::at).toList();
             assertTrue(at.size() > 2, name);
             for (int i = 0; i < at.size(); i++) for (int j = 0; j < i; j++) assertTrue(at.get(i).distanceMm(at.get(j)) > 3.7, name + ": " + (i + 1) + " and " + (j + 1));
@@ -388,7 +376,7 @@ class SheetTruthTest {
     /** The piece's length, its mass and its board are the same on the course card, in Saw Day, on its label. */
     @Test
     void aPieceIsTheSameOnEachSheetThatTellsIt() throws Exception {
-        JobSheet sheet = sample("chapel-corner");
+        JobSheet sheet = Gardens.sample("chapel-corner");
         String cards = text("course-cards", sheet);
         String labels = text("labels", sheet);
         String saw = text("saw-day", sheet);
@@ -408,7 +396,7 @@ class SheetTruthTest {
     /** On every day as many are named at a task as the plan has at it, and nobody is named at two at once. */
     @Test
     void daySheetsNameWhoDoesWhat() throws Exception {
-        JobSheet sheet = sample("chapel-corner");
+        JobSheet sheet = Gardens.sample("chapel-corner");
         String text = text("weekends", sheet);
         assertFalse(text.contains("people 1"), text);
         for (var person : sheet.garden().people().crew().people()) assertTrue(text.contains(person.name()), person.name());
@@ -420,14 +408,14 @@ class SheetTruthTest {
     void northIsDrawnOnlyWhereItIsKnown() throws Exception {
         String yard = "\"outline\":[[0,0],[6000,0],[6000,6000],[0,6000]]";
         String bed = "\"beds\":[{\"id\":\"W\",\"at\":[1000,1000],\"width\":2400,\"depth\":1200,\"courses\":2}]}";
-        assertFalse(text("plan", garden("{\"ground\":{" + yard + "}," + bed)).matches(".*\\bN\\b.*"));
-        assertTrue(text("plan", garden("{\"ground\":{" + yard + ",\"north\":0}," + bed)).matches(".*\\bN\\b.*"));
+        assertFalse(text("plan", Gardens.sheet("{\"ground\":{" + yard + "}," + bed)).matches(".*\\bN\\b.*"));
+        assertTrue(text("plan", Gardens.sheet("{\"ground\":{" + yard + ",\"north\":0}," + bed)).matches(".*\\bN\\b.*"));
     }
 
     /** Yard 9000 x 8000, beds at 1117, 1337 and 4750, 1263: from wall and boundary 1117, 1337, 1263; between them 4750 - 1117 - 2400. */
     @Test
     void thePlanTellsWhereBedsStand() throws Exception {
-        JobSheet sheet = garden("{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,8000],[0,8000]]},\"beds\":["
+        JobSheet sheet = Gardens.sheet("{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,8000],[0,8000]]},\"beds\":["
                 + "{\"id\":\"W\",\"at\":[1117,1337],\"width\":2400,\"depth\":1200,\"courses\":3},"
                 + "{\"id\":\"Z\",\"at\":[4750,1263],\"width\":1900,\"depth\":1400,\"courses\":1}]}");
         // the reader takes figures that are read from the right apart

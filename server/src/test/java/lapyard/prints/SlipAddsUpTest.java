@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import lapyard.drawing.Page;
@@ -22,15 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** A garden of six beds and three suppliers: its order was read line by line, and adds up on the slip, in the files and on paper. */
 class SlipAddsUpTest {
-    private static final JobSheet SHEET = sheet();
-
-    private static JobSheet sheet() {
-        try {
-            return Gardens.sheet(Files.readString(Path.of("../samples/chapel-corner.json")));
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-    }
+    private static final JobSheet SHEET = Gardens.sample("chapel-corner");
 
     /**
      * Worked by hand. 116.6 m of timber are 3 x 2 x 6.8 + 3 x 8.8 + 3 x 9.8 + 4 x 5.0; the sawmill's 6 x 19.20 + 23.90 + 29 x

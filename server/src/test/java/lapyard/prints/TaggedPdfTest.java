@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -43,10 +41,6 @@ class TaggedPdfTest {
         void of(PDDocument pdf, PdfTags tags, Element whole) throws IOException;
     }
 
-    private static JobSheet sheet(String sample) throws IOException {
-        return Gardens.sheet(Files.readString(Path.of("../samples/" + sample + ".json")));
-    }
-
     private static void check(JobSheet sheet, String name, Check check) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         Prints.write(name, sheet, PrintAsk.usual("revision 1", "2026-03-01"), "pdf", 1, bytes);
@@ -60,7 +54,7 @@ class TaggedPdfTest {
     @ParameterizedTest
     @ValueSource(strings = {"three-entries", "village-hall", "lock-keepers-yard", "school-courtyard"})
     void allThatIsPaintedBelongsToAnElementOrIsAnArtifact(String sample) throws IOException {
-        check(sheet(sample), Prints.SET, (pdf, tags, whole) -> {
+        check(Gardens.sample(sample), Prints.SET, (pdf, tags, whole) -> {
             assertEquals("Document", whole.type());
             List<String> heads = whole.all("TR").stream().filter(row -> row.kids().get(0).type().equals("TH")).map(row -> unspaced(row.words())).toList();
             assertEquals(pdf.getNumberOfPages(), whole.kids().size());
@@ -89,7 +83,7 @@ class TaggedPdfTest {
     @ParameterizedTest
     @ValueSource(strings = {"three-entries", "village-hall", "lock-keepers-yard"})
     void headingsFiguresAndTablesAreWhatAReaderExpects(String sample) throws IOException {
-        check(sheet(sample), Prints.SET, (pdf, tags, whole) -> {
+        check(Gardens.sample(sample), Prints.SET, (pdf, tags, whole) -> {
             assertTrue(pdf.getDocumentCatalog().getMarkInfo().isMarked());
             assertEquals("en-GB", pdf.getDocumentCatalog().getLanguage());
             assertTrue(pdf.getDocumentCatalog().getViewerPreferences().displayDocTitle());
@@ -138,7 +132,7 @@ class TaggedPdfTest {
     /** ISO 14289-1, 7.18.5 and 7.18.3: a link stands in a Link element, both know of each other, and keys follow the structure. */
     @Test
     void theContentsAreATableOfLinks() throws IOException {
-        check(sheet("village-hall"), Prints.SET, (pdf, tags, whole) -> {
+        check(Gardens.sample("village-hall"), Prints.SET, (pdf, tags, whole) -> {
             PDPage page = pdf.getPage(0);
             List<Element> links = whole.kids().get(0).all("Link");
             List<PDAnnotation> annotations = page.getAnnotations();
@@ -160,7 +154,7 @@ class TaggedPdfTest {
 
     @Test
     void theCellsOfTheSlipAreTheOrder() throws IOException {
-        JobSheet sheet = sheet("village-hall");
+        JobSheet sheet = Gardens.sample("village-hall");
         check(sheet, "slip", (pdf, tags, whole) -> {
             List<List<String>> read = rows(whole);
             List<List<String>> ordered = new ArrayList<>();
@@ -176,7 +170,7 @@ class TaggedPdfTest {
 
     @Test
     void theCellsOfACourseCardAreItsTimbers() throws IOException {
-        JobSheet sheet = sheet("three-entries");
+        JobSheet sheet = Gardens.sample("three-entries");
         check(sheet, "course-cards", (pdf, tags, whole) -> {
             List<String> read = rows(whole).stream().map(row -> row.get(0) + " " + row.get(1)).toList();
             BedWork work = sheet.beds().get(0).work();
@@ -189,7 +183,7 @@ class TaggedPdfTest {
 
     @Test
     void eachLabelIsReadByItself() throws IOException {
-        JobSheet sheet = sheet("three-entries");
+        JobSheet sheet = Gardens.sample("three-entries");
         check(sheet, "labels", (pdf, tags, whole) -> {
             List<String> read = whole.all("P").stream().map(label -> unspaced(label.words())).toList();
             for (BedWork work : sheet.beds().stream().map(JobSheet.BedSheet::work).toList()) {

@@ -3,33 +3,21 @@ package lapyard.prints;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.Map;
-import java.util.stream.Stream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
-import lapyard.job.Job;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
+import lapyard.job.Gardens;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Paper is read outdoors, so no page of any sample holds type below the least size. */
 class TypeSizeTest {
-    static List<Path> samples() throws Exception {
-        try (Stream<Path> files = Files.list(Path.of("../samples"))) {
-            return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
-        }
-    }
-
     @ParameterizedTest
-    @MethodSource("samples")
-    void noPageHoldsTypeBelowTheLeastSize(Path sample) throws Exception {
-        Reading reading = GardenReader.read(Files.readString(sample));
-        List<Page> pages = Prints.pages(Prints.SET, Job.prepare(((Reading.Read) reading).garden()), PrintAsk.usual("", ""));
+    @MethodSource("lapyard.job.Gardens#samples")
+    void noPageHoldsTypeBelowTheLeastSize(String sample) throws Exception {
+        List<Page> pages = Prints.pages(Prints.SET, Gardens.sample(sample), PrintAsk.usual("", ""));
         Map<String, Integer> small = new TreeMap<>();
         int[] texts = {0};
         for (Page page : pages) {

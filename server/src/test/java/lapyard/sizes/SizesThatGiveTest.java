@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -234,7 +232,7 @@ class SizesThatGiveTest {
     @ParameterizedTest
     @ValueSource(strings = {"three-entries", "school-courtyard", "chapel-corner"})
     void everyAnswerIsAGardenThatPassesWhatItPassedBefore(String sample) throws IOException {
-        Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
+        Garden garden = Gardens.garden(Gardens.text(sample));
         Give give = new Give(-100, 60, -60, 60, 20);
         SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), List.of(new SizeLook(300, false, 16, 3)), Progress.UNHEARD, new SearchMemory(20_000_000));
         BigDecimal before = given.now().slip().total();

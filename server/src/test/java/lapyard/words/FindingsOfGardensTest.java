@@ -3,16 +3,13 @@ package lapyard.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
@@ -36,10 +33,6 @@ class FindingsOfGardensTest {
             + "|\\d+ %|[-\\d' /]+[\"']|1:\\d[\\d.]*|[A-Z]{3} [\\d.]+|[A-Z]\\w+day \\d+ \\w+ \\d{4}|\\b\\d+ [A-Z][a-z]{2}\\b|\\d+x\\d+|\\bC\\d\\d\\b");
     private static final Pattern COUNTED = Pattern.compile("(\\d+ of )?\\d+ [a-z]{3,}[a-z -]*");
     private static final Pattern FEET = Pattern.compile("\\d+'( \\d+)?( ?\\d+/\\d+)?\"?|\\d+( \\d+/\\d+)?\"|\\d+/\\d+\"");
-
-    static Stream<Path> samples() throws IOException {
-        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
-    }
 
     private static Garden garden(String text) throws Exception {
         Reading reading = GardenReader.read(text);
@@ -76,9 +69,9 @@ class FindingsOfGardensTest {
     }
 
     @ParameterizedTest
-    @MethodSource("samples")
-    void everySampleIsToldInFewShortSentencesWithUnits(Path file) throws Exception {
-        Garden garden = garden(Files.readString(file));
+    @MethodSource("lapyard.job.Gardens#samples")
+    void everySampleIsToldInFewShortSentencesWithUnits(String sample) throws Exception {
+        Garden garden = garden(Gardens.text(sample));
         List<Finding> findings = Job.prepare(garden).snags();
         Wording words = Wording.of(garden.imperial());
         noBareNumber(findings, words);
