@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import lapyard.answers.TurnQueue.Turn;
 import lapyard.drawing.PdfPage;
+import lapyard.json.JobSheetPart;
 import lapyard.json.MerchantList;
 import lapyard.json.SheetAsk;
 import lapyard.json.SiteFileJson;
@@ -110,8 +111,8 @@ public final class AnswerService {
 
     /** The part {@code order}; otherwise as {@link #jobSheet}. */
     public Answer order(GivenDocument document, SheetAsk ask) {
-        if (ask.look() == Look.FIRST && !isPrepared(document)) return first("order", document, ask.at(Look.WHOLE), (sheet, out) -> sheet.part("order", out));
-        return part(document, "order").orElseThrow();
+        if (ask.look() == Look.FIRST && !isPrepared(document)) return first("order", document, ask.at(Look.WHOLE), (sheet, out) -> sheet.part(JobSheetPart.ORDER, out));
+        return part(document, JobSheetPart.ORDER);
     }
 
     /**
@@ -192,19 +193,8 @@ public final class AnswerService {
         return "job-sheet " + ask.key() + " " + document.hash();
     }
 
-    /** Empty where the job sheet has no such part. */
-    public Optional<Answer> part(GivenDocument document, String part) {
-        // a name that nobody vouches for is no key: only parts that exist are kept
-        String key = "part " + part + " " + document.hash();
-        Optional<Answer> known = keptAnswer(key);
-        if (known.isPresent()) return known;
-        Optional<Answer> made = shared(key, kind(document), document, () -> {
-            boolean[] there = {false};
-            Answer answer = spooled(out -> there[0] = sheet(document).part(part, out));
-            return there[0] ? Optional.of(answer) : Optional.empty();
-        });
-        made.filter(Answer::isInMemory).ifPresent(answer -> kept.put(key, answer));
-        return made;
+    public Answer part(GivenDocument document, JobSheetPart part) {
+        return made("part " + part.code() + " " + document.hash(), kind(document), document, () -> spooled(out -> sheet(document).part(part, out)));
     }
 
     /** @throws Refused also if there is no such page, it does not fit or the paper is unknown */

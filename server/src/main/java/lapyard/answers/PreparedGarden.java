@@ -13,6 +13,7 @@ import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.json.JobSheetJson;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -62,13 +63,9 @@ public class PreparedGarden {
         return JobSheetJson.part("slip", sheet).toString();
     }
 
-    /**
-     * Writes one part of the job sheet as JSON, for example {@code slip}.
-     *
-     * @return false where there is no part of that name, and nothing is written
-     */
-    public boolean part(String part, OutputStream out) throws IOException {
-        return JobSheetJson.write(part, sheet, out);
+    /** Writes one part of the job sheet as JSON. */
+    public void part(JobSheetPart part, OutputStream out) throws IOException {
+        JobSheetJson.write(part, sheet, out);
     }
 
     /**

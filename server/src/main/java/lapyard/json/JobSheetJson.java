@@ -117,40 +117,36 @@ public final class JobSheetJson {
         Wire.write(new Wire.Picked(whole(sheet, ask), ask::has), words(sheet), out);
     }
 
-    /** One part as {@link #part} has it; false where there is none of that name, and nothing is written. */
-    public static boolean write(String part, JobSheet sheet, OutputStream out) throws IOException {
-        Optional<Object> shape = shape(part, sheet);
-        if (shape.isPresent()) Wire.write(shape.get(), words(sheet), out);
-        return shape.isPresent();
+    /** One part as {@link #part} has it. */
+    public static void write(JobSheetPart part, JobSheet sheet, OutputStream out) throws IOException {
+        Wire.write(shape(part, sheet), words(sheet), out);
     }
 
-    /** A part that stands in the whole, such as {@code slip}, or one that is worked out only where it is asked for, such as {@code advice}. */
+    /** @throws IllegalArgumentException where there is no part of that name */
     public static JsonNode part(String part, JobSheet sheet) {
-        return Wire.tree(shape(part, sheet).orElseThrow(), words(sheet));
+        return Wire.tree(shape(JobSheetPart.of(part), sheet), words(sheet));
     }
 
-    /** {@code take-off} is beds and paths, {@code order} slip and snags. */
-    private static Optional<Object> shape(String part, JobSheet sheet) {
+    private static Object shape(JobSheetPart part, JobSheet sheet) {
         Whole whole = whole(sheet, SheetAsk.WHOLE);
-        return Optional.ofNullable(switch (part) {
-            case "take-off" -> new TakeOff(whole.beds(), whole.paths());
-            case "cutting" -> whole.cutting();
-            case "rolls" -> whole.rolls();
-            case "slip" -> whole.slip();
-            case "snags" -> whole.snags();
-            case "order" -> new Order(whole.look(), whole.slip(), whole.snags(), whole.caution());
-            case "tally" -> whole.tally();
-            case "ground" -> whole.ground();
-            case "pegs" -> GroundJson.pegs(sheet);
-            case "sun" -> GroundJson.sun(sheet);
-            case "weekends" -> WeekendsJson.shape(sheet, Optional.of(StagingCost.of(sheet)));
-            case "advice" -> SawAdvice.of(sheet);
-            case "loads" -> Loads.of(sheet);
-            case "offers" -> MerchantOffers.of(sheet);
-            case "payments" -> Payments.of(sheet);
-            case "quote" -> quote(sheet.quote(), sheet.garden().terms().quote());
-            default -> null;
-        });
+        return switch (part) {
+            case TAKE_OFF -> new TakeOff(whole.beds(), whole.paths());
+            case CUTTING -> whole.cutting();
+            case ROLLS -> whole.rolls();
+            case SLIP -> whole.slip();
+            case SNAGS -> whole.snags();
+            case ORDER -> new Order(whole.look(), whole.slip(), whole.snags(), whole.caution());
+            case TALLY -> whole.tally();
+            case GROUND -> whole.ground();
+            case PEGS -> GroundJson.pegs(sheet);
+            case SUN -> GroundJson.sun(sheet);
+            case WEEKENDS -> WeekendsJson.shape(sheet, Optional.of(StagingCost.of(sheet)));
+            case ADVICE -> SawAdvice.of(sheet);
+            case LOADS -> Loads.of(sheet);
+            case OFFERS -> MerchantOffers.of(sheet);
+            case PAYMENTS -> Payments.of(sheet);
+            case QUOTE -> quote(sheet.quote(), sheet.garden().terms().quote());
+        };
     }
 
     private static Offer quote(Quote quote, QuoteTerms terms) {

@@ -20,6 +20,7 @@ import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfPage;
 import lapyard.json.GardenReader;
+import lapyard.json.JobSheetPart;
 import lapyard.json.MerchantList;
 import lapyard.json.SheetAsk;
 import lapyard.prints.Prints;
@@ -46,8 +47,8 @@ public record DeskResource(AnswerService answers, Solves solves) {
     @Path("api/job-sheet/{part}")
     @Consumes(MediaType.APPLICATION_JSON)
     public Response part(@PathParam("part") String part, Body body) {
-        String name = QueryParameters.word("the part", part).orElseThrow();
-        return Response.ok(SheetsResource.body(answers.part(Documents.given(body.text()), name).orElseThrow(() -> SheetsResource.noPart(name)))).build();
+        JobSheetPart asked = QueryParameters.part(part);
+        return Response.ok(SheetsResource.body(answers.part(Documents.given(body.text()), asked))).build();
     }
 
     /** The first page of a PDF as a picture for under the yard; nothing is kept. */

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.answers.GivenDocument;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.plan.BedNames;
 import lapyard.working.Look;
@@ -64,6 +65,15 @@ final class QueryParameters {
         if (text == null || text.isBlank()) return List.of();
         if (text.matches("[,\\s]+")) throw new ProblemException(400, name + " names nothing: give words with commas between, or leave it out");
         return Stream.of(text.split(",")).map(word -> word(name, word).orElse("")).toList();
+    }
+
+    /** The part of a job sheet that an address names; 404 for a name of none, with those that there are. */
+    static JobSheetPart part(String name) {
+        try {
+            return JobSheetPart.of(word("the part", name).orElseThrow());
+        } catch (IllegalArgumentException unknown) {
+            throw new ProblemException(404, unknown.getMessage());
+        }
     }
 
     /** What of a job sheet is asked for; all of the whole where nothing is said. */

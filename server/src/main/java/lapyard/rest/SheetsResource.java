@@ -25,6 +25,7 @@ import lapyard.answers.AnswerService;
 import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
 import lapyard.diagrams.Stamp;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.prints.BuyingTables;
 import lapyard.prints.PhotosAtHand;
@@ -74,14 +75,10 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
             @QueryParam("look") String look,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        String name = QueryParameters.word("the part", part).orElseThrow();
+        JobSheetPart asked = QueryParameters.part(part);
         Look looked = QueryParameters.look(look);
-        Answer output = name.equals("order") ? answers.order(given(stored), SheetAsk.WHOLE.at(looked)) : answers.part(given(stored), name).orElseThrow(() -> noPart(name));
+        Answer output = asked == JobSheetPart.ORDER ? answers.order(given(stored), SheetAsk.WHOLE.at(looked)) : answers.part(given(stored), asked);
         return answer(output, MediaType.APPLICATION_JSON, have).build();
-    }
-
-    static ProblemException noPart(String name) {
-        return new ProblemException(404, "the job sheet has no part " + name);
     }
 
     /** Sheets of one kind, or the set of all: all pages as PDF or one as SVG or PNG; those of an older revision are stamped stale. */
@@ -213,14 +210,6 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         return download(stored, file, file.endsWith(".ics")
                 ? new FileAsk(file, Optional.empty(), stored.id(), stored.saved(), Math.toIntExact(stored.revision()))
                 : FileAsk.of(file, Optional.empty()), have);
-    }
-
-    /** The weekends as the job sheet has them. */
-    @GET
-    @Path("weekends")
-    @Produces(MediaType.APPLICATION_JSON)
-    public Response weekends(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return part(id, "weekends", null, have);
     }
 
     private static OptionalDouble decimal(OptionalInt number) {

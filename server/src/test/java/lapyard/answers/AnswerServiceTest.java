@@ -18,6 +18,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.prints.PrintAsk;
 import lapyard.rest.HeldDesk;
@@ -224,7 +225,7 @@ class AnswerServiceTest {
             for (int i = 0; i < 8; i++) all.add(asked(threads, answers, new Caller("c" + i), i % 2 == 0 ? "slip" : "sheet"));
             for (Future<Answer> each : all) each.get();
             assertEquals(List.of(), answers.check(garden(1)));
-            answers.part(garden(1), "garden");
+            answers.part(garden(1), JobSheetPart.TAKE_OFF);
             assertEquals(1, prepared.get());
         } finally {
             threads.shutdownNow();
@@ -242,7 +243,7 @@ class AnswerServiceTest {
             }
         }, 2, 50, 0);
         answers.jobSheet(garden(1), SheetAsk.WHOLE);
-        answers.part(garden(1), "garden");
+        answers.part(garden(1), JobSheetPart.TAKE_OFF);
         assertEquals(1, prepared.get());
         answers.jobSheet(garden(2), SheetAsk.WHOLE);
         answers.jobSheet(garden(1), SheetAsk.WHOLE);

@@ -1,11 +1,11 @@
 package lapyard.answers;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 
 /** What a prepared garden writes, as text. */
@@ -20,7 +20,7 @@ final class Forms {
 
     static String part(PreparedGarden sheet, String part) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertTrue(sheet.part(part, out), part);
+        sheet.part(JobSheetPart.of(part), out);
         return out.toString(StandardCharsets.UTF_8);
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.plan.Finding;
 import lapyard.plan.Told;
@@ -26,7 +27,7 @@ class TallyCheckTest {
         AnswerService answers = new AnswerService(new CountedDesk(prepared), 2, 50, 16 << 20);
         assertTrue(answers.check(garden("N-2A")).stream().noneMatch(finding -> finding.weight() == Finding.Weight.STOP));
         assertTrue(answers.jobSheet(garden("N-2A"), SheetAsk.WHOLE).length() > 1000);
-        assertTrue(answers.part(garden("N-2A"), "tally").isPresent());
+        assertTrue(answers.part(garden("N-2A"), JobSheetPart.TALLY).length() > 100);
         assertEquals(1, prepared.get());
     }
 

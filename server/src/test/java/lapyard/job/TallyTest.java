@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import lapyard.cutting.SawBoard;
 import lapyard.json.GardenReader;
 import lapyard.json.JobSheetJson;
+import lapyard.json.JobSheetPart;
 import lapyard.json.TryOutJson;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
@@ -239,7 +240,7 @@ class TallyTest {
     @Test
     void whatIsBoughtIsCalledInTheGardensMeasures() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        JobSheetJson.write("tally", Gardens.sheet("{\"units\":\"imperial\",\"beds\":[" + N + "],\"tally\":{\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 2438.4\"}]}}"), out);
+        JobSheetJson.write(JobSheetPart.TALLY, Gardens.sheet("{\"units\":\"imperial\",\"beds\":[" + N + "],\"tally\":{\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 2438.4\"}]}}"), out);
         assertTrue(out.toString(StandardCharsets.UTF_8).contains("\"called\":\"board of 8'\""), out.toString(StandardCharsets.UTF_8));
     }
 

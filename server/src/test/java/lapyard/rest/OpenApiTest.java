@@ -364,7 +364,7 @@ class OpenApiTest {
                 new Call(304, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/offers.xlsx", "", "If-None-Match", "*"),
                 new Call(200, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/price-request.xlsx", ""),
                 new Call(200, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/offers.csv", ""))) calls.add(0, call);
-        for (String sheet : List.of("/weekends", "/weekends.ics", "/care.ics", "/weekends.csv", "/garden.xlsx", "/plan.dxf")) {
+        for (String sheet : List.of("/weekends.ics", "/care.ics", "/weekends.csv", "/garden.xlsx", "/plan.dxf")) {
             String operation = "get /api/gardens/{id}" + sheet;
             calls.add(0, new Call(200, operation, g + sheet, ""));
             calls.add(0, new Call(304, operation, g + sheet, "", "If-None-Match", "*"));

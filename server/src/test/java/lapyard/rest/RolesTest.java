@@ -85,7 +85,7 @@ class RolesTest {
         assertEquals(201, made.statusCode(), made::body);
         String token = json(made).path("token").asText();
         assertTrue(token.matches("share-[a-z0-9]{32}"), token);
-        for (String path : List.of("", "/job-sheet", "/job-sheet/beds", "/plan.svg", "/slip.csv"))
+        for (String path : List.of("", "/job-sheet", "/job-sheet/take-off", "/plan.svg", "/slip.csv"))
             assertEquals(200, served.get(address + path, as(token)).statusCode(), path);
         JsonNode list = json(served.get("/api/gardens", as(token)));
         assertEquals(1, list.path("total").asInt());

@@ -68,9 +68,9 @@ class SheetsHttpTest {
     void aPartOfTheJobSheetIsHandedOutAlone() throws Exception {
         String address = served.created(BED);
         assertEquals(
-                "[{\"area\":2.88}]", served.get(address + "/job-sheet/beds").body());
+                "[{\"area\":2.88}]", served.get(address + "/job-sheet/take-off").body());
         assertEquals(
-                "[{\"area\":2.88}]", served.get(address + "/job-sheet/beds").body());
+                "[{\"area\":2.88}]", served.get(address + "/job-sheet/take-off").body());
         assertEquals(1, served.desk.made.get());
     }
 

@@ -18,6 +18,7 @@ import lapyard.answers.FileAsk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.PreparedGarden;
 import lapyard.answers.Refused;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
@@ -116,10 +117,8 @@ public class SizesDesk extends GardenDesk {
         }
 
         @Override
-        public boolean part(String part, OutputStream out) throws IOException {
-            Optional<JsonNode> there = Optional.ofNullable(shown().get(part));
-            if (there.isPresent()) out.write(there.get().toString().getBytes(StandardCharsets.UTF_8));
-            return there.isPresent();
+        public void part(JobSheetPart part, OutputStream out) throws IOException {
+            out.write(shown().path(part == JobSheetPart.TAKE_OFF ? "beds" : part.code()).toString().getBytes(StandardCharsets.UTF_8));
         }
 
         @Override

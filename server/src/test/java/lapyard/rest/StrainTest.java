@@ -100,7 +100,7 @@ class StrainTest {
             List<String> gardens = new ArrayList<>();
             for (int i = 0; i < 60; i++) gardens.add(served.created(BED.replace("2400", "" + (2400 + i))));
             List<CompletableFuture<HttpResponse<String>>> waiting = gardens.stream()
-                    .map(address -> CompletableFuture.supplyAsync(() -> got(served, address + "/job-sheet/beds"), task -> new Thread(task).start()))
+                    .map(address -> CompletableFuture.supplyAsync(() -> got(served, address + "/job-sheet/take-off"), task -> new Thread(task).start()))
                     .toList();
             desk.begun.await();
             while (!served.get("/metrics").body().contains("lapyard_solves_waiting 58\n")) Thread.onSpinWait();

@@ -20,7 +20,7 @@ class WeekendsIT {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
         PlacesIT.opens(browser, "weekends");
-        JsonNode weekends = page.server().get("api/gardens/" + id + "/weekends");
+        JsonNode weekends = page.server().get("api/gardens/" + id + "/job-sheet/weekends");
         assertEquals((long) weekends.path("days").size(), browser.js("return document.querySelectorAll('lap-days .day').length"));
         browser.click("[data-key=\"day 0\"]");
         assertTrue(browser.text("[data-key=\"day open\"]").matches("(?s).*cut for (weekend|stage) 1.*"));
@@ -36,7 +36,7 @@ class WeekendsIT {
         PlacesIT.opens(browser, "weekends");
         browser.click("[data-key=\"staging cost\"]");
         browser.until("no ways to buy", "return document.querySelectorAll('staging-cost tbody tr').length === 4");
-        JsonNode cost = page.server().get("api/gardens/" + id + "/weekends").path("cost");
+        JsonNode cost = page.server().get("api/gardens/" + id + "/job-sheet/weekends").path("cost");
         assertEquals(4, cost.size());
         assertTrue(browser.text("staging-cost").contains(cost.at("/2/way").asText()));
     }
@@ -217,7 +217,7 @@ class WeekendsIT {
         assertEquals("{\"start\":\"2027-03-06\",\"days\":[\"sat\"],\"holidays\":[\"2027-03-13\"],\"hours\":4,"
                 + "\"people\":[{\"name\":\"Ada\"},{\"name\":\"Helper\",\"lifts\":false}],\"rates\":{\"cut\":6}}", crew.toString());
         assertTrue(((Number) browser.js("return document.documentElement.scrollWidth")).intValue() <= 360);
-        JsonNode days = page.server().get("api/gardens/" + id + "/weekends").path("days");
+        JsonNode days = page.server().get("api/gardens/" + id + "/job-sheet/weekends").path("days");
         assertEquals("2027-03-06", days.at("/0/date").asText());
         assertEquals("2027-03-20", days.at("/1/date").asText());
         assertEquals("Ada", days.at("/0/people/0").asText());
