@@ -136,9 +136,10 @@ final class CuttingSearch {
         }
     }
 
+    /** Nothing of a search on given boards, whose money is none. */
     private void tell() {
         long least = Math.min(moneyBound(), best.money());
-        if (best.uncut() > 0 || best.money() == toldMoney && least == toldBound) return;
+        if (known != null || best.uncut() > 0 || best.money() == toldMoney && least == toldBound) return;
         toldMoney = best.money();
         toldBound = least;
         budget.progress().reached(problem.money(toldMoney), problem.money(toldBound));
