@@ -104,6 +104,7 @@ class GroundIT {
                 + " const way = [...document.querySelectorAll('lap-snags button')].find(one => one.textContent.startsWith('Give it layers')); way?.click(); return Boolean(way)");
         page.browser().until("the layers of the path are not asked for", "return document.activeElement.dataset.key === 'paths 0 layers'");
         enters(page, "paths 0 layers", "sub-base 75; gravel 40");
+        assertEquals(0L, page.browser().js("return document.querySelectorAll('lap-paths fieldset, lap-paths [data-key^=\"add \"]').length"), "a path is one of a list beside itself");
         PlacesIT.opens(page.browser(), "sun");
         enters(page, "sun latitude", "52");
         enters(page, "sun longitude", "-1.5");

@@ -14,7 +14,7 @@ const ALL_OBJECTS = { ...OBJECTS, ...CREW_OBJECTS };
 
 /**
  * ground-form: one section of the ground or of the crew, either one thing with its fields or a list of things. Set `garden`,
- * `form`, a key of the lists or objects, where something is drawn `yard`, and to have one thing of a list without the others `only`, its place, before attaching.
+ * `form`, a key of the lists or objects, where something is drawn `yard`, and to have one thing of a list without the others `index`, its place in it, before attaching.
  */
 export class GroundForm extends GardenElement {
   #built = null;
@@ -44,7 +44,7 @@ export class GroundForm extends GardenElement {
     const { path } = this.#spec;
     const value = valueAt(this.garden.plan, path);
     if (!this.#list) return [{ thing: value ?? {}, path }];
-    return (value ?? []).map((thing, i) => ({ thing, path: [...path, i] })).filter((_, i) => i === (this.only ?? i));
+    return (value ?? []).map((thing, i) => ({ thing, path: [...path, i] })).filter((_, i) => i === (this.index ?? i));
   }
 
   #fieldsOf(thing) { return this.#spec.fields.filter(field => field.when?.(thing) ?? true); }
@@ -58,14 +58,14 @@ export class GroundForm extends GardenElement {
     this.replaceChildren(
       ...(spec.hint ? [h('p.hint', {}, spec.hint)] : []),
       ...rows,
-      ...(this.#list && this.only === undefined ? [h('button', {
+      ...(this.#list && this.index === undefined ? [h('button', {
         type: 'button', 'data-key': `add ${this.form}`, 'aria-disabled': short ? 'true' : null, onclick: () => (short ? this.say(`Add ${spec.needsBeds} beds first.`) : this.#add()),
       }, `Add a ${spec.one}`)] : []));
   }
 
   #row(thing, path, i) {
     const fields = this.#fieldsOf(thing).map(field => this.#field(field, path, i));
-    if (!this.#list || this.only !== undefined) return h('div.fields', {}, fields);
+    if (!this.#list || this.index !== undefined) return h('div.fields', {}, fields);
     const name = `${this.#spec.one} ${i + 1}`;
     return h('fieldset', { 'data-row': `${this.form} ${i}` },
       h('legend', {}, name.charAt(0).toUpperCase() + name.slice(1)),

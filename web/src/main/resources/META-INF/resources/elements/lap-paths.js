@@ -42,7 +42,7 @@ export class LapPaths extends GardenElement {
       h('div.fields', {},
         countField({ label: 'Name', mode: 'text', key: `path ${index} name`, value: path.name ?? '', oncount: ({ detail }) => this.#set(index, { name: detail || undefined }), read: readName }),
         lengthField({ label: 'Width', units, mm: width, check: widthCheck(units), key: `path ${index} width`, onlength: ({ detail }) => this.#set(index, { width: detail.mm }) })),
-      custom('ground-form', { garden: this.garden, form: 'paths', only: index }),
+      custom('ground-form', { garden: this.garden, form: 'paths', index }),
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': `path ${index} again`, onclick: () => this.#again(index) }, 'Draw it anew'),
         h('button', { type: 'button', 'data-key': `path ${index} delete`, onclick: () => this.#delete(index, called) }, 'Delete')),
