@@ -301,7 +301,8 @@ class HandsIT {
         assertTrue(browser.text("page-head").contains("example prices"));
         assertTrue(browser.text("lap-slip").contains("Path P1 has no layers"));
         browser.click("[data-key=\"to merchants\"]");
-        browser.until("the merchants do not open", "return Boolean(document.querySelector('[data-place=catalogue]'))");
+        browser.until("the prices are not in sight", "const field = document.activeElement; const { top, bottom } = field.getBoundingClientRect();"
+                + " return field.dataset.key === 'currency' && document.querySelector('[data-key^=\"row price\"]') !== null && top > 0 && bottom < innerHeight");
     }
 
     /** Codes at every zoom, and no words on others: measured as they are drawn, 60 beds. */

@@ -261,8 +261,9 @@ function openPlace(key) {
 function showField(key) {
   whenDrawn(() => page.querySelector(`[data-place] [data-key="${CSS.escape(key)}"]`), found => {
     for (let folded = found.closest('details:not([open])'); folded; folded = folded.parentElement.closest('details:not([open])')) folded.open = true;
-    (found.matches('input, select, button, summary') ? found : found.querySelector('input, select, button'))?.focus();
-    found.scrollIntoView({ block: 'center' });
+    const field = found.matches('input, select, button, summary') ? found : found.querySelector('input, select, button') ?? found;
+    field.focus();
+    field.scrollIntoView({ block: 'center' });
   });
 }
 

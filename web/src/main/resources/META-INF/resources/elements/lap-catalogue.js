@@ -187,7 +187,8 @@ export class LapCatalogue extends GardenElement {
     const { plan } = this.garden;
     const rows = priceRows(plan, this.#examples);
     const names = Object.fromEntries(suppliersOf(plan).map(one => [one.id, one.name ?? one.id]));
-    return h('section', {},
+    // its key once all that stands above it is there
+    return h('section', { 'data-key': this.#examples ? 'prices' : null },
       h('h3', {}, 'Prices'),
       rows.some(row => row.example) ? h('p.hint', {}, 'What is marked “example” is ours: write your merchant’s price over it.') : null,
       countField({ label: 'Currency', mode: 'text', key: 'currency', value: currencyOf(plan), hint: 'prices keep their numbers', read: readCurrency, oncount: ({ detail }) => this.run(payIn(detail)) }),

@@ -23,12 +23,18 @@ export class LapSlip extends GardenElement {
     this.classList.toggle('behind', this.#isBehind());
     this.rebuild(
       h('p.standing', {}, this.#standing()),
-      slip?.examplePrices && slip.lines.length ? h('p.examples', {}, 'Prices are examples of ours, not your merchant’s. ', h('button.quiet', { type: 'button', 'data-key': 'to merchants', onclick: () => this.openPlace('catalogue') }, 'Give your own')) : null,
+      slip?.examplePrices && slip.lines.length ? h('p.examples', {}, 'Prices are examples of ours, not your merchant’s. ', h('button.quiet', { type: 'button', 'data-key': 'to merchants', onclick: () => this.#toPrices() }, 'Give your own')) : null,
       slip ? bare(this.garden.plan).map(called => h('p.examples', {}, `${called} has no layers, so nothing is bought for it. `, h('button.quiet', { type: 'button', 'data-key': `to path ${called}`, onclick: () => this.openPlace('paths') }, 'Give it some'))) : null,
       slip ? this.#strip(slip) : null,
       slip ? this.#more(slip) : null,
       h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
     if (slip && reckoning.isOrdered && !reckoning.mayImprove) this.#sayTotal(slip);
+  }
+
+  /** The list of prices stands below the suppliers. */
+  #toPrices() {
+    this.openPlace('catalogue');
+    this.dispatchEvent(new CustomEvent('show-field', { detail: 'prices', bubbles: true }));
   }
 
   #said = null;

@@ -158,7 +158,7 @@ const PLACES = new Map([[GROUND, 'ground'], [BEDS, 'beds'], [MERCHANTS, 'catalog
 
 /** The very field, as its key on the page. */
 const FIELD_OF = {
-  'give-layers': 'layers',
+  'give-layers': 'layers', 'own-prices': 'prices', 'give-price': 'prices',
   'name-base': 'build base.kind', 'thinner-timber': 'build section', 'timber-thick': 'build section', 'shorter-screws': 'build screws.length', 'fitting-screws': 'build screws.length',
   'narrower-or-no-liner': 'build liner.wanted', 'bearers-closer': 'build base.bearerEvery', 'narrower-by': 'bed depth', 'move-bed': 'bed x', 'move-off-wall': 'bed y', 'less-soil': 'bed courses',
   'add-courses-and': 'bed courses', 'take-off-courses-and': 'bed courses', 'cut-width': 'bed width', 'cut-depth': 'bed depth', 'make-narrower': 'bed width', 'move-to-free-place': 'bed x',

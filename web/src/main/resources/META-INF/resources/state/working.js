@@ -87,7 +87,7 @@ const LABELS = {
   'corner.pull': 'Pull at a corner', 'corner.hold': 'Screws at a corner hold', 'slats.span': 'Slats, clear span that holds',
   'slats.use': 'Slats, strength used', 'slats.sag': 'Slats sag', 'bearers.use': 'Bearers, strength used',
   'bearers.sag': 'Bearers sag', 'bearers.load': 'Load under the bearers',
-  'path.area': 'Path, area', 'path.volume': 'Path, depth of layer', 'edging.length': 'Edging', membrane: 'Membrane',
+  'path.area': 'Path, area', 'path.volume': 'Path, all layers', 'edging.length': 'Edging', membrane: 'Membrane',
 };
 
 export function labelOf(key) {
