@@ -362,7 +362,10 @@ class BedsIT {
         Browser browser = page.browser();
         // as "start your own" of an example does
         browser.js("document.querySelector('garden-title').begin()");
-        browser.until("the gardens there are are not listed", "return document.querySelector('ul.gardens li') !== null");
+        assertEquals(List.of(), browser.js("return [...document.querySelectorAll('garden-title :is(.gardens, .finding, [data-key=copy])')].map(one => one.className)"), "other gardens are beside the new one");
+        browser.click("[data-key=\"ask no\"]");
+        browser.until("the gardens there are are not listed", "return document.querySelector('ul.gardens li') !== null && document.activeElement.dataset.key === 'start'");
+        browser.keys(Keys.ENTER);
         browser.type("[data-key=\"ask name\"]", "Back lot");
         browser.type("[data-key=\"ask depth\"]", "9500");
         for (String units : List.of("imperial", "metric", "imperial")) browser.choose("[data-key=\"ask units\"]", units);

@@ -49,20 +49,24 @@ export class GardenTitle extends GardenElement {
     this.#sayStanding(text);
   }
 
+  /** A garden that is begun has nothing to do with the one that is open, nor with others. */
   #menu() {
     return h('div.garden-menu', { 'data-key': 'garden menu' },
-      h('div.verbs', {},
-        verb('New', 'start', () => this.#ask('start'), { 'aria-expanded': String(this.#asking === 'start') }),
-        verb('Copy', 'copy', () => this.#copy()),
-        verb('Rename', 'rename', () => this.#ask('rename'), { 'aria-expanded': String(this.#asking === 'rename') }),
-        verb('Try out', 'try out', () => { this.#fold(true); this.ask('try out'); }),
-        verb('Archive', 'archive garden', () => this.dispatchEvent(new CustomEvent('archive-garden', { bubbles: true })), { title: 'Off the list; nothing else changes' }),
-        verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
-        h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.run(setState(event.target.value)) },
-          options(STATES, stateOf(this.garden.plan))),
-        h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.run(showIn(event.target.value)) },
-          options(UNITS, unitsOf(this.garden.plan)))),
-      this.#form, this.#finding(), this.#list());
+      this.#asking === 'start' ? null : this.#verbs(), this.#form, this.#asking === 'start' ? null : [this.#finding(), this.#list()]);
+  }
+
+  #verbs() {
+    return h('div.verbs', {},
+      verb('New', 'start', () => this.#ask('start')),
+      verb('Copy', 'copy', () => this.#copy()),
+      verb('Rename', 'rename', () => this.#ask('rename'), { 'aria-expanded': String(this.#asking === 'rename') }),
+      verb('Try out', 'try out', () => { this.#fold(true); this.ask('try out'); }),
+      verb('Archive', 'archive garden', () => this.dispatchEvent(new CustomEvent('archive-garden', { bubbles: true })), { title: 'Off the list; nothing else changes' }),
+      verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
+      h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.run(setState(event.target.value)) },
+        options(STATES, stateOf(this.garden.plan))),
+      h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.run(showIn(event.target.value)) },
+        options(UNITS, unitsOf(this.garden.plan))));
   }
 
   #sayStanding(text) {
