@@ -9,7 +9,6 @@ import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 import lapyard.order.Slip;
-import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 
 /** The order on paper: a sheet or more for each supplier to hand over. */
@@ -49,19 +48,15 @@ public final class SlipSheets {
                 new Column("count", 0.09, true), new Column("of", 0.27, true), new Column("for", 0.34, false),
                 new Column("each", 0.13, false), new Column("all", 0.17, true));
         for (Slip.Part part : order.lines()) {
-            List<BigDecimal> costs = SlipCsv.packCosts(part);
+            String needed = part.line().label() + ", needs " + need(part.line(), sheet);
             if (part.packs().isEmpty()) {
                 table.row(part.cost().isPresent() ? "0" : "?", part.cost().isPresent() ? "nothing" : "ask the merchant",
-                        part.line().label() + ", needs " + need(part.line(), sheet), "", cost(part.cost()));
+                        needed, "", cost(part.cost()));
             }
-            for (int i = 0; i < part.packs().size(); i++) {
-                SlipLine.PackCount pack = part.packs().get(i);
-                table.row(
-                        String.valueOf(pack.count()),
-                        pack.words(sheet.imperial),
-                        i == 0 ? part.line().label() + ", needs " + need(part.line(), sheet) : "",
-                        pack.price().map(price -> price.setScale(Math.max(price.scale(), slip.currency().getDecimalPlaces())).toPlainString()).orElse("no price"),
-                        costs.isEmpty() ? "no price" : costs.get(i).toPlainString());
+            for (Slip.Costed one : part.costed()) {
+                table.row(String.valueOf(one.pack().count()), one.pack().words(sheet.imperial), needed,
+                        cost(one.pack().price().map(price -> price.setScale(Math.max(price.scale(), slip.currency().getDecimalPlaces())))), cost(one.cost()));
+                needed = "";
             }
         }
         table.on(flow);

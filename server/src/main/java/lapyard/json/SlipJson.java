@@ -6,14 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import lapyard.job.JobSheet;
 import lapyard.job.Payments;
 import lapyard.json.Wire.IfGiven;
-import lapyard.json.Wire.Unwrapped;
 import lapyard.order.Savings;
 import lapyard.order.Slip;
-import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 import lapyard.working.Look;
 
@@ -28,8 +25,6 @@ final class SlipJson {
 
     /** {@code goods}, {@code delivery} and {@code total} as it could be bought; no way to buy bed by bed costs under {@code lowerBound}. */
     private record BedByBed(BigDecimal goods, BigDecimal delivery, BigDecimal total, BigDecimal lowerBound, boolean proven) {}
-
-    private record Pack(@Unwrapped SlipLine.PackCount bought, Optional<BigDecimal> cost) {}
 
     private record Share(String owner, BigDecimal cost, @IfGiven OptionalDouble areaM2,
             @IfGiven Optional<BigDecimal> perM2, List<Cost> lines) {}
@@ -61,11 +56,5 @@ final class SlipJson {
         Optional<BigDecimal> perM2 = areaM2 > 0
                 ? Optional.of(share.cost().divide(BigDecimal.valueOf(areaM2), decimals, RoundingMode.HALF_UP)) : Optional.empty();
         return new Share(share.owner(), share.cost(), areaM2 > 0 ? OptionalDouble.of(areaM2) : OptionalDouble.empty(), perM2, lines);
-    }
-
-    static List<?> packs(Slip.Part part) {
-        List<BigDecimal> costs = SlipCsv.packCosts(part);
-        return IntStream.range(0, part.packs().size())
-                .mapToObj(i -> new Pack(part.packs().get(i), costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)))).toList();
     }
 }

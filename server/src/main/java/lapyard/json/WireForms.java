@@ -140,7 +140,8 @@ final class WireForms<T> {
                 .without("supplier").called("of", "supplier")
                 .first("of", "name", "leadDays", "validUntil", "goods", "charge", "total", "tax", "taxRate", "atLeast", "freeOver", "shortOfFree");
         of(Slip.Part.class).also("item", part -> part.line().item()).also("label", part -> part.line().label()).without("line", "packs")
-                .also("packs", SlipJson::packs).first("item", "label", "packs");
+                .also("packs", Slip.Part::costed).first("item", "label", "packs");
+        of(Slip.Costed.class).unwrapped("pack");
         of(Quote.Line.class).only("what").also("cost", line -> line.priced() ? line.cost() : null).also("price", line -> line.priced() ? line.price() : null);
         // of whether a bed stands
         of(Standing.class).without("bed", "notDesigned").also("caution", standing -> Standing.CAUTION)

@@ -1,6 +1,8 @@
 package lapyard.order;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -79,5 +81,21 @@ public record Slip(
         public Part {
             packs = List.copyOf(packs);
         }
+
+        /** Each pack with its cost, rounded so that they add up to the part. */
+        public List<Costed> costed() {
+            List<Costed> costed = new ArrayList<>();
+            Optional<BigDecimal> left = cost;
+            for (SlipLine.PackCount pack : packs) {
+                boolean last = costed.size() + 1 == packs.size();
+                Optional<BigDecimal> own = left.map(rest -> last ? rest : pack.cost().orElse(BigDecimal.ZERO).setScale(rest.scale(), RoundingMode.HALF_UP));
+                left = left.map(rest -> rest.subtract(own.get()));
+                costed.add(new Costed(pack, own));
+            }
+            return costed;
+        }
     }
+
+    /** {@code cost} is empty where the part has no price. */
+    public record Costed(SlipLine.PackCount pack, Optional<BigDecimal> cost) {}
 }

@@ -2,10 +2,8 @@ package lapyard.order;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -78,31 +76,14 @@ public final class SlipCsv {
             for (Slip.Part part : order.lines()) {
                 SlipLine line = part.line();
                 if (part.packs().isEmpty()) rows.printRecord(Csv.safe(line.item()), Csv.safe(line.label()), "", "", "", plain(part.cost()));
-                List<BigDecimal> costs = packCosts(part);
-                for (int i = 0; i < part.packs().size(); i++) {
-                    SlipLine.PackCount pack = part.packs().get(i);
-                    rows.printRecord(Csv.safe(line.item()), Csv.safe(line.label()), Csv.safe(pack.words(imperial)), pack.count(), plain(pack.price()),
-                            costs.isEmpty() ? "" : costs.get(i).toPlainString());
+                for (Slip.Costed one : part.costed()) {
+                    rows.printRecord(Csv.safe(line.item()), Csv.safe(line.label()), Csv.safe(one.pack().words(imperial)), one.pack().count(),
+                            plain(one.pack().price()), plain(one.cost()));
                 }
             }
             if (order.charge().signum() > 0) rows.printRecord("delivery", "", "", "", "", order.charge().toPlainString());
             rows.printRecord("total", order.atLeast() ? "at least" : "", currency, "", "", order.total().toPlainString());
         }, ONE_ORDER);
-    }
-
-    /** The cost of each pack of a part, rounded so that they add up to the part; empty where it has no price. */
-    public static List<BigDecimal> packCosts(Slip.Part part) {
-        if (part.cost().isEmpty()) return List.of();
-        List<BigDecimal> costs = new java.util.ArrayList<>();
-        BigDecimal left = part.cost().get();
-        for (SlipLine.PackCount pack : part.packs()) {
-            BigDecimal cost = costs.size() + 1 == part.packs().size()
-                    ? left
-                    : pack.cost().orElse(BigDecimal.ZERO).setScale(left.scale(), RoundingMode.HALF_UP);
-            costs.add(cost);
-            left = left.subtract(cost);
-        }
-        return costs;
     }
 
     private static String plain(Optional<BigDecimal> amount) {

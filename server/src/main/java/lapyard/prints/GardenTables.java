@@ -6,7 +6,6 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lapyard.catalogue.TradeName;
 import lapyard.cutting.SawBoard;
 import lapyard.exchange.Table;
@@ -20,7 +19,6 @@ import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Ordering;
 import lapyard.order.Slip;
-import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import lapyard.weekends.Weekends;
@@ -85,12 +83,12 @@ public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) 
         Cell supplier = Cell.of(order.supplier().name());
         if (part.packs().isEmpty())
             table.row(supplier, Cell.of(line.label()), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, Cell.of(part.cost()), need, unit);
-        List<BigDecimal> costs = SlipCsv.packCosts(part);
-        for (int i = 0; i < part.packs().size(); i++) {
-            SlipLine.PackCount pack = part.packs().get(i);
-            Optional<BigDecimal> cost = costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i));
+        for (Slip.Costed one : part.costed()) {
+            SlipLine.PackCount pack = one.pack();
             table.row(supplier, Cell.of(line.label()), Cell.of(pack.words(imperial)), Cell.of(pack.count()), Cell.of(pack.price()),
-                    cost.map(paid -> cost(pack, paid)).orElse(Cell.NOTHING), i == 0 ? need : Cell.NOTHING, i == 0 ? unit : Cell.NOTHING);
+                    one.cost().map(paid -> cost(pack, paid)).orElse(Cell.NOTHING), need, unit);
+            need = Cell.NOTHING;
+            unit = Cell.NOTHING;
         }
     }
 
