@@ -37,6 +37,11 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         Form(String code) {
             this.code = code;
         }
+
+        /** Amounts of a currency with so many decimals: 0 for JPY, 2 for GBP, 3 for KWD (ISO 4217). */
+        public static Form money(int decimals) {
+            return decimals == 0 ? MONEY_WHOLE : decimals == 3 ? THREE_DECIMALS : MONEY;
+        }
     }
 
     /** One cell; a reader of the file can tell number, date and text apart. */
@@ -57,6 +62,10 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
 
         static Cell of(Optional<BigDecimal> number) {
             return number.map(Cell::of).orElse(NOTHING);
+        }
+
+        static Cell day(Optional<LocalDate> date) {
+            return date.<Cell>map(Day::new).orElse(NOTHING);
         }
     }
 

@@ -58,7 +58,7 @@ public final class BuyingTables {
                 Column.text("Item", 16), Column.text("Description", 34), new Column("Thickness mm", Form.ONE_DECIMAL, 11), new Column("Height mm", Form.ONE_DECIMAL, 11),
                 new Column("Length mm", Form.ONE_DECIMAL, 11), new Column("Width mm", Form.ONE_DECIMAL, 11), Column.text("Pack", 20), new Column("Content", Form.THREE_DECIMALS, 10),
                 Column.text("Unit", 8), new Column("Count", Form.THREE_DECIMALS, 9), Column.text("Price is for", 11), Column.text("In all", 12), Column.text("Needed by", 14), Column.text("Currency", 9),
-                new Column("Price", Form.MONEY, 11)));
+                new Column("Price", Form.money(sheet.slip().currency().getDecimalPlaces()), 11)));
         for (PriceRequest.Row row : request.rows()) {
             PriceRequest.Size size = row.size();
             String description = row.label() +  (imperial && size.lengthMm().isPresent() ? ", " + Length.written(size.lengthMm().getAsDouble(), true) : "");
@@ -91,8 +91,7 @@ public final class BuyingTables {
     /** A column a merchant, one row a line of the slip; goods, delivery and total below. */
     private static Table offers(JobSheet sheet) {
         MerchantOffers offers = MerchantOffers.of(sheet);
-        int decimals = offers.best().currency().getDecimalPlaces();
-        Form money = decimals == 0 ? Form.MONEY_WHOLE : Form.MONEY;
+        Form money = Form.money(offers.best().currency().getDecimalPlaces());
         List<Column> columns = new ArrayList<>(List.of(Column.text("Goods", 34), new Column("Needed", Form.THREE_DECIMALS, 11), Column.text("Unit", 10)));
         offers.merchants().forEach(one -> columns.add(new Column(one.supplier().name(), money, 14)));
         columns.add(new Column("Best split", money, 14));
@@ -122,11 +121,11 @@ public final class BuyingTables {
     private static List<Table> payments(JobSheet sheet) {
         Payments payments = Payments.of(sheet);
         String code = payments.currency().getCode();
-        Form money = payments.currency().getDecimalPlaces() == 0 ? Form.MONEY_WHOLE : Form.MONEY;
+        Form money = Form.money(payments.currency().getDecimalPlaces());
         Table dues = new Table("Payments", Prints.title(sheet, "what to pay when, " + code + (payments.atLeast() ? ", at least: something has no price" : "")), List.of(
                 new Column("Date", Form.DATE, 12), Column.text("When", 24), Column.text("To", 24), Column.text("For", 26), new Column("Amount " + code, money, 14)));
         for (Payments.Due due : payments.dues()) {
-            dues.row(due.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING), Cell.of(due.date().isPresent() ? "" : OfficePrint.when(due)), Cell.of(due.supplier().name()),
+            dues.row(Cell.day(due.date()), Cell.of(due.date().isPresent() ? "" : OfficePrint.when(due)), Cell.of(due.supplier().name()),
                     Cell.of(due.what().words), Cell.of(due.amount()));
         }
         dues.sums(2, 4);

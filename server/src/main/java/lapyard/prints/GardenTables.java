@@ -52,8 +52,7 @@ public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) 
     /** One row a pack; each supplier's goods and delivery add up to its order, the orders to the total. */
     private Table slip() {
         Slip slip = sheet.slip();
-        int decimals = slip.currency().getDecimalPlaces();
-        Form money = decimals == 0 ? Form.MONEY_WHOLE : Form.MONEY;
+        Form money = Form.money(slip.currency().getDecimalPlaces());
         String code = slip.currency().getCode();
         Table table = new Table("Slip", title("slip, " + code + (slip.atLeast() ? ", at least: something has no price" : "")), List.of(
                 Column.text("Supplier", 20), Column.text("Goods", 34), Column.text("Pack", 24), new Column("Count", Form.WHOLE, 8),
@@ -153,7 +152,7 @@ public record GardenTables(JobSheet sheet, boolean imperial, String lengthUnit) 
                 new Column("To", Form.TIME, 8), Column.text("Where", 14), Column.text("Task", 44), Column.text("People", 14), new Column("Minutes", Form.WHOLE, 9)));
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
         for (Weekends.Day day : sheet.weekends().days()) {
-            Cell date = day.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING);
+            Cell date = Cell.day(day.date());
             for (Weekends.Part part : day.parts()) {
                 Weekends.Task task = tasks.get(part.task());
                 table.row(Cell.of(day.weekend()), Cell.of(day.number() + 1), date, new Table.Clock(begin.plusMinutes(part.fromMinute())),

@@ -11,14 +11,17 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import lapyard.exchange.XlsxWriter;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.order.Slip;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
@@ -26,6 +29,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The workbook as Apache POI reads and reckons it, which did not write it. */
@@ -69,6 +73,18 @@ class GardenTablesTest {
             assertEquals(CellType.FORMULA, last.getCell(5).getCellType());
             assertEquals(slip.total().setScale(decimals), money(reckon, last.getCell(5), decimals));
             assertEquals(slip.orders().stream().filter(one -> !one.lines().isEmpty()).count(), orders);
+        }
+    }
+
+    /** ISO 4217: the yen has no smaller unit, a pound 100 pence, a dinar of Kuwait 1000 fils; shown by POI's own formatter. */
+    @ParameterizedTest
+    @CsvSource({"JPY,'1,234'", "GBP,'1,234.00'", "KWD,'1,234.000'"})
+    void amountsShowTheDecimalsOfTheirCurrency(String currency, String shown) throws Exception {
+        JobSheet sheet = Gardens.sheet("{\"currency\":\"" + currency + "\",\"beds\":[{\"width\":2400,\"depth\":1200}],"
+                + "\"catalogue\":{\"packs\":[{\"item\":\"finish\",\"packs\":[{\"name\":\"drum\",\"content\":1000,\"price\":1234}]}]}}");
+        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook(sheet)))) {
+            Row box = StreamSupport.stream(book.getSheet("Slip").spliterator(), false).filter(row -> text(row, 2).equals("drum")).findFirst().orElseThrow();
+            assertEquals(shown, new DataFormatter(Locale.ROOT).formatCellValue(box.getCell(4)));
         }
     }
 
