@@ -52,7 +52,7 @@ final class Filling {
         int[] left = demand.clone();
         int[] boards = supply.clone();
         Solution solution = new Solution(problem);
-        int[] wanted = Arrays.stream(byWeight).filter(i -> left[i] > 0).toArray();
+        int[] wanted = byWeight.clone();
         int wants = wanted.length;
         for (int at = 0; at < leads.length; ) {
             int lead = leads[at];
@@ -137,7 +137,6 @@ final class Filling {
             int i = wanted[at];
             if (problem.weight[i] > room || problem.stockFaces[stock] < problem.itemFaces[i]) continue;
             int here = Math.min(left[i] - copies[i], room / problem.weight[i]);
-            if (here <= 0) continue;
             copies[i] += here;
             room -= here * problem.weight[i];
         }
