@@ -1,11 +1,8 @@
 package lapyard.cli;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +19,7 @@ import lapyard.drawing.Page;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.json.JobSheetJson;
+import lapyard.json.JobSheetPart;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.CannotAnswer;
@@ -75,15 +73,17 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
                 attempt(set, strict, refused, () -> folder.put(set + ".pdf", out -> Prints.set(set, sheet, ask, laid, out, this::pages)));
         }
         if (names.contains("care")) file("care.ics");
-        Optional<ObjectNode> data = names.contains(DATA) ? Optional.of(JobSheetJson.of(sheet)) : Optional.empty();
-        if (names.contains("slip")) slip(data.map(json -> json.path("slip")).orElseGet(() -> JobSheetJson.part("slip", sheet)));
+        if (names.contains("slip")) slip();
         if (names.contains("weekends")) {
             file("weekends.csv");
             file("weekends.ics");
         }
         if (names.contains(TABLES)) file("garden.xlsx");
         if (names.contains(DRAWING)) file("plan.dxf");
-        if (data.isPresent()) data(data.get(), names.contains("office"));
+        if (names.contains(DATA)) {
+            progress.accept("job-sheet.json");
+            folder.put("job-sheet.json", out -> JobSheetJson.file(sheet, names.contains("office"), out));
+        }
         return refused;
     }
 
@@ -137,32 +137,15 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         }
     }
 
-    private void slip(JsonNode json) throws IOException {
+    private void slip() throws IOException {
         file("slip.csv");
         for (Slip.Order order : sheet.slip().orders()) {
             if (!order.supplier().id().isEmpty()) {
-                text("slip-" + order.supplier().id() + ".csv", SlipCsv.write(order, sheet.slip().currency().getCode(), sheet.garden().imperial()));
+                String text = SlipCsv.write(order, sheet.slip().currency().getCode(), sheet.garden().imperial());
+                folder.put("slip-" + order.supplier().id() + ".csv", out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
             }
         }
-        text("slip.json", JobSheetJson.text(json));
-    }
-
-    /**
-     * @param json   the job sheet
-     * @param advice whether it holds what only the office needs and takes a search of its own
-     */
-    private void data(ObjectNode json, boolean advice) throws IOException {
-        progress.accept("job-sheet.json");
-        List<String> beside = new ArrayList<>(List.of("weekends"));
-        if (advice) beside.add("advice");
-        beside.add("loads");
-        if (sheet.garden().terms().quote().given()) beside.add("quote");
-        beside.forEach(part -> json.set(part, JobSheetJson.part(part, sheet)));
-        text("job-sheet.json", JobSheetJson.text(json));
-    }
-
-    private void text(String file, String text) throws IOException {
-        folder.put(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        folder.put("slip.json", out -> JobSheetJson.file(JobSheetPart.SLIP, sheet, out));
     }
 
     private void pages(int done) {

@@ -78,6 +78,9 @@ public final class JobSheetJson {
      */
     private record Search(String of, @Exact BigDecimal cost, @Exact BigDecimal lowerBound, boolean proven, Optional<String> unit) {}
 
+    /** The whole with what is worked out for a file of it alone. */
+    private record Filed(@Unwrapped Wire.Picked whole, @IfGiven Optional<Later> advice, Later loads, @IfGiven Optional<Later> quote) {}
+
     private record TakeOff(Iterator<BedShape> beds, List<JobSheet.PathSheet> paths) {}
 
     private record Order(@IfGiven Optional<Look> look, Later slip, List<Finding> snags, @IfGiven Optional<String> caution) {}
@@ -103,10 +106,6 @@ public final class JobSheetJson {
 
     private record Lacking(@To(3) double length, int count) {}
 
-    public static ObjectNode of(JobSheet sheet) {
-        return Wire.of(new Wire.Picked(whole(sheet, SheetAsk.WHOLE), SheetAsk.WHOLE::has), words(sheet));
-    }
-
     /** The parts that a job sheet has under their own names. */
     static List<String> names() {
         return Stream.of(Whole.class.getRecordComponents()).map(RecordComponent::getName).filter(name -> !name.equals("caution") && !name.equals("look")).toList();
@@ -114,7 +113,25 @@ public final class JobSheetJson {
 
     /** What is asked for, written bed by bed, so that it takes little beside the job sheet. */
     public static void write(JobSheet sheet, SheetAsk ask, OutputStream out) throws IOException {
-        Wire.write(new Wire.Picked(whole(sheet, ask), ask::has), words(sheet), out);
+        Wire.write(new Wire.Picked(whole(sheet, ask, Optional.empty()), ask::has), words(sheet), out);
+    }
+
+    /**
+     * The whole as a file to read, with loads, what staging costs, and the quote where its terms are given.
+     *
+     * @param advice whether it holds what only the office needs and takes a search of its own
+     */
+    public static void file(JobSheet sheet, boolean advice, OutputStream out) throws IOException {
+        QuoteTerms terms = sheet.garden().terms().quote();
+        Wire.print(new Filed(
+                new Wire.Picked(whole(sheet, SheetAsk.WHOLE, Optional.of(StagingCost.of(sheet))), SheetAsk.WHOLE::has),
+                advice ? Optional.of(new Later(() -> SawAdvice.of(sheet))) : Optional.empty(), new Later(() -> Loads.of(sheet)),
+                terms.given() ? Optional.of(new Later(() -> quote(sheet.quote(), terms))) : Optional.empty()), words(sheet), out);
+    }
+
+    /** One part as a file to read. */
+    public static void file(JobSheetPart part, JobSheet sheet, OutputStream out) throws IOException {
+        Wire.print(shape(part, sheet), words(sheet), out);
     }
 
     /** One part as {@link #part} has it. */
@@ -128,7 +145,7 @@ public final class JobSheetJson {
     }
 
     private static Object shape(JobSheetPart part, JobSheet sheet) {
-        Whole whole = whole(sheet, SheetAsk.WHOLE);
+        Whole whole = whole(sheet, SheetAsk.WHOLE, Optional.empty());
         return switch (part) {
             case TAKE_OFF -> new TakeOff(whole.beds(), whole.paths());
             case CUTTING -> whole.cutting();
@@ -163,14 +180,14 @@ public final class JobSheetJson {
         return Wording.of(sheet.garden().imperial());
     }
 
-    private static Whole whole(JobSheet sheet, SheetAsk ask) {
+    private static Whole whole(JobSheet sheet, SheetAsk ask, Optional<List<StagingCost.Way>> staging) {
         return new Whole(
                 sheet.garden().name(), Optional.of(sheet.look()).filter(Look.FIRST::equals), new Later(() -> GroundJson.of(sheet)),
                 sheet.beds().stream().map(JobSheetJson::fromAbove).iterator(), beds(sheet, ask),
                 sheet.paths(),
                 cuttings(sheet, sheet.cutting()), cuttings(sheet, sheet.strips()),
                 sheet.rolls(), new Later(() -> searches(sheet)),
-                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet, Optional.empty())), new Later(() -> tally(sheet)),
+                new Later(() -> SlipJson.of(sheet)), new Later(() -> WeekendsJson.shape(sheet, staging)), new Later(() -> tally(sheet)),
                 sheet.snags(), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack(),
                 sheet.provenance(), sheet.cautions(), sheet.garden().defaulted());

@@ -181,7 +181,16 @@ final class Wire {
 
     /** As {@link #of}, as text in UTF-8 and without its tree; where it fails, what was not yet written stays so. */
     static void write(Object shape, Wording words, OutputStream out) throws IOException {
-        JsonGenerator json = MAPPER.createGenerator(out);
+        write(shape, words, MAPPER.createGenerator(out));
+    }
+
+    /** The same with each field on a line, as files have it. */
+    static void print(Object shape, Wording words, OutputStream out) throws IOException {
+        write(shape, words, MAPPER.createGenerator(out).useDefaultPrettyPrinter());
+        out.write('\n');
+    }
+
+    private static void write(Object shape, Wording words, JsonGenerator json) throws IOException {
         new Writing(json, words).put(shape, PLAIN);
         json.close();
     }
@@ -271,10 +280,14 @@ final class Wire {
             else if (value instanceof Finding finding) put(FindingsJson.shown(finding, words), PLAIN);
             else if (value instanceof Record whole) {
                 json.writeStartObject();
-                if (whole instanceof Picked picked) putParts(picked.whole(), picked.names());
-                else putParts(whole, name -> true);
+                putParts(whole);
                 json.writeEndObject();
             } else throw new IllegalArgumentException("no form is known for " + value.getClass());
+        }
+
+        private void putParts(Record whole) throws IOException {
+            if (whole instanceof Picked picked) putParts(picked.whole(), picked.names());
+            else putParts(whole, name -> true);
         }
 
         private void putParts(Record whole, Predicate<String> names) throws IOException {
@@ -282,7 +295,7 @@ final class Wire {
                 if (!names.test(part.of())) continue;
                 Object value = part.value().apply(whole, words);
                 if (part.unwrapped()) {
-                    putParts((Record) value, name -> true);
+                    putParts((Record) value);
                 } else if (!part.ifGiven() || !empty(value)) {
                     json.writeFieldName(part.name());
                     put(value, part.form());

@@ -3,15 +3,22 @@ package lapyard.answers;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.job.Gardens;
 import lapyard.json.JobSheetJson;
+import lapyard.json.JobSheetPart;
 import lapyard.json.SheetAsk;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
@@ -20,16 +27,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A job sheet goes out bed by bed: the same text as its tree has, without the tree. */
+/** A job sheet goes out bed by bed, and whoever makes it asks whether it is still wanted. */
 class WrittenAsItIsMadeTest {
     private static final GardenDesk DESK = new GardenDesk();
+    private static final JsonMapper EXACT = JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .nodeFactory(JsonNodeFactory.withExactBigDecimals(true)).configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false).build();
 
     @ParameterizedTest
     @ValueSource(strings = {"village-hall", "lock-keepers-yard", "chapel-corner"})
-    void theTextIsThatOfTheTree(String sample) throws IOException {
+    void aPartIsAsItStandsInTheWhole(String sample) throws IOException {
         PreparedGarden sheet = DESK.prepare(GivenDocument.of(Gardens.text(sample)));
         String text = Forms.jobSheet(sheet);
-        assertEquals(JobSheetJson.of(sheet.sheet()).toString(), text);
         JsonNode whole = new JsonMapper().readTree(text);
         for (String part : List.of("take-off", "cutting", "rolls", "slip", "snags", "order", "tally", "ground")) {
             JsonNode written = new JsonMapper().readTree(Forms.part(sheet, part));
@@ -37,6 +45,26 @@ class WrittenAsItIsMadeTest {
             else if (part.equals("order")) written.properties().forEach(one -> assertEquals(whole.get(one.getKey()), one.getValue(), one.getKey()));
             else assertEquals(whole.get(part), written, part);
         }
+    }
+
+    /** A field to a line, and an end of the last; weekends with what staging costs, as they are by themselves. */
+    @ParameterizedTest
+    @ValueSource(strings = {"village-hall", "terrace-feet"})
+    void aFileHoldsTheWholeAndWhatIsWorkedOutForItAlone(String sample) throws IOException {
+        PreparedGarden sheet = DESK.prepare(GivenDocument.of(Gardens.text(sample)));
+        ObjectNode wanted = (ObjectNode) EXACT.readTree(Forms.jobSheet(sheet));
+        for (String part : List.of("weekends", "advice", "loads")) wanted.set(part, EXACT.readTree(Forms.part(sheet, part)));
+        if (sheet.sheet().garden().terms().quote().given()) wanted.set("quote", EXACT.readTree(Forms.part(sheet, "quote")));
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        JobSheetJson.file(sheet.sheet(), true, file);
+        assertEquals(wanted.toPrettyString() + "\n", file.toString(StandardCharsets.UTF_8));
+        file.reset();
+        JobSheetJson.file(sheet.sheet(), false, file);
+        wanted.remove("advice");
+        assertEquals(wanted.toPrettyString() + "\n", file.toString(StandardCharsets.UTF_8));
+        file.reset();
+        JobSheetJson.file(JobSheetPart.SLIP, sheet.sheet(), file);
+        assertEquals(wanted.get("slip").toPrettyString() + "\n", file.toString(StandardCharsets.UTF_8));
     }
 
     /** Of 60 alike beds: once the first bytes are out nobody waits any more, and hardly more is written. */

@@ -44,7 +44,7 @@ class BedByBedTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void everyPlaceTellsTheSlipsFigure(long seed) throws Exception {
         JobSheet sheet = Gardens.sheet(garden(seed, seed % 2 == 0));
-        JsonNode all = JobSheetJson.of(sheet);
+        JsonNode all = Written.whole(sheet);
         for (String part : List.of("cutting", "strips")) {
             assertTrue(all.path(part).size() > 0, part);
             for (JsonNode cutting : all.path(part)) {

@@ -28,8 +28,8 @@ class FirstLookTest {
         return Job.prepare(garden, what -> Progress.UNHEARD, look, memory);
     }
 
-    private static String json(JobSheet sheet) {
-        return JobSheetJson.of(sheet).toString().replaceAll("\"seconds\":[-0-9.E]+", "");
+    private static String json(JobSheet sheet) throws IOException {
+        return Written.whole(sheet).toString().replaceAll("\"seconds\":[-0-9.E]+", "");
     }
 
     @ParameterizedTest
@@ -48,8 +48,8 @@ class FirstLookTest {
     @Test
     void whatOnlyTheWholeKnowsIsLeftOut() throws IOException {
         Garden garden = Gardens.garden(Gardens.text("village-hall"));
-        JsonNode first = JobSheetJson.of(sheet(garden, Look.FIRST, new SearchMemory(BYTES)));
-        JsonNode whole = JobSheetJson.of(sheet(garden, Look.WHOLE, new SearchMemory(BYTES)));
+        JsonNode first = Written.whole(sheet(garden, Look.FIRST, new SearchMemory(BYTES)));
+        JsonNode whole = Written.whole(sheet(garden, Look.WHOLE, new SearchMemory(BYTES)));
         assertEquals("first", first.path("look").asText());
         assertTrue(whole.path("look").isMissingNode());
         assertTrue(whole.at("/slip/saved").isTextual() && whole.at("/slip/savings").size() > 0 && whole.at("/slip/bedByBed").isObject());
@@ -68,7 +68,7 @@ class FirstLookTest {
 
     /** The more is remembered of the garden before a change, the less a first look at the changed one is off. */
     @Test
-    void wallsThatDidNotChangeAreJoinedAsTheLastWholePlanJoinedThem() {
+    void wallsThatDidNotChangeAreJoinedAsTheLastWholePlanJoinedThem() throws IOException {
         Random random = new Random(735);
         BigDecimal known = BigDecimal.ZERO;
         BigDecimal unknown = BigDecimal.ZERO;

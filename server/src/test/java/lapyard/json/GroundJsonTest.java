@@ -22,7 +22,7 @@ class GroundJsonTest {
 
     @Test
     void theJobSheetCarriesTheGround() throws Exception {
-        ObjectNode ground = (ObjectNode) JobSheetJson.of(sample()).get("ground");
+        ObjectNode ground = (ObjectNode) Written.whole(sample()).get("ground");
         assertEquals(5, ground.at("/survey/corners").size());
         assertEquals(300, ground.at("/usual/clearances/cover").asInt());
         assertEquals(915, ground.at("/usual/standards/ada-2010/path").asInt());

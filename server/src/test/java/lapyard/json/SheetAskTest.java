@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -22,10 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is asked for of a job sheet is what the whole has, and nothing else. */
 class SheetAskTest {
     private static JsonNode written(JobSheet sheet, List<String> parts, Optional<String> bed) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            JobSheetJson.write(sheet, SheetAsk.of(parts, bed), out);
-            return new JsonMapper().readTree(out.toByteArray());
+            return Written.part(sheet, SheetAsk.of(parts, bed));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
