@@ -55,6 +55,7 @@ class LauncherTest {
         List<String> given = run(folder, "sh", "a b/bin/lapyard", command, "a garden.json").out().lines().toList();
 
         assertEquals(!second, given.contains("-XX:TieredStopAtLevel=1"), given::toString);
+        assertEquals(!second, given.contains("-XX:TLABSize=64k"), given::toString);
         assertEquals(bounded, given.contains("-Xmx256m"), given::toString);
         assertEquals(bounded, given.stream().anyMatch(each -> each.startsWith("-XX:CompileThresholdScaling=0.")), given::toString);
         assertTrue(given.contains("-XX:SharedArchiveFile=" + lib.resolve("lapyard.jsa")), given::toString);
