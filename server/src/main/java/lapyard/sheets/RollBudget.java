@@ -17,6 +17,7 @@ final class RollBudget {
     private static final double CLOCK_SLACK = 1.3;
 
     private static final Duration MOST_TIME = Duration.ofDays(1);
+    private static final long UNTIMED = Long.MAX_VALUE / 4;
 
     private final RollBudget whole;
     private final Progress progress;
@@ -31,7 +32,7 @@ final class RollBudget {
         this.startNanos = System.nanoTime();
         boolean timed = effort.limit().compareTo(MOST_TIME) <= 0;
         // far above any share of it that a clock could reach
-        this.limitNanos = timed ? effort.limit().toNanos() : Long.MAX_VALUE / 4;
+        this.limitNanos = timed ? effort.limit().toNanos() : UNTIMED;
         long worthOfTime = (long) ((timed ? effort.limit() : MOST_TIME).toNanos() / 1e9 * STEPS_PER_SECOND);
         this.operations = Math.min(effort.steps(), worthOfTime) * OPERATIONS_PER_STEP;
     }
@@ -70,6 +71,11 @@ final class RollBudget {
 
     long left() {
         return timeIsUp ? 0 : Math.max(0, operations);
+    }
+
+    /** Whether the clock may end it before its steps do. */
+    boolean timed() {
+        return limitNanos < UNTIMED;
     }
 
     Progress progress() {

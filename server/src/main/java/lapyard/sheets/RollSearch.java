@@ -43,6 +43,8 @@ final class RollSearch {
 
     /** The share of the work that a look at all layouts within a length may take besides. */
     private static final double WITHIN_SHARE = 0.5;
+    /** The same for prices, in a long search that no clock ends. */
+    private static final double PRICES_SHARE = 3.0;
     /** The share of the work that a look at all layouts of any length may take: of a long search, a quick one, and one that may look within a length. */
     private static final double LONG_SMALL_SHARE = 0.6;
     private static final double SMALL_SHARE = 0.9;
@@ -184,6 +186,7 @@ final class RollSearch {
         // besides, so that what bands find without lanes is found with them too
         RollBudget forLanes = part.besides(beamed && quick() ? LANES_AFTER_BEAM : LANES_SHARE);
         RollBudget forAll = part.besides(WITHIN_SHARE);
+        RollBudget forPrices = part.besides(PRICES_SHARE);
         RollBudget forBeam = quick() ? part.besides(BEAM_SHARE) : part.share(LONG_BEAM_SHARE);
         for (RollJob.Roll roll : order) {
             if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins && best.area == job.area()) continue;
@@ -192,7 +195,7 @@ final class RollSearch {
         }
         alone.sort(Comparator.comparing(Start::layout));
         if (beamed) beams(alone, forBeam);
-        allWithin(forAll);
+        allWithin(forAll, forPrices);
         if (laned) lanes(alone, forLanes);
         boolean mixing = job.rolls.size() > 1 || job.rolls.get(0).longest() != RollJob.NO_LIMIT;
         for (int i = 0; i < alone.size() && !done() && !part.over(); i++) {
@@ -209,18 +212,21 @@ final class RollSearch {
     }
 
     /**
-     * Looks at all layouts by straight cuts within the least length that is not ruled out, and so on step by step: until one is found,
-     * which then is proved, or the best is.
+     * Looks at all layouts by straight cuts within the least length that is not ruled out, or rules it out by prices, and so on step by
+     * step: until a layout is found, which then is proved, or the best is.
      */
-    private void allWithin(RollBudget part) {
+    private void allWithin(RollBudget part, RollBudget forPrices) {
         if (!within || best.area != job.area()) return;
         RollJob.Roll roll = job.rolls.get(0);
         CutWithin all = CutWithin.of(job, Math.max(roll.width(), job.unitsIn(roll, best.coins / roll.stepCoins())), part);
-        while (all != null && !done() && !part.over()) {
+        while (!done()) {
             // several runs laid end to end take no more steps than apart
-            Block found = all.fit(roll.width(), job.unitsIn(roll, bound / roll.stepCoins()));
+            long length = job.unitsIn(roll, bound / roll.stepCoins());
+            boolean look = all != null && !part.over();
+            Block found = look ? all.fit(roll.width(), length) : null;
             if (found != null && found.height <= roll.longest()) take(new Layout.Banded(List.of(new Layout.BandedRun(roll, List.of(found)))));
-            if (found != null || !all.finished()) return;
+            if (found != null) return;
+            if (!(look && all.finished()) && (quick() || work.timed() || !PricedParts.ruleOut(job, roll.width(), length, forPrices))) return;
             bound += roll.stepCoins();
             tell();
         }

@@ -1,6 +1,7 @@
 package lapyard.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -97,6 +98,39 @@ class StraightWithinTest {
         assertTrue(quick.proven(), quick.toString());
     }
 
+    /**
+     * Strips of a made-up yard that fill 98.8 % of 10 500. A table of another make, over all smaller rectangles on a grid of 5 and with the
+     * pieces of 925 counted, left no layout either, and allowed 10 525, where a layout was found.
+     */
+    @Test
+    void pricesRuleOutALengthThatHasTooManyLayoutsToLookAtAll() {
+        int[][] strips = {{3390, 765, 1}, {3190, 765, 4}, {2590, 765, 2}, {1650, 765, 2}, {1510, 765, 1}, {1250, 765, 4}, {1190, 765, 8},
+            {1090, 765, 2}, {1050, 765, 4}, {1990, 925, 2}, {990, 925, 2}};
+        List<RollProblem.Piece> pieces = new ArrayList<>();
+        for (int[] strip : strips) pieces.add(new RollProblem.Piece("p" + pieces.size(), strip[0], strip[1], strip[2]));
+        RollProblem problem = new RollProblem("yard", List.of(RollSolverTest.roll("W4", 4000, "9.00", 500)), pieces, true, true);
+        RollJob job = RollJob.of(problem);
+        assertTrue(PricedParts.ruleOut(job, 800, 2100, work(300_000)));
+        assertFalse(PricedParts.ruleOut(job, 800, 2105, work(300_000)));
+        RollResult found = LayoutJudge.check(problem, RollSolver.solve(problem, Effort.ofSteps(300_000)));
+        assertEquals(0, new BigDecimal("99.00").compareTo(found.lowerBound()), "11 000, no less");
+        assertTrue(found.proven(), found.toString());
+        assertFalse(RollSolver.solve(problem, RollSolver.QUICK).proven(), "a job sheet does not wait for it");
+    }
+
+    /** What straight cuts made of a strip lies within it, whatever the prices and however many types are counted. */
+    @Test
+    void whatWasCutUpIsNotRuledOut() {
+        for (long seed = 1; seed <= 20; seed++) {
+            RollJob strip = RollJob.of(CutUp.strip(8 + (int) seed % 12, 2000, 3000, 50, 0.2, CutUp.Manner.STRAIGHT, true, seed));
+            long width = strip.rolls.get(0).width();
+            assertFalse(PricedParts.ruleOut(strip, width, strip.area() / width, work(3_000)), "strip " + seed);
+            RollJob lanes = RollJob.of(WallJobs.lanes(6000 + 500 * (int) (seed % 4), seed));
+            long length = lanes.unitsIn(lanes.rolls.get(0), 12 + seed % 4);
+            assertFalse(PricedParts.ruleOut(lanes, lanes.rolls.get(0).width(), length, work(3_000)), "lanes " + seed);
+        }
+    }
+
     private static void agrees(RollProblem problem, long leastMm, String told) {
         RollJob job = RollJob.of(problem);
         long least = leastMm * 1000 / job.unitMicro;
@@ -106,6 +140,8 @@ class StraightWithinTest {
             Block found = all.fit(width, length);
             assertTrue(all.finished(), told);
             assertEquals(length >= least, found != null, told + ", within " + length);
+            // in the end all types are counted, so that prices say the same
+            if (length <= least) assertEquals(length < least, PricedParts.ruleOut(job, width, length, work(length < least ? 1_000_000 : 3_000)), told + ", priced, within " + length);
             if (found == null) continue;
             assertTrue(found.width <= width && found.height <= length, told + ", within " + length);
             List<Block> singles = new ArrayList<>();
