@@ -29,6 +29,8 @@ final class SkylineBeam {
     /** A niche may be given up so often before the next piece though something fits it. */
     private static final int GIVEN_UP = 2;
     private static final int MOST_GIVEN_UP = 7;
+    /** Such a part of what it may be longer a stretch is longer at a time. */
+    private static final int LONGER_BY = 4;
     private static final int CHOICES_AN_INSERTION = 6;
     /** One choice more to so many, as some leave no room for the largest piece. */
     private static final int A_SPARE_OF = 4;
@@ -124,34 +126,30 @@ final class SkylineBeam {
     }
 
     /**
-     * @param height of the stretch
-     * @param beam   how many partial layouts are kept
+     * @param height  of the stretch that is asked for
+     * @param longest that it may be, where all partial layouts end with pieces left
+     * @param beam    how many partial layouts are kept
      * @return all pieces in the order in which they are laid; null where no layout was found, which proves nothing
      */
-    List<Block.Laid> fit(long height, int beam, Taste taste, RollBudget work) {
-        this.height = height;
-        bearable = width * height - area;
+    List<Block.Laid> fit(long height, long longest, int beam, Taste taste, RollBudget work) {
+        stretch(height);
         if (bearable < 0) return null;
         steps = 0;
         if (level.length < beam) level = Arrays.copyOf(level, beam);
         if (next.length < beam) next = Arrays.copyOf(next, beam);
         level[0] = empty();
         int fronts = 1;
-        for (int n = 0; n < pieces; n++) {
-            choices.clear(beam + beam / A_SPARE_OF);
-            long looked = 0;
-            for (int f = 0; f < fronts; f++) looked += expand(level[f], f, taste);
-            work.spend(looked + fronts * 20L);
+        for (int n = 0; n < pieces; ) {
+            int further = further(fronts, n + 1 == pieces, beam, taste, work);
             if (work.over()) return null;
-            int kept = choices.sift();
-            fronts = 0;
-            int tried = 0;
-            for (int c = 0; c < kept && fronts < beam; c++, tried++) {
-                place(level[choices.from(c)], choices.chosen(c), fronts);
-                if (n + 1 == pieces || roomForLargest(next[fronts])) fronts++;
+            if (further == 0) {
+                // most end with a piece or two left, for which a little more is enough
+                if (this.height == longest) return null;
+                stretch(this.height + (longest - this.height + LONGER_BY - 1) / LONGER_BY);
+                continue;
             }
-            work.spend(tried * (30L + types / 8));
-            if (fronts == 0) return null;
+            fronts = further;
+            n++;
             Front[] swap = level;
             level = next;
             next = swap;
@@ -159,6 +157,29 @@ final class SkylineBeam {
         Front lowest = level[0];
         for (int f = 1; f < fronts; f++) if (top(level[f]) < top(lowest)) lowest = level[f];
         return laid(lowest.step);
+    }
+
+    private void stretch(long height) {
+        this.height = height;
+        bearable = width * height - area;
+    }
+
+    /** Lays one piece more on the partial layouts in all ways that are best; returns how many there are then. */
+    private int further(int fronts, boolean last, int beam, Taste taste, RollBudget work) {
+        choices.clear(beam + beam / A_SPARE_OF);
+        long looked = 0;
+        for (int f = 0; f < fronts; f++) looked += expand(level[f], f, taste);
+        work.spend(looked + fronts * 20L);
+        if (work.over()) return 0;
+        int kept = choices.sift();
+        int further = 0;
+        int tried = 0;
+        for (int c = 0; c < kept && further < beam; c++, tried++) {
+            place(level[choices.from(c)], choices.chosen(c), further);
+            if (last || roomForLargest(next[further])) further++;
+        }
+        work.spend(tried * (30L + types / 8));
+        return further;
     }
 
     private static long top(Front front) {

@@ -51,7 +51,7 @@ final class SkylineSearch {
         SkylineBeam.Taste taste = taste();
         begun = true;
         int width = (int) Math.max(1, Math.min(1 << 16, operations / ((long) pieces * pieces)));
-        List<Block.Laid> laid = beam.fit(asked, width, taste, work);
+        List<Block.Laid> laid = beam.fit(asked, most, width, taste, work);
         if (laid == null) return null;
         best = taste;
         return new Layout.Run(roll, CutBeam.length(laid), laid);

@@ -6,9 +6,11 @@ import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import lapyard.sheets.CutUp;
 import lapyard.sheets.LayoutJudge;
 import lapyard.sheets.PlainOffcuts;
+import lapyard.sheets.PlainSkyline;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
@@ -17,8 +19,8 @@ import lapyard.working.Effort;
 /**
  * Strips whose least length is known, cut up at random from a seed, with the processor time each takes. Arguments: steps
  * or seconds of a clock for each problem ({@code 300000} or {@code 2s}), seed (1), strips of each size (3), {@code straight},
- * {@code plain} (straight cuts and {@link PlainOffcuts} given as much processor time), {@code free} or {@code both}, sizes
- * (50,100,150,300,1000,3000).
+ * {@code free}, {@code both} or {@code plain} (both beside {@link PlainOffcuts} and {@link PlainSkyline} given as much
+ * processor time), sizes (50,100,150,300,1000,3000), grid in mm (0: 1, 10 and 5 by turns).
  */
 public final class RollStrips {
     private static final PrintStream OUT = System.out;
@@ -32,8 +34,10 @@ public final class RollStrips {
         int strips = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 3;
         String kinds = arguments.length > 3 ? arguments[3] : "both";
         String sizes = arguments.length > 4 ? arguments[4] : "50,100,150,300,1000,3000";
+        long grid = arguments.length > 5 ? Long.parseLong(arguments[5]) : 0;
+        boolean plain = kinds.equals("plain");
         for (boolean straight : new boolean[] {true, false})
-            if (kinds.equals("both") || straight != kinds.equals("free")) table(effort, seed, strips, straight, kinds.equals("plain"), sizes.split(","));
+            if (plain || kinds.equals("both") || straight != kinds.equals("free")) table(effort, seed, strips, straight, plain, sizes.split(","), grid);
     }
 
     private static Effort effort(String told) {
@@ -42,13 +46,13 @@ public final class RollStrips {
                 : Effort.ofSteps(Long.parseLong(told));
     }
 
-    private static void table(Effort effort, long seed, int strips, boolean straight, boolean plain, String[] sizes) {
+    private static void table(Effort effort, long seed, int strips, boolean straight, boolean plain, String[] sizes, long grid) {
         OUT.printf("%n| pieces | %s | worst | processor s | most |%s%n| --- | --- | --- | --- | --- |%s%n", straight ? "straight" : "free",
                 plain ? " plain | best for it |" : "", plain ? " --- | --- |" : "");
         List<double[]> all = new ArrayList<>();
         for (String size : sizes) {
             List<double[]> row = new ArrayList<>();
-            for (int i = 0; i < strips; i++) row.add(measure(strip(Integer.parseInt(size), i, seed, straight), effort, plain));
+            for (int i = 0; i < strips; i++) row.add(measure(strip(Integer.parseInt(size), i, seed, straight, grid), effort, plain));
             row(size, row);
             all.addAll(row);
         }
@@ -71,12 +75,12 @@ public final class RollStrips {
         OUT.printf(mean.length > 2 ? " %.2f %% | %+.2f |%n" : "%n", mean.length > 2 ? new Object[] {mean[2], least} : new Object[0]);
     }
 
-    private static RollProblem strip(int pieces, int i, long seed, boolean straight) {
+    private static RollProblem strip(int pieces, int i, long seed, boolean straight, long given) {
         long mine = seed * 1000 + pieces + i;
         long width = 1000 + 200 * (mine % 17);
         long height = 1500 + 250 * (mine % 23);
         CutUp.Manner manner = straight || i % 2 == 0 ? CutUp.Manner.STRAIGHT : CutUp.Manner.PINWHEEL;
-        long grid = i % 3 == 0 ? 1 : i % 3 == 1 ? 10 : 5;
+        long grid = given > 0 ? given : i % 3 == 0 ? 1 : i % 3 == 1 ? 10 : 5;
         return CutUp.strip(pieces, width, height, grid, 0.2, manner, straight, mine);
     }
 
@@ -92,9 +96,16 @@ public final class RollStrips {
         double over = 100 * (result.rolls().get(0).usedMm() / least - 1);
         if (!plain) return new double[] {over, taken / 1e9};
         long until = THREADS.getCurrentThreadCpuTime() + taken;
-        List<long[]> laid = PlainOffcuts.lay(strip, 1, () -> THREADS.getCurrentThreadCpuTime() >= until);
-        if (laid.size() != strip.pieces().size() || !LayoutJudge.straightCutsDo(laid)) throw new IllegalStateException(strip.name());
+        BooleanSupplier enough = () -> THREADS.getCurrentThreadCpuTime() >= until;
+        boolean straight = strip.straightCuts();
+        List<long[]> laid = straight ? PlainOffcuts.lay(strip, 1, enough) : PlainSkyline.lay(strip, 1, enough);
+        if (laid.size() != strip.pieces().size() || !(straight ? LayoutJudge.straightCutsDo(laid) : apart(laid))) throw new IllegalStateException(strip.name());
         double far = PlainOffcuts.far(laid);
         return new double[] {over, taken / 1e9, 100 * (far / least - 1)};
+    }
+
+    private static boolean apart(List<long[]> laid) {
+        for (long[] a : laid) for (long[] b : laid) if (a != b && a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3]) return false;
+        return true;
     }
 }
