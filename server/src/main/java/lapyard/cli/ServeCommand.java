@@ -307,6 +307,7 @@ public final class ServeCommand extends PrintedCommand {
 
         private Optional<String> ask(String path) throws IOException {
             HttpURLConnection connection = (HttpURLConnection) server.resolve(path).toURL().openConnection();
+            connection.setRequestProperty("Accept", "*/*"); // as a browser's fetch has it
             secret.ifPresent(token -> connection.setRequestProperty("Authorization", "Bearer " + token));
             if (connection.getResponseCode() != 200) {
                 complaints.println(path + " answered " + connection.getResponseCode());
