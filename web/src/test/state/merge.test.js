@@ -53,14 +53,18 @@ test('what two suppliers sold of one pack, or one sold twice, stays what it is w
   equal(merged(base, mine, theirs), { plan: { name: 'h', tally: { bought: [{ ...bought[0], paid: 9 }, bought[1], { ...bought[2], count: 4 }] } }, clashes: [] });
 });
 
-test('two people who mark different boards and tasks are no clash, and the same board is one', () => {
+test('two people who mark different boards and tasks are no clash, and the same piece is one', () => {
   const base = { tally: { boards: [{ board: '#1', section: 's' }, { board: '#2', section: 's' }] } };
   const mine = { tally: { boards: [{ board: '#1', section: 's', cut: ['a'] }, { board: '#2', section: 's' }], done: [{ task: 'x' }] } };
   const theirs = { tally: { boards: [{ board: '#1', section: 's' }, { board: '#2', section: 's', cut: ['b'] }], done: [{ task: 'y' }] } };
   const both = merged(base, mine, theirs);
   equal(both.clashes, []);
   equal(both.plan.tally, { boards: [{ board: '#1', section: 's', cut: ['a'] }, { board: '#2', section: 's', cut: ['b'] }], done: [{ task: 'y' }, { task: 'x' }] });
-  const other = { tally: { boards: [{ board: '#1', section: 's', cut: ['c'] }, { board: '#2', section: 's' }] } };
+  const ticked = { tally: { boards: [{ board: '#1', section: 's', cut: ['c'], sawn: [{ piece: 'c', length: 700 }] }, { board: '#2', section: 's' }] } };
+  equal(merged(base, mine, ticked).plan.tally.boards[0], { board: '#1', section: 's', cut: ['c', 'a'], sawn: [{ piece: 'c', length: 700 }] }, 'two beds that are ticked, from one board');
+  equal(merged(base, mine, ticked).clashes, []);
+  equal(merged(mine, base, { tally: { ...mine.tally, boards: [{ ...mine.tally.boards[0], spoiled: ['d'], lost: 703 }, mine.tally.boards[1]] } }).plan.tally.boards[0], { board: '#1', section: 's', spoiled: ['d'], lost: 703 }, 'one taken back');
+  const other = { tally: { boards: [{ board: '#1', section: 's', spoiled: ['a'] }, { board: '#2', section: 's' }] } };
   equal(merged(base, mine, other).clashes.map(({ where }) => where), ['tally, s #1']);
   equal(merged(base, {}, base).plan.tally, undefined);
 });

@@ -40,7 +40,7 @@ function chosen(where, base, mine, theirs, clashes) {
 }
 
 /** Lists of which each member has a name, those of one name by their turn: what the two did with different members is no clash. */
-function mergedList(where, nameOf, lists, clashes) {
+function mergedList(where, nameOf, lists, clashes, choose = chosen) {
   const [base, mine, theirs] = lists.map(list => {
     const byName = new Map();
     for (const member of list ?? []) {
@@ -51,10 +51,31 @@ function mergedList(where, nameOf, lists, clashes) {
     return byName;
   });
   return [...new Set([...theirs.keys(), ...mine.keys()])]
-    .map(name => chosen(`${where}${name}`, base.get(name), mine.get(name), theirs.get(name), clashes)).filter(value => value !== undefined);
+    .map(name => choose(`${where}${name}`, base.get(name), mine.get(name), theirs.get(name), clashes)).filter(value => value !== undefined);
 }
 
-/** What was done, cut and bought, mark by mark: two people at two boards are no clash. */
+const PIECES = ['cut', 'spoiled', 'sawn'];
+
+/** The pieces of a board, each with how it is told. */
+const piecesOn = board => ['cut', 'spoiled'].flatMap(state => (board?.[state] ?? []).map(mark => ({ mark, state, sawn: board.sawn?.find(one => one.piece === mark) })));
+
+/** A board of which both told: piece by piece, as two tasks that are ticked may handle pieces of one board. Else it is one thing. */
+function mergedBoard(where, base, mine, theirs, clashes) {
+  if (!mine || !theirs) return chosen(where, base, mine, theirs, clashes);
+  const own = [];
+  const pieces = mergedList('', one => one.mark, [base, mine, theirs].map(piecesOn), own);
+  const board = {};
+  for (const key of keysOf(theirs, mine, base)) {
+    const marks = pieces.filter(one => one.state === key).map(one => one.mark);
+    const value = !PIECES.includes(key) ? chosen(key, base?.[key], mine[key], theirs[key], own)
+      : key === 'sawn' ? [...new Set(pieces.map(one => one.sawn).filter(Boolean))] : marks;
+    if (value !== undefined && !(PIECES.includes(key) && !value.length)) board[key] = value;
+  }
+  if (own.length) clashes.push({ where, mine, theirs });
+  return own.length ? mine : board;
+}
+
+/** What was done, cut and bought, mark by mark: two people at two boards, or at two pieces of one, are no clash. */
 function mergedTally(base, mine, theirs, clashes) {
   const tally = {};
   const names = { done: one => one.task, boards: one => `${one.section} ${one.board}`, bought: one => [one.item, one.pack, one.supplier].filter(Boolean).join(', ') };
@@ -65,7 +86,7 @@ function mergedTally(base, mine, theirs, clashes) {
       if (value !== undefined) tally[key] = value;
       continue;
     }
-    const list = mergedList('tally, ', nameOf, [base[key], mine[key], theirs[key]], clashes);
+    const list = mergedList('tally, ', nameOf, [base[key], mine[key], theirs[key]], clashes, key === 'boards' ? mergedBoard : chosen);
     if (list.length) tally[key] = list;
   }
   return Object.keys(tally).length ? tally : undefined;
