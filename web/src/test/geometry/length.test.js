@@ -25,6 +25,7 @@ test('in feet a bare number is asked again: it may be feet, inches or millimetre
   equal(readLength('10 1/2', 'imperial').error, `“10 1/2” has no unit. Write 10 1/2', 10 1/2" or 10 1/2 mm.`);
   equal([readLengths('8 x 4', 'imperial').error, readLength(`24+1"`, 'imperial').error].map(error => error.includes('has no unit')), [true, true]);
   equal([readLengths(`8 x 4'`, 'imperial'), readLengths(`7' 10`, 'imperial'), readLength('0', 'imperial')], [{ mm: [2438.4, 1219.2] }, { mm: [2387.6] }, { mm: 0 }]);
+  equal(readLength(`8' x 4'`, 'imperial').error, `2 lengths are written here, and one is wanted: write 8'.`, 'what is offered is a length');
   equal([readLength('10'), readLength('10', 'metric')], [{ mm: 10 }, { mm: 10 }]);
 });
 
@@ -38,7 +39,7 @@ test('what is no length is refused with a way out', () => {
 });
 
 test('a number that can be read two ways is not guessed', () => {
-  equal(readLength('1,200').error, '“1,200” can be read two ways. Write 1200, or 1.200 m.');
+  equal(readLength('1,200').error, '“1,200” can be read two ways. Write 1200 mm, or 1.200 m.');
 });
 
 test('lengths are shown in feet, inches and sixteenths', () => {

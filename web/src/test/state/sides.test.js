@@ -14,6 +14,7 @@ test('what does not close, turns wrong or is too short is told with its amount',
   equal(readSides('3000, 1500, 1200, 900, 1800, 2400', 300).error.startsWith('2 left turns too many'), true);
   equal(readSides('3000, 1500, 240, 900', 300).error, 'Side 3 is 60 too short for two joints. Write 300 or more.');
   equal(readSides('3000, 1500', 300).error.startsWith('2 sides missing'), true);
+  equal(readSides(`10', 5'`, 300, 'imperial').error, `2 sides missing. Write them all, such as 8', 4', 8', 4'.`);
   equal(readSides('3000, about 1500', 300).error.startsWith('Side 2: '), true);
 });
 

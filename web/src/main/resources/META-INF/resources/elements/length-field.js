@@ -24,7 +24,7 @@ export class LengthField extends EntryField {
     const read = readLengths(this.input.value, this.units);
     if (read.error) return read;
     if (read.mm.length > (this.many ? 2 : 1)) {
-      return { error: `${read.mm.length} lengths are written here, and ${this.many ? '2 at most are' : 'one is'} wanted: write ${read.mm[0]}.` };
+      return { error: `${read.mm.length} lengths are written here, and ${this.many ? '2 at most are' : 'one is'} wanted: write ${this.written(read.mm[0])}.` };
     }
     const wrong = this.check?.(read.mm[0]) ?? null;
     return wrong ? { error: wrong } : { mm: read.mm[0], more: read.mm[1] };

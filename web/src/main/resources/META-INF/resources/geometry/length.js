@@ -57,7 +57,7 @@ function numberOf(text) {
   if (first.includes('/')) return fractionOf(first);
   if (/^\d{1,3},\d{3}$/.test(first)) {
     const whole = first.replace(',', '');
-    throw new Unreadable(`“${first}” can be read two ways. Write ${whole}, or ${first.replace(',', '.')} m.`);
+    throw new Unreadable(`“${first}” can be read two ways. Write ${whole} mm, or ${first.replace(',', '.')} m.`);
   }
   const value = Number(first.replace(',', '.'));
   if (Number.isNaN(value)) throw new Unreadable(`“${first}” is no number. Write ${EXAMPLES}.`);
@@ -137,7 +137,7 @@ export function readLengths(text, units = 'metric') {
 export function readLength(text, units) {
   const read = readLengths(text, units);
   if (read.error) return read;
-  if (read.mm.length > 1) return { error: `${read.mm.length} lengths are written here, and one is wanted: write ${read.mm[0]}.` };
+  if (read.mm.length > 1) return { error: `${read.mm.length} lengths are written here, and one is wanted: write ${shown(read.mm[0], units)}.` };
   return { mm: read.mm[0] };
 }
 

@@ -28,7 +28,7 @@ const place = (key, label, more = {}) => places(key, label, 1, 1, {
   ...more,
 });
 
-const LAYERS = /^([\p{L}\d._-]+)\s+(\d.*)$/u;
+const LAYERS = /^([\p{L}\d._-]+)\s+(\.?\p{N}.*)$/u;
 
 /** The least and the most depth of a layer, mm. */
 const DEPTH = [1, 2000];
@@ -52,6 +52,15 @@ export function readLayers(text, plan) {
 }
 
 export const writtenLayers = (layers, plan) => (layers ?? []).map(({ material = 'bark', depth = 50 }) => `${material} ${shown(depth, unitsOf(plan))}`).join('; ');
+
+/** How far rims may lie below the string, or above it, mm. */
+const MOST_BELOW = 20000;
+
+function readLevel(text, plan) {
+  const { mm, error } = readLength(text, unitsOf(plan));
+  if (error) return { error };
+  return Math.abs(mm) <= MOST_BELOW ? { value: mm } : { error: `${text.trim()} lies outside -${MOST_BELOW} to ${MOST_BELOW} mm.` };
+}
 
 /** `A, B`: at least two beds. */
 export function readBeds(text, plan) {
@@ -151,7 +160,7 @@ export const LISTS = {
     fresh: plan => [{ beds: (plan.beds ?? []).slice(0, 2).map(bed => String(bed.id)) }],
     fields: [
       { key: ['beds'], label: 'Beds', kind: 'text', read: readBeds, written: beds => (beds ?? []).join(', ') },
-      number('level', 'Rims below the string, empty for the highest', -20000, 20000, undefined, { empty: true }),
+      { key: ['level'], label: 'Rims below the string, empty for the highest', kind: 'text', empty: true, read: readLevel, written: (level, plan) => (level === undefined ? '' : shown(level, unitsOf(plan))) },
     ],
   },
   tall: {

@@ -38,7 +38,7 @@ export function readSides(text, least, units) {
   }
   const corners = walls.some(({ turn }) => typeof turn === 'number') ? 'angled' : 'square';
   const missing = LEAST[corners] - walls.length;
-  if (missing > 0) return { error: `${missing} ${missing === 1 ? 'side' : 'sides'} missing. Write them all, such as 2400, 1200, 2400, 1200.` };
+  if (missing > 0) return { error: `${missing} ${missing === 1 ? 'side' : 'sides'} missing. Write them all, such as ${[2, 1, 2, 1].map(n => shown(n * (units === 'imperial' ? 1219.2 : 1200), units)).join(', ')}.` };
   if (walls.length > MOST) return { error: `${walls.length - MOST} sides over the most, ${MOST}. Write fewer.` };
   const round = walls.reduce((sum, { turn }) => sum + (turn === 'right' ? -90 : turn ?? 90), 0);
   if (corners === 'square' && round !== 360) return { error: `${Math.abs(4 - round / 90)} ${round < 360 ? 'left turns missing' : 'left turns too many'}: walking once round takes four more to the left than to the right.` };
