@@ -3,6 +3,7 @@ package lapyard.working;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.OptionalLong;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -60,13 +61,22 @@ public final class Csv {
     }
 
     /**
-     * What stands between cells: the tab, semicolon or comma that is most often in the first line with any. Of two as often the
-     * one that is named first here, as a heading may hold a comma ({@code Length, ft}) and hardly a semicolon.
+     * What stands between cells: the tab, semicolon or comma that is most often in the first line with any and is in those after it,
+     * too. Of two as often the one that is named first here; and each of the cells between semicolons or tabs may hold a comma
+     * ({@code Length, ft}), of which there is then one more.
      */
     static char between(String text) {
-        String head = text.lines().filter(line -> line.matches(".*[,;\t].*")).findFirst().orElse("");
-        char best = '\t';
-        for (char one : new char[] {';', ','}) if (count(head, one) > count(head, best)) best = one;
+        List<String> lines = text.lines().filter(line -> line.matches(".*[,;\t].*")).toList();
+        if (lines.isEmpty()) return ',';
+        String head = lines.get(0);
+        String rest = String.join("", lines.subList(lines.size() > 1 ? 1 : 0, lines.size()));
+        char best = ',';
+        long most = rest.indexOf(',') < 0 ? 0 : count(head, ',') - 1;
+        for (char one : new char[] {';', '\t'}) {
+            if (head.indexOf(one) < 0 || rest.indexOf(one) < 0 || count(head, one) < most) continue;
+            best = one;
+            most = count(head, one);
+        }
         return best;
     }
 

@@ -29,6 +29,19 @@ class CsvTest {
         assertEquals(sign.charAt(0), Csv.between("a title\n" + head + "\n100x200;2,5;3,7\n"));
     }
 
+    /** As above; with a comma in each heading there is one more of them, and in decimals, too. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            X, m;Y, m                       | 1,5;2,25           | ;
+            X, m;Y, m                       | 1.5;2.25           | ;
+            Item, code;Price, GBP;Length, m | 100x200;12,50;2,4  | ;
+            item,length,price (net; each)   | 100x200,2400,12.50 | ,
+            """)
+    void theLinesBelowHaveTheSameBetweenTheirCells(String head, String row, String sign) {
+        assertEquals(sign.charAt(0), Csv.between(head + "\n\nSleepers, new\n" + row + "\n"));
+        assertEquals(sign.equals(";") ? '\t' : ',', Csv.between((head + "\n" + row).replace(';', '\t')));
+    }
+
     @Test
     void tabsGoBeforeACommaAndASemicolonThatAreNoMoreOften() {
         assertEquals(List.of(List.of("x, mm", "y; mm"), List.of("1,5", "2")), rows("x, mm\ty; mm\n\n1,5\t2\n"));
