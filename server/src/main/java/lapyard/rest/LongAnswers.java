@@ -27,7 +27,7 @@ final class LongAnswers {
     private static final int IDLE_SECONDS = 30;
 
     private static final Pattern LONG_READ = Pattern.compile(
-            "/api/gardens/[^/]+/(job-sheet.*|variation.*|[a-z-]+\\.(pdf|svg|png|csv|ics))");
+            "/api/gardens/[^/]+/(job-sheet.*|variation.*|(tables/)?[a-z-]+\\.(pdf|svg|png|csv|ics|dxf|xlsx))");
 
     private final ThreadPoolExecutor waiting =
             new ThreadPoolExecutor(0, MOST_WAITING, IDLE_SECONDS, TimeUnit.SECONDS, new SynchronousQueue<>(), LongAnswers::thread);

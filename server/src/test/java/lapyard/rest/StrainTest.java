@@ -99,8 +99,9 @@ class StrainTest {
         try (Served served = served(desk)) {
             List<String> gardens = new ArrayList<>();
             for (int i = 0; i < 60; i++) gardens.add(served.created(BED.replace("2400", "" + (2400 + i))));
-            List<CompletableFuture<HttpResponse<String>>> waiting = gardens.stream()
-                    .map(address -> CompletableFuture.supplyAsync(() -> got(served, address + "/job-sheet/take-off"), task -> new Thread(task).start()))
+            String[] forms = {"/job-sheet/take-off", "/plan.dxf", "/garden.xlsx", "/tables/offers.csv"};
+            List<CompletableFuture<HttpResponse<String>>> waiting = IntStream.range(0, 60)
+                    .mapToObj(i -> CompletableFuture.supplyAsync(() -> got(served, gardens.get(i) + forms[i % forms.length]), task -> new Thread(task).start()))
                     .toList();
             desk.begun.await();
             while (!served.get("/metrics").body().contains("lapyard_solves_waiting 58\n")) Thread.onSpinWait();
