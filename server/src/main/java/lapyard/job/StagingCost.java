@@ -1,9 +1,11 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import lapyard.catalogue.Supplier;
@@ -76,7 +78,10 @@ public final class StagingCost {
                 rounded.apply(brought.charge()), sum.flatMap(all -> least.map(all::subtract)).map(rounded));
     }
 
-    /** One drop for each supplier and weekend; its goods are each line's cost by the share of the line needed then. */
+    /**
+     * One drop for each supplier and weekend; its goods are each line's cost by the share of the line needed then. What has no price costs
+     * something, but is charged for only beside goods with a price, as on the slip.
+     */
     private static Brought staged(JobSheet sheet) {
         List<Buying.Row> rows = Buying.of(sheet).rows();
         int drops = 0;
@@ -84,16 +89,21 @@ public final class StagingCost {
         for (Slip.Order order : sheet.slip().orders()) {
             Supplier supplier = order.supplier();
             Map<Integer, BigDecimal> goods = new TreeMap<>();
+            Set<Integer> unpriced = new HashSet<>();
             for (Slip.Part part : order.lines()) {
                 BigDecimal cost = part.cost().orElse(BigDecimal.ZERO);
                 List<Buying.Row> needed = rows.stream().filter(row -> row.item().equals(part.line().item())).toList();
                 double whole = needed.stream().mapToDouble(Buying.Row::amount).sum();
                 for (Buying.Row row : needed) {
+                    if (part.cost().isEmpty() && order.goods().signum() > 0) unpriced.add(row.weekend());
                     goods.merge(row.weekend(), cost.multiply(BigDecimal.valueOf(whole > 0 ? row.amount() / whole : 1)), BigDecimal::add);
                 }
             }
             drops += goods.size();
-            for (BigDecimal one : goods.values()) charges = charges.add(supplier.chargeOn(one));
+            for (Map.Entry<Integer, BigDecimal> drop : goods.entrySet()) {
+                boolean unknown = drop.getValue().signum() == 0 && unpriced.contains(drop.getKey());
+                charges = charges.add(unknown ? supplier.charge() : supplier.chargeOn(drop.getValue()));
+            }
         }
         return new Brought(drops, charges);
     }

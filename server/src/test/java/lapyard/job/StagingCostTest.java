@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Two beds of 1800 x 900, a weekend each. The mill sells two things: boards of one length, and screws for 24 of them, as many as
@@ -57,6 +59,18 @@ class StagingCostTest {
         assertEquals(new BigDecimal("0.00"), ways.get(0).delivery());
         assertEquals(new BigDecimal("0.00"), ways.get(2).delivery());
         assertEquals(Optional.of(new BigDecimal("0.00")), ways.get(2).more());
+    }
+
+    /** The liner is needed when the coats are dry, weeks after the boards, and comes by itself; a mill of which no price is known charges nothing on the slip either. */
+    @ParameterizedTest
+    @CsvSource({"'mill', ',\"price\":2.00', 35.00, 70.00", "'mill', ',\"price\":0', 35.00, 35.00", "'mill', '', 35.00, 70.00", "'', ',\"price\":2.00', 35.00, 35.00", "'', '', 0.00, 0.00"})
+    void aDropWithoutAPriceIsChargedForUnlessItIsGivenAway(String boardsOf, String price, BigDecimal once, BigDecimal staged) {
+        List<StagingCost.Way> ways = StagingCost.of(Gardens.sheet("{\"beds\":[{\"width\":1800,\"depth\":900,\"courses\":3,\"finish\":{\"coats\":3}}],\"catalogue\":{\"examples\":false,"
+                + mill("\"delivery\":35.00") + boards(4800).replace("mill", boardsOf)
+                + ",\"rolls\":[{\"id\":\"L\",\"material\":\"liner\",\"width\":2000,\"step\":500,\"supplier\":\"mill\"" + price + "}]}}"));
+        assertEquals(once, ways.get(0).delivery());
+        assertEquals(staged, ways.get(2).delivery());
+        assertEquals(Optional.of(staged.subtract(once)), ways.get(2).more());
     }
 
     @Test
