@@ -64,6 +64,9 @@ test('two people who mark different boards and tasks are no clash, and the same 
   equal(merged(base, mine, ticked).plan.tally.boards[0], { board: '#1', section: 's', cut: ['c', 'a'], sawn: [{ piece: 'c', length: 700 }] }, 'two beds that are ticked, from one board');
   equal(merged(base, mine, ticked).clashes, []);
   equal(merged(mine, base, { tally: { ...mine.tally, boards: [{ ...mine.tally.boards[0], spoiled: ['d'], lost: 703 }, mine.tally.boards[1]] } }).plan.tally.boards[0], { board: '#1', section: 's', spoiled: ['d'], lost: 703 }, 'one taken back');
+  const marked = { tally: { done: [{ task: 'y' }, { task: 'x' }], boards: [{ board: '#1', section: 's', cut: ['b', 'a'] }, { board: '#2', section: 's' }] } };
+  const first = { tally: { done: [{ task: 'x' }], boards: [{ board: '#1', section: 's', cut: ['a'] }, { board: '#2', section: 's' }] } };
+  equal(merged(first, {}, marked), { plan: { tally: { done: [{ task: 'y' }], boards: [{ board: '#1', section: 's', cut: ['b'] }, { board: '#2', section: 's' }] } }, clashes: [] }, 'the first mark of all undone, after a mark of another');
   const other = { tally: { boards: [{ board: '#1', section: 's', spoiled: ['a'] }, { board: '#2', section: 's' }] } };
   equal(merged(base, mine, other).clashes.map(({ where }) => where), ['tally, s #1']);
   equal(merged(base, {}, base).plan.tally, undefined);

@@ -75,10 +75,22 @@ function mergedBoard(where, base, mine, theirs, clashes) {
   return own.length ? mine : board;
 }
 
+const boardName = one => `${one.section} ${one.board}`;
+
+/**
+ * Boards come with the first mark and go with it where it is undone: where another has marked something since they are still there.
+ */
+function stillThere(base = [], side = [], other = []) {
+  if (equal(base, other)) return side;
+  const gone = base.filter(board => !side.some(one => boardName(one) === boardName(board)));
+  const bare = board => Object.fromEntries(Object.entries(board).filter(([key]) => ![...PIECES, 'lost', 'opened', 'left'].includes(key)));
+  return [...side, ...gone.map(bare)];
+}
+
 /** What was done, cut and bought, mark by mark: two people at two boards, or at two pieces of one, are no clash. */
 function mergedTally(base, mine, theirs, clashes) {
   const tally = {};
-  const names = { done: one => one.task, boards: one => `${one.section} ${one.board}`, bought: one => [one.item, one.pack, one.supplier].filter(Boolean).join(', ') };
+  const names = { done: one => one.task, boards: boardName, bought: one => [one.item, one.pack, one.supplier].filter(Boolean).join(', ') };
   for (const key of keysOf(theirs, mine, base)) {
     const nameOf = names[key];
     if (!nameOf) {
@@ -86,7 +98,9 @@ function mergedTally(base, mine, theirs, clashes) {
       if (value !== undefined) tally[key] = value;
       continue;
     }
-    const list = mergedList('tally, ', nameOf, [base[key], mine[key], theirs[key]], clashes, key === 'boards' ? mergedBoard : chosen);
+    const [was, own, other] = [base[key], mine[key], theirs[key]];
+    const list = key !== 'boards' ? mergedList('tally, ', nameOf, [was, own, other], clashes)
+      : mergedList('tally, ', nameOf, [was, stillThere(was, own, other), stillThere(was, other, own)], clashes, mergedBoard);
     if (list.length) tally[key] = list;
   }
   return Object.keys(tally).length ? tally : undefined;
