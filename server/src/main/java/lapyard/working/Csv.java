@@ -61,23 +61,27 @@ public final class Csv {
     }
 
     /**
-     * What stands between cells: the tab, semicolon or comma that is most often in the first line with any and is in those after it,
-     * too. Of two as often the one that is named first here; and each of the cells between semicolons or tabs may hold a comma
-     * ({@code Length, ft}), of which there is then one more.
+     * What stands between cells: the tab, semicolon or comma that is most often in the first line with any. Of two as often the one that
+     * is named first here; and each of the cells between semicolons or tabs may hold a comma ({@code Length, ft}), of which there is
+     * then one more. Where there are as many commas, half of the lines below have the semicolon or tab, too.
      */
     static char between(String text) {
         List<String> lines = text.lines().filter(line -> line.matches(".*[,;\t].*")).toList();
         if (lines.isEmpty()) return ',';
         String head = lines.get(0);
-        String rest = String.join("", lines.subList(lines.size() > 1 ? 1 : 0, lines.size()));
+        List<String> rest = lines.subList(lines.size() > 1 ? 1 : 0, lines.size());
         char best = ',';
-        long most = rest.indexOf(',') < 0 ? 0 : count(head, ',') - 1;
+        long most = isInHalf(rest, ',') ? count(head, ',') - 1 : 0;
         for (char one : new char[] {';', '\t'}) {
-            if (head.indexOf(one) < 0 || rest.indexOf(one) < 0 || count(head, one) < most) continue;
+            if (head.indexOf(one) < 0 || count(head, one) <= count(head, ',') && !isInHalf(rest, one) || count(head, one) < most) continue;
             best = one;
             most = count(head, one);
         }
         return best;
+    }
+
+    private static boolean isInHalf(List<String> lines, char sign) {
+        return 2 * lines.stream().filter(line -> line.indexOf(sign) >= 0).count() >= lines.size();
     }
 
     private static long count(String text, char sign) {

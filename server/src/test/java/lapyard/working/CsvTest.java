@@ -43,6 +43,12 @@ class CsvTest {
     }
 
     @Test
+    void aSignInOneLineBelowAlonePartsNoCells() {
+        assertEquals(',', Csv.between("item,label,price; net\n1,screws; new,2\n3,bolts,4\n5,nuts,6\n"));
+        assertEquals(';', Csv.between("item;price\n100x200;2,5\nPrices hold until June, as agreed\nDelivery, if any, is not in them\n"));
+    }
+
+    @Test
     void tabsGoBeforeACommaAndASemicolonThatAreNoMoreOften() {
         assertEquals(List.of(List.of("x, mm", "y; mm"), List.of("1,5", "2")), rows("x, mm\ty; mm\n\n1,5\t2\n"));
     }
