@@ -25,7 +25,7 @@ public record SheetAsk(Set<String> parts, Optional<String> bed, Look look) {
         parts = new TreeSet<>(parts);
         for (String part : parts) {
             if (!JobSheetJson.names().contains(part))
-                throw new IllegalArgumentException("the job sheet has no part " + part + ": parts are " + String.join(", ", JobSheetJson.names()));
+                throw new IllegalArgumentException("the whole job sheet has no part " + part + ": its parts are " + String.join(", ", JobSheetJson.names()));
         }
     }
 

@@ -90,7 +90,7 @@ class SheetAskTest {
     @Test
     void aPartThatIsNotThereIsRefusedWithThoseThatAre() {
         String refused = assertThrows(IllegalArgumentException.class, () -> SheetAsk.of(List.of("slip", "benches"), Optional.empty())).getMessage();
-        assertTrue(refused.startsWith("the job sheet has no part benches: parts are garden, ") && refused.contains("searches"), refused);
+        assertTrue(refused.startsWith("the whole job sheet has no part benches: its parts are garden, ") && refused.contains("searches"), refused);
         assertEquals(SheetAsk.of(List.of("slip", "beds"), Optional.empty()).key(), SheetAsk.of(List.of("beds", "slip"), Optional.empty()).key());
     }
 }
