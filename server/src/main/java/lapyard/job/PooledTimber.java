@@ -144,12 +144,14 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         PooledTimber timber = new PooledTimber();
         bySection.forEach((section, beds) -> {
             // boards of one section come from one supplier, so that they match
-            List<Section> sold = stillSold(section, told(garden, section));
+            List<Section> sellers = section.bySeller();
+            List<Section> sold = stillSold(section, sellers, told(garden, section));
             List<BedWork> cutTogether = beds.stream().map(works::get).toList();
-            TimberApart singles = TimberApart.of(garden, sold, own.of(beds), looking);
+            // what was bought together says nothing of where a bed by itself would have been bought for
+            TimberApart singles = TimberApart.of(garden, sellers, own.of(beds), looking);
             List<Cut> cuts = new ArrayList<>();
-            for (int seller = 0; seller < sold.size(); seller++) {
-                cuts.add(cut(garden, sold.get(seller), cutTogether, looking, singles.blanks(seller), singles.boards()));
+            for (Section seller : sold) {
+                cuts.add(cut(garden, seller, cutTogether, looking, singles.blanks(sellers.indexOf(seller)), singles.boards()));
             }
             timber.apart.add(singles);
             timber.kinds.add(cuts);
@@ -176,10 +178,10 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     }
 
     /** The section as each supplier sells it; once boards were bought, as those do who sell the lengths of the most boards that the tally names. */
-    private static List<Section> stillSold(Section section, List<Tally.Board> told) {
+    private static List<Section> stillSold(Section section, List<Section> sellers, List<Tally.Board> told) {
         Set<String> lengths = section.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
         List<String> bought = told.stream().map(Tally.Board::stock).filter(lengths::contains).toList();
-        return serving(section.bySeller(), one -> {
+        return serving(sellers, one -> {
             Set<String> sold = one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
             return (int) bought.stream().filter(stock -> !sold.contains(stock)).count();
         });
@@ -188,7 +190,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** What each bed would buy by itself. */
     void apart(BuyersApart buyers, CurrencyUnit currency) {
         for (int i = 0; i < kinds.size(); i++) {
-            Optional<BigDecimal> pooled = kinds.get(i).size() == 1 ? Optional.of(kinds.get(i).get(0).pooled().lowerBound()) : Optional.empty();
+            Optional<BigDecimal> pooled = apart.get(i).sold().size() == 1 ? Optional.of(kinds.get(i).get(0).pooled().lowerBound()) : Optional.empty();
             apart.get(i).apart(buyers, currency, pooled);
         }
     }

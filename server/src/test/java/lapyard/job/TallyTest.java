@@ -20,6 +20,7 @@ import lapyard.json.GardenReader;
 import lapyard.json.JobSheetJson;
 import lapyard.json.JobSheetPart;
 import lapyard.json.TryOutJson;
+import lapyard.order.Apart;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
@@ -155,6 +156,17 @@ class TallyTest {
         JobSheet sheet = Gardens.sheet(garden("{\"boards\":[{\"board\":\"#1\",\"stock\":\"5400\",\"count\":4}]}").replace(M + "," + N, beds));
         SlipLine timber = sheet.slip().lines().stream().filter(line -> line.item().equals("timber 100x200")).findFirst().orElseThrow();
         assertTrue(timber.saved().orElseThrow().signum() >= 0, () -> "saved " + timber.saved());
+    }
+
+    /** Three merchants who each charge for bringing: where beds by themselves would have been bought for does not follow where all was bought. */
+    @Test
+    void whatIsCutAsPlannedChangesNoSaving() {
+        JobSheet planned = Gardens.sample("chapel-corner");
+        String boards = planned.cutting().get(0).saw().boards().stream().map(one -> "{\"board\":\"#%d\",\"stock\":\"%s\",\"cut\":[%s]}".formatted(one.number(), one.stock(),
+                one.cuts().stream().map(cut -> '"' + cut.mark() + '"').collect(Collectors.joining(",")))).collect(Collectors.joining(","));
+        JobSheet cut = Gardens.sheet(Gardens.text("chapel-corner").replaceFirst("\\{", "{\"tally\":{\"boards\":[" + boards + "]},"));
+        assertEquals(planned.slip().total(), cut.slip().total());
+        assertEquals(planned.slip().apart().map(Apart::total), cut.slip().apart().map(Apart::total));
     }
 
     /** A length that is listed without a price cannot be bought: what is there of it is on hand, and the order does not ask for it. By hand, no source. */
