@@ -23,6 +23,7 @@ import java.util.stream.IntStream;
 final class PricedParts {
     /** A number takes four bytes. */
     private static final long MOST_NUMBERS = 6_000_000;
+    /** So many tables before one type more is counted. */
     private static final int ROUNDS = 10;
     /** Prices aim so far below what would do, as a share of the waste. */
     private static final double AIM = 0.02;
@@ -131,9 +132,11 @@ final class PricedParts {
         long pair = along.allCuts() * (across.many() + A_ROW) / NUMBERS_AN_OPERATION + along.many() * across.allCuts();
         long states = 1;
         long pairs = 1;
-        while (states * across.many() * along.many() <= MOST_NUMBERS && pairs * pair + states * states <= work.left()) {
+        while (states * across.many() * along.many() <= MOST_NUMBERS) {
+            long operations = pairs * pair + states * states;
+            if (operations > work.left()) return false;
             PricedParts table = new PricedParts(job, across, along, stride, (int) states);
-            if (table.ruleOut(scale, prices, excess, pairs * pair + states * states, work)) return true;
+            if (table.ruleOut(scale, prices, excess, operations, work)) return true;
             int next = next(job, stride, excess);
             if (next < 0) return false;
             int count = job.types[next].count();

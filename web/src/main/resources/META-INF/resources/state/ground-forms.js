@@ -45,7 +45,7 @@ export function readLayers(text, plan) {
     if (!match) return { error: `“${part.slice(0, 20)}” is no layer. Write a material and its depth, as in ${suchLayers(plan)}.` };
     const depth = readLength(match[2], units);
     if (depth.error) return depth;
-    if (depth.mm < DEPTH[0] || depth.mm > DEPTH[1]) return { error: `${match[2]} is no depth: write 1 to 2000 mm.` };
+    if (depth.mm < DEPTH[0] || depth.mm > DEPTH[1]) return { error: `${match[2]} is no depth: write ${DEPTH[0]} to ${DEPTH[1]} mm.` };
     layers.push({ material: match[1], depth: depth.mm });
   }
   return { value: layers.length ? layers : undefined };

@@ -1,6 +1,7 @@
 import { readLength, shown } from '../geometry/length.js';
 import { walked } from '../geometry/outline.js';
 import { orMore } from './checks.js';
+import { beginWith } from './new-garden.js';
 
 /** The fewest sides of a bed with square corners and of one with others, and the most. */
 const LEAST = { square: 4, angled: 3 };
@@ -38,7 +39,8 @@ export function readSides(text, least, units) {
   }
   const corners = walls.some(({ turn }) => typeof turn === 'number') ? 'angled' : 'square';
   const missing = LEAST[corners] - walls.length;
-  if (missing > 0) return { error: `${missing} ${missing === 1 ? 'side' : 'sides'} missing. Write them all, such as ${[2, 1, 2, 1].map(n => shown(n * (units === 'imperial' ? 1219.2 : 1200), units)).join(', ')}.` };
+  const { width, depth } = beginWith(units).bed;
+  if (missing > 0) return { error: `${missing} ${missing === 1 ? 'side' : 'sides'} missing. Write them all, such as ${[width, depth, width, depth].map(side => shown(side, units)).join(', ')}.` };
   if (walls.length > MOST) return { error: `${walls.length - MOST} sides over the most, ${MOST}. Write fewer.` };
   const round = walls.reduce((sum, { turn }) => sum + (turn === 'right' ? -90 : turn ?? 90), 0);
   if (corners === 'square' && round !== 360) return { error: `${Math.abs(4 - round / 90)} ${round < 360 ? 'left turns missing' : 'left turns too many'}: walking once round takes four more to the left than to the right.` };
