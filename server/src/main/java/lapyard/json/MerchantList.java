@@ -1,14 +1,13 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -41,11 +40,10 @@ import org.apache.commons.csv.CSVRecord;
  * @param bad     what is wrong, by line number
  */
 public record MerchantList(Map<String, String> columns, List<String> ignored, List<Line> lines, List<Bad> bad) {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
     private static final int MOST_LINES = 2_000;
 
     /** What a price is for, where it is not the usual: {@code a foot} of a roll. */
-    private static final String FOR = "for";
+    static final String FOR = "for";
 
     /** Fields that hold millimetres, and what else they may be written in. */
     private static final List<String> LENGTHS = List.of("length", "width", "thickness", "height", "step");
@@ -126,7 +124,16 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     }
 
     /** {@code kind} is {@code section}, {@code roll} or {@code goods}; {@code fields} have the names of {@link #columns}. */
-    public record Line(long line, String kind, Map<String, String> fields) {}
+    public record Line(long line, String kind, Map<String, String> fields) {
+        /** What is sold, in which size and by whom; a list has one price for it. */
+        private List<String> goods() {
+            return Stream.of("item", "length", "width", "pack", "content", "tonnes", "supplier").map(field -> fields.getOrDefault(field, "")).toList();
+        }
+
+        private List<Object> price() {
+            return List.of(new BigDecimal(fields.get("price")).stripTrailingZeros(), fields.getOrDefault(FOR, ""));
+        }
+    }
 
     public record Bad(long line, String text, String way) {}
 
@@ -167,7 +174,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
      */
     public static ObjectNode preview(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
         MerchantList list = read(csv, supplier, named, garden);
-        Optional<ObjectNode> with = list.bad.isEmpty() ? Optional.of(list.over(garden)) : Optional.empty();
+        Optional<ObjectNode> with = list.bad.isEmpty() ? Optional.of(IntoCatalogue.of(garden, list.lines)) : Optional.empty();
         Optional<Reading> reading = with.map(GardenReader::read);
         return Wire.of(new Preview(
                 list.columns.entrySet().stream().map(column -> new Column(column.getKey(), column.getValue())).toList(), list.ignored, list.lines, list.bad,
@@ -201,6 +208,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         final Map<String, String> columns = new LinkedHashMap<>();
         final List<String> ignored = new ArrayList<>();
         final List<Line> lines = new ArrayList<>();
+        private final Map<List<String>, Line> byGoods = new HashMap<>();
         final List<Bad> bad = new ArrayList<>();
 
         Rows(String supplier, Map<String, String> named, Map<String, Known> known, String currency) {
@@ -268,7 +276,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             if (fault.isPresent()) {
                 bad.add(fault.get());
             } else if (!kind.isEmpty()) {
-                lines.add(new Line(number, kind, fields));
+                Line line = new Line(number, kind, fields);
+                Line before = fields.containsKey("price") ? byGoods.putIfAbsent(line.goods(), line) : null;
+                if (before == null || before.price().equals(line.price())) lines.add(line);
+                else bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" stands in line " + before.line() + " with another price", "keep one of the two"));
             } else if (fields.containsKey("price")) {
                 bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" has no length, width or content",
                         "give a stock length, the width of a roll, or what a pack holds"));
@@ -392,101 +403,5 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         BigDecimal unitMm = written.matches() ? BigDecimal.valueOf(UNITS_MM.get(written.group(2).toLowerCase(Locale.ROOT))) : BigDecimal.ONE;
         return WrittenNumber.readings(written.matches() ? written.group(1) : text).stream()
                 .map(number -> number.multiply(unitMm).setScale(1, RoundingMode.HALF_UP)).map(mm -> new BigDecimal(mm.stripTrailingZeros().toPlainString())).toList();
-    }
-
-    /**
-     * A garden with these lines in its catalogue: a line of the same section and length, roll, or item and pack from the
-     * same supplier is replaced, all others stay. The document given is not changed.
-     */
-    ObjectNode over(ObjectNode garden) {
-        ObjectNode changed = garden.deepCopy();
-        ObjectNode catalogue = changed.withObject("/catalogue");
-        for (Line line : lines) {
-            switch (line.kind()) {
-                case "section" -> section(catalogue, line.fields());
-                case "roll" -> roll(catalogue, line.fields());
-                default -> goods(catalogue, line.fields());
-            }
-        }
-        return changed;
-    }
-
-    private static void section(ObjectNode catalogue, Map<String, String> fields) {
-        ObjectNode section = entry(array(catalogue, "sections"), "id", fields.get("item"));
-        put(section, fields, "thickness", "height", "density");
-        ArrayNode stock = array(section, "stock");
-        ObjectNode length = NODES.objectNode();
-        put(length, fields, "length", "price", "bundle", "least");
-        named(length, fields, "supplier");
-        remove(stock, length, "length");
-        stock.add(length);
-    }
-
-    private static void roll(ObjectNode catalogue, Map<String, String> fields) {
-        String id = fields.get("item") + "-" + fields.get("width") + (fields.containsKey("supplier") ? "-" + fields.get("supplier") : "");
-        ArrayNode rolls = array(catalogue, "rolls");
-        ObjectNode roll = entry(rolls, "id", id.length() > 40 ? id.substring(0, 40) : id);
-        roll.put("material", fields.get("item"));
-        put(roll, fields, "width", "price", "step");
-        if (fields.getOrDefault(FOR, "").matches("(?i)(a )?(foot|ft)") && roll.hasNonNull("price"))
-            roll.put("price", roll.get("price").decimalValue().divide(BigDecimal.valueOf(Length.FOOT_MM).movePointLeft(3), 4, RoundingMode.HALF_UP).stripTrailingZeros());
-        named(roll, fields, "supplier");
-    }
-
-    private static void goods(ObjectNode catalogue, Map<String, String> fields) {
-        ObjectNode goods = entry(array(catalogue, "packs"), "item", fields.get("item"));
-        named(goods, fields, "label");
-        named(goods, fields, "unit");
-        put(goods, fields, "density");
-        // what our example says of such goods holds until the list says otherwise
-        CatalogueReader.examples().packs(fields.get("item")).ifPresent(example -> {
-            if (!goods.has("unit")) goods.put("unit", example.unit());
-            if (!goods.has("label")) goods.put("label", example.label());
-            if (!goods.has("spare") && example.spare() > 0) goods.set("spare", Wire.number(example.spare() * 100, 1));
-            if (!goods.has("loosening") && example.loosening() > 1) goods.set("loosening", Wire.number(example.loosening(), 3));
-            if (!goods.has("density") && example.densityKgM3().isPresent()) {
-                goods.set("density", Wire.number(example.densityKgM3().getAsDouble(), 1));
-            }
-        });
-        ObjectNode pack = NODES.objectNode();
-        if (fields.containsKey("pack")) {
-            pack.put("name", fields.get("pack"));
-        } else {
-            String unit = goods.path("unit").asText("");
-            pack.put("name", fields.containsKey("tonnes") ? fields.get("tonnes") + " t" : (fields.get("content") + " " + unit).strip());
-        }
-        put(pack, fields, "content", "tonnes", "price", "bundle", "least", "mass");
-        named(pack, fields, "supplier");
-        ArrayNode packs = array(goods, "packs");
-        remove(packs, pack, "name");
-        packs.add(pack);
-    }
-
-    private static ArrayNode array(ObjectNode in, String field) {
-        return in.get(field) instanceof ArrayNode there ? there : in.putArray(field);
-    }
-
-    private static ObjectNode entry(ArrayNode list, String key, String value) {
-        for (JsonNode one : list) if (one instanceof ObjectNode object && object.path(key).asText().equals(value)) return object;
-        return list.addObject().put(key, value);
-    }
-
-    /** Takes out what the new one stands in for: the same in {@code key}, from the same supplier. */
-    private static void remove(ArrayNode list, ObjectNode by, String key) {
-        for (int i = list.size() - 1; i >= 0; i--) {
-            JsonNode one = list.get(i);
-            boolean same = one.path(key).isNumber()
-                    ? one.path(key).decimalValue().compareTo(by.path(key).decimalValue()) == 0
-                    : one.path(key).equals(by.path(key));
-            if (same && one.path("supplier").asText("").equals(by.path("supplier").asText(""))) list.remove(i);
-        }
-    }
-
-    private static void put(ObjectNode to, Map<String, String> fields, String... names) {
-        for (String name : names) if (fields.containsKey(name)) to.set(name, NODES.numberNode(new BigDecimal(fields.get(name))));
-    }
-
-    private static void named(ObjectNode to, Map<String, String> fields, String name) {
-        if (fields.containsKey(name)) to.put(name, fields.get(name));
     }
 }

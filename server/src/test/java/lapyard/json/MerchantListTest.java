@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
@@ -53,7 +54,7 @@ class MerchantListTest {
         ObjectNode after = (ObjectNode) preview.get("garden");
         assertEquals(99, before.at("/catalogue/sections/0/stock/0/price").asInt(), "the garden that was given is not touched");
         assertEquals(3, after.at("/catalogue/sections/0/stock").size(), "3600 stays, 4800 is replaced, 2400 is new");
-        assertEquals("34.50", after.at("/catalogue/sections/0/stock/1/price").decimalValue().toPlainString());
+        assertEquals("34.50", after.at("/catalogue/sections/0/stock/0/price").decimalValue().toPlainString());
         assertEquals(5, after.at("/catalogue/sections/0/stock/2/least").asInt());
         var read = assertInstanceOf(Reading.Read.class, GardenReader.read(after.toString()));
         assertEquals(3000, read.garden().goods().catalogue().rolls("liner").stream().filter(roll -> roll.supplier().equals("mill")).findFirst().orElseThrow().widthMm());
@@ -216,6 +217,46 @@ class MerchantListTest {
         assertEquals(List.of("18", "17", "9", "5"), sections.findValuesAsText("price"));
         MerchantList nominal = MerchantList.read("item,length,price\n6x6,8 ft,31\n", "", Map.of(), garden);
         assertEquals(List.of("\"6x6\" has a length but no thickness and height as measured"), nominal.bad().stream().map(MerchantList.Bad::text).toList());
+    }
+
+    /** A newer list in its shortest form changes prices; bundles, smallest numbers, masses and steps stand as they stood, and so does a price that is left empty. */
+    @Test
+    void whatAListDoesNotSayStandsAsItStood() throws Exception {
+        ObjectNode before = garden("""
+                {"beds":[],"catalogue":{"suppliers":[{"id":"mill"},{"id":"yard"}],
+                 "sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":2400,"price":17,"supplier":"mill","bundle":4,"least":8},{"length":3000,"price":21,"supplier":"mill"}]}],
+                 "rolls":[{"id":"ours","material":"liner","width":3000,"price":4,"supplier":"mill","step":250},{"id":"theirs","material":"liner","width":3000,"price":5,"supplier":"yard"}],
+                 "packs":[{"item":"screws","unit":"screws","packs":[{"name":"box of 50","content":50,"price":14,"supplier":"mill","mass":0.9,"bundle":2}]}]}}""");
+        String list = "item,length,width,pack,content,price\n100x200,2400,,,,18\n100x200,3000,,,,\nliner,,3000,,,6\nscrews,,,box of 50,50,15\nscrews,,,box of 100,100,24\n";
+        ObjectNode expected = before.deepCopy();
+        ((ObjectNode) expected.at("/catalogue/sections/0/stock/0")).put("price", 18);
+        ((ObjectNode) expected.at("/catalogue/rolls/0")).put("price", 6);
+        ((ObjectNode) expected.at("/catalogue/packs/0/packs/0")).put("price", 15);
+        // as our example has such a box, but for its price
+        ((ArrayNode) expected.at("/catalogue/packs/0/packs")).addObject().put("name", "box of 100").put("content", 100).put("mass", 1.7).put("supplier", "mill").put("price", 24);
+        JsonNode after = MerchantList.preview(list, "mill", Map.of(), before).get("garden");
+        assertEquals(DocumentText.parse(expected.toString()), DocumentText.parse(after.toString()));
+    }
+
+    @Test
+    void whatIsNewHasAllButThePriceOfOurExample() {
+        JsonNode catalogue = MerchantList.preview("item,length,width,price\n50x75,2400,,5\nliner,,4000,8\n", "", Map.of(), DocumentText.MAPPER.createObjectNode()).at("/garden/catalogue");
+        JsonNode examples = DocumentText.parse(MerchantList.examples());
+        assertEquals(examples.at("/sections/1/density"), catalogue.at("/sections/0/density"));
+        assertEquals(((ObjectNode) examples.at("/rolls/0")).put("price", 8), DocumentText.parse(catalogue.at("/rolls/0").toString()));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            100x200,2400,17;100 x 200,2.4 m,18 | "100x200" stands in line 2 with another price
+            100x200,2400,17;100x200,2400,17.00 | ''
+            100x200,2400,;100x200,2400,17      | ''
+            100x200,2400,17;100x200,2700,18    | ''
+            """)
+    void aListHasOnePriceForOneThing(String lines, String words) {
+        JsonNode preview = MerchantList.preview("item,length,price\n" + lines.replace(';', '\n'), "", Map.of(), DocumentText.MAPPER.createObjectNode());
+        assertEquals(words, preview.at("/bad/0/text").asText());
+        assertEquals(words.isEmpty(), preview.get("garden").isObject());
     }
 
     @Test
