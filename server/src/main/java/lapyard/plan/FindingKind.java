@@ -204,6 +204,7 @@ public enum FindingKind {
     LOAD_HEAVY("delivery.heavy", Weight.SNAG, WORK, true, HAVE_BROUGHT, SMALLER_PACKS),
     LOAD_LARGE("delivery.large", Weight.SNAG, WORK, true, HAVE_BROUGHT, SMALLER_PACKS),
     NOBODY_COMES("day.nobody", Weight.SNAG, WORK, TAKE_HOLIDAYS_OUT, SAY_WHO_COMES),
+    WORK_LEFT("day.work-left", Weight.SNAG, WORK, SAY_WHO_COMES, LONGER_DAYS),
     ORDER_LATE("order.late", Weight.SNAG, WORK, ORDER_BY, BEGIN_LATER_BY, QUICKER_SUPPLIER),
     TALLY_DONE_UNKNOWN("tally.done-unknown", Weight.SNAG, WORK, true, BED_BACK, TAKE_OFF_TALLY),
     TALLY_DONE_EARLY("tally.done-early", Weight.SNAG, WORK, true, TICK_TOO, LOOK_HIDDEN),

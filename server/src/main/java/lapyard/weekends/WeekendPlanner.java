@@ -1,5 +1,6 @@
 package lapyard.weekends;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -98,7 +99,7 @@ public final class WeekendPlanner {
     private Weekends plan(int today, Function<Staging, StagingResult> schedule) {
         List<GardenTask> open = works.stream().filter(work -> !done.contains(work.id())).toList();
         double load = open.stream().mapToDouble(GardenTask::personHours).sum();
-        calendar = CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today);
+        calendar = reaching(CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today));
         int lifted = open.stream().flatMap(work -> work.shares().stream()).filter(GardenTask.Share::lifts).mapToInt(GardenTask.Share::people).max().orElse(0);
         // what is lifted together waits for the one who comes late in the year
         if (Math.min(lifted, new CrewCalendar(crew, YEAR_DAYS).lifters()) > calendar.lifters()) calendar = new CrewCalendar(crew, YEAR_DAYS + calendar.days);
@@ -109,6 +110,21 @@ public final class WeekendPlanner {
         }
         StagingResult result = schedule.apply(new Staging(problem(open, today)));
         return laidOut(open, result, load);
+    }
+
+    private static boolean comes(CrewCalendar calendar, int weekend) {
+        return weekend <= calendar.weekend(calendar.days - 1);
+    }
+
+    /** With every day that somebody has named to come on, and as much room behind the last weekend that a bed is fixed for. */
+    private CrewCalendar reaching(CrewCalendar enough) {
+        int named = crew.dates().start().map(start -> crew.people().stream().flatMap(person -> person.comes().stream())
+                .mapToInt(date -> (int) ChronoUnit.DAYS.between(start, date) + 1).max().orElse(0)).orElse(0);
+        int last = fixedWeekends.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        CrewCalendar reached = named > enough.days ? new CrewCalendar(crew, named) : enough;
+        if (comes(reached, last)) return reached;
+        CrewCalendar longest = new CrewCalendar(crew, Integer.MAX_VALUE - 7);
+        return comes(longest, last) ? new CrewCalendar(crew, longest.firstDay(last) + enough.days) : reached;
     }
 
     private StagingProblem problem(List<GardenTask> open, int today) {
@@ -186,6 +202,7 @@ public final class WeekendPlanner {
         Map<String, Weekends.Task> tasks = new LinkedHashMap<>();
         int last = 0;
         int end = 0;
+        double left = 0;
         for (GardenTask work : works) {
             if (done.contains(work.id())) {
                 int day = notBefore.getOrDefault(work.id(), 0);
@@ -199,10 +216,15 @@ public final class WeekendPlanner {
             int lastDay = to > from ? calendar.dayOf(to - 1) : firstDay;
             tasks.put(work.id(), new Weekends.Task(work, firstDay, lastDay, false));
             parts(work, shares, result, byDay, used);
+            if (shares.stream().anyMatch(share -> share.units() > 0 && !worked(work, share, result.ends().get(share.id()) - 1))) left += work.personHours();
             end = Math.max(end, lastDay);
             if (work.step() != Step.TOP_UP) last = Math.max(last, lastDay);
         }
         List<Weekends.Wait> waits = waits(open, tasks);
+        if (left > 0) {
+            findings.add(Finding.of(FindingKind.WORK_LEFT, Place.of(What.CREW)).with("last", Fact.name(calendar.said(calendar.days - 1)))
+                    .by(new Fact.PersonHours(left)).way(WayKind.SAY_WHO_COMES).way(WayKind.LONGER_DAYS));
+        }
         about(tasks, waits);
         int least = calendar.dayOf(Math.max(0, result.lowerBound() - 1));
         return new Weekends(days(end, byDay, used), List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
@@ -301,7 +323,7 @@ public final class WeekendPlanner {
         });
         stands.forEach((bed, day) -> {
             Integer weekend = fixedWeekends.get(bed);
-            if (weekend != null && day > calendar.lastDay(weekend)) late.computeIfAbsent(weekend, w -> new ArrayList<>()).add(bed);
+            if (weekend != null && comes(calendar, weekend) && day > calendar.lastDay(weekend)) late.computeIfAbsent(weekend, w -> new ArrayList<>()).add(bed);
         });
         late.forEach((weekend, beds) -> {
             int limit = calendar.lastDay(weekend);

@@ -72,6 +72,40 @@ class FixedWeekendsTest {
         told.forEach(one -> assertEquals(crew.isEmpty() ? Finding.Weight.NOTE : Finding.Weight.SNAG, one.weight()));
     }
 
+    /** More weekends on than the little work asks for: days 7 x 39 and the next. */
+    @Test
+    void aBedFixedForAFarWeekendStandsInThatWeekend() {
+        Weekends weekends = plan("", Map.of("M", 40), Map.of(), 0);
+        assertEquals(7 * 39, weekends.byId().get("M.course-1").firstDay());
+        assertEquals(List.of(), of(weekends, FindingKind.STANDS_LATE));
+    }
+
+    private static String comes(String... days) {
+        return "\"start\":\"2027-03-06\",\"people\":[{\"name\":\"Ana\",\"comes\":[\"2027-03-06\",\"" + String.join("\",\"", days) + "\"]}]";
+    }
+
+    /** Two days of 6 hours are fewer than the work of M: what no day is left for is told, and is at most all but what those two days hold. */
+    @Test
+    void workForWhichNobodyComesIsTold() {
+        Weekends weekends = plan(comes("2027-03-07"), Map.of(), Map.of(), 0);
+        Finding left = of(weekends, FindingKind.WORK_LEFT).get(0);
+        double used = weekends.days().stream().mapToDouble(Weekends.Day::hoursUsed).sum();
+        double hours = left.amount().orElseThrow().value();
+        assertEquals("person-hours", left.amount().orElseThrow().unit());
+        assertTrue(hours >= weekends.loadHours() - used - 0.05 && hours <= weekends.loadHours(), hours + " of " + weekends.loadHours() + ", used " + used);
+        assertEquals(List.of(), of(plan("", Map.of(), Map.of(), 0), FindingKind.WORK_LEFT));
+        assertEquals(List.of(), of(plan(comes("2027-03-07"), Map.of("M", 9), Map.of(), 0), FindingKind.STANDS_LATE), "weekend 9 never comes");
+    }
+
+    /** 2028-03-04 is 364 days after 2027-03-06: nothing is planned on a day on which Ana does not come, however far off the next one is. */
+    @Test
+    void aDaySomebodyNamedFarOffIsWorked() {
+        Weekends weekends = plan(comes("2028-03-04", "2028-03-05", "2028-03-11", "2028-03-12", "2028-03-18", "2028-03-19", "2028-05-13"), Map.of(), Map.of(), 0);
+        assertEquals(List.of(), of(weekends, FindingKind.WORK_LEFT));
+        List<Integer> named = List.of(0, 364, 365, 371, 372, 378, 379, 434);
+        weekends.tasks().forEach(task -> assertTrue(named.contains(task.firstDay()) && named.contains(task.lastDay()), task.toString()));
+    }
+
     @Test
     void aCrewThatNeverComesIsTold() {
         Weekends weekends = plan("\"start\":\"2027-03-06\",\"people\":[{\"name\":\"Ana\",\"comes\":[\"2040-01-07\"]}]", Map.of(), Map.of(), 0);
