@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.geometry.Point;
@@ -16,7 +18,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Coordinates as CSV: a heading, then a point a row. {@code x} and {@code y}, {@code longitude} and {@code latitude}; {@code height}
- * or {@code drop}; {@code layer} says what it is of, {@code line} which rows make one line. A row with a height or a drop and without a line is a
+ * or {@code drop}; {@code layer} says what it is of, {@code line} which rows make one line. Each column may say its unit. A row with a height or a drop and without a line is a
  * spot.
  */
 public final class CoordinateCsv {
@@ -40,6 +42,8 @@ public final class CoordinateCsv {
     private static final class Rows {
         private final SiteDrawing.Builder drawing;
         private final Map<String, Integer> columns = new HashMap<>();
+        /** What a column's heading says that it is in. */
+        private final Map<String, LengthUnit> units = new HashMap<>();
         private boolean headed;
         private LocalPlane plane;
         private List<Point> points = new ArrayList<>();
@@ -52,6 +56,7 @@ public final class CoordinateCsv {
         }
 
         boolean take(CSVRecord row, long line) {
+            if (row.stream().allMatch(String::isBlank)) return true;
             if (!headed) return headings(row, line);
             boolean globe = columns.containsKey("longitude");
             OptionalDouble x = number(row, globe ? "longitude" : "x", line);
@@ -100,16 +105,18 @@ public final class CoordinateCsv {
                 String plain = heading.replaceAll("[(\\[]?\\b(mm|cm|m|in|ft|deg)\\b[)\\]]?", "").replaceAll("[^a-z]", "");
                 int column = i;
                 HEADINGS.forEach((field, names) -> {
-                    if (names.contains(plain)) columns.putIfAbsent(field, column);
+                    if (names.contains(plain) && columns.putIfAbsent(field, column) == null) unit(heading).ifPresent(unit -> units.put(field, unit));
                 });
-                if (HEADINGS.get("x").contains(plain)) drawing.unit = unit(heading);
             }
+            drawing.unit = Stream.of("x", "y").map(units::get).filter(Objects::nonNull).findFirst();
             if (columns.containsKey("longitude") && columns.containsKey("latitude")) drawing.unit = Optional.of(LengthUnit.M);
             else if (!columns.containsKey("x") || !columns.containsKey("y")) {
                 drawing.bad(line, "no columns for the coordinates", "head two columns \"x\" and \"y\", or \"longitude\" and \"latitude\"");
                 return false;
             } else {
                 columns.remove("longitude");
+                if (drawing.unit.isEmpty() && !units.isEmpty())
+                    drawing.bad(line, "one column says its unit and those of the coordinates do not", "head them \"x (m)\" and \"y (m)\", or in what they are");
             }
             return true;
         }
@@ -127,9 +134,15 @@ public final class CoordinateCsv {
         private OptionalDouble number(CSVRecord row, String field, long line) {
             String text = text(row, field);
             if (text.isEmpty()) return OptionalDouble.empty();
-            if (text.matches("[-+]?[0-9]{1,10}([.,][0-9]{1,12})?")) return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+            if (text.matches("[-+]?[0-9]{1,10}([.,][0-9]{1,12})?")) return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')) * scale(field));
             drawing.bad(line, field + " needs a number and has \"" + BrokenRule.cut(text) + "\"", "write it as 12.50");
             return OptionalDouble.of(0);
+        }
+
+        /** In one of the coordinates' unit; a column that says none has theirs. */
+        private double scale(String field) {
+            LengthUnit unit = units.get(field);
+            return unit == null || field.endsWith("itude") ? 1 : unit.mm / drawing.unit.orElse(unit).mm;
         }
     }
 }

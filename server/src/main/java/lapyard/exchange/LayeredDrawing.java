@@ -8,6 +8,9 @@ import lapyard.geometry.Point;
 
 /** Lines, points and texts on named layers, in millimetres: what a drawing program takes. */
 public record LayeredDrawing(Map<String, Colour> layers, List<Line> lines, List<Spot> spots, List<Words> words) {
+    /** Of the beds, in a plan of ours; by this layer it is known when it comes back. */
+    public static final String INNER_FACES = "Beds inner face";
+
     public LayeredDrawing() {
         this(new LinkedHashMap<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     }

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import lapyard.exchange.CoordinateCsv;
 import lapyard.exchange.DxfReader;
 import lapyard.exchange.GeoJsonReader;
+import lapyard.exchange.LayeredDrawing;
 import lapyard.exchange.SiteDrawing;
 import lapyard.exchange.SiteDrawing.Layer;
 import lapyard.exchange.SiteDrawing.LengthUnit;
@@ -168,7 +169,8 @@ public final class SiteFileJson {
         if (anchor.isEmpty()) layers.forEach(layer -> layer.spots().forEach(spot -> anchor.add(spot.at())));
         Envelope box = Jts.box(anchor);
         // a second file of the same yard keeps its own origin only where the yard came with it
-        Envelope from = hasYard && yards.isEmpty() ? new Envelope(0, 0, 0, 0) : box;
+        boolean own = isOwn(drawing);
+        Envelope from = own || hasYard && yards.isEmpty() ? new Envelope(0, 0, 0, 0) : box;
         if (box.getWidth() * unit.mm > LARGEST_MM || box.getHeight() * unit.mm > LARGEST_MM) {
             bad.add(new SiteDrawing.Bad(0, "in " + unit.code() + " it is " + Wire.number(box.getWidth() * unit.mm / 1000, 1) + " m by " + Wire.number(box.getHeight() * unit.mm / 1000, 1)
                     + " m, larger than any yard", "give the unit of the file, or take fewer layers"));
@@ -179,8 +181,9 @@ public final class SiteFileJson {
             ground.remove("survey");
             ground.set("outline", placing.line(yards.get(0).points()));
         }
-        double top = layers.stream().filter(layer -> take.get(layer.name()).equals(LEVELS)).flatMap(layer -> layer.spots().stream())
+        double top = own ? 0 : layers.stream().filter(layer -> take.get(layer.name()).equals(LEVELS)).flatMap(layer -> layer.spots().stream())
                 .filter(spot -> spot.height().isPresent()).mapToDouble(spot -> spot.height().getAsDouble()).max().orElse(0);
+        if (take.containsValue(LEVELS)) ground.putArray(LEVELS);
         for (Layer layer : layers) {
             String as = take.get(layer.name());
             if (as.equals(LEVELS)) levels(layer, placing, top, ground, bad);
@@ -190,14 +193,13 @@ public final class SiteFileJson {
     }
 
     private static void levels(Layer layer, Placing placing, double top, ObjectNode ground, List<SiteDrawing.Bad> bad) {
-        ArrayNode levels = ground.putArray("levels");
         for (Spot spot : layer.spots()) {
             OptionalDouble drop = spot.drop().isPresent() ? spot.drop() : spot.height().isPresent() ? OptionalDouble.of(top - spot.height().getAsDouble()) : OptionalDouble.empty();
             if (drop.isEmpty()) {
                 bad.add(new SiteDrawing.Bad(0, "a point of layer \"" + BrokenRule.cut(layer.name()) + "\" has no height", "give each point of the levels its height"));
                 return;
             }
-            levels.addObject().<ObjectNode>set("at", placing.point(spot.at())).set("drop", placing.mm(drop.getAsDouble()));
+            ground.withArray(LEVELS).addObject().<ObjectNode>set("at", placing.point(spot.at())).set("drop", placing.mm(drop.getAsDouble()));
         }
         if (layer.spots().isEmpty()) bad.add(new SiteDrawing.Bad(0, "layer \"" + BrokenRule.cut(layer.name()) + "\" has no points for levels", "take a layer of points with heights"));
     }
@@ -208,14 +210,33 @@ public final class SiteFileJson {
                 bad.add(new SiteDrawing.Bad(0, "layer \"" + BrokenRule.cut(layer.name()) + "\" holds a line that is not closed, and a surface is", "close it in the file, or take the layer as something else"));
                 return;
             }
-            ground.withArray("surfaces").addObject().put("kind", kind).set("outline", placing.line(line.points()));
+            add(ground.withArray("surfaces"), kind, "outline", placing.line(line.points()));
         }
     }
 
     private static void things(Layer layer, String kind, Placing placing, ObjectNode ground) {
         for (SiteDrawing.Line line : layer.lines())
-            ground.withArray("keepClear").addObject().put("kind", kind).set(line.closed() ? "outline" : "line", placing.line(line.points()));
-        for (Spot spot : layer.spots()) ground.withArray("keepClear").addObject().put("kind", kind).set("at", placing.point(spot.at()));
+            add(ground.withArray("keepClear"), kind, line.closed() ? "outline" : "line", placing.line(line.points()));
+        for (Spot spot : layer.spots()) add(ground.withArray("keepClear"), kind, "at", placing.point(spot.at()));
+    }
+
+    /** What the garden has already, perhaps with what a drawing does not hold, is not there twice. */
+    private static void add(ArrayNode there, String kind, String shape, ArrayNode points) {
+        for (JsonNode one : there) if (one.path("kind").asText().equals(kind) && same(one.path(shape), points)) return;
+        there.addObject().put("kind", kind).set(shape, points);
+    }
+
+    /** Of points or numbers, however their zeros are written. */
+    private static boolean same(JsonNode one, JsonNode other) {
+        if (one.isNumber() && other.isNumber()) return one.decimalValue().compareTo(other.decimalValue()) == 0;
+        boolean same = one.isArray() && other.isArray() && one.size() == other.size();
+        for (int i = 0; same && i < one.size(); i++) same = same(one.get(i), other.get(i));
+        return same;
+    }
+
+    /** A plan that we drew, as nobody else has a layer of that name: its places are the garden's own, its levels lie below the string at 0. */
+    private static boolean isOwn(SiteDrawing drawing) {
+        return drawing.layers().stream().anyMatch(layer -> layer.name().equals(LayeredDrawing.INNER_FACES));
     }
 
     /** From the file's place and unit to the garden's. */

@@ -17,7 +17,6 @@ public final class GardenLayers {
     private static final String KEEP_CLEAR = "Keep clear ";
     private static final String PATHS = "Paths";
     private static final String BEDS = "Beds";
-    private static final String INNER = "Beds inner face";
     private static final String NAMES = "Names";
     private static final String LEVELS = "Levels";
 
@@ -32,7 +31,7 @@ public final class GardenLayers {
         LayeredDrawing drawing = new LayeredDrawing().layer(YARD, Colour.INK);
         new TreeSet<>(ground.surfaces().stream().map(surface -> surface.kind().code()).toList()).forEach(kind -> drawing.layer(SURFACE + kind, Colour.GREEN));
         new TreeSet<>(ground.keepClear().stream().map(thing -> thing.kind().code()).toList()).forEach(kind -> drawing.layer(KEEP_CLEAR + kind, Colour.RED));
-        drawing.layer(PATHS, Colour.GREY).layer(BEDS, Colour.BROWN).layer(INNER, Colour.BROWN).layer(NAMES, Colour.INK).layer(LEVELS, Colour.BLUE);
+        drawing.layer(PATHS, Colour.GREY).layer(BEDS, Colour.BROWN).layer(LayeredDrawing.INNER_FACES, Colour.BROWN).layer(NAMES, Colour.INK).layer(LEVELS, Colour.BLUE);
 
         ground.outline().forEach(outline -> drawing.line(YARD, outline.corners(), true, 0));
         ground.surfaces().forEach(surface -> drawing.line(SURFACE + surface.kind().code(), surface.outline().corners(), true, 0));
@@ -58,7 +57,7 @@ public final class GardenLayers {
         Outline outer = bed.outline().placed(bed.placement());
         Outline inner = sheet.work().frame().inner().placed(bed.placement());
         drawing.line(BEDS, outer.corners(), true, bed.heightMm());
-        drawing.line(INNER, inner.corners(), true, bed.heightMm());
+        drawing.line(LayeredDrawing.INNER_FACES, inner.corners(), true, bed.heightMm());
         double x = outer.corners().stream().mapToDouble(Point::x).average().orElse(0);
         double y = outer.corners().stream().mapToDouble(Point::y).average().orElse(0);
         drawing.words(NAMES, new Point(x, y), NAME_MM, bed.id());

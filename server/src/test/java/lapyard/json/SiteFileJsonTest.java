@@ -17,9 +17,12 @@ import lapyard.exchange.DxfWriter;
 import lapyard.exchange.LayeredDrawing;
 import lapyard.exchange.LayeredDrawing.Colour;
 import lapyard.geometry.Point;
+import lapyard.job.Gardens;
+import lapyard.prints.GardenLayers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files of a site; the DXF files under {@code exchange} were written by ezdxf 0.18.1, which is not ours. */
 class SiteFileJsonTest {
@@ -115,6 +118,49 @@ class SiteFileJsonTest {
         }
     }
 
+    /** A plan that goes out and comes back, perhaps after somebody drew in it, leaves the yard where its beds are. */
+    @ParameterizedTest
+    @ValueSource(longs = {61, 62, 63, 64, 65, 66, 67, 68})
+    void aPlanOfOursComesBackToTheGardenAsItWas(long seed) throws Exception {
+        Random random = new Random(seed);
+        int left = random.nextInt(4000) - 2000;
+        int front = random.nextInt(4000) - 2000;
+        String box = "[[%d,%d],[%d,%d],[%d,%d],[%d,%d]]".formatted(left, front, left + 9000, front, left + 9000, front + 7000, left, front + 7000);
+        JsonNode garden = MAPPER.readTree("""
+                {"name":"Back","beds":[{"id":"A","at":[%d,%d],"width":2400,"depth":1200}],
+                 "ground":{"outline":%s,"levels":[{"at":[%d,%d],"drop":%d},{"at":[%d,%d],"drop":%d.5}],"surfaces":[{"kind":"grass","outline":%s}],
+                  "keepClear":[{"kind":"drain","line":[[%d,%d],[%d,%d]]},{"kind":"tree","at":[%d,%d],"clearance":750}]}}""".formatted(left + 500, front + 500, box, left, front,
+                100 + random.nextInt(900), left + 9000, front, random.nextInt(900), box, left, front + 6500, left + 5000, front + 6500, left + 8000, front + 6000));
+        String dxf = DxfWriter.write(GardenLayers.of(Gardens.sheet(garden.toString())));
+        List<String> take = new ArrayList<>();
+        read(dxf, "").path("layers").forEach(layer -> take.add(layer.path("name") + ":" + layer.path("suggested")));
+        String all = "\"take\":{" + String.join(",", take) + "}";
+        assertEquals(garden.path("ground"), MAPPER.readTree(read(dxf, all + ",\"garden\":" + garden).at("/garden/ground").toString()));
+        ((ObjectNode) garden.at("/ground/keepClear/1")).remove("clearance"); // which no drawing holds
+        assertEquals(garden.path("ground"), MAPPER.readTree(read(dxf, all).at("/garden/ground").toString()));
+    }
+
+    /** A table program keeps rows that were emptied; a metre is 1000 mm, a foot 304.8 mm (international yard of 1959). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            x (m);y (m);drop (mm)         | 0;0;120\\n5;0;150                | 120, 150
+            x (mm);y (m);height (cm)      | 0;0;20\\n;;\\n5000;0;5\\n;;\\n      | 0, 150
+            ;;\\nx (m);y (m);drop          | 0;0;0,12\\n5;0;0,15             | 120, 150
+            x (ft);y (ft);height (in)     | 0;0;12\\n16.404199;0;0            | 0, 304.8
+            longitude;latitude;drop (mm)  | 10;50;120\\n10.00006984;50;150    | 120, 150
+            """)
+    void eachColumnMaySayItsUnitAndEmptyRowsSayNothing(String head, String rows, String drops) throws Exception {
+        JsonNode levels = read((head + "\n" + rows).replace("\\n", "\n"), "\"take\":{\"\":\"levels\"}").at("/garden/ground/levels");
+        assertEquals(List.of(drops.split(", ")), levels.findValuesAsText("drop"));
+        assertEquals(5000, levels.at("/1/at/0").asDouble(), 10);
+    }
+
+    @Test
+    void levelsOfTwoLayersAreTakenTogether() throws Exception {
+        JsonNode answer = read("x (m),y (m),height,layer\n0,0,1.2,low\n5,0,1.1,low\n0,4,1.5,high\n", "\"take\":{\"low\":\"levels\",\"high\":\"levels\"}");
+        assertEquals(List.of("300", "400", "0"), answer.at("/garden/ground/levels").findValuesAsText("drop"));
+    }
+
     /** Length of a thousandth of a degree, m: tables of WGS 84 (NIMA TR8350.2's ellipsoid), values from memory. */
     @ParameterizedTest
     @CsvSource({"0, 111.320, 110.574", "45, 78.847, 111.132", "60, 55.800, 111.412"})
@@ -148,6 +194,7 @@ class SiteFileJsonTest {
             x,y\\n1,2\\n1,two\\n                                          | 3 | y needs a number
             x,y\\n1,2\\n1\\n                                              | 3 | no second coordinate
             a,b\\n1,2\\n                                                  | 1 | no columns for the coordinates
+            x,y,drop (mm)\\n1,2,3\\n                                       | 1 | one column says its unit
             longitude,latitude\\n200,10\\n                                | 2 | no place of a yard
             0\\nSECTION\\n2\\nENTITIES\\n0\\nLINE\\n8\\nA\\n10\\nx1\\n0\\nENDSEC\\n0\\nEOF\\n | 10 | needs a number
             0\\nSECTION\\n2\\nENTITIES\\n0\\nLINE\\n8\\nA\\n10\\n1\\n        | 10 | breaks off
