@@ -22,6 +22,7 @@ import './elements/table-rail.js';
 import './elements/try-bar.js';
 import './elements/yard-tools.js';
 import { actsOf } from './elements/page-acts.js';
+import { base64 } from './state/base64.js';
 import { Gardens } from './state/gardens.js';
 
 /** Puts the tables beside the yard and opens a garden: the one in the address, else the first of the store. */
@@ -223,8 +224,13 @@ const bringBack = ({ id, from }) => attempt('Not brought back', async () => {
   return 'It is back.';
 });
 
+/** A copy of the garden that is open takes its photos along. */
 const start = plan => attempt('Not started', async () => {
-  await open(await api.create(plan));
+  const wantedPhotos = new Set((plan.handOver?.snags ?? []).flatMap(({ photos = [] }) => photos));
+  const photos = await Promise.all([...wantedPhotos].map(photo => api.photo(garden.id, photo).catch(() => null)));
+  const id = await api.create(plan);
+  for (const photo of photos) if (photo) await api.addPhoto(id, await base64(photo));
+  await open(id);
   return `${plan.name} is open.`;
 });
 
