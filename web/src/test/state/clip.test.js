@@ -10,6 +10,16 @@ test('copied beds are put down with codes of their own, moved as one', () => {
   equal(boxOfClip(clip, plan), { left: 1000, right: 5900, front: 2000, back: 3200 });
 });
 
+test('what is cut and put down again in its garden is the same bed, once', () => {
+  const rest = { ...plan, beds: [plan.beds[0]], tally: { done: [{ task: 'B.course-1' }] } };
+  const clip = readClip(clipOf(plan, ['B'], 'yard'));
+  const back = pasteBeds(clip, 0, 500, 'yard')(rest);
+  equal(back.beds[1], { width: 900, depth: 900, at: [5000, 2500], id: 'B', name: 'Herbs' });
+  equal(pasteBeds(clip, 0, 500, 'yard')(back).beds[2], { width: 900, depth: 900, at: [5000, 2500], id: 'C' });
+  equal(pasteBeds(clip, 0, 500, 'another')(rest).beds[1].id, 'C');
+  equal(pasteBeds(readClip(clipOf(plan, ['B'])), 0, 500, 'yard')(rest).beds[1].id, 'C');
+});
+
 test('in a garden without their type they become beds of their own', () => {
   const clip = readClip(clipOf(plan, ['A']));
   equal(pasteBeds(clip, 0, 0)({ beds: [] }).beds, [{ width: 2400, depth: 1200, courses: 3, at: [1000, 2000], id: 'A' }]);

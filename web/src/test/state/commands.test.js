@@ -29,6 +29,12 @@ test('a bed stands with the first free code', () => {
   equal(standBed({ width: 900 })(all).beds[26].id, 'AA');
 });
 
+test('a new bed has no code of one that is gone and of which the tally or the snag list tells', () => {
+  const told = { ...plan, tally: { done: [{ task: 'C.course-1' }, { task: 'setting-out' }], boards: [{ cut: ['D-1A', 'D-1A+E-1C'], spoiled: ['F-2B'] }] }, handOver: { snags: [{ bed: 'H', text: 'Chipped.' }] } };
+  equal(standBed({ width: 900 })(told).beds[2].id, 'G');
+  equal(copyBed('B', [0, 4000])({ ...told, beds: [...told.beds, { id: 'G' }] }).beds[3].id, 'I');
+});
+
 test('a move is kept to a tenth of a millimetre, and no move is no step', () => {
   equal(moveBed('A', [1234.56, -7])(plan).beds[0].at, [1234.6, -7]);
   equal(moveBed('A', [1000, 2000])(plan) === plan, true);

@@ -92,9 +92,9 @@ export function actsOf({ garden, yard, say, form, keys }) {
   /** The clipboard's own text, so that beds go from window to window; kept here too, where the browser has none. */
   let clip = null;
 
-  const copy = () => {
+  const copy = cutFrom => {
     if (!choice.beds.length) return null;
-    clip = clipOf(plans.plan, choice.beds);
+    clip = clipOf(plans.plan, choice.beds, cutFrom);
     say(`${choice.beds.length === 1 ? calledOf(garden.bed) : `${choice.beds.length} beds`} copied.`);
     return clip;
   };
@@ -112,7 +112,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
       const room = roomFor(own, plan, garden.reckoning.sheet);
       by = [room.at[0] - box.left, room.at[1] - box.front];
     }
-    plans.run(pasteBeds(read, ...by));
+    plans.run(pasteBeds(read, ...by, garden.id));
     return take(lastBeds(plans.plan, read.beds.length), `${read.beds.length === 1 ? 'The bed is' : `${read.beds.length} beds are`} pasted.`);
   }
 
@@ -136,7 +136,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
 
   return {
     'add bed': addBed, 'add bed form': form, 'add path': addPathHere, 'add thing': addThing, 'delete thing': removeOne, duplicate, delete: () => remove(),
-    copy, cut: () => { const text = copy(); if (text) remove('cut'); return text; }, paste, keys,
+    copy: () => copy(), cut: () => { const text = copy(garden.id); if (text) remove('cut'); return text; }, paste, keys,
     'try out': () => {
       plans.tryOut();
       say('Trying: nothing is saved until you keep it.');

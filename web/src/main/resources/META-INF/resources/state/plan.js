@@ -109,6 +109,13 @@ export function freeId(taken) {
   return wallLetter(next);
 }
 
+/** The next code for a bed: none that a bed has, and none of a bed that is gone and of which the tally or the snag list still tells. */
+export function freeCode(plan) {
+  const { done = [], boards = [] } = plan.tally ?? {};
+  const told = [...done.map(({ task }) => task), ...boards.flatMap(({ cut = [], spoiled = [] }) => [...cut, ...spoiled]).flatMap(marks => marks.split('+'))].map(text => /^[A-Z]+(?=[.-])/.exec(text)?.[0]);
+  return freeId([...(plan.beds ?? []).map(bed => bed.id), ...told, ...(plan.handOver?.snags ?? []).map(snag => snag.bed)]);
+}
+
 /**
  * The document with a code for every bed, as the job sheet names them; the same document where none is missing.
  *
