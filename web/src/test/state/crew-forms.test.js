@@ -1,4 +1,4 @@
-import { CREW_LISTS, readDates, readDays, readStart, readTime, writtenDates } from '../../main/resources/META-INF/resources/state/crew-forms.js';
+import { CREW_LISTS, readDates, readDays, readStart, readTime, startOn, writtenDates } from '../../main/resources/META-INF/resources/state/crew-forms.js';
 import { readZone } from '../../main/resources/META-INF/resources/state/ground-forms.js';
 import { equal, holds, test } from '../trial.js';
 
@@ -26,6 +26,19 @@ test('the first day does not pass dates of the crew', () => {
   equal(readStart('2027-03-20', PLAN).error, '1 date of the crew lies before that. Take it out first.');
   holds(readStart('', PLAN).error.startsWith('2 dates'), 'taken away');
   equal(readStart('', { crew: { start: '2027-03-06' } }), { value: undefined });
+});
+
+test('what was done stays on its date when the first day moves, and is not left before it', () => {
+  const plan = { crew: { start: '2027-03-06' }, tally: { day: 8, done: [{ task: 'a', day: 0 }, { task: 'b' }, { task: 'c', on: '2027-03-07' }] } };
+  equal(startOn('2027-02-27')(plan), { crew: { start: '2027-02-27' }, tally: { day: 15, done: [{ task: 'a', day: 7 }, { task: 'b' }, { task: 'c', on: '2027-03-07' }] } });
+  equal(startOn('2027-03-06')(startOn('2027-02-27')(plan)), plan);
+  equal(startOn('2027-03-13')({ crew: { start: '2027-03-06' }, tally: { bought: [{ item: 'finish', count: 1 }] } }).tally, { bought: [{ item: 'finish', count: 1 }] });
+  equal(startOn('2027-03-13')({ tally: plan.tally }).tally, plan.tally);
+  holds(readStart('2027-03-07', plan).error.startsWith('Work was done on 2027-03-06.'), 'a tick before the first day');
+  const later = { ...plan, tally: { done: [{ task: 'b', day: 1 }] } };
+  equal(readStart('2027-03-07', later).value, '2027-03-07');
+  equal(startOn('2027-03-07')(later).tally, { done: [{ task: 'b', day: 0 }], day: 0 });
+  holds(readStart('2027-03-08', later).error, 'a day after it');
 });
 
 test('a day begins by 22:00', () => {

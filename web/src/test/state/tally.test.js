@@ -32,6 +32,14 @@ test('timber that is handled is sawn: what a task handles is cut as it is ticked
   equal([marks(false), marks(true)], [['N-1A+M-1B'], ['M-1A', 'N-1A+M-1B']], 'a spoiled piece is cut only where it is planned anew');
 });
 
+test('a tick keeps its day, whatever day the rest is planned from', () => {
+  equal(tickTask('M.set-out', 0)({}).tally, { done: [{ task: 'M.set-out', day: 0 }] });
+  const done = [{ task: 'a' }, { task: 'b', day: 0 }, { task: 'c', on: '2027-03-06' }];
+  equal(planFrom(8)({ tally: { done } }).tally, { done: [{ task: 'a', day: 0 }, done[1], done[2]], day: 8 });
+  equal(planFrom(9)({ tally: { day: 8, done } }).tally.done[0], { task: 'a', day: 8 });
+  equal(planFrom(9)({ tally: { asOf: '2027-03-13', done } }).tally, { done: [{ task: 'a', on: '2027-03-13' }, done[1], done[2]], day: 9 });
+});
+
 test('the first cut names every board, so that none is taken for missing', () => {
   const cut = setPiece(parts, S, 1, 'M-1A', 'cut')({});
   equal(cut.tally.boards, [{ board: '#1', section: S, stock: '4800', cut: ['M-1A'], sawn }, { board: '#2', section: S, stock: '4800' }]);

@@ -222,6 +222,11 @@ class WeekendsIT {
         assertEquals("2027-03-20", days.at("/1/date").asText());
         assertEquals("Ada", days.at("/0/people/0").asText());
         browser.until("the ribbon does not follow", "return document.querySelector('lap-days .day').textContent.includes('6 Mar')");
+        String first = page.server().get("api/gardens/" + id + "/job-sheet/weekends").at("/tasks/0/id").asText();
+        browser.js("document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, tally: { done: [{ task: arguments[0], day: 7 }] } }))".replace("arguments[0]", "'" + first + "'"));
+        writes(browser, "[data-key=\"crew start\"]", "2027-02-27");
+        page.kept();
+        assertEquals("14", page.stored(id).at("/tally/done/0/day").asText(), "a tick keeps its date");
         browser.size(1440, 900, false);
     }
 

@@ -92,7 +92,7 @@ export class GroundForm extends GardenElement {
     const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint?.call ? field.hint(this.garden.plan) : field.hint, read: text => readerOf(field, this.garden.plan)(text) });
     if (field.kind !== 'number' || field.label.length > WIDE_LABEL) entry.classList.add('wide');
     // an event turns an undefined detail into null
-    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail ?? undefined); });
+    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail ?? undefined, field.command); });
     this.#shows.push(() => entry.show(writtenBy(field, now(), this.garden.plan)));
     return field.as ? h('div.with-draw', {}, entry, h('button', { type: 'button', 'data-key': `draw ${key}`, 'aria-label': `Draw ${field.label.toLowerCase()}`, onclick: () => this.#draw(field, whole) }, 'Draw')) : entry;
   }
@@ -117,11 +117,11 @@ export class GroundForm extends GardenElement {
     this.say(`${field.label} drawn.`);
   }
 
-  /** The same list or number again is no change. */
-  #set(path, value) {
+  /** The same list or number again is no change. @param {(value: any) => (plan: object) => object} [more] where more changes with it */
+  #set(path, value, more) {
     if (JSON.stringify(valueAt(this.garden.plan, path)) === JSON.stringify(value)) return;
     const { begins, path: own } = this.#spec;
-    const command = put(path, value);
+    const command = more?.(value) ?? put(path, value);
     this.run(begins && !valueAt(this.garden.plan, own) ? plan => command(put(own, begins)(plan)) : command);
   }
 

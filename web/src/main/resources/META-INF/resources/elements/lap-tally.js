@@ -184,9 +184,9 @@ export class LapTally extends GardenElement {
   }
 
   #from(weekends) {
-    const day = this.garden.plan.tally?.day ?? 0;
+    const { day = 0, asOf } = this.garden.plan.tally ?? {};
     return h('label.from', {}, 'Plan the rest from ', h('select', { 'data-key': 'plan from', onchange: event => this.#change(planFrom(Number(event.target.value)), 'The rest is planned from that day.') },
-      weekends.days.map(one => h('option', { value: String(one.number), selected: one.number === day }, `${dayName(one)}, weekend ${one.weekend}`))));
+      weekends.days.map(one => h('option', { value: String(one.number), selected: asOf ? one.date === asOf : one.number === day }, `${dayName(one)}, weekend ${one.weekend}`))));
   }
 }
 

@@ -1,4 +1,5 @@
 import { readText } from './checks.js';
+import { put } from './ground.js';
 import { number as numberField, readDay, readZone } from './ground-forms.js';
 
 /** What can be entered about who builds and when, as data: see ground-forms.js for what a field is. */
@@ -49,10 +50,30 @@ export function writtenDates(dates) {
   return runs.map(([from, to]) => (from === to ? from : `${from} to ${to}`)).join(', ');
 }
 
-/** The first day of work, which no date of the crew may come before. */
+const dateOf = (start, day) => new Date(Date.parse(start) + day * ONE_DAY).toISOString().slice(0, 10);
+
+/** The first date that the tally tells of. */
+function firstTold({ crew: { start } = {}, tally: { done = [], day = 0, asOf } = {} }) {
+  const rest = asOf ?? (start && dateOf(start, day));
+  return [asOf, ...done.map(one => one.on ?? (start && one.day !== undefined ? dateOf(start, one.day) : rest))].filter(Boolean).sort()[0];
+}
+
+/** Another first day of work: what was done stays on its date, and so does the day from which the rest is planned. */
+export const startOn = start => plan => {
+  const now = put(['crew', 'start'], start)(plan);
+  const by = start && plan.crew?.start && firstTold(plan) ? (Date.parse(plan.crew.start) - Date.parse(start)) / ONE_DAY : 0;
+  const { tally } = plan;
+  if (!by || !tally.done?.length && !tally.day) return now;
+  const done = tally.done?.map(one => (one.on || one.day === undefined ? one : { ...one, day: one.day + by }));
+  return { ...now, tally: { ...tally, ...(done ? { done } : {}), ...(tally.asOf ? {} : { day: Math.max(0, (tally.day ?? 0) + by) }) } };
+};
+
+/** The first day of work, which no date of the crew and of what was done may come before. */
 export function readStart(text, plan) {
   const read = text.trim() === '' ? { value: undefined } : readDay(text);
   if (read.error) return read;
+  const told = plan.tally?.done?.length || plan.tally?.asOf ? firstTold(plan) : undefined;
+  if (told && read.value && told < read.value) return { error: `Work was done on ${told}. To go on later, say in Tally, Beds, from when the rest is planned.` };
   const { holidays = [], wet = [], people = [] } = plan.crew ?? {};
   const all = [...holidays, ...wet, ...people.flatMap(({ away = [], comes = [] }) => [...away, ...comes])];
   const lost = all.filter(date => !read.value || date < read.value).length;
@@ -112,7 +133,7 @@ export const CREW_OBJECTS = {
   crew: {
     title: 'Days of work', path: ['crew'],
     fields: [
-      { key: ['start'], label: 'First day of work', kind: 'text', read: readStart, hint: 'year-month-day; empty counts weekends only' },
+      { key: ['start'], label: 'First day of work', kind: 'text', read: readStart, command: startOn, hint: 'year-month-day; empty counts weekends only' },
       days('Days', WEEKEND, 'as in sat, sun'),
       { key: ['from'], label: 'Begins at', kind: 'text', usual: '09:00', read: readTime },
       number('hours', 'Hours a day', 0.25, 16, 6),

@@ -17,7 +17,7 @@ export const isDone = (plan, task) => (plan.tally?.done ?? []).some(one => one.t
  */
 export function tickTask(task, day, parts = [], pieces = [], isOfNow = true) {
   return plan => (isDone(plan, task) ? withTally(plan, tally => ({ ...tally, done: tally.done.filter(one => one.task !== task) }))
-    : setPieces(parts, pieces, 'cut', isOfNow)(withTally(plan, tally => ({ ...tally, done: [...(tally.done ?? []), day ? { task, day } : { task }] }))));
+    : setPieces(parts, pieces, 'cut', isOfNow)(withTally(plan, tally => ({ ...tally, done: [...(tally.done ?? []), { task, day }] }))));
 }
 
 /** What a task handles and is still to cut. @param {object} task of the weekends @param {boolean} isOfNow whether the cutting is that of the tally as it stands */
@@ -31,8 +31,10 @@ export function uncutOf(plan, parts, task, isOfNow) {
 /** The stage that a task at the saw cuts for; 0 for any other. */
 export const stageOf = task => Number(/^saw\.(\d+)$/.exec(task.id)?.[1] ?? 0);
 
-/** The rest is planned from this day on. */
-export const planFrom = day => plan => withTally(plan, tally => ({ ...tally, day, asOf: undefined }));
+/** The rest is planned from this day on; a tick without a day of its own keeps the one from which the rest was planned. */
+export const planFrom = day => plan => withTally(plan, ({ asOf, ...tally }) => ({
+  ...tally, day, done: tally.done?.map(one => (one.on || one.day !== undefined ? one : { ...one, ...(asOf ? { on: asOf } : { day: tally.day ?? 0 }) })),
+}));
 
 const boardName = number => `#${number}`;
 
