@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -169,29 +169,45 @@ public record Payments(
     }
 
     private static BoughtLine line(String item, String label, Optional<BigDecimal> planned, List<SlipLine.PackCount> packs, List<Tally.Bought> bought, JobSheet sheet) {
-        Map<String, Integer> have = new HashMap<>();
         BigDecimal paid = BigDecimal.ZERO;
         int known = 0;
         for (Tally.Bought one : bought) {
-            have.merge(one.pack(), one.count(), Integer::sum);
-            Optional<BigDecimal> cost = one.paid().or(() -> packs.stream().filter(pack -> pack.pack().equals(one.pack())).findFirst()
+            Optional<BigDecimal> cost = one.paid().or(() -> packs.stream().filter(pack -> pack.pack().equals(one.pack()))
+                    .min(Comparator.comparing(pack -> !pack.supplier().equals(one.supplier())))
                     .flatMap(SlipLine.PackCount::price).map(price -> price.multiply(BigDecimal.valueOf(one.count()))));
             if (cost.isPresent()) known++;
             paid = paid.add(cost.orElse(BigDecimal.ZERO));
         }
+        long[] rest = rest(packs, bought);
         BigDecimal open = BigDecimal.ZERO;
         boolean priced = true;
-        boolean all = !bought.isEmpty();
-        for (SlipLine.PackCount pack : packs) {
-            long rest = Math.max(0, pack.count() - have.getOrDefault(pack.pack(), 0));
-            all &= rest == 0;
-            priced &= pack.price().isPresent() || rest == 0;
-            open = open.add(pack.price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(rest)));
+        for (int i = 0; i < rest.length; i++) {
+            priced &= packs.get(i).price().isPresent() || rest[i] == 0;
+            open = open.add(packs.get(i).price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(rest[i])));
         }
+        boolean all = Arrays.stream(rest).allMatch(left -> left == 0);
         // a line's cost is rounded once for all of it
         Optional<BigDecimal> left = bought.isEmpty() ? planned : priced ? Optional.of(all ? BigDecimal.ZERO : Ordering.rounded(open, sheet.slip().currency())) : Optional.empty();
         return new BoughtLine(item, label, planned, String.join(" + ", packs.stream().map(pack -> pack.count() + " x " + pack.words(sheet.garden().imperial())).toList()),
                 String.join(" + ", bought.stream().map(one -> one.count() + " x " + PackCode.words(one.pack(), sheet.garden().imperial())).toList()), known > 0 ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
                 known < bought.size(), bought.stream().allMatch(one -> one.paid().isPresent()), left);
+    }
+
+    /** How many of each pack are still to buy: what was bought is taken off those of who sold it, what is more off those of others. */
+    private static long[] rest(List<SlipLine.PackCount> packs, List<Tally.Bought> bought) {
+        long[] rest = packs.stream().mapToLong(SlipLine.PackCount::count).toArray();
+        long[] have = bought.stream().mapToLong(Tally.Bought::count).toArray();
+        for (boolean own : new boolean[] {true, false}) {
+            for (int b = 0; b < have.length; b++) {
+                Tally.Bought one = bought.get(b);
+                for (int i = 0; i < rest.length; i++) {
+                    if (!packs.get(i).pack().equals(one.pack()) || own && !packs.get(i).supplier().equals(one.supplier())) continue;
+                    long taken = Math.min(rest[i], have[b]);
+                    rest[i] -= taken;
+                    have[b] -= taken;
+                }
+            }
+        }
+        return rest;
     }
 }

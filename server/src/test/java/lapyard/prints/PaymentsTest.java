@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import lapyard.exchange.XlsxWriter;
@@ -122,5 +123,29 @@ class PaymentsTest {
                  "tally":{"bought":[{"item":"soil.topsoil","pack":"bulk","count":1,"supplier":"b","paid":1},{"item":"soil.topsoil","pack":"small","count":1,"supplier":"a","paid":2}]}}""");
         assertEquals(2, sheet.slip().lines().stream().filter(line -> line.item().equals("soil.topsoil")).findFirst().orElseThrow().packs().size());
         addsUp(Payments.of(sheet));
+    }
+
+    /** Three boxes of a's at 5 and two of b's at 6: each is taken off those of who sold it, and only what is more than those off the other's. */
+    @Test
+    void packsOfOneNameFromTwoSellersAreToldApart() throws Exception {
+        String garden = """
+                {"beds":[{"id":"A","width":2400,"depth":1200,"courses":3}],
+                 "catalogue":{"suppliers":[{"id":"a"},{"id":"b"}],"packs":[{"item":"staples","unit":"staples","packs":[
+                   {"name":"box","content":%d,"price":5,"supplier":"a","bundle":3},{"name":"box","content":%1$d,"price":6,"supplier":"b"}]}]}%s}""";
+        double need = Gardens.sheet(garden.formatted(1, "")).slip().lines().stream().filter(line -> line.item().equals("staples")).findFirst().orElseThrow().need();
+        int content = (int) Math.ceil(need / 5);
+        JobSheet none = Gardens.sheet(garden.formatted(content, ""));
+        assertEquals(Optional.of(new BigDecimal("27.00")), none.slip().lines().stream().filter(line -> line.item().equals("staples")).findFirst().orElseThrow().cost(), "3 x 5 and 2 x 6");
+        String box = "{\"item\":\"staples\",\"pack\":\"box\",\"supplier\":\"%s\",\"count\":%d}";
+        addsUp(open(garden.formatted(content, ",\"tally\":{\"bought\":[" + box.formatted("a", 3) + "," + box.formatted("b", 1) + "]}"), "21.00", "6.00"));
+        addsUp(open(garden.formatted(content, ",\"tally\":{\"bought\":[" + box.formatted("b", 1) + "," + box.formatted("a", 4) + "]}"), "26.00", "0.00"));
+        addsUp(open(garden.formatted(content, ",\"tally\":{\"bought\":[" + box.formatted("", 4) + "]}"), "20.00", "6.00"));
+    }
+
+    private static Payments open(String garden, String paid, String open) throws Exception {
+        Payments payments = Payments.of(Gardens.sheet(garden));
+        Payments.BoughtLine staples = payments.bought().stream().filter(line -> line.item().equals("staples")).findFirst().orElseThrow();
+        assertEquals(List.of(new BigDecimal(paid), new BigDecimal(open)), List.of(staples.paid().orElseThrow(), staples.open().orElseThrow().setScale(2)), staples.toString());
+        return payments;
     }
 }
