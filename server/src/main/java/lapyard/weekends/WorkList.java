@@ -15,6 +15,7 @@ import lapyard.geometry.Jts;
 import lapyard.geometry.Measure;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
+import lapyard.plan.Fill;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Lifting;
 import lapyard.plan.Rate;
@@ -322,8 +323,8 @@ public final class WorkList {
             }
         }
         GardenTask fill = add(load, Step.FILL, Step.FILL.label, barrows * crew.minutes(Rate.BARROW), after,
-                List.of(Measure.counted((long) barrows, "barrow") + ", " + Measure.TONNES.written(load.amount(QuantityKind.SOIL_MASS) / 1000, 1, imperial)),
-                List.of("a barrow of soil is about " + kg(75) + ": plank over edges, no hurry"));
+                List.of(Measure.counted((long) barrows, "barrow") + ", " + Measure.TONNES.written((load.amount(QuantityKind.SOIL_LOOSE) - load.amount(QuantityKind.SOIL_TOP_UP)) * Fill.LOOSE_KG_M3 / 1000, 1, imperial)),
+                List.of("a barrow of soil is about " + kg(barrowLitres * Fill.LOOSE_KG_M3 / 1000) + ": plank over edges, no hurry"));
         GardenTask plant = add(load, Step.PLANT, Step.PLANT.label, load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
         works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, Step.TOP_UP.label,
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
