@@ -41,24 +41,15 @@ public record Quote(
     }
 
     /**
-     * The price split as the cost of the goods is: work and delivery go with the goods. Each part is rounded down to the
-     * currency's smallest coin; the last takes what is left, so that together they are the price.
+     * The price split as the cost of the goods is, by {@link Savings#split}: work and delivery go with the goods.
      *
      * @return by owner; none where nothing has a cost
      */
     public Map<String, BigDecimal> shares(List<Savings.Share> goods) {
-        BigDecimal all = goods.stream().map(Savings.Share::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
-        Map<String, BigDecimal> shares = new LinkedHashMap<>();
-        if (all.signum() == 0) return shares;
-        BigDecimal left = price;
-        for (int i = 0; i < goods.size(); i++) {
-            BigDecimal own = i == goods.size() - 1
-                    ? left
-                    : price.multiply(goods.get(i).cost()).divide(all, currency.getDecimalPlaces(), RoundingMode.DOWN);
-            shares.put(goods.get(i).owner(), own);
-            left = left.subtract(own);
-        }
-        return shares;
+        if (goods.stream().allMatch(share -> share.cost().signum() == 0)) return Map.of();
+        Map<String, BigDecimal> costs = new LinkedHashMap<>();
+        goods.forEach(share -> costs.put(share.owner(), share.cost()));
+        return Savings.split(price, costs, currency.getDecimalPlaces());
     }
 
     public static Quote of(Slip slip, List<PaidWork> works, BigDecimal marginPercent) {

@@ -66,9 +66,12 @@ class QuoteTest {
         assertThrows(IllegalArgumentException.class, () -> Variation.between(slip(1, "0", false), other, false));
     }
 
-    /** Worked by hand: 100.00 at equal costs is 33.33 + 33.33 + 33.34; at 1 to 2 to 4 it is 14.28 + 28.57 + 57.15. */
+    /**
+     * Worked by hand: 100.00 at equal costs is 33.33 each and a penny for the first; at 1 to 2 to 4 it is 14.28|57, 28.57|14 and 57.14|29, and the
+     * penny goes to the largest remainder; whose goods cost nothing gets none.
+     */
     @ParameterizedTest(name = "{0} by {1} is {2}")
-    @CsvSource({"100.00,1 1 1,33.33 33.33 33.34", "100.00,1 2 4,14.28 28.57 57.15", "100.00,7,100.00", "10.00,0 5,0.00 10.00", "10.00,0 0,''", "10.00,'',''"})
+    @CsvSource({"100.00,1 1 1,33.34 33.33 33.33", "100.00,1 2 4,14.29 28.57 57.14", "10.00,1 2 0,3.33 6.67 0.00", "100.00,7,100.00", "10.00,0 5,0.00 10.00", "10.00,0 0,''", "10.00,'',''"})
     void theSharesOfAPriceGoByCostAndAddUpToIt(BigDecimal price, String costs, String shares) {
         Quote quote = new Quote(GBP, List.of(), BigDecimal.ZERO, BigDecimal.ZERO, price, false, Working.of("given", Working.COMMON_PRACTICE));
         List<Savings.Share> goods = new ArrayList<>();
