@@ -37,12 +37,8 @@ public final class SlipSheets {
                 + (order.tax().signum() > 0
                         ? ", in it " + order.tax().toPlainString() + " of tax at " + order.supplier().taxPercent().toPlainString() + " %"
                         : "") + ".");
-        if (order.supplier().freeOver().isPresent()) {
-            sum.add(order.shortOfFree()
-                    .map(less -> "Delivery is free on goods over " + order.supplier().freeOver().get().toPlainString() + ": "
-                            + less.toPlainString() + " short.")
-                    .orElse("Delivery is free: goods are over " + order.supplier().freeOver().get().toPlainString() + "."));
-        }
+        order.shortOfFree().ifPresent(less -> sum.add("Delivery is free on goods over " + order.supplier().freeOver().get().toPlainString() + ": " + less.toPlainString() + " short."));
+        if (order.overLimit()) sum.add("Delivery is free: goods are over " + order.supplier().freeOver().get().toPlainString() + ".");
         flow.words(sum, 4.4, true);
         BenchTable table = new BenchTable(sheet, "To bring, in " + code,
                 new Column("count", 0.09, true), new Column("of", 0.27, true), new Column("for", 0.34, false),

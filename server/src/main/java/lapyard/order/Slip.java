@@ -70,9 +70,15 @@ public record Slip(
             return goods.add(charge);
         }
 
-        /** How much more goods would make delivery free; empty where it is free, or never is. */
+        /** The least that more goods must cost to make delivery free, in whole coins; empty where it is free, or never is. */
         public Optional<BigDecimal> shortOfFree() {
-            return charge.signum() == 0 ? Optional.empty() : supplier.freeOver().map(limit -> limit.subtract(goods));
+            return charge.signum() == 0 ? Optional.empty() : supplier.freeOver()
+                    .map(limit -> limit.subtract(goods).setScale(goods.scale(), RoundingMode.FLOOR).add(BigDecimal.ONE.movePointLeft(goods.scale())));
+        }
+
+        /** Whether the goods are over the limit of free delivery. */
+        public boolean overLimit() {
+            return supplier.freeOver().filter(limit -> goods.compareTo(limit) > 0).isPresent();
         }
     }
 

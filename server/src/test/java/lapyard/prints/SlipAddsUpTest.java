@@ -86,6 +86,19 @@ class SlipAddsUpTest {
         assertEquals(0, last.compareTo(totals.subList(0, totals.size() - 1).stream().reduce(BigDecimal.ZERO, BigDecimal::add)));
     }
 
+    /** Five boards at 36.05 are 180.25, the very limit: a penny more comes free. A box without a price is over no limit. */
+    @Test
+    void deliveryIsCalledFreeWhereItIs() {
+        JobSheet sheet = Gardens.sheet("""
+                {"beds":[{"id":"A","width":2400,"depth":1200,"courses":3}],"catalogue":{"suppliers":[{"id":"mill","delivery":35,"freeOver":180.25},{"id":"yard","delivery":20,"freeOver":50}],
+                 "sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":4800,"price":36.05,"supplier":"mill"}]}],
+                 "packs":[{"item":"staples","unit":"staples","packs":[{"name":"box","content":500,"supplier":"yard"}]}]}}""");
+        List<String> words = Prints.pages("slip", sheet, PrintAsk.usual("", "")).stream().flatMap(page -> texts(page).stream()).map(Shape.Text::text)
+                .filter(text -> text.startsWith("Delivery is free")).toList();
+        assertEquals(List.of("Delivery is free on goods over 180.25: 0.01 short."), words);
+        assertTrue(Prints.pages("slip", SHEET, PrintAsk.usual("", "")).stream().flatMap(page -> texts(page).stream()).anyMatch(text -> text.text().startsWith("Delivery is free: goods are over 750")));
+    }
+
     /** Amounts under a heading, down to the next table. */
     private static List<BigDecimal> column(Page page, String heading) {
         List<Shape.Text> texts = texts(page);

@@ -190,7 +190,7 @@ const nameOf = (slip, supplier) => slip.orders?.find(order => order.supplier ===
 function about(order, currency) {
   const parts = [];
   if (order.leadDays) parts.push(`Order ${order.leadDays} ${order.leadDays === 1 ? 'day' : 'days'} ahead.`);
-  if (order.shortOfFree) parts.push(`${money(order.shortOfFree, currency)} more in goods and over would come free.`);
+  if (order.shortOfFree) parts.push(`${money(order.shortOfFree, currency)} more in goods would come free.`);
   else if (order.freeOver) parts.push(`Brought free: goods are over ${money(order.freeOver, currency)}.`);
   if (Number(order.tax)) parts.push(`${money(order.tax, currency)} of it is tax at ${Number(order.taxRate)} %.`);
   if (order.validUntil) parts.push(`Prices hold until ${order.validUntil}.`);
