@@ -1,4 +1,4 @@
-import { bought, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask, uncutOf } from '../../main/resources/META-INF/resources/state/tally.js';
+import { bought, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask, uncutOf, withHappened } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
 const S = '100x200';
@@ -30,6 +30,16 @@ test('timber that is handled is sawn: what a task handles is cut as it is ticked
   const spoiled = setPiece(more, S, 1, 'M-1A', 'spoiled')({});
   const marks = isOfNow => uncutOf(spoiled, more, task, isOfNow).map(one => one.cut.mark);
   equal([marks(false), marks(true)], [['N-1A+M-1B'], ['M-1A', 'N-1A+M-1B']], 'a spoiled piece is cut only where it is planned anew');
+});
+
+test('a plan of before has what happened since, on the same dates', () => {
+  const now = { name: 'now', crew: { start: '2027-03-06' }, tally: { done: [{ task: 'a', day: 8 }], bought: [{ item: 'finish', count: 1 }] }, handOver: { snags: [{ bed: 'A' }] } };
+  const then = { name: 'then', crew: { start: '2027-02-27' }, beds: [] };
+  equal(withHappened(now)(then), { ...then, tally: { ...now.tally, done: [{ task: 'a', day: 15 }], day: 7 }, handOver: now.handOver });
+  equal(withHappened({ ...now, crew: undefined })({ beds: [] }), { beds: [], tally: now.tally, handOver: now.handOver });
+  equal(withHappened({})(now) === now, true);
+  equal(withHappened({ tally: {} })(now) === now, true);
+  equal(withHappened(now)({ ...now, name: 'same' }), { ...now, name: 'same' });
 });
 
 test('a tick keeps its day, whatever day the rest is planned from', () => {

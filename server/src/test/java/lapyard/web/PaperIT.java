@@ -38,6 +38,15 @@ class PaperIT {
         browser.until("it is not brought back", "return Boolean(document.querySelector('[data-key=\"revision 3\"]'))");
         assertFalse(page.stored(id).at("/beds/0").has("turn"));
         assertTrue(browser.text("[data-key=\"revision 3\"]").contains("brought back from 1"));
+        browser.js("document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, tally: { done: [{ task: 'A.set-out', day: 0 }] }, beds: plan.beds.slice(0, 1) }))");
+        page.kept();
+        assertEquals(1, page.stored(id).path("beds").size());
+        browser.until("the revision is not listed", "return Boolean(document.querySelector('[data-key=\"revision 4\"]'))");
+        browser.click("[data-key=\"restore 1\"]");
+        browser.until("nothing is said of the tally", "return document.body.textContent.includes('Revision 1 is back, with what has been done')");
+        page.kept();
+        assertEquals(2, page.stored(id).path("beds").size());
+        assertEquals("A.set-out", page.stored(id).at("/tally/done/0/task").asText(), "what is done stays done");
         page.hasNoComplaints();
     }
 

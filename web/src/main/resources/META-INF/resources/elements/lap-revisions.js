@@ -1,4 +1,5 @@
 import { api } from '../api.js';
+import { withHappened } from '../state/tally.js';
 import { form, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
@@ -124,10 +125,13 @@ export class LapRevisions extends GardenElement {
 
   async #restore(number) {
     await this.try(`Revision ${number} is not brought back`, async () => {
-      const { keeper, id } = this.garden;
+      const { keeper, id, plan } = this.garden;
       await api.restore(id, number, keeper.revision);
       await keeper.lookForNews();
-      this.say(`Revision ${number} is back.`);
+      const back = this.garden.plan;
+      this.run(withHappened(plan));
+      this.say(this.garden.plan === back ? `Revision ${number} is back.`
+        : `Revision ${number} is back, with what has been done, cut, bought and found since. Undo leaves it as it was then.`);
     });
   }
 

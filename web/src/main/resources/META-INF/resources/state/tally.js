@@ -1,3 +1,4 @@
+import { startOn } from './crew-forms.js';
 import { given, isNothing, saying } from './fields.js';
 import { USUAL } from './plan.js';
 import { kerfOf, marksIn } from './saw-day.js';
@@ -35,6 +36,17 @@ export const stageOf = task => Number(/^saw\.(\d+)$/.exec(task.id)?.[1] ?? 0);
 export const planFrom = day => plan => withTally(plan, ({ asOf, ...tally }) => ({
   ...tally, day, done: tally.done?.map(one => (one.on || one.day !== undefined ? one : { ...one, ...(asOf ? { on: asOf } : { day: tally.day ?? 0 }) })),
 }));
+
+/**
+ * A plan of before, with what has happened since: what is done, cut and bought, and what was found when it was handed over.
+ *
+ * @returns {(plan: object) => object} the same plan where nothing has happened that it does not tell of
+ */
+export const withHappened = ({ tally, handOver, crew }) => plan => {
+  const told = part => Object.keys(part ?? {}).length > 0;
+  const since = { ...(told(tally) ? { tally: startOn(plan.crew?.start)({ crew, tally }).tally } : {}), ...(told(handOver) ? { handOver } : {}) };
+  return Object.entries(since).every(([field, value]) => JSON.stringify(plan[field]) === JSON.stringify(value)) ? plan : { ...plan, ...since };
+};
 
 const boardName = number => `#${number}`;
 
