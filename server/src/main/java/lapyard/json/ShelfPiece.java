@@ -3,6 +3,7 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,9 @@ import java.util.stream.Stream;
 public final class ShelfPiece {
     /** What a garden says under {@code shelf}. */
     static final String FIELD = "shelf";
+
+    /** Dates, which are a garden's own. */
+    private static final List<String> DAYS_OF_A_PERSON = List.of("away", "comes");
 
     private ShelfPiece() {}
 
@@ -54,7 +58,19 @@ public final class ShelfPiece {
             case TYPE -> typeOf(garden, type);
         };
         if (!(found instanceof ObjectNode there) || there.isEmpty()) return Optional.empty();
-        return Optional.of(there.deepCopy().remove(kind.own));
+        ObjectNode content = there.deepCopy().remove(kind.own);
+        if (kind == Kind.CREW) for (JsonNode person : content.path("people")) if (person instanceof ObjectNode one) one.remove(DAYS_OF_A_PERSON);
+        return Optional.of(content);
+    }
+
+    /** The days of a garden's own on which its people come or are away, by their names. */
+    private static void days(JsonNode from, ObjectNode crew) {
+        for (JsonNode there : from.path("people")) {
+            for (JsonNode person : crew.path("people")) {
+                if (person instanceof ObjectNode one && !one.path("name").isMissingNode() && one.path("name").equals(there.path("name")))
+                    DAYS_OF_A_PERSON.stream().filter(there::has).forEach(field -> one.set(field, there.get(field)));
+            }
+        }
     }
 
     private static JsonNode typeOf(ObjectNode garden, String type) {
@@ -74,6 +90,7 @@ public final class ShelfPiece {
             case CREW, QUOTE -> {
                 ObjectNode whole = content.deepCopy();
                 kind.own.stream().filter(with.path(kind.code())::has).forEach(field -> whole.set(field, with.get(kind.code()).get(field)));
+                days(with.path(kind.code()), whole);
                 with.set(kind.code(), whole);
             }
             case ACCESS -> with.withObject("/ground").set("access", content);

@@ -94,6 +94,19 @@ class ShelfHttpTest {
         assertEquals(0, json(served.get("/api/shelf")).path("pieces").size());
     }
 
+    /** Who comes when is a garden's own, as its first day is; names of people tell whose days they are. */
+    @Test
+    void aCrewIsTakenWithoutTheDaysOfItsPeople() throws Exception {
+        String piece = kept("""
+                {"kind":"crew","name":"Three","content":{"start":"2027-03-06","people":[{"name":"Ann","hours":5,"away":["2027-03-13"]},{"name":"Bob","comes":["2027-03-06"]},{"name":"Cy"}]}}""");
+        String without = served.created(GARDEN);
+        String own = served.created(GARDEN.replaceFirst("\\{", "{\"crew\":{\"start\":\"2027-06-05\",\"people\":[{\"name\":\"Bob\",\"away\":[\"2027-06-06\"]},{\"name\":\"Di\"}]},"));
+        for (String garden : List.of(without, own)) assertEquals(200, served.post(garden + "/shelf", "{\"piece\":\"" + piece + "\"}", "If-Match", "*").statusCode(), garden);
+        assertEquals("{\"people\":[{\"name\":\"Ann\",\"hours\":5},{\"name\":\"Bob\"},{\"name\":\"Cy\"}]}", json(served.get(without)).path("crew").toString());
+        assertEquals("{\"people\":[{\"name\":\"Ann\",\"hours\":5},{\"name\":\"Bob\",\"away\":[\"2027-06-06\"]},{\"name\":\"Cy\"}],\"start\":\"2027-06-05\"}", json(served.get(own)).path("crew").toString());
+        assertFalse(json(served.get(own + "/shelf")).toString().contains("\"changed\":true"), "it is as it was taken");
+    }
+
     /** What is a garden's own stays: the client of its quote, the first day of its crew; bed types stand beside each other. */
     @Test
     void everyKindIsTakenAndAWholeFileCarriesIt() throws Exception {
