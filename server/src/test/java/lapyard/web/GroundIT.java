@@ -163,6 +163,10 @@ class GroundIT {
         browser.until("the unit is not asked for", "return document.querySelector('site-file').textContent.includes('Choose the unit first')");
         browser.js("const s = document.querySelector('[data-key=\"site unit\"]'); s.value = 'm'; s.dispatchEvent(new Event('change', { bubbles: true }))");
         browser.until("its size is not shown", "return document.querySelector('site-file').textContent.includes('12400 by 9100 mm')");
+        String inFeet = "document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, units: arguments0 })); document.querySelector('site-file').render()";
+        browser.js(inFeet.replace("arguments0", "'imperial'"));
+        browser.until("its size is not shown in feet", "return document.querySelector('site-file').textContent.includes(arguments[0])", "40' 8 3/16\" by 29' 10 1/4\"");
+        browser.js(inFeet.replace("arguments0", "undefined"));
         browser.click("[data-key=\"site take\"]");
         browser.until("it is not taken", "return document.querySelectorAll('site-file tbody tr').length === 0");
         assertEquals(6, page.stored(id).at("/ground/outline").size());

@@ -1,4 +1,6 @@
 import { api } from '../api.js';
+import { shown } from '../geometry/length.js';
+import { unitsOf } from '../state/plan.js';
 import { capital } from '../state/words.js';
 import { GardenElement, h, options } from './make.js';
 
@@ -30,13 +32,14 @@ export class SiteFile extends GardenElement {
   }
 
   #layers({ layers, unitFromFile, passedOver }) {
-    const unit = this.#unit || 'units';
+    const units = unitsOf(this.garden.plan);
+    const size = ({ width, depth }) => (unitFromFile || this.#unit ? `${shown(width, units)} by ${shown(depth, units)}${units === 'metric' ? ' mm' : ''}` : `${width} by ${depth} units`);
     return [
       unitFromFile ? null : h('label', {}, 'The file does not say its unit ', h('select', { 'data-key': 'site unit', onchange: event => { this.#unit = event.target.value; this.#look(); } },
         options(UNITS, this.#unit))),
       h('table.layers', {}, h('thead', {}, h('tr', {}, ['Layer', 'Holds', 'Taken as'].map(text => h('th', {}, text)))),
         h('tbody', {}, layers.map(layer => h('tr', {}, h('td', {}, layer.name || 'no name'),
-          h('td', {}, [held(layer.closed, 'outline'), held(layer.open, 'open line'), held(layer.points, 'point')].filter(Boolean).join(', '), h('br'), h('small', {}, `${layer.width} by ${layer.depth} ${unitFromFile || this.#unit ? 'mm' : unit}`)),
+          h('td', {}, [held(layer.closed, 'outline'), held(layer.open, 'open line'), held(layer.points, 'point')].filter(Boolean).join(', '), h('br'), h('small', {}, size(layer))),
           h('td', {}, h('select', { 'data-key': `site layer ${layer.name}`, 'aria-label': `Layer ${layer.name} is taken as`, onchange: event => { this.#take[layer.name] = event.target.value; } },
             options(AS, this.#take[layer.name]))))))),
       passedOver.length ? h('p.hint', {}, `Not taken: ${passedOver.map(({ what, count }) => `${count} ${what}`).join(', ')}.`) : null,
