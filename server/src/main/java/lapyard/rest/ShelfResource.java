@@ -24,7 +24,9 @@ import java.util.Optional;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.GivenDocument;
+import lapyard.answers.Refused;
 import lapyard.json.ShelfPiece;
+import lapyard.plan.FindingList;
 import lapyard.plan.GardenState;
 import lapyard.rest.QueryParameters.With;
 import lapyard.store.ShelfItem;
@@ -109,9 +111,19 @@ public record ShelfResource(Shelf shelf, AnswerService answers) {
         int page = withEffect ? EFFECTS : PAGE;
         List<ShelfItems.Use> uses = items().uses(id, behind.orElse(""), page + 1);
         return Response.ok(Json.text(Json.object("id", id, "name", item.name(), "revision", item.revision(),
-                "gardens", uses.stream().limit(page).map(use -> Json.object("id", use.garden(), "name", use.name(), "state", use.state().code(), "uses", use.uses(),
-                        "keeps", keeps(kind(item.kind()), use.state()), "variation", withEffect && use.uses() < item.revision() ? effect(item, use.garden()) : null)).toList(),
+                "gardens", uses.stream().limit(page).map(use -> use(item, use, withEffect && use.uses() < item.revision())).toList(),
                 "next", uses.size() > page ? "/api/shelf/" + id + "/gardens?after=" + uses.get(page - 1).garden() + (withEffect ? "&effect=true" : "") : null))).build();
+    }
+
+    /** A garden that could not have the newest revision says why: the others are told of all the same. */
+    private Map<String, Object> use(ShelfItem item, ShelfItems.Use use, boolean withEffect) {
+        Map<String, Object> told = Json.object("id", use.garden(), "name", use.name(), "state", use.state().code(), "uses", use.uses(), "keeps", keeps(kind(item.kind()), use.state()));
+        try {
+            if (withEffect) told.put("variation", effect(item, use.garden()));
+        } catch (Refused refused) {
+            told.put("refused", refused.words().paragraph(FindingList.stops(refused.findings()).get(0)));
+        }
+        return told;
     }
 
     private Json.Raw effect(ShelfItem item, String garden) {

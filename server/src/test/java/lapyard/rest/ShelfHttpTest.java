@@ -130,6 +130,25 @@ class ShelfHttpTest {
         assertFalse(json(served.get(copy)).has("shelf"));
     }
 
+    /** A type of 450 mm leaves no inside between timbers of 100 mm, and does between those of 50: the one garden says why, the other what it would cost. */
+    @Test
+    void aGardenThatCannotHaveTheNewestHidesNoOther() throws Exception {
+        String type = "{\"kind\":\"type\",\"name\":\"Small\",\"content\":{\"id\":\"T\",\"width\":%d,\"depth\":900}}";
+        String id = kept(type.formatted(900));
+        String garden = "{\"name\":\"%s\",\"catalogue\":{\"sections\":[{\"id\":\"50x150\",\"thickness\":50,\"height\":150,\"stock\":[{\"length\":3000,\"price\":9}]}]},\"types\":[{\"id\":\"T\",\"width\":900,\"depth\":900}],\"beds\":[{\"id\":\"A\",\"type\":\"T\"%s}]}";
+        for (String one : List.of(garden.formatted("Thick", ""), garden.formatted("Thin", ",\"section\":\"50x150\"")))
+            assertEquals(200, served.post(served.created(one) + "/shelf", "{\"piece\":\"" + id + "\"}", "If-Match", "*").statusCode());
+        assertEquals(200, served.put("/api/shelf/" + id, type.formatted(450), "If-Match", "*").statusCode());
+        var answer = served.get("/api/shelf/" + id + "/gardens?effect=true");
+        assertEquals(200, answer.statusCode(), answer::body);
+        for (JsonNode one : json(answer).path("gardens")) {
+            boolean thick = one.path("name").asText().equals("Thick");
+            assertEquals(thick, one.path("refused").asText().startsWith("Bed A is 450 mm wide; at least 500 mm is needed"), one.toString());
+            assertEquals(!thick, one.has("variation"), one.toString());
+        }
+        assertEquals(2, json(answer).path("gardens").size());
+    }
+
     @Test
     void whoMayOnlyReadChangesNothingOnTheShelf() throws Exception {
         served.close();

@@ -75,8 +75,8 @@ export class ShelfPiece extends GardenElement {
 
   #effects() {
     const { gardens } = this.#effect;
-    return [h('h3', {}, `What revision ${this.#effect.revision} of ${this.#effect.name} changes`), h('ul', {}, gardens.map(({ name, uses, keeps, variation }) => h('li', {}, `${name}: `,
-      !variation ? 'has it' : [`${money(variation.before, variation.currency)}, then ${money(variation.after, variation.currency)}`, keeps ? '; it is quoted and keeps its prices' : '', `. It has revision ${uses}.`]))),
+    return [h('h3', {}, `What revision ${this.#effect.revision} of ${this.#effect.name} changes`), h('ul', {}, gardens.map(({ name, uses, keeps, variation, refused }) => h('li', {}, `${name}: `,
+      refused ? `cannot take it. ${refused}` : !variation ? 'has it' : [`${money(variation.before, variation.currency)}, then ${money(variation.after, variation.currency)}`, keeps ? '; it is quoted and keeps its prices' : '', `. It has revision ${uses}.`]))),
     this.#effect.next ? h('p.hint', {}, 'More gardens have it than are shown here.') : null];
   }
 
