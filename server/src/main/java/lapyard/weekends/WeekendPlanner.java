@@ -109,7 +109,7 @@ public final class WeekendPlanner {
             return new Weekends(List.of(), List.of(), List.of(), load, 0, 0, 0, List.copyOf(done), findings);
         }
         StagingResult result = schedule.apply(new Staging(problem(open, today)));
-        return laidOut(open, result, load);
+        return laidOut(open, today, result, load);
     }
 
     private static boolean comes(CrewCalendar calendar, int weekend) {
@@ -196,7 +196,7 @@ public final class WeekendPlanner {
         return stretches;
     }
 
-    private Weekends laidOut(List<GardenTask> open, StagingResult result, double load) {
+    private Weekends laidOut(List<GardenTask> open, int today, StagingResult result, double load) {
         Map<Integer, List<Weekends.Part>> byDay = new TreeMap<>();
         Map<Integer, Double> used = new TreeMap<>();
         Map<String, Weekends.Task> tasks = new LinkedHashMap<>();
@@ -207,6 +207,8 @@ public final class WeekendPlanner {
             if (done.contains(work.id())) {
                 int day = notBefore.getOrDefault(work.id(), 0);
                 tasks.put(work.id(), new Weekends.Task(work, day, day, true));
+                end = Math.max(end, day);
+                if (work.step() != Step.TOP_UP) last = Math.max(last, day);
                 continue;
             }
             List<Stretch> shares = stretches(work);
@@ -220,7 +222,7 @@ public final class WeekendPlanner {
             end = Math.max(end, lastDay);
             if (work.step() != Step.TOP_UP) last = Math.max(last, lastDay);
         }
-        List<Weekends.Wait> waits = waits(open, tasks);
+        List<Weekends.Wait> waits = waits(open, today, tasks);
         if (left > 0) {
             findings.add(Finding.of(FindingKind.WORK_LEFT, Place.of(What.CREW)).with("last", Fact.name(calendar.said(calendar.days - 1)))
                     .by(new Fact.PersonHours(left)).way(WayKind.SAY_WHO_COMES).way(WayKind.LONGER_DAYS));
@@ -244,13 +246,13 @@ public final class WeekendPlanner {
         return days;
     }
 
-    /** Nights that a task waits for another. */
-    private static List<Weekends.Wait> waits(List<GardenTask> open, Map<String, Weekends.Task> tasks) {
+    /** Nights that a task waits for another, those that are not over yet. */
+    private static List<Weekends.Wait> waits(List<GardenTask> open, int today, Map<String, Weekends.Task> tasks) {
         List<Weekends.Wait> waits = new ArrayList<>();
         for (GardenTask work : open) {
             for (GardenTask.After after : work.after()) {
                 Weekends.Task earlier = tasks.get(after.task());
-                if (after.days() > 0 && earlier != null) {
+                if (after.days() > 0 && earlier != null && earlier.lastDay() + after.days() > today) {
                     waits.add(new Weekends.Wait(work.id(), after.task(), after.why(), earlier.lastDay(), earlier.lastDay() + after.days()));
                 }
             }

@@ -12,7 +12,7 @@ import lapyard.plan.Finding;
  *
  * @param days      each day that is worked or wet, in order
  * @param tasks     in the order of work, with where each lies
- * @param waits     that hold a task back
+ * @param waits     that hold a task back, from the first day that can still be planned
  * @param loadHours person-hours of all tasks still to do
  * @param lastDay   day on which the beds are planted, topping up left aside
  * @param endDay    day of the very last task, topping up among them
@@ -78,7 +78,7 @@ public record Weekends(
         }
     }
 
-    /** The days, from 0, on which it begins and ends; of a task that is done, both are 0. */
+    /** The days, from 0, on which it begins and ends; of a task that is done, both are the day on which it was. */
     public record Task(GardenTask work, int firstDay, int lastDay, boolean done) {}
 
     /** From the day on which {@code after} is done to the first on which {@code task} may begin. */

@@ -137,6 +137,26 @@ class FixedWeekendsTest {
         assertTrue(days >= least && days < least + 14, days + " days, at least " + least);
     }
 
+    /** Poured on day 0, cured on day 7: what is planned from day 7 on waits for it no more. */
+    @ParameterizedTest(name = "from day {0}: {1} waits")
+    @CsvSource({"6, 1", "7, 0", "35, 0"})
+    void aWaitThatIsOverIsNotTold(int today, int waits) {
+        Weekends weekends = plan("", Map.of(), Map.of("M.set-out", 0, "M.dig", 0, "M.pour", 0), today);
+        assertEquals(waits, of(weekends, FindingKind.CONCRETE_CURES).size());
+        assertEquals(waits, weekends.waits().stream().filter(wait -> wait.after().equals("M.pour")).count());
+        assertEquals(Math.max(7, today), weekends.byId().get("M.course-1").firstDay());
+    }
+
+    /** Planted on day 21, topped up on day 49: a garden of which all is done ended on those days. */
+    @Test
+    void whatIsDoneEndedOnItsDay() {
+        Map<String, Integer> done = new HashMap<>(allBut(plan("", Map.of(), Map.of(), 0)));
+        done.put("M.plant", 21);
+        done.put("M.top-up", 49);
+        Weekends weekends = plan("", Map.of(), done, 50);
+        assertEquals(List.of(21, 49), List.of(weekends.lastDay(), weekends.endDay()));
+    }
+
     private static Map<String, Integer> allBut(Weekends weekends, String... open) {
         Map<String, Integer> done = new HashMap<>();
         weekends.tasks().forEach(task -> done.put(task.work().id(), 0));
