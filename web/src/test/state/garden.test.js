@@ -10,7 +10,7 @@ function server() {
   const api = {
     async open() { there(); return { plan: held.plan, revision: `"${held.revision}"` }; },
     async newer() { return null; },
-    async save(_, plan) { there(); held.plan = plan; return { revision: `"${++held.revision}"`, sheet: null, merged: null }; },
+    async save(_, plan) { there(); held.plan = plan; return { revision: `"${++held.revision}"`, sheet: null }; },
     async jobSheet() { there(); held.sheets++; return { ground: {}, searches: [], snags: [], yard: [], slip: { total: '0.00', lines: [] } }; },
   };
   return { held, api };

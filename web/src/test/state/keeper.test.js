@@ -15,7 +15,7 @@ class Shelf {
     if (plan.beds.some(one => one.width === 0)) throw Object.assign(new Error('0 wide. Make it 500 mm wide.'), { status: 422, snags: [{ weight: 'STOP', where: 'bed A', text: '0 wide.' }] });
     this.saves++;
     this.plan = plan;
-    return { revision: `"${++this.revision}"`, sheet: null, merged: null };
+    return { revision: `"${++this.revision}"`, sheet: null };
   }
   async open() {
     if (this.away) throw new Error('away');
@@ -87,6 +87,36 @@ test('what waited before a reload is saved after it, on the revision it was made
   again.put(waiting.plan);
   await settled();
   equal([again.standing, shelf.plan.beds[0].at[0]], ['kept', 300]);
+});
+
+test('two tabs without a server keep what each of them changed, and a third opens with both', async () => {
+  const shelf = new Shelf(base);
+  shelf.away = true;
+  const one = keeperOf(shelf);
+  const two = keeperOf(shelf, one.kept);
+  one.keeper.put(moved(base, 'A', 300));
+  two.keeper.put(moved(base, 'B', 7000));
+  await settled();
+  const waiting = Keeper.waiting(one.kept, 'g');
+  equal(waiting.plan.beds.map(bed => bed.at[0]), [300, 7000]);
+  const third = new Keeper({ api: shelf, storage: one.kept, id: 'g', plan: waiting.base, revision: waiting.revision, tabs: waiting.tabs });
+  third.put(waiting.plan);
+  await settled();
+  equal(Keeper.waiting(one.kept, 'g').tabs.length, 1, 'told once');
+  shelf.away = false;
+  two.keeper.again();
+  await settled();
+  equal(Keeper.waiting(one.kept, 'g').plan.beds.map(bed => bed.at[0]), [300, 7000], 'what one tab has saved is not taken from another');
+  one.keeper.again();
+  third.again();
+  await settled();
+  equal([shelf.plan.beds.map(bed => bed.at[0]), Keeper.waiting(one.kept, 'g')], [[300, 7000], null]);
+});
+
+test('what an older page let wait is not lost', () => {
+  const kept = storage();
+  kept.setItem('lapyard.waiting.g', JSON.stringify({ plan: moved(base, 'A', 300), base, revision: '"1"' }));
+  equal(Keeper.waiting(kept, 'g'), { plan: moved(base, 'A', 300), base, revision: '"1"', tabs: ['one'] });
 });
 
 test('someone else on another bed: both changes stand, and the page is told', async () => {

@@ -15,7 +15,7 @@ test('numbers are said in runs', () => {
 });
 
 test('how good it is stands beside what it would be bed by bed', () => {
-  const money = text => `£${text}`;
+  const money = amount => `£${Number(amount).toFixed(2)}`;
   const result = { boards: 64, cost: 1466.1, lowerBound: 1465.8, proven: false };
   equal(standing({ section: '100x200', result: { boards: 15, salvage: 24 }, boardsBedByBed: 15, onHand: [{ opened: 4 }], ways: [{ way: 'pooled', boards: 15, cost: '191.40' }, { way: 'bed by bed', boards: 15, cost: '191.40' }] }, money),
     '11 boards of 100x200 bought and 4 lengths on hand, £191.40; bed by bed 15 boards and lengths on hand together, £191.40.');
@@ -24,6 +24,7 @@ test('how good it is stands beside what it would be bed by bed', () => {
   equal(standing({ section: '50x75', result: { ...result, proven: true } }, money), '64 boards of 50x75, £1466.10, proven least.');
   equal(standing({ section: '100x200', result: { boards: 5, cost: 132, lowerBound: 132, proven: true }, ways: [{ way: 'pooled', boards: 5, cost: '158.40' }] }, money),
     '5 boards of 100x200, £158.40, none can cost less than £132.00.', 'a sixth board of a bundle of three is paid');
+  equal(standing({ section: '50x75', result: { ...result, cost: 1466.125, proven: true } }, amount => `KWD ${amount}`), '64 boards of 50x75, KWD 1466.125, proven least.', 'three decimals');
   const own = { section: '100x200', result: { ...result, salvage: 8.3 }, onHand: [{ stock: 'K1', opened: 1 }, { stock: 'K2', opened: 2 }] };
   equal(standing({ ...own, ways: [{ way: 'pooled', boards: 64, cost: '1457.80' }] }, money), '61 boards of 100x200 bought and 3 lengths on hand, £1457.80.');
   const strips = { section: '50x75', result: { boards: 43, cost: 129, lowerBound: 129, proven: true }, ripping: { boards: 22 }, ways: [{ way: 'pooled', boards: 22, cost: '132.00' }] };

@@ -144,6 +144,7 @@ test('two sellers of one pack are two entries, and one of them changes alone', (
 test('what was bought stays with who sold it at what they asked, and more of it costs what is asked then', () => {
   const had = setBought('timber own', 'board of 4200', 37, 'bought', { price: '31.40', supplier: 'mill' })({});
   equal(had.tally.bought, [{ item: 'timber own', pack: 'board of 4200', count: 37, supplier: 'mill', paid: 1161.8 }]);
+  equal(setBought('screws', 'box', 3, 'bought', { price: '1.255' })({ currency: 'KWD' }).tally.bought[0].paid, 3.765, 'three decimals');
   const more = setBought('timber own', 'board of 4200', 40, 'bought', { price: '50.00', supplier: 'depot' })(had);
   equal(more.tally.bought, [{ item: 'timber own', pack: 'board of 4200', count: 40, supplier: 'mill', paid: 1311.8 }]);
 });

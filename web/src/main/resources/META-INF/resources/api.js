@@ -106,13 +106,13 @@ export const api = {
   /**
    * @param {'job-sheet'|'order'} [also] what is wanted with it
    * @param {{parts?: string[], bed?: string}} [asked] what of the job sheet, see {@link jobSheet}
-   * @returns {Promise<{revision: string, sheet: object | null, order: object | null, merged: object | null}>} the new revision, a first
-   *     look at its job sheet or order where the server had the time, and the document where it took in somebody else's changes
+   * @returns {Promise<{revision: string, sheet: object | null, order: object | null}>} the new revision, and a first look at its job
+   *     sheet or order where the server had the time
    */
   async save(id, plan, revision, also = 'job-sheet', asked = {}) {
     const answer = await ask('PUT', `${garden(id)}?${asking({ ...asked, look: 'first' }, { with: also })}`, { body: plan, headers: { 'if-match': revision } });
-    const { jobSheet = null, order = null, document: merged = null } = await answer.json().catch(() => ({}));
-    return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, order, merged };
+    const { jobSheet = null, order = null } = await answer.json().catch(() => ({}));
+    return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, order };
   },
 
   /** Takes a garden off the list; the store keeps its history. */

@@ -32,12 +32,12 @@ export class LapRolls extends GardenElement {
 
   #part({ material, metresBedByBed, costBedByBed, result }, longest) {
     const currency = this.garden.reckoning.sheet.slip?.currency;
-    const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2), currency)}`;
+    const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound, currency)}`;
     const units = unitsOf(this.garden.plan);
     const alone = this.garden.reckoning.mayImprove ? '' : `; bed by bed ${measured(metresBedByBed, 'm', units, 2)}, ${money(costBedByBed, currency)}`;
     const bought = result.rolls.reduce((sum, roll) => sum + roll.bought, 0) / 1000;
     return h('section', { 'data-key': `rolls ${material}` },
-      h('h3', {}, `${material}: ${measured(bought, 'm', units, 2)}, ${money(result.cost.toFixed(2), currency)}, ${best}${alone}.`),
+      h('h3', {}, `${material}: ${measured(bought, 'm', units, 2)}, ${money(result.cost, currency)}, ${best}${alone}.`),
       result.rolls.map((roll, i) => this.#roll(roll, longest, `${material} ${i}`)));
   }
 

@@ -48,7 +48,7 @@ export class Garden {
     this.look = new LongLook(api);
     this.sizes = new LongLook(api, undefined, 'sizes', 5);
     this.layOut = new LongLook(api, undefined, 'lay-out', 30);
-    const began = waiting ? { plan: waiting.base, revision: waiting.revision } : stored;
+    const began = waiting ? { plan: waiting.base, revision: waiting.revision, tabs: waiting.tabs } : stored;
     this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, asked: plan => this.reckoning.shown.askedOf(plan), ...began });
     this.#last = keep.last;
     this.#steps = new Steps(keep.session, id);

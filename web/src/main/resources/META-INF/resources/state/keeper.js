@@ -27,8 +27,10 @@ export class Keeper extends EventTarget {
   #retry = null;
   #closed = false;
   #heard = 0;
-  #took = null;
   #asked;
+  /** Names this tab among those that hold something of the garden back. */
+  #tab = String(Math.random());
+  #takes;
 
   /**
    * @param {object} parts
@@ -37,15 +39,17 @@ export class Keeper extends EventTarget {
    * @param {string} parts.id the garden
    * @param {object} parts.plan as the store holds it
    * @param {string} parts.revision its entity tag
+   * @param {string[]} [parts.tabs] whose waiting plans the first one that is put here holds
    * @param {(run: () => void, ms: number) => any} [parts.later]
    * @param {(plan: object) => object} [parts.asked] what of the job sheet is wanted with what was saved, see api.js
    */
-  constructor({ api, storage, id, plan, revision, later = (run, ms) => setTimeout(run, ms), asked = () => ({}) }) {
+  constructor({ api, storage, id, plan, revision, tabs = [], later = (run, ms) => setTimeout(run, ms), asked = () => ({}) }) {
     super();
     this.#api = api;
     this.#storage = storage;
     this.#later = later;
     this.#asked = asked;
+    this.#takes = tabs;
     this.id = id;
     this.revision = revision;
     /** The job sheet that came with the last revision of ours, null where none did. */
@@ -61,15 +65,17 @@ export class Keeper extends EventTarget {
     this.storageFull = false;
   }
 
-  /** What waits in the browser for a garden, from before a reload: `{plan, base, revision}` or null. */
+  /**
+   * What waits in the browser for a garden, from before a reload or in other tabs, put together; where two tabs changed the same the
+   * earlier stands.
+   *
+   * @returns {{plan: object, base: object, revision: string, tabs: string[]} | null}
+   */
   static waiting(storage, id) {
-    try {
-      return JSON.parse(storage.getItem(keyOf(id)));
-    } catch {
-      return null;
-    }
+    const all = waitingOf(storage, id);
+    const [first, ...others] = Object.values(all);
+    return first ? { ...first, plan: others.reduce((plan, other) => merged(other.base, plan, other.plan).plan, first.plan), tabs: Object.keys(all) } : null;
   }
-
 
   /** Saves a plan; a plan that comes while another is on its way waits for it. */
   put(plan) {
@@ -89,7 +95,7 @@ export class Keeper extends EventTarget {
   /** Nothing waits any more: the store's own plan stands. */
   letGo() {
     this.#pending = null;
-    this.#storage.removeItem(keyOf(this.id));
+    this.#hold(null);
   }
 
   /** Ends a clash. @param {'mine'|'theirs'} whose @returns {object} the plan that now stands */
@@ -142,21 +148,18 @@ export class Keeper extends EventTarget {
           this.revision = saved.revision;
           this.sheet = saved.sheet;
           this.order = saved.order ?? null;
-          this.#took = saved.merged ?? null;
         } catch (problem) {
           if (problem.status !== 412) throw problem;
           if (!await this.#join(plan)) return;
           continue;
         }
         this.#tries = 0;
-        this.#base = this.#took ?? plan;
+        this.#base = plan;
         if (this.#pending === plan) this.letGo();
         else this.#remember();
       }
       this.snags = [];
       this.#stand('kept');
-      if (this.#took) this.#tell('merged', this.#took);
-      this.#took = null;
     } catch (problem) {
       this.#stumble(problem);
     } finally {
@@ -206,12 +209,21 @@ export class Keeper extends EventTarget {
 
   #remember() {
     try {
-      const waiting = { plan: this.#pending, base: this.#base, revision: this.revision };
-      this.#storage.setItem(keyOf(this.id), JSON.stringify(waiting));
+      this.#hold({ plan: this.#pending, base: this.#base, revision: this.revision });
       this.storageFull = false;
     } catch {
       this.storageFull = true;
     }
+  }
+
+  /** What other tabs hold back stays, unless it was taken in here. */
+  #hold(own) {
+    const all = waitingOf(this.#storage, this.id);
+    for (const tab of [this.#tab, ...this.#takes]) delete all[tab];
+    this.#takes = [];
+    if (own) all[this.#tab] = own;
+    if (Object.keys(all).length) this.#storage.setItem(keyOf(this.id), JSON.stringify(all));
+    else this.#storage.removeItem(keyOf(this.id));
   }
 
   #stand(standing) {
@@ -223,3 +235,13 @@ export class Keeper extends EventTarget {
 }
 
 const keyOf = id => `lapyard.waiting.${id}`;
+
+/** By tab, in the order in which they began to hold something; before tabs were told apart there was one plan. */
+function waitingOf(storage, id) {
+  try {
+    const all = JSON.parse(storage.getItem(keyOf(id))) ?? {};
+    return 'base' in all ? { one: all } : all;
+  } catch {
+    return {};
+  }
+}

@@ -68,16 +68,16 @@ export function runs(numbers) {
   return parts.map(([from, to]) => (from === to ? `${from}` : to === from + 1 ? `${from}, ${to}` : `${from}-${to}`)).join(', ');
 }
 
-/** What is bought of a section, with the slip's own figures, and how good it is. @param {object} part @param {(text: string) => string} money @param {string} [named] the section in words */
+/** What is bought of a section, with the slip's own figures, and how good it is. @param {object} part @param {(amount: string | number) => string} money @param {string} [named] the section in words */
 export function standing({ section, result, ripping, boardsBedByBed, onHand = [], ways = [] }, money, named = section) {
   const [pooled, alone] = ['pooled', 'bed by bed'].map(name => ways.find(({ way }) => way === name));
   const boards = pooled?.boards ?? result.boards;
   const own = ripping ? 0 : onHand.reduce((sum, { opened }) => sum + opened, 0);
   const bought = `${boards - own} boards of ${named}${own ? ` bought and ${own} ${own === 1 ? 'length' : 'lengths'} on hand` : ''}${ripping ? `, ripped into ${result.boards} strips` : ''}`;
-  const cost = pooled ? pooled.cost && money(pooled.cost) : money(result.cost.toFixed(2));
+  const cost = pooled ? pooled.cost && money(pooled.cost) : money(result.cost);
   // of strips only the lengths are proved, not the boards that they are ripped from; what a board on hand is worth is nobody's bill
   const unused = Number(pooled?.cost ?? 0) > result.cost + 0.004; // boards of whole bundles, of which nothing is proved
-  const best = ripping || result.salvage ? null : result.proven && !unused ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
+  const best = ripping || result.salvage ? null : result.proven && !unused ? 'proven least' : `none can cost less than ${money(result.lowerBound)}`;
   const other = alone ? `; bed by bed ${boardsBedByBed ?? alone.boards} boards${own ? ' and lengths on hand together' : ''}, ${money(alone.cost)}` : '';
   return `${[bought, cost, best].filter(Boolean).join(', ')}${other}.`;
 }

@@ -195,7 +195,7 @@ export function boughtRows(plan, item, pack, supplier) {
 export function bought(plan, item, pack, supplier) {
   const [first, ...more] = boughtRows(plan, item, pack, supplier);
   return more.reduce((sum, one) => given({ ...sum, count: sum.count + one.count, arrived: (sum.arrived ?? 0) + (one.arrived ?? 0), supplier: sum.supplier ?? one.supplier,
-    paid: sum.paid === undefined || one.paid === undefined ? undefined : cents(sum.paid + one.paid) }), first ?? { count: 0, arrived: 0 });
+    paid: sum.paid === undefined || one.paid === undefined ? undefined : exact(sum.paid + one.paid) }), first ?? { count: 0, arrived: 0 });
 }
 
 /**
@@ -210,7 +210,7 @@ export function setBought(item, pack, count, state, { price, supplier } = {}) {
     const has = bought(plan, item, pack, supplier);
     const more = count - has.count;
     const known = has.count === 0 ? 0 : has.paid;
-    const paid = more > 0 && known !== undefined && price ? cents(known + more * Number(price)) : has.paid;
+    const paid = more > 0 && known !== undefined && price ? exact(known + more * Number(price)) : has.paid;
     const from = has.count ? has.supplier : supplier;
     return {
       ...tally,
@@ -220,7 +220,8 @@ export function setBought(item, pack, count, state, { price, supplier } = {}) {
   });
 }
 
-const cents = amount => Math.round(amount * 100) / 100;
+/** Without what sums of binary numbers are off; the document takes money to four decimals, as currencies of three have need of. */
+const exact = amount => Math.round(amount * 10000) / 10000;
 
 /** What was paid for all packs of a line, kept with the first; undefined takes it out. */
 export function setPaid(item, paid) {
