@@ -26,6 +26,9 @@ public final class SettingOutSheets {
 
     private static final double TEXT = 4.2;
 
+    /** Distances on a tape that are one. */
+    private static final double SAME_MM = 0.5;
+
     /**
      * @param out with a baseline
      * @return one page for the yard, then the beds, as many to a page as fit
@@ -71,8 +74,8 @@ public final class SettingOutSheets {
         TreeSet<Double> marks = new TreeSet<>();
         for (SettingOut.BedPegs bed : out.beds()) {
             for (double mark : bed.pegs().runningMm()) {
-                Double before = marks.floor(mark + 0.5);
-                if (before == null || mark - before > 0.5) {
+                Double before = marks.floor(mark + SAME_MM);
+                if (before == null || mark - before > SAME_MM) {
                     marks.add(mark);
                 }
             }
@@ -87,7 +90,9 @@ public final class SettingOutSheets {
 
         private static final double FOOT = 23;
         private static final double NUMBER = 3.4;
-        private static final double PITCH = 4.2;
+
+        /** How far numbers go past the ends of the baseline: further on their leaders would be one line. */
+        private static final double ASIDE = 15;
 
         /** With more beds than this their offsets stand in the tables alone. */
         private static final int MOST_OFFSETS = 24;
@@ -99,8 +104,11 @@ public final class SettingOutSheets {
             Scale scale = view.scale();
             Labels labels = new Labels(field);
             garden.ground().outline().forEach(yard -> shapes.add(Shape.Area.outline(view.on(yard), sheet.inks.pen(Inks.MEDIUM))));
+            Point a = view.on(line.from());
+            Point b = view.on(line.to());
+            labels.solid(List.of(a, b, b.moved(a.way(b), 0, RIM), a.moved(a.way(b), 0, RIM)));
             beds(view, labels);
-            baseline(view, labels);
+            int left = baseline(view, labels);
             Panel panel = new Panel(110, sheet.inks);
             shapes.addAll(panel.barAndNorth(
                     scale, garden, false, space.right() - 112, space.high() - 20));
@@ -112,6 +120,7 @@ public final class SettingOutSheets {
                     "Peg P1 is the start of wall A; pegs go round the bed counter-clockwise.",
                     3.2,
                     false));
+            if (left > 0) shapes.add(sheet.text(space.left(), space.high() - 17, left + " of the distances along the baseline have no room here: the next sheet has all.", 3.2, false));
             String base = sheet.written(line.from().distanceMm(line.to()));
             return new BenchSheet.Draft(
                     "Setting-out", "baseline " + base + " long, " + out.beds().size() + " beds", shapes);
@@ -133,7 +142,8 @@ public final class SettingOutSheets {
                     .ifPresent(led -> shapes.addAll(words.led(labels, led, sheet.inks.pen(Inks.THIN), sheet.inks))));
         }
 
-        private void baseline(View view, Labels labels) {
+        /** @return how many distances have no room */
+        private int baseline(View view, Labels labels) {
             Point a = view.on(line.from());
             Point b = view.on(line.to());
             // On the paper y runs down: left of this on the paper is right of the baseline as one walks it, away from the numbers
@@ -147,14 +157,11 @@ public final class SettingOutSheets {
                 offsets(view, labels);
             }
             double turn = Math.toDegrees(Math.atan2(-way.x(), -way.y()));
-            double last = Double.NEGATIVE_INFINITY;
-            List<Double> marks = new ArrayList<>(running(out));
-            marks.add(0.0);
-            marks.add(line.from().distanceMm(line.to()));
-            for (double mark : marks.stream().distinct().sorted().toList()) {
+            Spread spread = Spread.of(marks(), mark -> view.scale().paperMm(mark), Math.min(ASIDE, room(a, b.way(a))), Math.min(a.distanceMm(b) + ASIDE, room(a, way)));
+            for (int i = 0; i < spread.marks().size(); i++) {
+                double mark = spread.marks().get(i);
                 double place = view.scale().paperMm(mark);
-                double beside = Math.max(place, last + PITCH);
-                last = beside;
+                double beside = spread.beside().get(i);
                 Point tick = a.moved(way, place, 0);
                 Point foot = a.moved(way, beside, 3.5);
                 shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW), tick, foot));
@@ -168,6 +175,23 @@ public final class SettingOutSheets {
                 shapes.add(new Shape.Text(
                         at, words, NUMBER, flipped ? Shape.Anchor.END : Shape.Anchor.START, readable, false, sheet.inks.ink()));
             }
+            return marks().size() - spread.marks().size();
+        }
+
+        /** With both ends of the baseline. */
+        private List<Double> marks() {
+            double whole = line.from().distanceMm(line.to());
+            TreeSet<Double> marks = new TreeSet<>(List.of(0.0, whole));
+            running(out).stream().filter(mark -> Math.abs(mark) > SAME_MM && Math.abs(mark - whole) > SAME_MM).forEach(marks::add);
+            return List.copyOf(marks);
+        }
+
+        /** How far numbers may go from a place on the sheet. */
+        private double room(Point from, Point way) {
+            Box space = sheet.space();
+            double x = way.x() == 0 ? Double.MAX_VALUE : ((way.x() > 0 ? space.right() : space.left()) - from.x()) / way.x();
+            double y = way.y() == 0 ? Double.MAX_VALUE : ((way.y() > 0 ? space.high() - FOOT : space.low()) - from.y()) / way.y();
+            return Math.min(x, y) - Spread.PITCH / 2;
         }
 
         /** From the baseline square off to each bed's first peg. */

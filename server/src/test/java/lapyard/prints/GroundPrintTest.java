@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.Set;
 import lapyard.drawing.Page;
@@ -60,6 +61,29 @@ class GroundPrintTest {
                 }
             }
         }
+    }
+
+    /** Twenty-five hexagons, each turned otherwise, have 150 pegs, as many distances along the baseline. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Letter", "A4", "A3"})
+    void numbersAlongTheBaselineStayOnTheSheet(String paper) throws Exception {
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < 25; i++) {
+            beds.append(i == 0 ? "" : ",").append("{\"id\":\"B%d\",\"outline\":[[0,0],[900,0],[1350,780],[900,1560],[0,1560],[-450,780]],\"courses\":1,\"turn\":%d,\"at\":[%d,%d]}"
+                    .formatted(i, 7 * i, 2500 + i % 5 * 3100 + 37 * i, 1500 + i / 5 * 2700));
+        }
+        JobSheet sheet = Gardens.sheet("{\"ground\":{\"outline\":[[0,0],[18000,0],[18000,15000],[0,15000]]},\"beds\":[" + beds + "]}");
+        List<Page> pages = Prints.pages("setting-out", sheet, ASK.onPaper(Optional.of(paper)));
+        List<Shape.Text> texts = pages.get(0).shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast).toList();
+        List<Shape.Text> numbers = texts.stream().filter(text -> text.turnDeg() != 0 && text.text().matches("[0-9]+")).toList();
+        assertTrue(numbers.size() > 20, numbers::toString);
+        double bar = texts.stream().filter(text -> text.text().startsWith("Scale ")).findFirst().orElseThrow().at().x();
+        double right = pages.get(0).widthMm() - bar;
+        for (Shape.Text number : numbers) assertTrue(number.at().x() >= bar && number.at().x() <= right, number::toString);
+        int left = texts.stream().filter(text -> text.text().contains("have no room here")).mapToInt(text -> Integer.parseInt(text.text().replaceAll(" .*", ""))).findFirst().orElseThrow();
+        String list = text(pages.subList(1, pages.size())).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").replaceAll(".*laid once along the baseline: ", "").replaceAll("\\. Square.*", "");
+        // both ends of the baseline stand beside it too
+        assertEquals(list.split(", ").length + 2, numbers.size() + left);
     }
 
     /** A garden far across: feet and sixteenths take the whole width of the sheet. */
