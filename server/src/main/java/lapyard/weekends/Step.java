@@ -11,7 +11,7 @@ public enum Step {
     SET_OUT("set-out", "set out", true, Rate.SET_OUT),
     DIG("dig", "dig", true, Rate.DIG, Rate.BARROW),
     POUR("pour", "pour", true, Rate.SUB_BASE, Rate.POUR),
-    GROUND("ground", "make the ground ready", true, Rate.GROUND, Rate.SCRIBE, Rate.SUB_BASE),
+    GROUND("ground", "make the ground ready", true, Rate.GROUND, Rate.SCRIBE),
     MARK("mark", "mark pieces", true, Rate.MARK),
     NOTCHES("notches", "cut drain notches", true, Rate.NOTCH),
     COURSE_1("course-1", "course 1, level and square", true, Rate.FIRST_COURSE, Rate.BRACKET, Rate.CROSS_TIE, Rate.POST),

@@ -165,9 +165,7 @@ public final class WorkList {
         }
         double wallM = firstCourse.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
         last = add(load, Step.GROUND, Step.GROUND.label,
-                (load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
-                        + stone * crew.minutes(Rate.SUB_BASE),
-                after(last), List.of(), List.of());
+                load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND), after(last), List.of(), List.of());
         return new After(last.id(), 0, "ground is ready");
     }
 
