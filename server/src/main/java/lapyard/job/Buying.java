@@ -61,11 +61,11 @@ public record Buying(List<Row> rows, int drops) {
             packs = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(packs));
         }
 
-        /** The same line on a later day of the same weekend. */
-        private Row and(Row later) {
+        /** The same line on another day of the same weekend. */
+        private Row and(Row other) {
             Map<String, Integer> all = new TreeMap<>(boards);
-            later.boards.forEach((stock, count) -> all.merge(stock, count, Integer::sum));
-            return new Row(weekend, needDay, orderDay, item, label, amount + later.amount, unit, all, packs);
+            other.boards.forEach((stock, count) -> all.merge(stock, count, Integer::sum));
+            return new Row(weekend, Math.min(needDay, other.needDay), Math.min(orderDay, other.orderDay), item, label, amount + other.amount, unit, all, packs);
         }
 
         /** As the order calls it. */
@@ -92,7 +92,9 @@ public record Buying(List<Row> rows, int drops) {
         Map<String, Integer> leads = leads(sheet);
         int usual = sheet.garden().people().crew().waits().leadDays();
         for (SectionCutting cutting : sheet.cutting()) timber(cutting, sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault(SectionGoods.TIMBER.item(cutting.section()), usual), rows);
-        for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault(SectionGoods.BEARERS.item(strips.section()), usual), rows);
+        Map<List<Object>, Row> ripped = new LinkedHashMap<>();
+        for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault(SectionGoods.BEARERS.item(strips.section()), usual), ripped);
+        rows.addAll(ripped.values());
         rows.replaceAll(row -> row.called(lines));
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
@@ -228,7 +230,7 @@ public record Buying(List<Row> rows, int drops) {
 
     /** Boards are ripped for the first bed of a weekend that takes a strip of them: whole boards, so that all strips up to then are there. */
     private static void strips(JobSheet sheet, SectionCutting cutting, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead,
-            List<Row> rows) {
+            Map<List<Object>, Row> rows) {
         int perBoard = cutting.saw().ripping().map(JobSheet.Ripping::stripsPerBoard).orElse(1);
         Map<String, Weekends.Task> taskOf = new LinkedHashMap<>();
         sheet.beds().forEach(bed -> bed.work().bottom().strips().forEach(
@@ -240,7 +242,6 @@ public record Buying(List<Row> rows, int drops) {
                     .ifPresent(day -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(strip));
         }
         Map<String, Integer> stripsBefore = new TreeMap<>();
-        Map<Integer, Row> byWeekend = new TreeMap<>();
         byDay.forEach((day, strips) -> {
             Map<String, Integer> boards = new TreeMap<>();
             double metres = 0;
@@ -254,9 +255,8 @@ public record Buying(List<Row> rows, int drops) {
             if (boards.isEmpty()) return;
             int weekend = weekendOf.getOrDefault(day, 1);
             Row row = new Row(weekend, day, day - lead, SectionGoods.BEARERS.item(cutting.section()), SectionGoods.BEARERS.item(TradeName.section(cutting.section(), sheet.garden().imperial())), metres, "m", boards, Map.of());
-            byWeekend.merge(weekend, row, Row::and);
+            rows.merge(List.of(weekend, row.item()), row, Row::and);
         });
-        rows.addAll(byWeekend.values());
     }
 
     private static String counted(Map<String, Integer> packs, boolean imperial) {

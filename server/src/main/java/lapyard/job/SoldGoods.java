@@ -2,7 +2,9 @@ package lapyard.job;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
@@ -107,10 +109,18 @@ abstract class SoldGoods<T extends SoldGoods.Sold> {
     }
 
     final List<Wanted> lines(CurrencyUnit currency, boolean imperial) {
-        return Stream.concat(
-                        unknown.stream().map(Wanted::only),
-                        ways().stream().map(ways -> new Wanted(ways.stream().map(one -> one.line(currency, imperial)).toList())))
-                .toList();
+        Map<String, List<List<T>>> byItem = new LinkedHashMap<>();
+        for (List<T> ways : ways()) byItem.computeIfAbsent(ways.get(0).item(), item -> new ArrayList<>()).add(ways);
+        return Stream.concat(unknown.stream().map(Wanted::only), byItem.values().stream().flatMap(kinds -> together(kinds, currency, imperial).stream())).toList();
+    }
+
+    /** Kinds of one name are one line, all of it from one seller, where somebody can serve them all. */
+    private List<Wanted> together(List<List<T>> kinds, CurrencyUnit currency, boolean imperial) {
+        List<SlipLine> whole = kinds.size() == 1 ? List.of() : kinds.get(0).stream()
+                .map(one -> kinds.stream().flatMap(ways -> ways.stream().filter(other -> other.sellers().equals(one.sellers())).limit(1)).toList())
+                .filter(all -> all.size() == kinds.size())
+                .map(all -> all.stream().map(each -> each.line(currency, imperial)).reduce(SlipLine::with).orElseThrow()).toList();
+        return whole.isEmpty() ? kinds.stream().map(ways -> new Wanted(ways.stream().map(one -> one.line(currency, imperial)).toList())).toList() : List.of(new Wanted(whole));
     }
 
     final List<Finding> findings() {

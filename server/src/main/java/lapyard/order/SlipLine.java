@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.working.Working;
 
@@ -47,6 +48,17 @@ public record SlipLine(
     /** The same line beside another cost of buying for each bed alone. */
     SlipLine boughtApart(BigDecimal cost) {
         return new SlipLine(item, label, need, unit, packs, leftOver, this.cost, Optional.of(cost), working, uses);
+    }
+
+    /** What this line and another of the same item ask for together. */
+    public SlipLine with(SlipLine more) {
+        Map<List<Object>, PackCount> all = new LinkedHashMap<>();
+        Stream.of(packs, more.packs).flatMap(List::stream).forEach(pack -> all.merge(List.of(pack.pack(), pack.supplier()), pack,
+                (one, other) -> new PackCount(one.pack(), one.count() + other.count(), one.price(), one.supplier())));
+        return new SlipLine(item, label, need + more.need, unit, List.copyOf(all.values()), leftOver + more.leftOver, cost.flatMap(own -> more.cost.map(own::add)),
+                bedByBed.flatMap(own -> more.bedByBed.map(own::add)),
+                new Working(Stream.concat(working.inputs().stream(), more.working.inputs().stream()).toList(), working.formula(), working.source()),
+                Stream.concat(uses.stream(), more.uses.stream()).toList());
     }
 
     SlipLine withoutApart() {

@@ -119,6 +119,32 @@ class BuyingTest {
         });
     }
 
+    /**
+     * Bearers ripped to 23 for one bed and to 30 for another are bought as one line from one merchant, at 5.00 from who brings them for nothing, not
+     * at 4.00 from who asks 20.00 for it; and no board of it is forgotten.
+     */
+    @ParameterizedTest(name = "the second bed in weekend {0}")
+    @ValueSource(ints = {1, 2})
+    void bearersOfTwoThicknessesAreOneLine(int weekend) {
+        String garden = """
+                {"beds":[{"id":"A","width":2400,"depth":1200,"courses":2,"weekend":1,"base":"slatted"},
+                         {"id":"B","width":2400,"depth":1200,"courses":2,"weekend":%d,"at":[4000,0],"base":{"kind":"slatted","bearerLift":30}}],
+                 "catalogue":{"suppliers":[{"id":"mill","delivery":20},{"id":"yard"}],"sections":[{"id":"50x75","thickness":50,"height":75,"stock":[
+                  {"length":2400,"price":4,"supplier":"mill"},{"length":2400,"price":5,"supplier":"yard"}]}]},"crew":{"start":"2027-03-06"}}""".formatted(weekend);
+        JobSheet sheet = Gardens.sheet(garden);
+        List<SlipLine> lines = sheet.slip().lines().stream().filter(line -> line.item().equals("bearers 50x75")).toList();
+        assertEquals(1, lines.size());
+        long boards = sheet.strips().stream().mapToLong(cutting -> cutting.saw().ripping().orElseThrow().boards()).sum();
+        assertEquals(2, sheet.strips().size());
+        assertEquals(List.of("yard"), lines.get(0).packs().stream().map(SlipLine.PackCount::supplier).toList());
+        assertEquals(boards, lines.get(0).packs().get(0).count());
+        assertEquals(5 * boards, lines.get(0).cost().orElseThrow().doubleValue());
+        assertEquals(List.of("bed A", "bed B"), lines.get(0).uses().stream().map(SlipLine.Use::owner).toList());
+        List<Buying.Row> rows = Buying.of(sheet).rows().stream().filter(row -> row.item().equals("bearers 50x75")).toList();
+        assertEquals(weekend, rows.size());
+        assertEquals(boards, rows.stream().flatMap(row -> row.packs().values().stream()).mapToLong(Integer::longValue).sum());
+    }
+
     /** Work begins on Saturday 6 March with the saw; ten days before is 24 February. */
     @Test
     void whatMustBeOrderedBeforeTheFirstDayIsASnagUntilItIsBought() {
