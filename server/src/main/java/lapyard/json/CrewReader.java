@@ -26,7 +26,7 @@ import lapyard.plan.WayKind;
 
 /** Reads {@code crew} but for its lift limit: who builds, when, and how long work takes. */
 final class CrewReader {
-    private static final double DAY_HOURS = 16;
+    private static final LocalTime LATEST = LocalTime.of(22, 0);
     private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
     private CrewReader() {}
@@ -164,8 +164,8 @@ final class CrewReader {
         String text = cursor.text(field, usual.toString());
         try {
             LocalTime time = LocalTime.parse(text);
-            if (time.plusSeconds((long) (DAY_HOURS * 3600)).isBefore(time) && time.isAfter(LocalTime.of(22, 0))) {
-                cursor.misshapen(field, "a time up to 22:00", TextNode.valueOf(text), "\"09:00\"");
+            if (time.isAfter(LATEST)) {
+                cursor.misshapen(field, "a time up to " + LATEST, TextNode.valueOf(text), "\"09:00\"");
             }
             return time;
         } catch (DateTimeException e) {

@@ -55,6 +55,14 @@ class GardenReaderTest {
         assertTrue(garden.goods().catalogue().examplePrices());
     }
 
+    /** A day begins by ten in the evening at the latest. */
+    @Test
+    void workBeginsUpToTenInTheEvening() {
+        assertEquals("22:00", read("{\"crew\":{\"from\":\"22:00\"}}").people().crew().dates().from().toString());
+        assertTrue(Told.text(stop("{\"crew\":{\"from\":\"22:01\"}}")).contains("a time up to 22:00"));
+        assertTrue(Told.text(stop("{\"crew\":{\"from\":\"25:00\"}}")).contains("a time of day"));
+    }
+
     @Test
     void everyDefaultIsWrittenDown() {
         Set<String> defaulted = Set.copyOf(read("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}").defaulted());
