@@ -26,7 +26,7 @@ public final class BuildingCalendar {
         Crew crew = sheet.garden().people().crew();
         LocalDate assumed = assumed(sheet, made);
         List<WeekendsIcs.BuyBy> orders = Buying.first(Buying.of(sheet).rows(), Buying.Row::orderDay).values().stream()
-                .map(row -> new WeekendsIcs.BuyBy(row.item().replaceAll("[^A-Za-z0-9]+", "-"), row.label(), row.orderDay())).toList();
+                .map(row -> new WeekendsIcs.BuyBy(row.item().replaceAll("[^\\p{L}\\p{N}]+", "-"), row.label(), row.orderDay())).toList();
         return WeekendsIcs.write(sheet.weekends(), crew, orders, new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, assumed));
     }
 

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import lapyard.job.BuildingCalendar;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -55,6 +56,14 @@ class WeekendsIcsTest {
         Map<String, VEvent> events = events(text("\"start\":\"2027-03-27\",\"zone\":\"Europe/London\"", 1));
         assertEquals(Instant.parse("2027-03-27T09:00:00Z"), start(events.get("work-day-1.hall@lapyard")));
         assertEquals(Instant.parse("2027-03-28T08:00:00Z"), start(events.get("work-day-2.hall@lapyard")));
+    }
+
+    /** Goods may be named in any letters: each has an event of its own. */
+    @Test
+    void whatIsToOrderInOtherLettersIsNotOneEvent() throws Exception {
+        JobSheet sheet = Gardens.sheet("{" + BEDS + ",\"defaults\":{\"fill\":{\"layers\":[{\"material\":\"земля\",\"share\":60},{\"material\":\"торф\",\"share\":40}]}}}");
+        Map<String, VEvent> events = events(BuildingCalendar.ics(sheet, "hall", Instant.parse("2027-01-02T03:04:05Z"), 1));
+        assertTrue(events.keySet().containsAll(List.of("order-земля.hall@lapyard", "order-торф.hall@lapyard", "order-timber-100x200.hall@lapyard")), events.keySet().toString());
     }
 
     private static Instant start(VEvent event) {
