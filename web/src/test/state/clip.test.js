@@ -1,4 +1,4 @@
-import { boxOfClip, clipOf, pasteBeds, readClip } from '../../main/resources/META-INF/resources/state/clip.js';
+import { boxOfClip, clipOf, isBuiltOtherwise, pasteBeds, readClip } from '../../main/resources/META-INF/resources/state/clip.js';
 import { equal, holds, test } from '../trial.js';
 
 const plan = { types: [{ id: 'T', width: 2400, depth: 1200, courses: 3 }], beds: [{ id: 'A', type: 'T', at: [1000, 2000] }, { id: 'B', width: 900, depth: 900, at: [5000, 2000], name: 'Herbs' }] };
@@ -18,6 +18,18 @@ test('what is cut and put down again in its garden is the same bed, once', () =>
   equal(pasteBeds(clip, 0, 500, 'yard')(back).beds[2], { width: 900, depth: 900, at: [5000, 2500], id: 'C' });
   equal(pasteBeds(clip, 0, 500, 'another')(rest).beds[1].id, 'C');
   equal(pasteBeds(readClip(clipOf(plan, ['B'])), 0, 500, 'yard')(rest).beds[1].id, 'C');
+});
+
+test('in a garden where something else is usual they are built as where they were copied', () => {
+  const there = { defaults: { section: '6x6', courses: 4, notches: { width: 25.4 } }, types: plan.types, beds: [{ id: 'A', width: 900, depth: 900, at: [0, 0], courses: 2 }, { id: 'B', type: 'T', at: [0, 2000] }] };
+  const clip = readClip(clipOf(there, ['A', 'B']));
+  equal(pasteBeds(clip, 0, 0)(there).beds.slice(2).map(({ at: _at, ...bed }) => bed), [{ width: 900, depth: 900, courses: 2, id: 'C' }, { type: 'T', id: 'D' }]);
+  holds(!isBuiltOtherwise(clip, there), 'in its own garden');
+  equal(pasteBeds(clip, 0, 0)({ types: plan.types, beds: [] }).beds.map(({ at: _at, ...bed }) => bed),
+    [{ width: 900, depth: 900, courses: 2, section: '6x6', notches: { width: 25.4 }, id: 'A' }, { type: 'T', section: '6x6', notches: { width: 25.4 }, id: 'B' }]);
+  holds(isBuiltOtherwise(clip, { beds: [] }), 'elsewhere');
+  equal(pasteBeds(readClip(clipOf({ beds: there.beds.slice(0, 1) }, ['A'])), 0, 0)({ defaults: { section: '6x6', courses: 4 }, beds: [] }).beds[0],
+    { width: 900, depth: 900, courses: 2, section: '100x200', id: 'A', at: [0, 0] });
 });
 
 test('in a garden without their type they become beds of their own', () => {

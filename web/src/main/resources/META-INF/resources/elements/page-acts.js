@@ -1,7 +1,7 @@
 import { rectangle } from '../geometry/outline.js';
 import { onGrid } from '../geometry/snap.js';
 import { toYard } from '../geometry/view.js';
-import { boxOfClip, clipOf, pasteBeds, readClip } from '../state/clip.js';
+import { boxOfClip, clipOf, isBuiltOtherwise, pasteBeds, readClip } from '../state/clip.js';
 import { copyBed, lastBed, removeBed, standBed } from '../state/commands.js';
 import { addTo } from '../state/ground.js';
 import { arrayBeds, lastBeds, removeBeds } from '../state/group.js';
@@ -113,7 +113,7 @@ export function actsOf({ garden, yard, say, form, keys }) {
       by = [room.at[0] - box.left, room.at[1] - box.front];
     }
     plans.run(pasteBeds(read, ...by, garden.id));
-    return take(lastBeds(plans.plan, read.beds.length), `${read.beds.length === 1 ? 'The bed is' : `${read.beds.length} beds are`} pasted.`);
+    return take(lastBeds(plans.plan, read.beds.length), `${read.beds.length === 1 ? 'The bed is' : `${read.beds.length} beds are`} pasted${isBuiltOtherwise(read, plan) ? ', built as where it was copied and not as is usual here' : ''}.`);
   }
 
   async function addThing({ kind, text }) {

@@ -1,6 +1,6 @@
 import { withFields, word } from './fields.js';
 import { aboutItsMiddle, bounds, placePoint } from '../geometry/outline.js';
-import { bedOf, bedsOf, freeCode } from './plan.js';
+import { bedOf, bedsOf, freeBedCode } from './plan.js';
 
 /** Documents hold tenths of a millimetre. */
 const tenth = value => Math.round(value * 10) / 10;
@@ -30,7 +30,7 @@ function lying(bed, { at, turn, mirror }) {
 /** Stands a new bed. @param {object} bed as the document holds it, without a code or with one */
 export function standBed(bed) {
   return plan => {
-    return withBeds(plan, [...plan.beds ?? [], { ...bed, id: bed.id ?? freeCode(plan) }]);
+    return withBeds(plan, [...plan.beds ?? [], { ...bed, id: bed.id ?? freeBedCode(plan) }]);
   };
 }
 

@@ -110,7 +110,7 @@ export function freeId(taken) {
 }
 
 /** The next code for a bed: none that a bed has, and none of a bed that is gone and of which the tally or the snag list still tells. */
-export function freeCode(plan) {
+export function freeBedCode(plan) {
   const { done = [], boards = [] } = plan.tally ?? {};
   const told = [...done.map(({ task }) => task), ...boards.flatMap(({ cut = [], spoiled = [] }) => [...cut, ...spoiled]).flatMap(marks => marks.split('+'))].map(text => /^[A-Z]+(?=[.-])/.exec(text)?.[0]);
   return freeId([...(plan.beds ?? []).map(bed => bed.id), ...told, ...(plan.handOver?.snags ?? []).map(snag => snag.bed)]);
