@@ -36,6 +36,29 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
         }
     }
 
+    /** What goes together, and the shares that it takes. */
+    private static final class Shares {
+        final List<Thing> things = new ArrayList<>();
+        double mass;
+        double room;
+
+        boolean holds(Thing more) {
+            return mass + more.mass() <= 1 + NOISE && room + more.room() <= 1 + NOISE;
+        }
+
+        void add(Thing more) {
+            things.add(more);
+            mass += more.mass();
+            room += more.room();
+        }
+
+        void removeLast() {
+            Thing last = things.remove(things.size() - 1);
+            mass -= last.mass();
+            room -= last.room();
+        }
+    }
+
     static Trips of(List<Load> loads, Vehicle vehicle) {
         List<Load> tooMuch = new ArrayList<>();
         List<Thing> things = new ArrayList<>();
@@ -49,13 +72,13 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
         }
         things.sort(Comparator.comparingDouble(Thing::size).reversed());
         int bound = bound(things);
-        List<List<Thing>> packed = firstFit(things);
+        List<Shares> packed = firstFit(things);
         if (packed.size() > bound && things.size() <= MOST_TRIED_THINGS) {
             int tried = bound;
             int[] steps = {MOST_STEPS};
             while (tried < packed.size()) {
-                List<List<Thing>> fewer = new ArrayList<>();
-                for (int i = 0; i < tried; i++) fewer.add(new ArrayList<>());
+                List<Shares> fewer = new ArrayList<>();
+                for (int i = 0; i < tried; i++) fewer.add(new Shares());
                 if (fits(things, 0, fewer, steps)) {
                     packed = fewer;
                 } else if (steps[0] > 0) {
@@ -76,51 +99,47 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
         return (int) Math.max(Whole.up(Math.max(mass, room)), halves);
     }
 
-    private static List<List<Thing>> firstFit(List<Thing> things) {
-        List<List<Thing>> trips = new ArrayList<>();
+    /** Where one of a load did not fit, the next one does not either. */
+    private static List<Shares> firstFit(List<Thing> things) {
+        List<Shares> trips = new ArrayList<>();
+        Thing before = null;
+        int into = 0;
         for (Thing thing : things) {
-            List<Thing> into = trips.stream().filter(trip -> holds(trip, thing)).findFirst().orElse(null);
-            if (into == null) {
-                into = new ArrayList<>();
-                trips.add(into);
-            }
-            into.add(thing);
+            if (thing != before) into = 0;
+            before = thing;
+            while (into < trips.size() && !trips.get(into).holds(thing)) into++;
+            if (into == trips.size()) trips.add(new Shares());
+            trips.get(into).add(thing);
         }
         return trips;
     }
 
-    private static boolean holds(List<Thing> trip, Thing more) {
-        return trip.stream().mapToDouble(Thing::mass).sum() + more.mass() <= 1 + NOISE
-                && trip.stream().mapToDouble(Thing::room).sum() + more.room() <= 1 + NOISE;
-    }
-
     /** Every way to share the things out, alike trips tried once. */
-    private static boolean fits(List<Thing> things, int next, List<List<Thing>> trips, int[] steps) {
+    private static boolean fits(List<Thing> things, int next, List<Shares> trips, int[] steps) {
         if (next == things.size()) return true;
         Thing thing = things.get(next);
         List<String> tried = new ArrayList<>();
-        for (List<Thing> trip : trips) {
+        for (Shares trip : trips) {
             if (steps[0]-- <= 0) {
                 steps[0] = 0;
                 return false;
             }
-            String alike = Math.round(trip.stream().mapToDouble(Thing::mass).sum() * 1e9) + "/"
-                    + Math.round(trip.stream().mapToDouble(Thing::room).sum() * 1e9);
-            if (!tried.contains(alike) && holds(trip, thing)) {
+            String alike = Math.round(trip.mass * 1e9) + "/" + Math.round(trip.room * 1e9);
+            if (!tried.contains(alike) && trip.holds(thing)) {
                 tried.add(alike);
                 trip.add(thing);
                 if (fits(things, next + 1, trips, steps)) return true;
-                trip.remove(trip.size() - 1);
+                trip.removeLast();
             }
         }
         return false;
     }
 
-    private static Trip trip(List<Thing> things) {
+    private static Trip trip(Shares shares) {
         Map<Load, Long> counts = new LinkedHashMap<>();
         double mass = 0;
         double volume = 0;
-        for (Thing thing : things) {
+        for (Thing thing : shares.things) {
             counts.merge(thing.load(), 1L, Long::sum);
             mass += thing.load().massKg().orElse(0);
             volume += thing.load().volumeM3();

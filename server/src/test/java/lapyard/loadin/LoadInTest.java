@@ -57,6 +57,18 @@ class LoadInTest {
         assertEquals(4, load("bulk bag 0.75 m3", 4, 900, 0.75).places());
     }
 
+    /** 100,000 packs of 2 kg and as many of 1 kg by 500 kg are 600 trips, however many they are. */
+    @Test
+    void manySmallPacksAreSharedOut() {
+        Load twos = new Load("grit", "grit", "two", 100_000, OptionalDouble.of(2), 0.001, 0, 0);
+        Load ones = new Load("soil", "soil", "one", 100_000, OptionalDouble.of(1), 0.001, 0, 0);
+        Trips trips = Trips.of(List.of(ones, twos), new Vehicle("van", 500, 5000, 3));
+        assertEquals(600, trips.trips().size());
+        assertTrue(trips.proved());
+        assertEquals(Map.of(twos, 250L), trips.trips().get(399).counts());
+        assertEquals(Map.of(ones, 500L), trips.trips().get(400).counts());
+    }
+
     /** Every way to share a few things out, by brute force. */
     @ParameterizedTest
     @MethodSource("seeds")
