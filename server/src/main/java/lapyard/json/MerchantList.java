@@ -194,7 +194,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         Rows rows = new Rows(supplier, named, Known.of(garden), garden.path("currency").asText(GardenReader.CURRENCY));
         Csv.read(DocumentText.unmarked(csv), rows).ifPresent(line -> rows.bad.add(new Bad(line, "a quoted cell is not closed or goes on after its quotes",
                 "write each quote inside a cell twice, and close each cell that begins with one")));
-        if (rows.lines.isEmpty() && rows.bad.isEmpty()) rows.bad.add(new Bad(1, "the list is empty", "send a heading, and a line for each pack"));
+        if (rows.lines.isEmpty() && rows.bad.isEmpty()) {
+            boolean parted = csv.isBlank() || !rows.columns.isEmpty();
+            rows.bad.add(new Bad(1, parted ? "the list is empty" : "no line has two cells", parted ? "send a heading, and a line for each pack" : "part cells with commas, semicolons or tabs"));
+        }
         return new MerchantList(rows.columns, rows.ignored, rows.lines, rows.bad);
     }
 

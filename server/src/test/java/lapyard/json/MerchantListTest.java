@@ -71,6 +71,8 @@ class MerchantListTest {
             item,price,content;screws,3,            | 2 | "screws" has no length, width or content
             item,price,length;oak,3,2400            | 2 | "oak" has a length but no thickness and height
             item,amount;screws,3                    | 1 | no column for the price
+            item/price;screws/3                     | 1 | no line has two cells
+            item,price;,                            | 1 | the list is empty
             item,price,content;screws,3,50;"oil,4,1 | 3 | a quoted cell
             """)
     void aBadLineIsNamedByItsNumberAndNothingIsTaken(String text, long number, String words) {
@@ -236,6 +238,15 @@ class MerchantListTest {
         ((ArrayNode) expected.at("/catalogue/packs/0/packs")).addObject().put("name", "box of 100").put("content", 100).put("mass", 1.7).put("supplier", "mill").put("price", 24);
         JsonNode after = MerchantList.preview(list, "mill", Map.of(), before).get("garden");
         assertEquals(DocumentText.parse(expected.toString()), DocumentText.parse(after.toString()));
+    }
+
+    /** A load that was sold by the tonne is sold by volume from now on, and the other way round: a pack says one of the two. */
+    @Test
+    void aPackThatIsSoldOtherwiseSaysOneSizeOnly() throws Exception {
+        ObjectNode garden = garden("{\"beds\":[],\"catalogue\":{\"packs\":[{\"item\":\"gravel\",\"unit\":\"m3\",\"density\":1650,\"packs\":[{\"name\":\"load\",\"tonnes\":2,\"price\":90},{\"name\":\"bag\",\"content\":0.5,\"price\":40}]}]}}");
+        JsonNode after = MerchantList.preview("item,pack,content,tonnes,price\ngravel,load,1.2,,95\ngravel,bag,,0.8,41\n", "", Map.of(), garden);
+        assertEquals("[]", after.get("findings").toString());
+        assertEquals(DocumentText.parse("[{\"name\":\"load\",\"price\":95,\"content\":1.2},{\"name\":\"bag\",\"price\":41,\"tonnes\":0.8}]"), DocumentText.parse(after.at("/garden/catalogue/packs/0/packs").toString()));
     }
 
     @Test

@@ -156,6 +156,12 @@ class SiteFileJsonTest {
     }
 
     @Test
+    void acrossAndAwayMayBeInTwoUnits() throws Exception {
+        assertEquals("[[0,0],[5000,0],[5000,4000]]", read("x,y (cm)\n0,0\n500,0\n500,400\n", "\"take\":{\"\":\"outline\"}").at("/garden/ground/outline").toString(), "one that says none has the other's");
+        assertEquals("[[0,0],[5000,0],[5000,4000]]", read("x (m),y (cm)\n0,0\n5,0\n5,400\n", "\"take\":{\"\":\"outline\"}").at("/garden/ground/outline").toString());
+    }
+
+    @Test
     void levelsOfTwoLayersAreTakenTogether() throws Exception {
         JsonNode answer = read("x (m),y (m),height,layer\n0,0,1.2,low\n5,0,1.1,low\n0,4,1.5,high\n", "\"take\":{\"low\":\"levels\",\"high\":\"levels\"}");
         assertEquals(List.of("300", "400", "0"), answer.at("/garden/ground/levels").findValuesAsText("drop"));
