@@ -271,9 +271,8 @@ public record Buying(List<Row> rows, int drops) {
         if (garden.people().crew().dates().start().isEmpty()) return List.of();
         LocalDate start = garden.people().crew().dates().start().get();
         int today = garden.people().tally().day();
-        Set<String> bought = garden.people().tally().bought().stream().map(Tally.Bought::item).collect(Collectors.toSet());
         Map<String, Row> early = new LinkedHashMap<>();
-        rows.stream().filter(row -> row.orderDay() < today && !bought.contains(row.item())).sorted(Comparator.comparingInt(Row::orderDay))
+        notBought(garden.people().tally()).stream().filter(row -> row.orderDay() < today).sorted(Comparator.comparingInt(Row::orderDay))
                 .forEach(row -> early.putIfAbsent(row.item(), row));
         if (early.isEmpty()) return List.of();
         Row first = early.values().iterator().next();
@@ -284,6 +283,21 @@ public record Buying(List<Row> rows, int drops) {
                 .with("first", Fact.name(first.label())).with("date", new Fact.Day(by)).by(Fact.count(days, "days"));
         return List.of((others == 0 ? late : late.with("others", Fact.count(others, "other lines")))
                 .way(WayKind.ORDER_BY).way(WayKind.BEGIN_LATER_BY).way(WayKind.QUICKER_SUPPLIER));
+    }
+
+    /** Rows of which some packs are not bought: what is bought comes for the first of them, and other packs than were planned for all. */
+    private List<Row> notBought(Tally tally) {
+        Map<String, Map<String, Integer>> have = new HashMap<>();
+        tally.bought().forEach(one -> have.computeIfAbsent(one.item(), item -> new HashMap<>()).merge(one.pack(), one.count(), Integer::sum));
+        return rows.stream().filter(row -> {
+            Map<String, Integer> own = have.get(row.item());
+            if (own == null) return true;
+            Set<String> planned = rows.stream().filter(other -> other.item().equals(row.item())).flatMap(other -> other.packs().keySet().stream()).collect(Collectors.toSet());
+            if (!planned.containsAll(own.keySet())) return false;
+            boolean lacks = false;
+            for (Map.Entry<String, Integer> pack : row.packs().entrySet()) lacks |= own.merge(pack.getKey(), -pack.getValue(), Integer::sum) < 0;
+            return lacks;
+        }).toList();
     }
 
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */

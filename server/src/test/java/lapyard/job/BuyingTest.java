@@ -15,6 +15,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Told;
 import lapyard.order.SlipLine;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
 
@@ -143,6 +144,28 @@ class BuyingTest {
         List<Buying.Row> rows = Buying.of(sheet).rows().stream().filter(row -> row.item().equals("bearers 50x75")).toList();
         assertEquals(weekend, rows.size());
         assertEquals(boards, rows.stream().flatMap(row -> row.packs().values().stream()).mapToLong(Integer::longValue).sum());
+    }
+
+    /** Ten boards, all for weekend 1; screws in a box of 50 for weekend 1 and one of 20 for the second. A part of them leaves the line to be ordered, another size does not. */
+    @ParameterizedTest(name = "{1} x {0} bought: {2} lines fewer are late")
+    @CsvSource({"board of 4800, 1, 0", "board of 4800, 9, 0", "board of 4800, 10, 1", "board of 3000, 1, 1", "box of 50, 1, 0", "box of 20, 1, 0"})
+    void whatIsBoughtInPartIsStillToOrder(String pack, int count, int fewer) {
+        String garden = GARDEN.replace("\"catalogue\":{", "\"catalogue\":{\"packs\":[{\"item\":\"screws\",\"spare\":10,\"packs\":["
+                + "{\"name\":\"box of 50\",\"content\":50,\"price\":9.00},{\"name\":\"box of 20\",\"content\":20,\"price\":4.00}]}],");
+        String item = pack.startsWith("board") ? "timber 100x200" : "screws";
+        String tally = "{\"item\":\"" + item + "\",\"pack\":\"" + pack + "\",\"count\":" + count + "}";
+        assertEquals(late(garden) - fewer, late(garden.replaceFirst("\\{", "{\"tally\":{\"bought\":[" + tally + "]},")));
+        if (item.equals("screws")) {
+            String both = "{\"item\":\"screws\",\"pack\":\"box of 50\",\"count\":1},{\"item\":\"screws\",\"pack\":\"box of 20\",\"count\":1}";
+            assertEquals(late(garden) - 1, late(garden.replaceFirst("\\{", "{\"tally\":{\"bought\":[" + both + "]},")));
+        }
+    }
+
+    /** Lines that must be ordered before the plan begins. */
+    private static int late(String garden) {
+        JobSheet sheet = Gardens.sheet(garden);
+        String told = Told.text(Buying.of(sheet).findings(sheet.garden()).get(0));
+        return told.contains(" and ") ? 1 + Integer.parseInt(told.replaceFirst(".* and (\\d+) other.*", "$1")) : 1;
     }
 
     /** Work begins on Saturday 6 March with the saw; ten days before is 24 February. */
