@@ -40,6 +40,8 @@ public final class AnswerService {
     private static final int KEPT_SHARE = 6;
     /** What is remembered of an address. */
     private static final long STANDING_BYTES = 400;
+    /** From the first question on nothing is made ahead: it would take the processor from the answer. */
+    private static final Ahead ASKED = new Ahead(null, new Caller(""));
 
     private final GardenDesk desk;
     private final TurnQueue turns;
@@ -116,15 +118,15 @@ public final class AnswerService {
     }
 
     /**
-     * Looks at a garden, unless it is large, before anybody asks for it.
+     * Looks at a garden, unless it is large, before anybody asks for one.
      *
-     * @return false where somebody asked for it meanwhile, whose answer has all cores
+     * @return false where somebody asked for one before or for this one meanwhile, whose answer has all cores
      * @throws CallerLeft where something of another document was asked for meanwhile, likewise
      */
     public boolean makeAhead(GivenDocument document) {
         if (kind(document) != WorkKind.SHEET) return true;
         Ahead made = new Ahead(document, new Caller(""));
-        ahead.set(made);
+        if (!ahead.compareAndSet(null, made)) return false;
         made.nobody().begin();
         try {
             joined(sheetKey(document, Look.FIRST), WorkKind.SHEET, document, Look.FIRST, () -> sheet(document, unheard -> Progress.UNHEARD, Look.FIRST)).await(turns);
@@ -138,8 +140,10 @@ public final class AnswerService {
 
     /** What is made ahead is the asker's from now on, or gives way to what is asked for. */
     private void giveWay(GivenDocument asked) {
-        Ahead made = ahead.get();
-        if (made == null || Caller.now() == made.nobody() || !ahead.compareAndSet(made, null) || made.document().hash().equals(asked.hash())) return;
+        Ahead now = ahead.get();
+        if (now != null && Caller.now() == now.nobody()) return;
+        Ahead made = ahead.getAndSet(ASKED);
+        if (made == null || made == ASKED || made.document().hash().equals(asked.hash())) return;
         made.nobody().leave();
         dropBehind(made.document().garden(), one -> one.document().equals(made.document().hash()));
     }

@@ -155,6 +155,17 @@ class AnswerServiceTest {
         }
     }
 
+    @Test
+    void nothingIsMadeAheadOnceSomebodyAsked() {
+        HeldDesk desk = new HeldDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        answers.jobSheet(kept(1), SheetAsk.WHOLE.at(Look.FIRST));
+        assertFalse(answers.makeAhead(kept(1)), "whoever asked has the processor");
+        assertFalse(answers.makeAhead(GivenDocument.of(garden(3).text(), "another")));
+        assertEquals(1, desk.firstLooks.get());
+        desk.goOn.countDown();
+    }
+
     /** A place that is opened asks for one part more: what was begun for the same document goes on. */
     @Test
     void otherPartsOfTheSameGardenDropNothing() throws Exception {
