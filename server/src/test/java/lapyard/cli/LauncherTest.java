@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The scripts of the build: with which flags Java is started, and which commit a folder is of. */
 @ResourceLock("standard streams")
@@ -44,13 +45,7 @@ class LauncherTest {
     @ParameterizedTest(name = "{0}: second compiler {1}, bounded heap {2}")
     @CsvSource({"snags, false, false", "take-off, false, false", "--version, false, false", "serve, false, true", "solve, true, false", "sizes, true, false"})
     void onlyLongSearchesStartWithTheSecondCompiler(String command, boolean second, boolean bounded) throws Exception {
-        Path java = Files.createDirectories(folder.resolve("java/bin")).resolve("java");
-        Files.writeString(java, "#!/bin/sh\nfor each; do echo \"$each\"; done\n");
-        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
-        Files.createDirectories(folder.resolve("a b/bin"));
-        Path lib = Files.createDirectories(folder.resolve("a b/lib")).toRealPath();
-        Files.createFile(lib.resolve("lapyard.jsa"));
-        Files.copy(SCRIPTS.resolve("lapyard"), folder.resolve("a b/bin/lapyard"));
+        Path lib = packaged("#!/bin/sh\nfor each; do echo \"$each\"; done\n");
 
         List<String> given = run(folder, "sh", "a b/bin/lapyard", command, "a garden.json").out().lines().toList();
 
@@ -58,8 +53,33 @@ class LauncherTest {
         assertEquals(!second, given.contains("-XX:TLABSize=64k"), given::toString);
         assertEquals(bounded, given.contains("-Xmx256m"), given::toString);
         assertEquals(bounded, given.stream().anyMatch(each -> each.startsWith("-XX:CompileThresholdScaling=0.")), given::toString);
+        assertEquals(bounded, given.contains("-XX:CICompilerCount=1"), given::toString);
         assertTrue(given.contains("-XX:SharedArchiveFile=" + lib.resolve("lapyard.jsa")), given::toString);
         assertEquals(List.of("-jar", lib.resolve("lapyard.jar").toString(), command, "a garden.json"), given.subList(given.size() - 4, given.size()));
+    }
+
+    /** @return the folder of the program in {@code a b}, started with that script for its Java */
+    private Path packaged(String script) throws IOException {
+        Path java = Files.createDirectories(folder.resolve("java/bin")).resolve("java");
+        Files.writeString(java, script);
+        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Files.createDirectories(folder.resolve("a b/bin"));
+        Path lib = Files.createDirectories(folder.resolve("a b/lib")).toRealPath();
+        Files.createFile(lib.resolve("lapyard.jsa"));
+        Files.copy(SCRIPTS.resolve("lapyard"), folder.resolve("a b/bin/lapyard"));
+        return lib;
+    }
+
+    /** Java refuses one thread for two compilers: whoever asks for both gets it started. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "-XX:TieredStopAtLevel=4", "-XX:+TieredCompilation -XX:TieredStopAtLevel=1"})
+    void aServerStartsWithTheCompilersThatOneAsksFor(String options) throws Exception {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        packaged("#!/bin/sh\nfor each; do case $each in -jar) exec '" + java + "' $flags -version ;; -XX:Shared*) ;; *) flags=\"$flags $each\" ;; esac; done\n");
+
+        Ended started = run(folder, "env", "LAPYARD_JAVA_OPTS=" + options, "sh", "a b/bin/lapyard", "serve");
+
+        assertEquals(0, started.code(), started.out());
     }
 
     @Test
