@@ -1,11 +1,9 @@
 package lapyard.diagrams;
 
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -20,6 +18,7 @@ import lapyard.weekends.GardenTask;
 import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
 import lapyard.words.Wording;
+import lapyard.working.DayNames;
 import lapyard.working.SecondThread;
 
 /** A sheet a weekend, its days side by side: who comes, what must be there, what is done when and by whom, what to mind; top-ups in one list. */
@@ -126,7 +125,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
                 + Lengths.text(over) + " left" + (day.wet() ? "; down as wet: no finish" : "");
         List<Flow.Block> head = new ArrayList<>();
         head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
-                sheet.text(left, top + 4.6, day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK), 5, true).as(Tag.subheading()))));
+                sheet.text(left, top + 4.6, DayNames.full(day.dayOfWeek()), 5, true).as(Tag.subheading()))));
         head.addAll(flow.lines(List.of(there), 3.2, false, wide));
         head.add(new Flow.Block(2, false, (left, top) -> List.of(sheet.line(left, top + 1, left + wide, top + 1, Inks.THIN))));
         List<String> hands = Hands.of(day, tasks, crew);
@@ -189,7 +188,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
     }
 
     private static String date(Weekends.Day day) {
-        return day.date().map(Wording.DAY::format).orElseGet(() -> day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK) + ", weekend " + day.weekend());
+        return day.date().map(DayNames::full).orElseGet(() -> DayNames.full(day.dayOfWeek()) + ", weekend " + day.weekend());
     }
 
     /** The sheet that tells how it is done. */

@@ -67,6 +67,7 @@ import lapyard.standing.Standing;
 import lapyard.standing.Verdict;
 import lapyard.weekends.Weekends;
 import lapyard.words.Wording;
+import lapyard.working.DayNames;
 
 /**
  * Where a record that is sent as it stands differs from its parts: another name, other decimals, a part left out, something
@@ -167,7 +168,7 @@ final class WireForms<T> {
         of(SurveyedYard.class).without("findings");
         of(Pegs.LinePeg.class).called("beyond", "past");
         of(StagingResult.class).without("ends", "late").also("proven").first("name", "starts", "makespan", "lowerBound", "proven");
-        of(Weekends.Day.class).also("day", day -> day.dayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT)).without("dayOfWeek")
+        of(Weekends.Day.class).also("day", day -> DayNames.brief(day.dayOfWeek()).toLowerCase(Locale.ROOT)).without("dayOfWeek")
                 .also("state", day -> day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open").without("wet").called("hoursThere", "there")
                 .called("hoursUsed", "used").also("hoursLeft").called("hoursLeft", "left").to(2, "hoursThere", "hoursUsed", "hoursLeft")
                 .first("number", "weekend", "date", "day", "state", "people", "hoursThere", "hoursUsed", "hoursLeft");

@@ -1,13 +1,10 @@
 package lapyard.prints;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -24,6 +21,7 @@ import lapyard.job.JobSheet;
 import lapyard.plan.BedNames;
 import lapyard.weekends.GardenTask;
 import lapyard.weekends.Weekends;
+import lapyard.working.DayNames;
 
 /** The job on one page and weekend by weekend, made of a job sheet. */
 final class JobPrint {
@@ -112,7 +110,7 @@ final class JobPrint {
 
     private static String there(List<Weekends.Day> days) {
         Map<List<String>, List<String>> people = new LinkedHashMap<>();
-        days.forEach(day -> people.computeIfAbsent(day.people(), key -> new ArrayList<>()).add(day.dayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK)));
+        days.forEach(day -> people.computeIfAbsent(day.people(), key -> new ArrayList<>()).add(DayNames.brief(day.dayOfWeek())));
         return people.entrySet().stream()
                 .map(entry -> String.join(", ", entry.getValue()) + ": " + String.join(", ", entry.getKey()))
                 .collect(Collectors.joining("; "));
@@ -122,8 +120,8 @@ final class JobPrint {
     private static String dates(List<Weekends.Day> days) {
         Map<String, List<String>> byMonth = new LinkedHashMap<>();
         for (Weekends.Day day : days) {
-            String month = day.date().map(date -> " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK)).orElse("");
-            String own = day.date().map(date -> "" + date.getDayOfMonth()).orElse(day.dayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK));
+            String month = day.date().map(date -> " " + DayNames.brief(date.getMonth())).orElse("");
+            String own = day.date().map(date -> "" + date.getDayOfMonth()).orElse(DayNames.brief(day.dayOfWeek()));
             byMonth.computeIfAbsent(month, key -> new ArrayList<>()).add(own);
         }
         return byMonth.entrySet().stream().map(one -> String.join(", ", one.getValue().stream().distinct().toList()) + one.getKey()).collect(Collectors.joining(", "));
@@ -143,7 +141,7 @@ final class JobPrint {
         if (rows.isEmpty()) return "";
         int day = rows.stream().mapToInt(Buying.Row::orderDay).min().orElseThrow();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
-        if (start.isPresent()) return "by " + DateTimeFormatter.ofPattern("EEE d MMMM yyyy", Locale.UK).format(start.get().plusDays(day));
+        if (start.isPresent()) return "by " + DayNames.brief(start.get().plusDays(day)) + " " + start.get().plusDays(day).getYear();
         if (day == 0) return "by the first day of work";
         return (day < 0 ? "at least " + -day : "at most " + day) + (Math.abs(day) == 1 ? " day " : " days ") + (day < 0 ? "before" : "after") + " work begins";
     }

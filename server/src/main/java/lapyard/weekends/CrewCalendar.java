@@ -2,15 +2,14 @@ package lapyard.weekends;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lapyard.plan.Crew;
 import lapyard.plan.Crew.Person;
 import lapyard.stages.StagingProblem;
+import lapyard.working.DayNames;
 import lapyard.working.Whole;
 
 /**
@@ -140,7 +139,11 @@ final class CrewCalendar {
     /** The most people who can lift together at some time. */
     int lifters() {
         int most = 0;
-        for (int day = 0; day < days; day++) most = Math.max(most, (int) there(day).stream().filter(Person::lifts).count());
+        for (List<Person> day : there) {
+            int lifters = 0;
+            for (Person person : day) if (person.lifts()) lifters++;
+            most = Math.max(most, lifters);
+        }
         return most;
     }
 
@@ -165,21 +168,31 @@ final class CrewCalendar {
     }
 
     StagingProblem.Calendar calendar() {
-        int units = days * unitsADay;
         List<List<Integer>> there = new ArrayList<>();
-        for (int r = 0; r < 5; r++) there.add(new ArrayList<>(units));
+        for (int r = 0; r < 5; r++) there.add(new ArrayList<>(days * unitsADay));
+        List<Integer> none = Collections.nCopies(unitsADay, 0);
+        List<Integer> dry = dayAndNight(PLENTY, 0);
+        List<Integer> night = dayAndNight(0, PLENTY);
         for (int day = 0; day < days; day++) {
-            int dry = wet(day) ? 0 : PLENTY;
-            for (int unit = 0; unit < unitsADay; unit++) {
-                boolean night = unit == unitsADay - 1;
-                there.get(HANDS).add(hands(day, unit, false));
-                there.get(LIFTERS).add(hands(day, unit, true));
-                there.get(SAW).add(1);
-                there.get(DRY).add(night ? 0 : dry);
-                there.get(NIGHT).add(night ? PLENTY : 0);
-            }
+            there.get(HANDS).addAll(hands(day) == 0 ? none : handsOf(day, false));
+            there.get(LIFTERS).addAll(hands(day) == 0 ? none : handsOf(day, true));
+            there.get(DRY).addAll(wet(day) ? none : dry);
+            there.get(NIGHT).addAll(night);
         }
-        return new StagingProblem.Calendar(Collections.nCopies(units, true), there);
+        there.set(SAW, Collections.nCopies(days * unitsADay, 1));
+        return new StagingProblem.Calendar(Collections.nCopies(days * unitsADay, true), there);
+    }
+
+    private List<Integer> dayAndNight(int byDay, int byNight) {
+        List<Integer> units = new ArrayList<>(Collections.nCopies(unitsADay - 1, byDay));
+        units.add(byNight);
+        return units;
+    }
+
+    private List<Integer> handsOf(int day, boolean lifting) {
+        List<Integer> hands = new ArrayList<>();
+        for (int unit = 0; unit < unitsADay; unit++) hands.add(hands(day, unit, lifting));
+        return hands;
     }
 
     int dayOf(int unit) {
@@ -188,10 +201,6 @@ final class CrewCalendar {
 
     /** The day as one says it: with its date where there is one, else counted. */
     String said(int day) {
-        String name = dayOfWeek(day).getDisplayName(TextStyle.SHORT, Locale.UK);
-        return date(day).map(date -> name + " " + date.getDayOfMonth() + " "
-                        + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK))
-                .orElseGet(() -> dayOfWeek(day).getDisplayName(TextStyle.FULL,
-                Locale.UK) + " of weekend " + weekend(day));
+        return date(day).map(DayNames::brief).orElseGet(() -> DayNames.full(dayOfWeek(day)) + " of weekend " + weekend(day));
     }
 }

@@ -8,6 +8,7 @@ import lapyard.geometry.Measure;
 import lapyard.geometry.ScrewLength;
 import lapyard.plan.BedNames;
 import lapyard.plan.Fact;
+import lapyard.working.DayNames;
 
 /** Single figures with their units, as people read them. */
 record FactWords(boolean imperial) {
@@ -50,7 +51,7 @@ record FactWords(boolean imperial) {
         } else if (fact instanceof Fact.Slope slope) {
             return Double.isInfinite(slope.run()) ? "level" : "1:" + Measure.plain(slope.run(), 1);
         } else if (fact instanceof Fact.Day day) {
-            return Wording.DAY.format(day.date());
+            return DayNames.full(day.date());
         } else if (fact instanceof Fact.Name name) {
             return name.name();
         } else if (fact instanceof Fact.Section section) {

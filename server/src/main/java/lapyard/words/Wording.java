@@ -1,6 +1,5 @@
 package lapyard.words;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import lapyard.plan.WayOut;
 /** Findings as sentences, with lengths in millimetres or in feet and inches. */
 public final class Wording {
     public static final Wording METRIC = new Wording(false);
-    public static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
     public static final Wording IMPERIAL = new Wording(true);
 
     /** Stands once where findings stand of which one rests on the estimate of strength. */

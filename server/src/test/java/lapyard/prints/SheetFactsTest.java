@@ -248,6 +248,6 @@ class SheetFactsTest {
             latest.merge(row.weekend(), start.plusDays(row.needDay() - lead), (a, b) -> a.isBefore(b) ? a : b);
         }
         assertFalse(latest.isEmpty());
-        latest.forEach((weekend, day) -> contains(job, "Weekend " + weekend + ", order by " + DateTimeFormatter.ofPattern("EEE d MMMM yyyy", Locale.UK).format(day) + ": "));
+        latest.forEach((weekend, day) -> contains(job, "Weekend " + weekend + ", order by " + DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH).format(day) + ": "));
     }
 }

@@ -297,11 +297,11 @@ class SheetTruthTest {
             LocalDate date = day.date().orElseThrow();
             assertEquals(LocalDate.of(2026, 5, 2).plusDays(day.number()), date, "days are counted from the first");
             assertTrue(List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY).contains(date.getDayOfWeek()) && day.dayOfWeek() == date.getDayOfWeek(), date::toString);
-            String spoken = "\\b" + date.getDayOfMonth() + "(, [0-9]+)? " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK);
+            String spoken = "\\b" + date.getDayOfMonth() + "(, [0-9]+)? " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
             assertTrue(Pattern.compile(spoken).matcher(job).find(), spoken + " is not in " + job);
-            assertTrue(weekends.contains(date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK)), date + " is not in " + weekends);
+            assertTrue(weekends.contains(date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)), date + " is not in " + weekends);
             String there = String.join(", ", day.people());
-            assertTrue(job.contains(date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK) + ": " + there) || job.contains(": " + there), there + " is not in " + job);
+            assertTrue(job.contains(date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + ": " + there) || job.contains(": " + there), there + " is not in " + job);
         }
         Matcher hours = Pattern.compile("((?:Ada|Bo)(?:, (?:Ada|Bo))?): ([0-9.]+) person-hours there, ([0-9.]+) planned, ([0-9.]+) left").matcher(weekends);
         double planned = 0;
