@@ -21,18 +21,16 @@ import lapyard.plan.WayKind;
 
 /** Outlines that cannot be built or drawn, as STOPs. */
 final class OutlineFindings {
-    private record Drawn(Outline outline, double thicknessMm) {}
-
     private OutlineFindings() {}
 
     static List<Finding> of(Garden garden) {
         List<Finding> found = new ArrayList<>();
-        Map<Drawn, List<OutlineFault>> known = new HashMap<>();
+        Map<List<Object>, List<OutlineFault>> known = new HashMap<>();
         for (Bed bed : garden.beds()) {
             if (narrow(bed, found)) continue;
             double thickness = bed.section().thicknessMm();
             List<OutlineFault> faults = known.computeIfAbsent(
-                    new Drawn(bed.outline(), thickness), drawn -> OutlineCheck.faults(drawn.outline(), Rules.bed(thickness)));
+                    List.of(bed.outline(), thickness), drawn -> OutlineCheck.faults(bed.outline(), Rules.bed(thickness)));
             for (OutlineFault fault : faults) {
                 Place place = fault.sides().size() == 1 ? Place.wall(bed.id(), Bed.wallLetter(fault.sides().get(0))) : Place.bed(bed.id());
                 found.add(finding(bed.outline(), fault, place, "bed " + bed.id(), side -> "wall " + Bed.wallLetter(side)));

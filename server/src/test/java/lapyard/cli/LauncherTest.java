@@ -54,8 +54,15 @@ class LauncherTest {
         assertEquals(bounded, given.contains("-Xmx256m"), given::toString);
         assertEquals(bounded, given.stream().anyMatch(each -> each.startsWith("-XX:CompileThresholdScaling=0.")), given::toString);
         assertEquals(bounded, given.contains("-XX:CICompilerCount=1"), given::toString);
+        assertEquals(givesLargePages(), given.contains("-XX:+UseTransparentHugePages"), given::toString);
         assertTrue(given.contains("-XX:SharedArchiveFile=" + lib.resolve("lapyard.jsa")), given::toString);
         assertEquals(List.of("-jar", lib.resolve("lapyard.jar").toString(), command, "a garden.json"), given.subList(given.size() - 4, given.size()));
+    }
+
+    /** As the kernel's documentation has it (Documentation/admin-guide/mm/transhuge.rst): the word in brackets holds. */
+    private static boolean givesLargePages() throws IOException {
+        Path system = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
+        return Files.isReadable(system) && !Files.readString(system).contains("[never]");
     }
 
     /** @return the folder of the program in {@code a b}, started with that script for its Java */
