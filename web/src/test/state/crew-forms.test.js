@@ -33,8 +33,12 @@ test('what was done stays on its date when the first day moves, and is not left 
   equal(startOn('2027-02-27')(plan), { crew: { start: '2027-02-27' }, tally: { day: 15, done: [{ task: 'a', day: 7 }, { task: 'b' }, { task: 'c', on: '2027-03-07' }] } });
   equal(startOn('2027-03-06')(startOn('2027-02-27')(plan)), plan);
   equal(startOn('2027-03-13')({ crew: { start: '2027-03-06' }, tally: { bought: [{ item: 'finish', count: 1 }] } }).tally, { bought: [{ item: 'finish', count: 1 }] });
+  equal(startOn('2027-03-05')({ crew: { start: '2027-03-06' }, tally: { day: 8 } }).tally, { day: 9 });
+  equal(startOn('2027-03-05')({ crew: { start: '2027-03-06' } }), { crew: { start: '2027-03-05' } });
   equal(startOn('2027-03-13')({ tally: plan.tally }).tally, plan.tally);
   holds(readStart('2027-03-07', plan).error.startsWith('Work was done on 2027-03-06.'), 'a tick before the first day');
+  holds(readStart('', plan).error.startsWith('Work was done on 2027-03-06, which needs'), 'no first day');
+  equal(readStart('', { tally: { done: [{ task: 'a', day: 3 }] } }), { value: undefined });
   const later = { ...plan, tally: { done: [{ task: 'b', day: 1 }] } };
   equal(readStart('2027-03-07', later).value, '2027-03-07');
   equal(startOn('2027-03-07')(later).tally, { done: [{ task: 'b', day: 0 }], day: 0 });

@@ -36,6 +36,9 @@ test('a plan of before has what happened since, on the same dates', () => {
   const now = { name: 'now', crew: { start: '2027-03-06' }, tally: { done: [{ task: 'a', day: 8 }], bought: [{ item: 'finish', count: 1 }] }, handOver: { snags: [{ bed: 'A' }] } };
   const then = { name: 'then', crew: { start: '2027-02-27' }, beds: [] };
   equal(withHappened(now)(then), { ...then, tally: { ...now.tally, done: [{ task: 'a', day: 15 }], day: 7 }, handOver: now.handOver });
+  const begun = { ...then, crew: { start: '2027-03-20', hours: 5 } };
+  equal(withHappened(now)(begun), { ...begun, crew: { start: '2027-03-06', hours: 5 }, tally: now.tally, handOver: now.handOver });
+  equal(withHappened({ crew: now.crew, tally: { bought: now.tally.bought } })(begun), { ...begun, tally: { bought: now.tally.bought } });
   equal(withHappened({ ...now, crew: undefined })({ beds: [] }), { beds: [], tally: now.tally, handOver: now.handOver });
   equal(withHappened({})(now) === now, true);
   equal(withHappened({ tally: {} })(now) === now, true);

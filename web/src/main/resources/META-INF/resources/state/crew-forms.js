@@ -52,18 +52,21 @@ export function writtenDates(dates) {
 
 const dateOf = (start, day) => new Date(Date.parse(start) + day * ONE_DAY).toISOString().slice(0, 10);
 
-/** The first date that the tally tells of. */
-function firstTold({ crew: { start } = {}, tally: { done = [], day = 0, asOf } = {} }) {
+/** The first date of what was done, where that has one. */
+function firstDone({ crew: { start } = {}, tally: { done = [], day = 0, asOf } = {} }) {
   const rest = asOf ?? (start && dateOf(start, day));
   return [asOf, ...done.map(one => one.on ?? (start && one.day !== undefined ? dateOf(start, one.day) : rest))].filter(Boolean).sort()[0];
 }
 
+/** Whether something was done before a day. */
+export const isDoneBefore = (plan, start) => Boolean(start) && firstDone(plan) < start;
+
 /** Another first day of work: what was done stays on its date, and so does the day from which the rest is planned. */
 export const startOn = start => plan => {
   const now = put(['crew', 'start'], start)(plan);
-  const by = start && plan.crew?.start && firstTold(plan) ? (Date.parse(plan.crew.start) - Date.parse(start)) / ONE_DAY : 0;
+  const by = start && plan.crew?.start ? (Date.parse(plan.crew.start) - Date.parse(start)) / ONE_DAY : 0;
   const { tally } = plan;
-  if (!by || !tally.done?.length && !tally.day) return now;
+  if (!by || !tally?.done?.length && !tally?.day) return now;
   const done = tally.done?.map(one => (one.on || one.day === undefined ? one : { ...one, day: one.day + by }));
   return { ...now, tally: { ...tally, ...(done ? { done } : {}), ...(tally.asOf ? {} : { day: Math.max(0, (tally.day ?? 0) + by) }) } };
 };
@@ -72,8 +75,9 @@ export const startOn = start => plan => {
 export function readStart(text, plan) {
   const read = text.trim() === '' ? { value: undefined } : readDay(text);
   if (read.error) return read;
-  const told = plan.tally?.done?.length || plan.tally?.asOf ? firstTold(plan) : undefined;
-  if (told && read.value && told < read.value) return { error: `Work was done on ${told}. To go on later, say in Tally, Beds, from when the rest is planned.` };
+  const told = firstDone(plan);
+  if (told && !read.value) return { error: `Work was done on ${told}, which needs a first day. Write another over it.` };
+  if (isDoneBefore(plan, read.value)) return { error: `Work was done on ${told}. To go on later, say in Tally, Beds, from when the rest is planned.` };
   const { holidays = [], wet = [], people = [] } = plan.crew ?? {};
   const all = [...holidays, ...wet, ...people.flatMap(({ away = [], comes = [] }) => [...away, ...comes])];
   const lost = all.filter(date => !read.value || date < read.value).length;

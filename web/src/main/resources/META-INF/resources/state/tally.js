@@ -1,4 +1,4 @@
-import { startOn } from './crew-forms.js';
+import { isDoneBefore, startOn } from './crew-forms.js';
 import { given, isNothing, saying } from './fields.js';
 import { USUAL } from './plan.js';
 import { kerfOf, marksIn } from './saw-day.js';
@@ -42,8 +42,9 @@ export const planFrom = day => plan => withTally(plan, ({ asOf, ...tally }) => (
  *
  * @returns {(plan: object) => object} the same plan where nothing has happened that it does not tell of
  */
-export const withHappened = ({ tally, handOver, crew }) => plan => {
+export const withHappened = ({ tally, handOver, crew }) => then => {
   const told = part => Object.keys(part ?? {}).length > 0;
+  const plan = isDoneBefore({ tally, crew }, then.crew?.start) ? { ...then, crew: { ...then.crew, start: crew.start } } : then;
   const since = { ...(told(tally) ? { tally: startOn(plan.crew?.start)({ crew, tally }).tally } : {}), ...(told(handOver) ? { handOver } : {}) };
   return Object.entries(since).every(([field, value]) => JSON.stringify(plan[field]) === JSON.stringify(value)) ? plan : { ...plan, ...since };
 };
