@@ -20,8 +20,13 @@ public class CannotAnswer extends IllegalArgumentException {
 
     /** @param findings one or more, the first to be told where there is room for one */
     public CannotAnswer(List<Finding> findings) {
-        super(findings.stream().map(one -> one.kind().code + " at " + one.where() + " " + one.facts()).collect(Collectors.joining("; ")));
         this.findings = List.copyOf(findings);
+    }
+
+    /** For a log: whoever catches it tells the findings. */
+    @Override
+    public String getMessage() {
+        return findings.stream().map(one -> one.kind().code + " at " + one.where() + " " + one.facts()).collect(Collectors.joining("; "));
     }
 
     public List<Finding> findings() {
