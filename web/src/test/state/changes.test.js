@@ -1,4 +1,4 @@
-import { compareSlips, money, moneyIn, moneySign, packsText, savedBeside, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
+import { aboutOrder, compareSlips, money, moneyIn, moneySign, packsText, savedBeside, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
 import { equal, test } from '../trial.js';
 
 const line = (item, cost, more = {}) => ({ item, cost, need: 1, saved: '0.00', packs: [{ pack: '4800', count: 10 }], ...more });
@@ -47,4 +47,14 @@ test('sums in a sentence of the server are written as all money of the page', ()
   equal(moneyIn('GBP 3 stays where the garden pays in another currency', 'USD'), 'GBP 3 stays where the garden pays in another currency');
   equal(moneyIn('GBP 3 stays while no currency is known', undefined), 'GBP 3 stays while no currency is known');
   equal([moneySign('GBP'), moneySign('USD'), moneySign(undefined)], ['£', '$', '']);
+});
+
+test('free delivery is told by the goods, as on the slip of paper', () => {
+  const told = more => aboutOrder({ goods: '60.00', freeOver: null, shortOfFree: null, tax: '0.00', ...more }, 'GBP');
+  equal(told({}), '');
+  equal(told({ freeOver: '50.00' }), 'Brought free: goods are over £50.00.');
+  equal(told({ freeOver: '75.00', shortOfFree: '15.01' }), '£15.01 more in goods would come free.');
+  equal(told({ goods: '0.00', freeOver: '50.00' }), ''); // without prices nothing is known, though nothing is charged
+  equal(told({ goods: '50.00', freeOver: '50.00' }), '');
+  equal(told({ leadDays: 1 }), 'Order 1 day ahead.');
 });

@@ -1,7 +1,7 @@
 import { api } from '../api.js';
 import { unitIn, valueIn } from '../geometry/measure.js';
 import { bare } from '../state/paths.js';
-import { compareSlips, money, packsText, savedBeside, savedOf } from '../state/changes.js';
+import { aboutOrder, compareSlips, money, packsText, savedBeside, savedOf } from '../state/changes.js';
 import { unproved } from '../state/long-look.js';
 import { unitsOf } from '../state/plan.js';
 import { withoutServer } from '../state/words.js';
@@ -149,7 +149,7 @@ export class LapSlip extends GardenElement {
     const sum = `${order.atLeast ? 'at least ' : ''}${money(order.total, currency)}`;
     return h('details', {},
       h('summary', { 'data-key': `order ${order.supplier}` }, h('strong', {}, order.name), ` ${sum}`),
-      h('p.hint', {}, about(order, currency)),
+      h('p.hint', {}, aboutOrder(order, currency)),
       h('dl', {},
         order.lines.flatMap(line => (line.packs.length ? line.packs : [null]).map((pack, i) => h('div', { 'data-key': `order ${order.supplier} ${line.item} ${i}` },
           h('dt', {}, pack ? `${pack.count} × ${pack.called}, ${line.label}` : `${line.label}: ask the merchant`),
@@ -186,16 +186,6 @@ export class LapSlip extends GardenElement {
 }
 
 const nameOf = (slip, supplier) => slip.orders?.find(order => order.supplier === supplier)?.name ?? supplier;
-
-function about(order, currency) {
-  const parts = [];
-  if (order.leadDays) parts.push(`Order ${order.leadDays} ${order.leadDays === 1 ? 'day' : 'days'} ahead.`);
-  if (order.shortOfFree) parts.push(`${money(order.shortOfFree, currency)} more in goods would come free.`);
-  else if (order.freeOver) parts.push(`Brought free: goods are over ${money(order.freeOver, currency)}.`);
-  if (Number(order.tax)) parts.push(`${money(order.tax, currency)} of it is tax at ${Number(order.taxRate)} %.`);
-  if (order.validUntil) parts.push(`Prices hold until ${order.validUntil}.`);
-  return parts.join(' ');
-}
 
 const saves = line => line.saved !== null && line.saved !== undefined && Number(line.saved) > 0;
 
