@@ -13,20 +13,11 @@ import lapyard.working.Quantity;
  * screws, floors and workings.
  */
 final class AlikeParts {
-    /** Fewer beds take little room whatever they keep. */
-    private static final int FEW = 20;
-
     private final Map<Object, Object> known = new HashMap<>();
-    private final boolean few;
-
-    AlikeParts(int beds) {
-        few = beds < FEW;
-    }
 
     /** The first that was equal to it. */
     @SuppressWarnings("unchecked") // what is equal to a part is of its class
     private <T> T one(T part) {
-        if (few) return part;
         Object before = known.putIfAbsent(part, part);
         return before == null ? part : (T) before;
     }

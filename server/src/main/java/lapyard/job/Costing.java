@@ -157,7 +157,7 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
                         : makings.get(bed).joined(other));
                 Stripping stripping = Stripping.of(garden, ground.paths());
                 lining.choose(stripping.paths());
-                AlikeParts parts = new AlikeParts(beds.size());
+                AlikeParts parts = new AlikeParts();
                 List<BedWork> works = lining.works().stream().map(parts::of).toList();
                 List<List<Quantity>> amounts = filled(works, needed, parts, findings);
                 findings.addAll(lining.findings());
