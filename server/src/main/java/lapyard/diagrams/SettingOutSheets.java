@@ -157,7 +157,8 @@ public final class SettingOutSheets {
                 offsets(view, labels);
             }
             double turn = Math.toDegrees(Math.atan2(-way.x(), -way.y()));
-            Spread spread = Spread.of(marks(), mark -> view.scale().paperMm(mark), Math.min(ASIDE, room(a, b.way(a))), Math.min(a.distanceMm(b) + ASIDE, room(a, way)));
+            List<Double> all = marks();
+            Spread spread = Spread.of(all, mark -> view.scale().paperMm(mark), Math.min(ASIDE, room(a, b.way(a))), Math.min(a.distanceMm(b) + ASIDE, room(a, way)));
             for (int i = 0; i < spread.marks().size(); i++) {
                 double mark = spread.marks().get(i);
                 double place = view.scale().paperMm(mark);
@@ -175,7 +176,7 @@ public final class SettingOutSheets {
                 shapes.add(new Shape.Text(
                         at, words, NUMBER, flipped ? Shape.Anchor.END : Shape.Anchor.START, readable, false, sheet.inks.ink()));
             }
-            return marks().size() - spread.marks().size();
+            return all.size() - spread.marks().size();
         }
 
         /** With both ends of the baseline. */

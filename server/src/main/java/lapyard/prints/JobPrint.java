@@ -141,7 +141,10 @@ final class JobPrint {
         if (rows.isEmpty()) return "";
         int day = rows.stream().mapToInt(Buying.Row::orderDay).min().orElseThrow();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
-        if (start.isPresent()) return "by " + DayNames.brief(start.get().plusDays(day)) + " " + start.get().plusDays(day).getYear();
+        if (start.isPresent()) {
+            LocalDate date = start.get().plusDays(day);
+            return "by " + DayNames.brief(date) + " " + date.getYear();
+        }
         if (day == 0) return "by the first day of work";
         return (day < 0 ? "at least " + -day : "at most " + day) + (Math.abs(day) == 1 ? " day " : " days ") + (day < 0 ? "before" : "after") + " work begins";
     }

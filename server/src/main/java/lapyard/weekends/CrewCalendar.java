@@ -25,7 +25,7 @@ final class CrewCalendar {
     static final int DRY = 3;
     static final int NIGHT = 4;
     private static final int PLENTY = 1_000_000;
-    private static final int MOST_DAYS = 7 * 52 * 6;
+    static final int MOST_DAYS = 7 * 52 * 6;
 
     final Crew crew;
     final int unitsADay;
@@ -168,8 +168,9 @@ final class CrewCalendar {
     }
 
     StagingProblem.Calendar calendar() {
+        int units = days * unitsADay;
         List<List<Integer>> there = new ArrayList<>();
-        for (int r = 0; r < 5; r++) there.add(new ArrayList<>(days * unitsADay));
+        for (int r = 0; r < 5; r++) there.add(new ArrayList<>(units));
         List<Integer> none = Collections.nCopies(unitsADay, 0);
         List<Integer> dry = dayAndNight(PLENTY, 0);
         List<Integer> night = dayAndNight(0, PLENTY);
@@ -179,8 +180,8 @@ final class CrewCalendar {
             there.get(DRY).addAll(wet(day) ? none : dry);
             there.get(NIGHT).addAll(night);
         }
-        there.set(SAW, Collections.nCopies(days * unitsADay, 1));
-        return new StagingProblem.Calendar(Collections.nCopies(days * unitsADay, true), there);
+        there.set(SAW, Collections.nCopies(units, 1));
+        return new StagingProblem.Calendar(Collections.nCopies(units, true), there);
     }
 
     private List<Integer> dayAndNight(int byDay, int byNight) {

@@ -123,7 +123,7 @@ public final class WeekendPlanner {
         int last = fixedWeekends.values().stream().mapToInt(Integer::intValue).max().orElse(0);
         CrewCalendar reached = named > enough.days ? new CrewCalendar(crew, named) : enough;
         if (comes(reached, last)) return reached;
-        CrewCalendar longest = new CrewCalendar(crew, Integer.MAX_VALUE - 7);
+        CrewCalendar longest = new CrewCalendar(crew, CrewCalendar.MOST_DAYS);
         return comes(longest, last) ? new CrewCalendar(crew, longest.firstDay(last) + enough.days) : reached;
     }
 
