@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,6 +41,10 @@ import org.locationtech.jts.geom.Envelope;
  * the outline, or of all that is taken where there is none, becomes the origin of a garden that has no yard yet.
  */
 public final class SiteFileJson {
+    /** Numbers are the same however their zeros are written. */
+    private static final Comparator<JsonNode> BY_VALUE =
+            (one, other) -> one.isNumber() && other.isNumber() ? one.decimalValue().compareTo(other.decimalValue()) : one.equals(other) ? 0 : 1;
+
     private static final String OUTLINE = "outline";
     private static final String LEVELS = "levels";
     private static final List<String> SURFACES = Stream.of(SurfaceKind.values()).map(SurfaceKind::code).toList();
@@ -222,16 +227,8 @@ public final class SiteFileJson {
 
     /** What the garden has already, perhaps with what a drawing does not hold, is not there twice. */
     private static void add(ArrayNode there, String kind, String shape, ArrayNode points) {
-        for (JsonNode one : there) if (one.path("kind").asText().equals(kind) && same(one.path(shape), points)) return;
+        for (JsonNode one : there) if (one.path("kind").asText().equals(kind) && one.path(shape).equals(BY_VALUE, points)) return;
         there.addObject().put("kind", kind).set(shape, points);
-    }
-
-    /** Of points or numbers, however their zeros are written. */
-    private static boolean same(JsonNode one, JsonNode other) {
-        if (one.isNumber() && other.isNumber()) return one.decimalValue().compareTo(other.decimalValue()) == 0;
-        boolean same = one.isArray() && other.isArray() && one.size() == other.size();
-        for (int i = 0; same && i < one.size(); i++) same = same(one.get(i), other.get(i));
-        return same;
     }
 
     /** A plan that we drew, as nobody else has a layer of that name: its places are the garden's own, its levels lie below the string at 0. */
