@@ -86,19 +86,26 @@ final class Pins {
         return new Catalogue(catalogue.suppliers(),
                 // boards of one section come from one supplier, so that they match
                 catalogue.sections().stream().map(section -> section.sold(theirs(section.stock(), StockLength::supplier,
-                        (stock, one) -> SectionGoods.section(one.item()).filter(section.id()::equals).isPresent(), bought))).toList(),
-                theirs(catalogue.rolls(), Roll::supplier, (roll, one) -> one.item().equals(roll.material()) && PackCode.isRoll(one.pack(), roll.widthMm()), bought),
+                        (stock, one) -> SectionGoods.section(one.item()).filter(section.id()::equals).isPresent(), stock -> section.id(), bought))).toList(),
+                theirs(catalogue.rolls(), Roll::supplier, (roll, one) -> one.item().equals(roll.material()) && PackCode.isRoll(one.pack(), roll.widthMm()),
+                        roll -> List.of(roll.widthMm(), roll.stepMm(), roll.maxLengthMm(), roll.mayTurn()), bought),
                 catalogue.packs().stream().map(goods -> goods.only(theirs(goods.packs(), Pack::supplier,
-                        (pack, one) -> one.item().equals(goods.item()) && one.pack().equals(pack.name()), bought))).toList(),
+                        (pack, one) -> one.item().equals(goods.item()) && one.pack().equals(pack.name()), pack -> List.of(pack.content(), pack.bundle(), pack.least()), bought))).toList(),
                 catalogue.examplePrices());
     }
 
-    /** Without offers of others for what is bought; all where who sold it offers it no more. */
-    private static <T> List<T> theirs(List<T> sold, Function<T, String> seller, BiPredicate<T, Tally.Bought> is, List<Tally.Bought> bought) {
+    /**
+     * Without offers of others for what is bought; all where who sold it offers it no more. What is sold otherwise may be the other part of a mix.
+     *
+     * @param how it is sold but for its price; of two offers alike the order has one at most
+     */
+    private static <T> List<T> theirs(
+            List<T> sold, Function<T, String> seller, BiPredicate<T, Tally.Bought> is, Function<T, Object> how, List<Tally.Bought> bought) {
         return sold.stream().filter(one -> {
             Set<String> from = bought.stream().filter(had -> is.test(one, had)).map(Tally.Bought::supplier).collect(Collectors.toSet());
             return from.isEmpty() || from.contains(seller.apply(one))
-                    || sold.stream().noneMatch(other -> from.contains(seller.apply(other)) && bought.stream().anyMatch(had -> is.test(one, had) && is.test(other, had)));
+                    || sold.stream().noneMatch(other -> from.contains(seller.apply(other)) && how.apply(other).equals(how.apply(one))
+                            && bought.stream().anyMatch(had -> is.test(one, had) && is.test(other, had)));
         }).toList();
     }
 

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -223,6 +224,22 @@ class TallyTest {
         assertEquals(List.of(Set.of(timber), Set.of(oil), Set.of(liner)), List.of(from.get("timber 100x200"), from.get("finish"), from.get("liner")));
         assertEquals(told, sheet.snags().stream().anyMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_ELSEWHERE), sheet.snags().toString());
         assertTrue(sheet.snags().stream().noneMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE), sheet.snags().toString());
+    }
+
+    /**
+     * Over 8 l are the cheapest in a tin of 6 l from "a" with one of 2.5 l from "b", and both call theirs a tin; or in a bundle of two of "a" with
+     * one of "b": whichever of them is bought first, the rest costs what the order said. By hand, no source.
+     */
+    @ParameterizedTest
+    @CsvSource({"'', 27.00", "a, 27.00", "b, 27.00"})
+    void aMixHalfBoughtKeepsItsOtherHalf(String bought, String cost) {
+        for (String packs : List.of("{\"name\":\"tin\",\"content\":6,\"price\":20,\"supplier\":\"a\"},{\"name\":\"tin\",\"content\":2.5,\"price\":7,\"supplier\":\"b\"}",
+                "{\"name\":\"tin\",\"content\":2.9,\"price\":8,\"bundle\":2,\"supplier\":\"a\"},{\"name\":\"tin\",\"content\":2.9,\"price\":11,\"supplier\":\"b\"}")) {
+            String tally = bought.isEmpty() ? "{}" : "{\"bought\":[{\"item\":\"finish\",\"pack\":\"tin\",\"count\":1,\"supplier\":\"" + bought + "\"}]}";
+            JobSheet sheet = Gardens.sheet("{\"beds\":[" + M + "," + N + "],\"tally\":" + tally + ",\"catalogue\":{\"suppliers\":[{\"id\":\"a\"},{\"id\":\"b\"}],\"packs\":[{\"item\":\"finish\",\"unit\":\"l\",\"packs\":["
+                    + packs + "]}]}}");
+            assertEquals(Optional.of(new BigDecimal(cost)), sheet.slip().lines().stream().filter(line -> line.item().equals("finish")).findFirst().orElseThrow().cost());
+        }
     }
 
     /**
