@@ -2,12 +2,14 @@ package lapyard.exchange;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.exchange.SiteDrawing.LengthUnit;
 import lapyard.exchange.SiteDrawing.Spot;
@@ -30,17 +32,26 @@ public final class CoordinateCsv {
 
     private CoordinateCsv() {}
 
-    public static SiteDrawing read(String text) {
+    /** @param told unit of coordinates whose headings say none, where it is known */
+    public static SiteDrawing read(String text, Optional<LengthUnit> told) {
         SiteDrawing.Builder drawing = new SiteDrawing.Builder("csv");
-        Rows rows = new Rows(drawing);
+        Rows rows = new Rows(drawing, told);
         Csv.read(text, (row, line) -> rows.take(row, line) && !drawing.isFull()).ifPresent(
                 line -> drawing.bad(line, "a quoted cell is not closed or goes on after its quotes", "close each cell that begins with a quote"));
         rows.end();
+        rows.ask();
         return drawing.done();
     }
 
     private static final class Rows {
+        /** The comma may part thousands, which metres have none of. */
+        private static final Pattern TWO_WAYS = Pattern.compile("[-+]?[1-9][0-9]{0,2},[0-9]{3}");
+
         private final SiteDrawing.Builder drawing;
+        private final Optional<LengthUnit> told;
+        private final Map<Long, String> doubts = new LinkedHashMap<>();
+        /** Whether a number has a comma that can only be before decimals. */
+        private boolean decimalComma;
         private final Map<String, Integer> columns = new HashMap<>();
         /** What a column's heading says that it is in. */
         private final Map<String, LengthUnit> units = new HashMap<>();
@@ -51,8 +62,9 @@ public final class CoordinateCsv {
         private String layer = "";
         private long from;
 
-        Rows(SiteDrawing.Builder drawing) {
+        Rows(SiteDrawing.Builder drawing, Optional<LengthUnit> told) {
             this.drawing = drawing;
+            this.told = told;
         }
 
         boolean take(CSVRecord row, long line) {
@@ -98,6 +110,14 @@ public final class CoordinateCsv {
             points = new ArrayList<>();
         }
 
+        /** What nothing else in the file decides. */
+        void ask() {
+            if (!decimalComma) doubts.forEach((line, text) -> {
+                String either = text.replace(',', '.').replaceAll("\\.?0+$", "") + " or " + text.replace(",", "");
+                drawing.bad(line, "\"" + text + "\" can mean " + either, "write " + either);
+            });
+        }
+
         private boolean headings(CSVRecord row, long line) {
             headed = true;
             for (int i = 0; i < row.size(); i++) {
@@ -134,7 +154,11 @@ public final class CoordinateCsv {
         private OptionalDouble number(CSVRecord row, String field, long line) {
             String text = text(row, field);
             if (text.isEmpty()) return OptionalDouble.empty();
-            if (text.matches("[-+]?[0-9]{1,10}([.,][0-9]{1,12})?")) return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')) * scale(field));
+            if (text.matches("[-+]?[0-9]{1,10}([.,][0-9]{1,12})?")) {
+                if (!TWO_WAYS.matcher(text).matches()) decimalComma |= text.contains(",");
+                else if (Optional.ofNullable(units.get(field)).or(() -> drawing.unit).or(() -> told).filter(unit -> unit != LengthUnit.M).isPresent()) doubts.putIfAbsent(line, text);
+                return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')) * scale(field));
+            }
             drawing.bad(line, field + " needs a number and has \"" + BrokenRule.cut(text) + "\"", "write it as 12.50");
             return OptionalDouble.of(0);
         }

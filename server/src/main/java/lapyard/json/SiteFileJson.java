@@ -74,12 +74,12 @@ public final class SiteFileJson {
                 if (!as.isEmpty() && !taken.contains(as)) ask.add(ask.fault(FindingKind.FIELD_CHOICE, "take").with("value", Fact.name(BrokenRule.cut(as))).way(WayKind.USE_WORD, new Fact.Choice(taken)));
                 if (!as.isEmpty()) take.put(one.getKey(), as);
             }
-            return preview(drawing(file), unit, take, Asked.object(ask, "garden"));
+            return preview(drawing(file, unit), unit, take, Asked.object(ask, "garden"));
         });
     }
 
     /** By what it begins with. */
-    static SiteDrawing drawing(String text) {
+    static SiteDrawing drawing(String text, Optional<LengthUnit> unit) {
         String plain = DocumentText.unmarked(text);
         String begins = plain.strip();
         if (begins.startsWith("AC10")) return refused("dxf", "this is a DWG file, which is no open format", "save it as ASCII DXF");
@@ -93,7 +93,7 @@ public final class SiteFileJson {
             }
         }
         String first = begins.lines().findFirst().orElse("").strip();
-        return first.equals("0") || first.equals("999") ? DxfReader.read(begins) : CoordinateCsv.read(plain);
+        return first.equals("0") || first.equals("999") ? DxfReader.read(begins) : CoordinateCsv.read(plain, unit);
     }
 
     private static SiteDrawing refused(String format, String text, String way) {

@@ -155,6 +155,23 @@ class SiteFileJsonTest {
         assertEquals(5000, levels.at("/1/at/0").asDouble(), 10);
     }
 
+    /** A comma parts thousands in English lists and decimals in others (common practice, no source); metres with three decimals are usual in surveys. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            x (mm);y (mm)      | 0;0\\n5,200;0\\n5,200;4000  | mm | 3 | 5.2 or 5200
+            x;y                | 0;0\\n5,200;0\\n5,200;4000  | ft | 3 | 5.2 or 5200
+            x (m);y (mm)       | 0;0\\n5,200;0\\n5,200;-4,000 | mm | 4 | -4 or -4000
+            x (m);y (m)        | 0;0\\n5,200;0\\n5,200;4     | mm | 0 | [[0,0],[5200,0],[5200,4000]]
+            x;y                | 0;0\\n5,200;0\\n5,200;4     | m  | 0 | [[0,0],[5200,0],[5200,4000]]
+            x (cm);y (cm)      | 0;0\\n520,000;0\\n520,000;400,0 | mm | 0 | [[0,0],[5200,0],[5200,4000]]
+            """)
+    void aCommaThatMayPartThousandsIsAskedAbout(String head, String rows, String unit, int line, String told) throws Exception {
+        JsonNode answer = read((head + "\n" + rows).replace("\\n", "\n"), "\"unit\":\"" + unit + "\",\"take\":{\"\":\"outline\"}");
+        if (line == 0) assertEquals(told, answer.at("/garden/ground/outline").toString(), answer.path("bad").toString());
+        else assertEquals(List.of(line + "", "write " + told), List.of(answer.at("/bad/0/line").asText(), answer.at("/bad/0/way").asText()), answer.toString());
+        assertEquals(0, line == 0 ? answer.path("bad").size() : answer.path("layers").size());
+    }
+
     @Test
     void acrossAndAwayMayBeInTwoUnits() throws Exception {
         assertEquals("[[0,0],[5000,0],[5000,4000]]", read("x,y (cm)\n0,0\n500,0\n500,400\n", "\"take\":{\"\":\"outline\"}").at("/garden/ground/outline").toString(), "one that says none has the other's");

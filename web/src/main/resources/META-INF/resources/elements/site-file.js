@@ -28,6 +28,8 @@ export class SiteFile extends GardenElement {
       this.wrong(),
       seen?.bad.length ? h('ul.wrong', { role: 'alert' }, seen.bad.map(({ line, text, way }) => h('li', {}, `${line ? `Line ${line}: ` : ''}${text}. ${capital(way)}.`))) : null,
       seen?.findings.length ? h('ul.wrong', { role: 'alert' }, seen.findings.map(({ text }) => h('li', {}, text))) : null,
+      seen && !seen.unitFromFile && (this.#unit || seen.layers.length) ? h('label', {}, 'The file does not say its unit ', h('select', { 'data-key': 'site unit', onchange: event => { this.#unit = event.target.value; this.#look(); } },
+        options(UNITS, this.#unit))) : null,
       seen?.layers.length ? this.#layers(seen) : null);
   }
 
@@ -35,8 +37,6 @@ export class SiteFile extends GardenElement {
     const units = unitsOf(this.garden.plan);
     const size = ({ width, depth }) => (unitFromFile || this.#unit ? `${shown(width, units)} by ${shown(depth, units)}${units === 'metric' ? ' mm' : ''}` : `${width} by ${depth} units`);
     return [
-      unitFromFile ? null : h('label', {}, 'The file does not say its unit ', h('select', { 'data-key': 'site unit', onchange: event => { this.#unit = event.target.value; this.#look(); } },
-        options(UNITS, this.#unit))),
       h('table.layers', {}, h('thead', {}, h('tr', {}, ['Layer', 'Holds', 'Taken as'].map(text => h('th', {}, text)))),
         h('tbody', {}, layers.map(layer => h('tr', {}, h('td', {}, layer.name || 'no name'),
           h('td', {}, [held(layer.closed, 'outline'), held(layer.open, 'open line'), held(layer.points, 'point')].filter(Boolean).join(', '), h('br'), h('small', {}, size(layer))),
