@@ -130,6 +130,28 @@ class OrderIT {
         page.hasNoComplaints();
     }
 
+    /** 2000 lb are 907.185 kg, 2 cu yd 1.529 m3, 20 US gal 75.708 l (NIST SP 811, 2008, appendix B). */
+    @Test
+    void theWayInIsToldInPoundsAndGallonsAndReadsAsItsSheet(Page page) throws IOException, InterruptedException {
+        String id = page.open("{\"format\":1,\"name\":\"Feet\",\"units\":\"imperial\"," + Page.YARD + ",\"beds\":[{\"id\":\"A\",\"width\":3600,\"depth\":1200,\"courses\":3,\"at\":[1000,2000]}]}");
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "load-in");
+        browser.click("[data-key=\"way in\"]");
+        browser.enter("[data-key=\"way vehicle payload\"]", "2000");
+        browser.enter("[data-key=\"way vehicle volume\"]", "2");
+        browser.enter("[data-key=\"way  barrow\"]", "20");
+        JsonNode way = page.stored(id).path("loadIn");
+        assertEquals(List.of(907.185, 1.529, 75.708), List.of(way.at("/vehicle/payload").asDouble(), way.at("/vehicle/volume").asDouble(), way.path("barrow").asDouble()));
+        JsonNode loads = page.server().get("api/gardens/" + id + "/job-sheet/loads");
+        page.reload();
+        browser.until("the way in is not shown", "return document.querySelector('[data-key=\"way vehicle payload\"]')?.value === '2000'");
+        String told = browser.text("lap-load-in");
+        assertTrue(told.contains("Bulk bags and heaps take " + loads.path("bags").asInt() + " places"), told);
+        assertEquals(List.of(false, true), List.of(loads.at("/lifts/0/beyondCrew").asBoolean(), loads.at("/lifts/0/overGuide").asBoolean()));
+        assertTrue(told.contains(": 2 people, over guide"), told);
+        page.hasNoComplaints();
+    }
+
     @Test
     void aPriceIsWrittenOverAnExampleAndTheSlipFollows(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);

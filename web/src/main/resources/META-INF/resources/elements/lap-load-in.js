@@ -4,7 +4,7 @@ import { measured, metricOf, unitIn, valueIn } from '../geometry/measure.js';
 import { lengthCheck } from '../state/checks.js';
 import { USUAL_WAY, setWayIn, wayInOf } from '../state/load-in.js';
 import { unitsOf } from '../state/plan.js';
-import { paragraph } from '../state/words.js';
+import { counted, paragraph } from '../state/words.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { h } from './make.js';
@@ -18,6 +18,8 @@ const between = (least, most, unit) => text => {
   if (text.trim() === '') return { value: undefined };
   return Number.isFinite(value) && value >= least && value <= most ? { value } : { error: `From ${least} to ${most} ${unit}.` };
 };
+
+const tenths = hours => Math.round(hours * 10) / 10;
 
 /** lap-load-in: what comes in from the road: drops, trips, lifts, the way in, places for bags, barrow runs. */
 export class LapLoadIn extends PartPlace {
@@ -39,7 +41,7 @@ export class LapLoadIn extends PartPlace {
     const number = (label, part, field, least, most, unit) => countField({
       label: `${label}, ${unitIn(unit, units)}`, mode: 'decimal', key: `way ${part ?? ''} ${field}`, value: own((part ? way[part]?.[field] : way[field]) ?? '', unit),
       read: between(own(least, unit), own(most, unit), unitIn(unit, units)),
-      oncount: ({ detail }) => set(part, { [field]: typeof detail === 'number' ? Number(metricOf(detail, unit, units).toFixed(4)) : detail }),
+      oncount: ({ detail }) => set(part, { [field]: typeof detail === 'number' ? Number(metricOf(detail, unit, units).toFixed(3)) : detail }),
     });
     const length = (label, part, field, least, most) => lengthField({
       label, units, mm: way[part]?.[field], check: lengthCheck(least, most, units), key: `way ${part} ${field}`, onlength: ({ detail }) => set(part, { [field]: detail.mm }),
@@ -66,7 +68,7 @@ export class LapLoadIn extends PartPlace {
         loads.lifts.length ? h('dl', {}, loads.lifts.map((lift, i) => h('div', { 'data-key': `lift ${i}` },
           h('dt', {}, `${lift.count} × ${lift.name}, ${lift.label}`),
           h('dd', {}, shownNumber(this.garden.choice, `lift ${lift.item} ${lift.name}`, {
-            value: lift.people, unit: 'people', working: lift.working, name: lift.name, text: `${measured(lift.massKg, 'kg', units, 1)}: ${lift.people} people` }))))) : h('p.hint', {}, 'None.')),
+            value: lift.people, unit: 'people', working: lift.working, name: lift.name, text: `${measured(lift.massKg, 'kg', units, 1)}: ${lift.people} people${lift.beyondCrew ? ', wheels' : lift.overGuide ? ', over guide' : ''}` }))))) : h('p.hint', {}, 'None.')),
       h('section', {},
         h('h3', {}, 'The way in'),
         loads.longest ? h('p', {}, `Longest: ${loads.longest.name} of ${loads.longest.label}.`
@@ -77,9 +79,9 @@ export class LapLoadIn extends PartPlace {
         h('dl', {}, loads.barrows.map(one => h('div', { 'data-key': `barrow ${one.item}` },
           h('dt', {}, one.label),
           h('dd', {}, shownNumber(this.garden.choice, `barrow ${one.item}`, {
-            value: one.runs, unit: 'runs', working: one.working, name: one.label, text: `${one.runs} runs, ${one.hours} h` }))))),
+            value: one.runs, unit: 'runs', working: one.working, name: one.label, text: `${one.runs} runs, ${tenths(one.hours)} h` }))))),
         h('p', { id: 'barrow-sum' }, `${loads.barrows.reduce((sum, one) => sum + one.runs, 0)} runs, `
-          + `${Math.round(loads.barrows.reduce((sum, one) => sum + one.hours, 0) * 10) / 10} h in all.`)),
+          + `${tenths(loads.barrows.reduce((sum, one) => sum + one.hours, 0))} h in all.`)),
       h('ul.hint', {}, loads.cautions.map(text => h('li', {}, text))));
   }
 
@@ -97,11 +99,10 @@ export class LapLoadIn extends PartPlace {
 }
 
 function bagsText(loads, units) {
-  const bags = `${loads.bags} bulk ${loads.bags === 1 ? 'bag' : 'bags'}`;
-  if (!loads.bagPlaces) return `${bags}: draw the yard's outline, and places for them are looked for.`;
-  const places = loads.bagPlaces.slice(0, 6).map(([x, y]) => `${shown(x, units)} / ${shown(y, units)}`).join(', ');
-  return loads.bagPlaces.length ? `${bags} can stand with their middles at ${places}${loads.bagPlaces.length > 6 ? ' and so on' : ''} (across / away from the house).`
-    : `${bags}, and no place is free for one.`;
+  const taken = `Bulk bags and heaps take ${counted(loads.bags, 'place')} and are emptied where they stand`;
+  if (!loads.bagPlaces) return `${taken}: draw the yard's outline, and places for them are looked for.`;
+  if (!loads.bagPlaces.length) return `${taken}: no place is free.`;
+  return `${taken}. Middles at ${loads.bagPlaces.map(([x, y]) => `${shown(x, units)} / ${shown(y, units)}`).join(', ')} (across / away from the house).`;
 }
 
 customElements.define('lap-load-in', LapLoadIn);
