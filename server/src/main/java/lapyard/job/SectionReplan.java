@@ -152,7 +152,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
             List<String> uncut = handled(sheet, tasks.get(done.task()).work()).filter(sawn::add).toList();
             if (uncut.isEmpty()) continue;
             Fact count = Fact.count(uncut.size(), "pieces");
-            findings.add(Finding.of(FindingKind.TALLY_DONE_UNCUT, Place.of(What.TALLY).then(What.FIELD, done.task())).with("task", Fact.name(done.task()))
+            findings.add(Finding.of(FindingKind.TALLY_DONE_UNCUT, Place.of(What.TALLY).then(What.TASK, done.task())).with("task", Fact.name(sheet.weekends().words(done.task())))
                     .with("pieces", count).with("piece", Fact.name(uncut.get(0))).by(count).way(WayKind.CALL_CUT, count).way(WayKind.TAKE_OFF_TALLY));
         }
         return findings;
@@ -171,15 +171,15 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         List<Finding> findings = new ArrayList<>();
         for (Tally.Done done : sheet.garden().people().tally().done()) {
             if (!tasks.containsKey(done.task())) {
-                findings.add(Finding.of(FindingKind.TALLY_DONE_UNKNOWN, Place.of(What.TALLY).then(What.FIELD, done.task()))
-                        .with("task", Fact.name(done.task())).way(WayKind.BED_BACK).way(WayKind.TAKE_OFF_TALLY));
+                findings.add(Finding.of(FindingKind.TALLY_DONE_UNKNOWN, Place.of(What.TALLY).then(What.TASK, done.task()))
+                        .with("task", Fact.name(sheet.weekends().words(done.task()))).way(WayKind.BED_BACK).way(WayKind.TAKE_OFF_TALLY));
                 continue;
             }
             tasks.get(done.task()).work().after().stream()
                     .filter(earlier -> tasks.containsKey(earlier.task()) && !tasks.get(earlier.task()).done())
-                    .forEach(earlier -> findings.add(Finding.of(FindingKind.TALLY_DONE_EARLY, Place.of(What.TALLY).then(What.FIELD, done.task()))
-                            .with("task", Fact.name(done.task())).with("earlier", Fact.name(earlier.task())).with("why", Fact.name(earlier.why()))
-                            .way(WayKind.TICK_TOO, Fact.name(earlier.task())).way(WayKind.LOOK_HIDDEN)));
+                    .forEach(earlier -> findings.add(Finding.of(FindingKind.TALLY_DONE_EARLY, Place.of(What.TALLY).then(What.TASK, done.task()))
+                            .with("task", Fact.name(sheet.weekends().words(done.task()))).with("earlier", Fact.name(sheet.weekends().words(earlier.task()))).with("why", Fact.name(earlier.why()))
+                            .way(WayKind.TICK_TOO, Fact.name(earlier.task()), Fact.name(sheet.weekends().words(earlier.task()))).way(WayKind.LOOK_HIDDEN)));
         }
         return findings;
     }

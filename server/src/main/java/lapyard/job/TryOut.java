@@ -46,8 +46,8 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
      */
     public record Figures(BigDecimal money, boolean atLeast, int beds, int boards, double massKg, double soilM3, double hours, int endDay, String end, int snags) {}
 
-    /** Days of the plan; -1 where the task is not in that garden. */
-    public record Moved(String task, int wasDay, int isDay) {}
+    /** Days of the plan, and the task as a person says it; -1 where the task is not in that garden. */
+    public record Moved(String task, String called, int wasDay, int isDay) {}
 
     public static TryOut of(JobSheet before, JobSheet after) {
         Map<String, Weekends.Task> was = before.weekends().byId();
@@ -58,7 +58,7 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
         for (String id : ids) {
             int from = was.containsKey(id) ? was.get(id).firstDay() : -1;
             int to = is.containsKey(id) ? is.get(id).firstDay() : -1;
-            if (from != to) moved.add(new Moved(id, from, to));
+            if (from != to) moved.add(new Moved(id, (is.containsKey(id) ? after : before).weekends().words(id), from, to));
         }
         return new TryOut(figures(before), figures(after), moved, touched(before, after), without(before, after), without(after, before));
     }
@@ -104,7 +104,7 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
         gone.removeAll(after.weekends().byId().keySet());
         for (Tally.Done done : tally.done()) {
             if (gone.contains(done.task())) {
-                touched.add(Finding.of(FindingKind.TRY_DONE_UNWANTED, Place.of(What.TASK, done.task())).way(WayKind.LEAVE_BED));
+                touched.add(Finding.of(FindingKind.TRY_DONE_UNWANTED, Place.of(What.TALLY)).with("task", Fact.name(before.weekends().words(done.task()))).way(WayKind.LEAVE_BED));
             }
         }
         after.snags().stream().filter(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE

@@ -42,8 +42,9 @@ public record Place(List<Part> parts) {
         WEEKEND("weekend", "weekends"),
         CREW("crew", "crew"),
         TALLY("tally", "tally"),
-        TASK("task", "tasks"),
         PIN("pin", "pins"),
+        /** A task of the tally by its id; what a person reads says it in words. */
+        TASK("", ""),
         /** Any other place; its first name is the whole of it. A field of the document is written as its way through it. */
         FIELD("", "");
 
@@ -99,7 +100,7 @@ public record Place(List<Part> parts) {
         }
 
         String key() {
-            if (what == What.FIELD) return String.join(", ", ids);
+            if (what == What.FIELD || what == What.TASK) return String.join(", ", ids);
             if (ids.isEmpty()) return what.many;
             return (ids.size() == 1 ? what.one : what.many) + " " + BedNames.compact(BedNames.inOrder(ids));
         }
@@ -138,6 +139,7 @@ public record Place(List<Part> parts) {
         Map<What, List<String>> all = new LinkedHashMap<>();
         parts.forEach(part -> all.merge(part.what, part.ids, (one, other) -> Stream.concat(one.stream(), other.stream()).toList()));
         if (all.containsKey(What.READING)) all.remove(What.LEVELS);
+        all.remove(What.TASK);
         List<String> words = new ArrayList<>();
         all.forEach((what, ids) -> words.add(0, new Part(what, ids).words()));
         return String.join(" of ", words);

@@ -1,6 +1,7 @@
 package lapyard.weekends;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One task of the garden.
@@ -58,6 +59,19 @@ public record GardenTask(
      * @param why  what the wait is for, or what this task would hide
      */
     public record After(String task, int days, String why) {}
+
+    /** As a person says it. */
+    public String words() {
+        return place + ": " + label;
+    }
+
+    /** The same of a task that a plan no longer has: what its id tells. */
+    static String words(String id) {
+        int dot = id.lastIndexOf('.');
+        String code = id.substring(dot + 1);
+        return Stream.of(Step.values()).filter(step -> dot > 0 && code.matches(step.code.replace("*", "[0-9]+"))).findFirst()
+                .map(step -> "bed " + id.substring(0, dot) + ": " + step.label).orElse(id);
+    }
 
     /** From its beginning to its end, all shares together. */
     public double minutes() {

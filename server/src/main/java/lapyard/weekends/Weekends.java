@@ -89,6 +89,11 @@ public record Weekends(
         return waits.stream().filter(wait -> wait.fromDay() <= after.number() && after.number() < wait.toDay()).toList();
     }
 
+    /** A task as a person says it, also one that the plan no longer has. */
+    public String words(String id) {
+        return tasks.stream().map(Task::work).filter(work -> work.id().equals(id)).findFirst().map(GardenTask::words).orElseGet(() -> GardenTask.words(id));
+    }
+
     /** First day of each task by its id. */
     public Map<String, Task> byId() {
         Map<String, Task> tasks = new java.util.LinkedHashMap<>();

@@ -101,8 +101,8 @@ public final class WeekendsIcs {
         event.setSummary(stamp.gardenName() + ", weekend " + day.weekend() + ": " + String.join(", ", places.subList(0, Math.min(4, places.size())))
                 + (places.size() > 4 ? " and " + (places.size() - 4) + " more" : ""));
         event.setDescription(day.parts().stream()
-                .map(part -> begin.plusMinutes(part.fromMinute()).toLocalTime() + " " + tasks.get(part.task()).work().place() + ": "
-                        + tasks.get(part.task()).work().label() + (part.of() > 1 ? ", part " + part.number() + " of " + part.of() : ""))
+                .map(part -> begin.plusMinutes(part.fromMinute()).toLocalTime() + " " + tasks.get(part.task()).work().words()
+                        + (part.of() > 1 ? ", part " + part.number() + " of " + part.of() : ""))
                 .collect(Collectors.joining("\n")) + "\nWho: " + String.join(", ", day.people()));
         event.addCategories("Weekend " + day.weekend());
         return event;

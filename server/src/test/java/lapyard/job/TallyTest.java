@@ -389,13 +389,13 @@ class TallyTest {
      * M-1C; stage 1 has all 30.
      */
     @ParameterizedTest
-    @CsvSource({"M.course-1, 3, M-1B", "N.fill, 0, ''", "saw.1, 25, M-2E"})
-    void piecesOfADoneTaskThatNobodyCallsCutAreNamed(String task, int uncut, String one) {
+    @CsvSource({"M.course-1, 'bed M: course 1, level and square', 3, M-1B", "N.fill, '', 0, ''", "saw.1, saw: cut for stage 1, 25, M-2E"})
+    void piecesOfADoneTaskThatNobodyCallsCutAreNamed(String task, String words, int uncut, String one) {
         String cut = "\"boards\":[" + board(1, "\"M-1A\",\"M-1E\"", "") + "," + board(4, "\"N-1A\",\"N-1C\",\"M-1C\"", "") + "]";
         List<Finding> told = Gardens.sheet(garden("{\"done\":[{\"task\":\"" + task + "\"}]," + cut + "}")).snags().stream()
                 .filter(snag -> snag.kind() == FindingKind.TALLY_DONE_UNCUT).toList();
         assertEquals(uncut == 0 ? 0 : 1, told.size());
-        if (uncut > 0) assertEquals(task.replace("saw", "Saw") + " is done, but " + uncut + " pieces of it are not tallied as cut, such as " + one
+        if (uncut > 0) assertEquals("\"" + words + "\" is done, but " + uncut + " pieces of it are not tallied as cut, such as " + one
                 + ". They would be sawn again, and a change of their lengths goes unnoticed.", Told.text(told.get(0)));
     }
 
@@ -418,7 +418,8 @@ class TallyTest {
     @Test
     void whatIsDoneAndDroppedIsNamed() {
         JobSheet sheet = Gardens.sheet(garden("{\"done\":[{\"task\":\"Q.fill\"}],\"bought\":[{\"item\":\"screws\",\"pack\":\"box of 50\",\"count\":9}]}"));
-        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, Q.fill")));
+        Finding unknown = sheet.snags().stream().filter(snag -> snag.where().equals("tally, Q.fill")).findFirst().orElseThrow();
+        assertEquals("tally: \"bed Q: fill by barrow, tread lightly, water\" is done but no longer in the plan.", unknown.place().words() + ": " + Told.text(unknown));
         assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, screws") && Told.text(snag).startsWith("9 packs of screws (box of 50) are bought")));
     }
 
