@@ -28,7 +28,7 @@ record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
     private static final Set<Method> SAFE = Set.of(Method.GET, Method.HEAD, Method.OPTIONS);
     private static final Set<String> ELSEWHERE = Set.of("cross-site", "same-site");
     /** Made from a body, nothing is kept: reading, though by POST. */
-    private static final Pattern ONLY_REASONS = Pattern.compile("/api/(job-sheet|merchant-list|site-file|try-out|solve/[a-z]+|solves/[a-z0-9]+)");
+    private static final Pattern ONLY_REASONS = Pattern.compile("/api/(job-sheet(/[^/]+)?|site-plan|merchant-list|site-file|try-out|solve/[a-z-]+|solves/[a-z0-9]+)");
     private static final Pattern OF_GARDEN = Pattern.compile("/api/gardens/([a-z0-9-]{1,40})(/.*)?");
     /** What one garden's sharer does not get to see: older texts, and who else has a share. */
     private static final Pattern NOT_SHARED = Pattern.compile("/(revisions|difference|variation|file|shares|copy).*");

@@ -5,6 +5,7 @@ import static lapyard.rest.Served.json;
 import static lapyard.rest.Served.problem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -65,7 +66,8 @@ class RolesTest {
     void aReaderReadsEverythingAndChangesNothing() throws Exception {
         for (String path : List.of("/api/gardens", address, address + "/job-sheet", address + "/revisions", "/metrics"))
             assertEquals(200, served.get(path, as(READER)).statusCode(), path);
-        assertEquals(200, served.post("/api/job-sheet", BED, as(READER)).statusCode());
+        for (String path : List.of("job-sheet", "job-sheet/loads", "site-plan", "site-file", "merchant-list", "try-out", "solve/cutting", "solve/lay-out"))
+            assertNotEquals(403, served.post("/api/" + path, BED, as(READER)).statusCode(), path);
         problem(403, served.post("/api/gardens", BED, as(READER)));
         problem(403, served.put(address, BED, as(READER, "If-Match", "*")));
         problem(403, served.patch(address, "{}", as(READER, "If-Match", "*")));
