@@ -26,6 +26,14 @@ test('a bed taken away here and untouched there is gone; changed there it is a c
   equal(merged(base, mine, theirs).clashes.map(clash => [clash.where, clash.mine ?? null]), [['bed A', null]]);
 });
 
+test('the order that one changed stands', () => {
+  const turned = { ...base, beds: [base.beds[1], base.beds[0]] };
+  const changed = { ...base, beds: [bed('A', [0, 700]), base.beds[1], bed('C', [0, 4000])] };
+  const both = [base.beds[1], bed('A', [0, 700]), bed('C', [0, 4000])];
+  equal(merged(base, turned, changed).plan.beds, both);
+  equal(merged(base, changed, turned).plan.beds, both);
+});
+
 test('two new beds with one code are a clash', () => {
   const mine = { ...base, beds: [...base.beds, bed('C', [0, 1])] };
   const theirs = { ...base, beds: [...base.beds, bed('C', [0, 2])] };

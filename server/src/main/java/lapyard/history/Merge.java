@@ -58,14 +58,24 @@ public sealed interface Merge {
         Map<String, JsonNode> base = Members.byCode(three[0]);
         Map<String, JsonNode> mine = Members.byCode(three[1]);
         Map<String, JsonNode> theirs = Members.byCode(three[2]);
-        Set<String> codes = new LinkedHashSet<>(theirs.keySet());
-        codes.addAll(mine.keySet());
+        boolean mineFirst = turned(base, mine) && !turned(base, theirs);
+        Set<String> codes = new LinkedHashSet<>((mineFirst ? mine : theirs).keySet());
+        codes.addAll((mineFirst ? theirs : mine).keySet());
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         for (String code : codes) {
             JsonNode member = chosen(word + " " + code, base.get(code), mine.get(code), theirs.get(code), clashes);
             if (member != null) list.add(member);
         }
         return list;
+    }
+
+    /** Whether those that both have stand in another order. */
+    private static boolean turned(Map<String, JsonNode> base, Map<String, JsonNode> side) {
+        List<String> was = new ArrayList<>(base.keySet());
+        List<String> now = new ArrayList<>(side.keySet());
+        was.retainAll(side.keySet());
+        now.retainAll(base.keySet());
+        return !was.equals(now);
     }
 
     private static JsonNode chosen(String where, JsonNode base, JsonNode mine, JsonNode theirs, List<Side> clashes) {

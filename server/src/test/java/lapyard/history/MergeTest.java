@@ -30,6 +30,16 @@ class MergeTest {
     }
 
     @Test
+    void theOrderThatOneChangedStands() {
+        String turned = "{'beds':[{'id':'C'},{'id':'A'},{'id':'B'}]}";
+        String changed = "{'beds':[{'id':'A','width':2},{'id':'B'},{'id':'C'},{'id':'D'}]}";
+        String both = "{'beds':[{'id':'C'},{'id':'A','width':2},{'id':'B'},{'id':'D'}]}";
+        String base = "{'beds':[{'id':'A'},{'id':'B'},{'id':'C'}]}";
+        assertEquals(object(both), both(base, turned, changed));
+        assertEquals(object(both), both(base, changed, turned));
+    }
+
+    @Test
     void whatOneAddsAndTheOtherTakesOutBothHappen() {
         assertEquals(
                 object("{'name':'Yard','beds':[{'id':'B','width':1},{'id':'C'}],'saw':{'kerf':4}}"),

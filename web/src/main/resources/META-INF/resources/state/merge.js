@@ -50,9 +50,13 @@ function mergedList(where, nameOf, lists, clashes, choose = chosen) {
     }
     return byName;
   });
-  return [...new Set([...theirs.keys(), ...mine.keys()])]
+  const [first, second] = turned(base, mine) && !turned(base, theirs) ? [mine, theirs] : [theirs, mine];
+  return [...new Set([...first.keys(), ...second.keys()])]
     .map(name => choose(`${where}${name}`, base.get(name), mine.get(name), theirs.get(name), clashes)).filter(value => value !== undefined);
 }
+
+/** Whether those that both have stand in another order. */
+const turned = (base, side) => !equal([...base.keys()].filter(name => side.has(name)), [...side.keys()].filter(name => base.has(name)));
 
 const PIECES = ['cut', 'spoiled', 'sawn'];
 
