@@ -122,7 +122,6 @@ final class DataFolder extends GardenStore {
                 throw inUse(asked, process);
             }
             sign(channel);
-            if (Files.notExists(folder.resolve(DATABASE))) Files.createFile(folder.resolve(DATABASE));
             forOwnerOnly(folder.resolve(DATABASE));
             boolean cleanEnd = Files.notExists(folder.resolve(DATABASE + "-wal"));
             try (Connection first = SqliteDriver.open(url(folder))) {
@@ -167,10 +166,12 @@ final class DataFolder extends GardenStore {
         };
     }
 
-    /** Where the system knows owners: whoever runs the server reads and writes it, and nobody else. */
-    static void forOwnerOnly(Path file) throws IOException {
+    /** Made where it is missing. Where the system knows owners: whoever runs the program reads and writes it, and nobody else. */
+    static Path forOwnerOnly(Path file) throws IOException {
+        if (Files.notExists(file)) Files.createFile(file);
         PosixFileAttributeView rights = Files.getFileAttributeView(file, PosixFileAttributeView.class);
         if (rights != null) rights.setPermissions(PosixFilePermissions.fromString("rw-------"));
+        return file;
     }
 
     private static boolean isDamage(SQLException failed) {

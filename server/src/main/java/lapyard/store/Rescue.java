@@ -87,9 +87,7 @@ public final class Rescue {
             taken += photos.size();
             photosLost += ids.size() - photos.size();
             String name = history.get(history.size() - 1).name();
-            Files.write(
-                    out.resolve(garden.getKey() + ".garden.json"),
-                    file.text(name, history, photos).getBytes(StandardCharsets.UTF_8));
+            Files.write(DataFolder.forOwnerOnly(out.resolve(garden.getKey() + ".garden.json")), file.text(name, history, photos).getBytes(StandardCharsets.UTF_8));
         }
         return new Taken(gardens, revisions, lost, taken, photosLost);
     }
@@ -140,12 +138,15 @@ public final class Rescue {
     }
 
     private static Optional<KeptRevision> one(Connection connection, String id, long number) {
-        try {
-            return new Sql(connection, "select kind, name, saved, document from revision where garden = :garden and number = :number")
-                    .with("garden", id).with("number", number)
-                    .first(row -> new KeptRevision(number, row.kind(), row.text("name"), row.time("saved"), Optional.empty(), row.text("document"), false));
-        } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
-            return Optional.empty();
+        for (String stamp : List.of("stamp", "null as stamp")) {
+            try {
+                return new Sql(connection, "select kind, name, saved, document, " + stamp + " from revision where garden = :garden and number = :number")
+                        .with("garden", id).with("number", number)
+                        .first(row -> new KeptRevision(number, row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"), false));
+            } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
+                continue; // a file from before there were stamps has none
+            }
         }
+        return Optional.empty();
     }
 }

@@ -32,6 +32,7 @@ public final class StoreCopy {
         Path part = part(out);
         Files.deleteIfExists(part);
         try {
+            DataFolder.forOwnerOnly(part); // before it holds anything
             try (Connection connection = SqliteDriver.open(url(database));
                     Statement statement = connection.createStatement()) {
                 statement.execute("pragma busy_timeout = 10000");

@@ -254,13 +254,25 @@ class FaultsTest {
 
     @Test
     @EnabledOnOs(OS.LINUX)
-    void nobodyElseReadsTheDatabase() throws Exception {
+    void nobodyElseReadsTheDatabaseOrWhatIsTakenOutOfIt() throws Exception {
         try (GardenStore store = open()) {
             store.create(new NewGarden("a", "A", document(1)));
-            for (String ending : List.of("", "-wal"))
-                assertEquals("rw-------", java.nio.file.attribute.PosixFilePermissions.toString(
-                        Files.getPosixFilePermissions(folder.resolve(DataFolder.DATABASE + ending))));
+            StoreCopy.make(folder, folder.resolve("copy"));
+            Rescue.from(folder, folder.resolve("out"), photo -> true, (name, history, photos) -> name);
+            for (String file : List.of(DataFolder.DATABASE, DataFolder.DATABASE + "-wal", "copy", "out/a.garden.json"))
+                assertEquals("rw-------", java.nio.file.attribute.PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve(file))), file);
         }
+    }
+
+    @Test
+    void namesOfRevisionsAreTakenOutToo() throws Exception {
+        try (GardenStore store = open()) {
+            store.create(new NewGarden("a", "A", document(1)));
+            store.stamp("a", 1, "for the saw");
+        }
+        Path out = folder.resolve("out");
+        Rescue.from(folder, out, photo -> true, (name, history, photos) -> history.get(0).stamp().orElse("none"));
+        assertEquals("for the saw", Files.readString(out.resolve("a.garden.json")));
     }
 
     /** After an end that was not clean the file is looked through before anything is written. */
