@@ -245,8 +245,11 @@ public abstract class GardenStore implements AutoCloseable {
      * @return false where there is no such revision
      */
     public boolean stamp(String id, long number, String stamp) {
-        Optional<String> kept = Optional.of(Sql.shortened(stamp.strip(), STAMP_CHARACTERS)).filter(text -> !text.isEmpty());
-        return write(connection -> mark(connection, id, number, "stamp", kept.orElse(null)));
+        return write(connection -> mark(connection, id, number, "stamp", kept(stamp)));
+    }
+
+    private static Optional<String> kept(String stamp) {
+        return Optional.of(Sql.shortened(stamp.strip(), STAMP_CHARACTERS)).filter(text -> !text.isEmpty());
     }
 
     /** Remembers that sheets of this revision were made for printing. */
@@ -281,7 +284,7 @@ public abstract class GardenStore implements AutoCloseable {
     /**
      * A garden from a file, under a new id.
      *
-     * @param history oldest first, numbers rising from 1 or more; what was deleted in it comes back as saved
+     * @param history oldest first, numbers rising from 1 or more; where the last one deleted it, it stands again
      */
     public Stored bringIn(String id, List<KeptRevision> history) {
         if (history.isEmpty()) throw new IllegalArgumentException("a garden has 1 revision or more");
@@ -294,7 +297,7 @@ public abstract class GardenStore implements AutoCloseable {
             for (KeptRevision kept : history) {
                 saved = latest(kept.saved(), saved);
                 Stored stored = new Stored(id, Sql.shortened(kept.name(), NAME_CHARACTERS), kept.number(), saved, false, kept.document());
-                insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
+                insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp().flatMap(GardenStore::kept));
                 if (kept.refused()) mark(connection, id, kept.number(), "refused", 1);
             }
             Listed listed = Listed.of(last.name(), last.document());

@@ -24,6 +24,9 @@ final class Sql {
 
     private static final Pattern NAME = Pattern.compile("(?<!:):([a-zA-Z_]+)");
 
+    /** Signs that no database keeps as text, such as half a pair: they become question marks of their own. */
+    private static final Pattern UNKEEPABLE = Pattern.compile("[\\x00\\p{Cs}]");
+
     private final Connection connection;
     private final String text;
     private final Map<String, Object> values = new HashMap<>();
@@ -43,17 +46,17 @@ final class Sql {
         if (value instanceof Optional<?> some) return some.map(Sql::kept).orElse(null);
         if (value instanceof OptionalLong some) return some.isPresent() ? some.getAsLong() : null;
         if (value instanceof Boolean flag) return flag ? 1 : 0;
+        if (value instanceof String text) return keepable(text);
         return value instanceof Instant time ? MILLISECONDS.format(time) : value;
     }
 
-    /** Signs that no database keeps as text, such as half a pair, become question marks of their own. */
+    private static String keepable(String text) {
+        return UNKEEPABLE.matcher(text).replaceAll("\ufffd");
+    }
+
     static String shortened(String text, int characters) {
-        StringBuilder kept = new StringBuilder();
-        text.codePoints()
-                .limit(characters)
-                .map(sign -> sign == 0 || sign >= Character.MIN_SURROGATE && sign <= Character.MAX_SURROGATE ? 0xfffd : sign)
-                .forEach(kept::appendCodePoint);
-        return kept.toString();
+        String kept = keepable(text);
+        return kept.codePointCount(0, kept.length()) <= characters ? kept : kept.substring(0, kept.offsetByCodePoints(0, characters));
     }
 
     /** Puts a row with these values in, columns and values by turns, the values as {@link #with} takes them. */

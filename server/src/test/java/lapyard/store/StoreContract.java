@@ -404,6 +404,24 @@ abstract class StoreContract {
     }
 
     @Test
+    void aStampThatComesInWithAFileIsCutAsOneThatIsGiven() {
+        String given = "\0" + "long ".repeat(40);
+        KeptRevision kept = new KeptRevision(1, Revision.Kind.SAVED, "A", clock.instant(), Optional.of(given), "{}", false);
+        store.bringIn("a", List.of(kept));
+        store.create(new NewGarden("b", "B", "{}"));
+        assertTrue(store.stamp("b", 1, given));
+        assertEquals(store.everything("b").get(0).stamp(), store.everything("a").get(0).stamp());
+    }
+
+    @Test
+    void whatNoTextCanHoldIsTheNameOfNothing() {
+        assertEquals(Optional.empty(), store.find("a\0"));
+        assertEquals(Optional.empty(), store.shelf().find("\ud800"));
+        assertFalse(store.shares().remove("a", "\0"));
+        assertEquals(List.of(), pages(GardenList.Order.NAME, Optional.empty(), "\0"));
+    }
+
+    @Test
     void everyListenerHearsOfEveryKeptRevisionAndOfNoOther() throws Exception {
         BlockingQueue<String> heard = new LinkedBlockingQueue<>();
         NewsListener listener = new NewsListener() {
