@@ -95,7 +95,7 @@ public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> 
 
         void line(String layer, List<Point> given, boolean closed, long at) {
             List<Point> kept = new ArrayList<>();
-            for (Point point : given) if (kept.isEmpty() || !kept.get(kept.size() - 1).equals(point)) kept.add(point);
+            for (Point point : given) if (kept.isEmpty() || !kept.get(kept.size() - 1).equals(point.steady())) kept.add(point.steady());
             boolean meets = kept.size() > 2 && kept.get(0).equals(kept.get(kept.size() - 1));
             if (meets) kept.remove(kept.size() - 1);
             if (kept.size() < 2) passOver("line of one point");

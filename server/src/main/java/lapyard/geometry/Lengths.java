@@ -15,10 +15,10 @@ public final class Lengths {
 
     /**
      * To a millionth of a millimetre: far below any tool, and it makes one number of the two that decimals such as
-     * 1800.1 - 100 and 1600.1 + 100 give in binary.
+     * 1800.1 - 100 and 1600.1 + 100 give in binary, and of 0 and -0.
      */
     public static double steady(double mm) {
-        return Math.rint(mm * 1e6) / 1e6;
+        return Math.rint(mm * 1e6) / 1e6 + 0.0;
     }
 
     /** As people read it: whole millimetres as {@code 2900}, others to one decimal as {@code 884.5}. */

@@ -56,6 +56,16 @@ class SiteFileJsonTest {
     }
 
     /** The yard was drawn as six single lines in any order and direction, 12.4 m by 9.1 m with 4 m by 3.1 m left out. */
+    /** Programs write nothing left of 0 as -0.0, and what calculating adds with it. By hand, no source. */
+    @Test
+    void linesThatMeetInZeroBelowZeroAreOne() throws Exception {
+        String[][] sides = {{"-0.0", "0.0", "9", "0"}, {"9", "-0.0", "9", "7.0000000000001"}, {"9", "7", "0", "7"}, {"0", "7", "0", "-0.0"}};
+        StringBuilder dxf = new StringBuilder("0\nSECTION\n2\nENTITIES\n");
+        for (String[] side : sides) dxf.append("0\nLINE\n8\nPlot\n10\n%s\n20\n%s\n11\n%s\n21\n%s\n".formatted((Object[]) side));
+        JsonNode answer = read(dxf.append("0\nENDSEC\n0\nEOF\n").toString(), "\"unit\":\"m\",\"take\":{\"Plot\":\"outline\"}");
+        assertEquals("[[0,0],[9000,0],[9000,7000],[0,7000]]", answer.at("/garden/ground/outline").toString());
+    }
+
     @Test
     void singleLinesBecomeOneOutlineAndTheUnitIsAskedFor() throws Exception {
         String dxf = file("yard-of-lines-r12.dxf");
