@@ -141,7 +141,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         Finding told = finding.way(WayKind.ADD_COURSES, Fact.count(courses, "courses"));
         if (bed.inside().base().heightMm() >= lacking) told = told.way(WayKind.OPEN_BASE);
         double mulch = bed.planting().fill().mulchMm();
-        return mulch >= lacking && lacking >= 1 ? told.way(WayKind.LESS_MULCH_BY, Fact.mm(Math.ceil(lacking))) : told;
+        return mulch >= Math.ceil(lacking) && lacking >= 1 ? told.way(WayKind.LESS_MULCH_BY, Fact.mm(Math.ceil(lacking))) : told;
     }
 
     private static void mulchFindings(Bed bed, List<Finding> findings) {

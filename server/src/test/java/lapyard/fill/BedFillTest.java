@@ -193,6 +193,8 @@ class BedFillTest {
         // 50 of mulch where 50 is lacking, and where 51 is
         assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 50"), ways(2, Base.USUAL.slatted(false), 100, 50));
         assertEquals(List.of("ADD_COURSES 1"), ways(2, Base.USUAL.slatted(false), 101, 50));
+        // 400 - 99.8 - 49.7 = 250.5: a whole 50 would be more than there is
+        assertEquals(List.of("ADD_COURSES 1"), ways(2, Base.USUAL.slatted(false), 99.8, 49.7));
     }
 
     private static List<String> ways(int courses, Base base, double freeboardMm, double mulchMm) {
