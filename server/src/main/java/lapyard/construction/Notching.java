@@ -47,6 +47,11 @@ final class Notching {
         }
     }
 
+    /** From corners and joints: an angled corner screw ends 0.707 of its length from the corner, and no notch may bare it. */
+    static double keepMm(Bed bed) {
+        return Math.max(bed.making().notches().fromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
+    }
+
     private static void wall(Bed bed, int side, List<Seam> seams, List<Notch> notches, List<Finding> findings) {
         Outline outline = bed.outline();
         Notches wanted = bed.making().notches();
@@ -54,8 +59,7 @@ final class Notching {
         double t = bed.section().thicknessMm();
         double from = takenMm(outline.turnDeg(side), t);
         double to = outline.sideMm(side) - takenMm(outline.turnDeg(side + 1), t);
-        // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
-        double keep = Math.max(wanted.fromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
+        double keep = keepMm(bed);
         List<Double> ends = ends(from, seams, letter, to);
         double longest = IntStream.range(1, ends.size()).mapToDouble(i -> ends.get(i) - ends.get(i - 1)).max().orElseThrow();
         if (longest < 2 * keep - 1e-6) {

@@ -51,7 +51,7 @@ final class TimberQuantities {
                 "for each low wall ceil((clear run - 2 x keep) / greatest gap) + 1", Working.COMMON_PRACTICE,
                 Input.of("width", width, "mm"), Input.of("depth", depth, "mm"),
                 Input.of("greatest gap", bed.making().notches().maxGapMm(), "mm"),
-                Input.of("keep from corners and joints", bed.making().notches().fromCornersMm(), "mm")));
+                Input.of("keep from corners and joints", Notching.keepMm(bed), "mm")));
         if (notches > 0) {
             quantities.add(Quantity.of(QuantityKind.NOTCHES_AREA, notchesM2(bed, notches), "m2",
                     "notches x (2 x depth + width) x thickness: faces to seal with the cut ends", Working.GEOMETRY,

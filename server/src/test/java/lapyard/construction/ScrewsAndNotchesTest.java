@@ -138,6 +138,15 @@ class ScrewsAndNotchesTest {
         }
     }
 
+    /** A screw of 300 ends 212.1 from the corner: the first notch lies that far from the neighbour's timber of 100, and the working says so. */
+    @Test
+    void theWorkingTellsHowFarNotchesKeepFromCorners() {
+        Bed bed = Beds.fixed(Beds.low(Beds.bed("K", Outline.rectangle(3000, 1200), 1, Lap.TURNING), "C"), true, new Screws(300, 2, 6), Notches.USUAL);
+        BedWork work = Beds.built(bed);
+        assertEquals(312.1, work.frame().notches().get(0).atMm(), 0.05);
+        assertEquals(212.1, Beds.input(Beds.quantity(work.quantities(), "notches").working(), "keep from corners and joints"), 0.05);
+    }
+
     private static List<Double> places(Notching.Cut cut) {
         return cut.notches().stream().map(Notch::atMm).toList();
     }
