@@ -21,8 +21,7 @@ final class CornerJoints {
     /** At a lap the timber that stops short takes the heads, at a mitre the two by turns. */
     static List<CornerScrew> screws(Bed bed, List<Course> courses) {
         int perJoint = bed.making().screws().perJoint();
-        List<Double> heights = new ArrayList<>();
-        for (int i = 1; i <= perJoint; i++) heights.add((2 * i - 1) * bed.section().heightMm() / (2 * perJoint));
+        List<Double> heights = heightsMm(bed);
         int corners = bed.outline().sides();
         List<CornerScrew> places = new ArrayList<>();
         for (Course course : courses) {
@@ -46,6 +45,12 @@ final class CornerJoints {
             }
         }
         return places;
+    }
+
+    /** Of the screws of a joint over the underside of their course, evenly. */
+    static List<Double> heightsMm(Bed bed) {
+        int perJoint = bed.making().screws().perJoint();
+        return IntStream.rangeClosed(1, perJoint).mapToObj(i -> (2 * i - 1) * bed.section().heightMm() / (2 * perJoint)).toList();
     }
 
     private static CornerScrew set(Course course, int corner, Piece head, Piece into, ScrewWay way, List<Double> heights) {

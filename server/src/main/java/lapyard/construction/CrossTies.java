@@ -67,9 +67,13 @@ public record CrossTies(
      * @param inner inner faces, corner by corner as the bed's outline
      */
     public static CrossTies of(Bed bed, Outline inner, List<Seam> seams) {
-        Ties ties = bed.making().ties();
-        boolean wanted = ties.across().crossTies() && bed.heightMm() >= ties.across().crossFromMm() - 1e-6;
-        return new Laying(bed, inner, seams).laid(wanted, ties.across().crossOverMm(), ties.across().crossEveryMm());
+        Ties.Across across = bed.making().ties().across();
+        return new Laying(bed, inner, seams).laid(across.crossTies() && highEnough(bed), across.crossOverMm(), across.crossEveryMm());
+    }
+
+    /** Whether its walls are not too low for cross ties. */
+    public static boolean highEnough(Bed bed) {
+        return bed.heightMm() >= bed.making().ties().across().crossFromMm() - 1e-6;
     }
 
     /** With a tie behind each joint and no clear run over {@code everyMm}, whatever the bed asks for. */

@@ -87,9 +87,7 @@ final class Fixings {
             inputs.add(Input.of("entry from the joint" + corner, way.entryMm(), "mm"));
             inputs.add(Input.of("cover left" + corner, Lengths.toTenth(way.coverMm()), "mm"));
         });
-        for (int i = 1; i <= perJoint; i++) {
-            inputs.add(Input.of("height " + i, (2 * i - 1) * bed.section().heightMm() / (2 * perJoint), "mm"));
-        }
+        for (int i = 0; i < perJoint; i++) inputs.add(Input.of("height " + (i + 1), CornerJoints.heightsMm(bed).get(i), "mm"));
         return Quantity.of(QuantityKind.SCREWS, count, "screws",
                 "corners x courses x screws a joint; half the screw on each side of the joint, the entry to the"
                         + " nearest 5 (0.354 x length where a lap is square); cover = thickness - the larger of the"

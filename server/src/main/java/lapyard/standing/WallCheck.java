@@ -210,7 +210,7 @@ record WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
         CrossTies usual = advised(span);
-        int advised = bed().heightMm() < bed().making().ties().across().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
+        int advised = !CrossTies.highEnough(bed()) && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
         quantities.add(Quantity.of(QuantityKind.TIES_ADVISED, advised, "ties",
                 "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",
                 Working.COMMON_PRACTICE,

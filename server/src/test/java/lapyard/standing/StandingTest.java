@@ -109,6 +109,11 @@ class StandingTest {
         assertTrue(standing(Beds.m(Lap.TURNING), on(SurfaceKind.SLAB)).verdicts().stream().noneMatch(one -> one.about().equals("walls blocked")));
         Standing low = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 1, Lap.TURNING), on(SurfaceKind.SLAB));
         assertEquals(0, value(low.quantities(), "ties.advised"), "under 400 high nobody advises ties");
+        // 3 x 50.3 is 150.9, in binary a little less: where ties are put in they are advised too
+        Ties from = new Ties(CROSS.corners(), CROSS.courses(), 50, new Ties.Across(true, 1800, 2400, 150.9), List.of());
+        Bed just = Beds.section(bed(Beds.bed("T", Outline.rectangle(4800, 1200), 3, Lap.TURNING), from), new Section("s", 50, 50.3, 600, List.of(), Optional.empty(), false, 1, false));
+        Standing same = Standing.of(Beds.built(just), StandingRules.USUAL, on());
+        assertEquals(2, value(same.quantities(), "ties.advised"));
     }
 
     /** A tie at 600 leaves 600 to 4300 of wall A clear, over 3299: more ties at thirds of those 3700, and not where one stands. */
