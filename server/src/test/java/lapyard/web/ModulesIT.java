@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.json.GardenReader;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -49,6 +50,8 @@ class ModulesIT {
         byte[] body = null;
         if (path.equals("/test/all.js")) {
             body = all().getBytes(StandardCharsets.UTF_8);
+        } else if (path.equals("/test/schema.json")) {
+            body = GardenReader.schema().getBytes(StandardCharsets.UTF_8);
         } else {
             Path file = PageSources.WEB.resolve(path.substring(1)).normalize();
             if (file.startsWith(PageSources.WEB) && Files.isRegularFile(file)) body = Files.readAllBytes(file);

@@ -158,9 +158,9 @@ export const CREW_OBJECTS = {
   rates: {
     title: 'How long work takes, minutes', path: ['crew', 'rates'], hint: 'Common practice: put in your own after the first bed.',
     fields: [
-      minutes('setOut', 'Set out a bed', 45), minutes('cut', 'A cut', 4), minutes('setting', 'A saw setting', 10),
+      minutes('setOut', 'Set out a bed', 45), minutes('cut', 'A cut', 4), minutes('setting', 'A saw setting', 3),
       minutes('firstCourse', 'Piece, course 1', 15), minutes('course', 'Piece above', 8), minutes('coat', 'Coat, m²', 8),
-      minutes('liner', 'Liner, m²', 5), minutes('barrow', 'A barrow', 6), minutes('path', 'Path, m²', 15),
+      minutes('liner', 'Liner, m²', 5), minutes('barrow', 'A barrow', 8), minutes('path', 'Path, m²', 15),
     ],
   },
 };
