@@ -23,8 +23,10 @@ test('a bad span that cannot be is told with its amount', () => {
 });
 
 test('a board of 2750 split to 150 and rotten from 1180 to 1260 has runs of 1030 and 1490, worked by hand', () => {
-  equal(goodRuns(2750, [[0, 150], [1180, 1260]], 300).map(([a, b]) => b - a), [1030, 1490]);
-  equal(goodRuns(1000, [[200, 900]], 300), []);
+  const lengths = (plan, length, bad) => goodRuns(plan, { length, bad }).map(([a, b]) => b - a);
+  equal(lengths({}, 2750, [[0, 150], [1180, 1260]]), [1030, 1490]);
+  equal(lengths({}, 1000, [[200, 900]]), []);
+  equal(lengths({ saw: { leastPiece: 100, keepOffcut: 1100 } }, 2750, [[1180, 1260], [0, 150], [20, 50]]), [1490]);
 });
 
 test('boards are racked with a code of their own, changed and taken off', () => {

@@ -71,8 +71,7 @@ export class LapRack extends GardenElement {
     const { index } = board;
     const key = `board ${index}`;
     const set = fields => this.run(setBoard(index, fields));
-    const least = plan.saw?.leastPiece ?? 300;
-    const runs = goodRuns(board.length, board.bad, least).map(([from, to]) => shown(to - from, units));
+    const runs = goodRuns(plan, board).map(([from, to]) => shown(to - from, units));
     return h('li', { 'data-key': key }, h('details', {},
       h('summary', { 'data-key': `${key} open` }, h('strong', {}, board.id || `Board ${index + 1}`), ` ${board.count > 1 ? `${board.count} × ` : ''}${shown(board.length, units)} of ${sectionName(board.section, units)}`,
         board.bad.length ? h('span.badspan', {}, runs.length ? `, sound ${runs.join(' and ')}` : ', nothing sound') : null,

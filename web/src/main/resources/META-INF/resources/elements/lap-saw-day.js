@@ -2,7 +2,7 @@ import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
 import { money } from '../state/changes.js';
 import { sectionName } from '../state/build.js';
-import { alike, bedOfMark, kerfOf, marksIn, nestOf, runs, segments, stagesOf, standing, waiting } from '../state/saw-day.js';
+import { alike, bedOfMark, keepOf, kerfOf, marksIn, nestOf, runs, segments, stagesOf, standing, waiting } from '../state/saw-day.js';
 import { unitsOf } from '../state/plan.js';
 import { GardenElement, h, s } from './make.js';
 import { place } from './places.js';
@@ -102,7 +102,7 @@ const SAID = {
   trim: mm => `${mm} trimmed off`, kerf: mm => `${mm} saw cut`, lost: mm => `${mm} lost`, kept: mm => `${mm} is kept`, over: mm => `${mm} over`,
 };
 
-const sawOf = plan => ({ kerf: kerfOf(plan), retrim: plan.saw?.retrim ?? 0, keep: plan.saw?.keepOffcut ?? 300 });
+const sawOf = plan => ({ kerf: kerfOf(plan), retrim: plan.saw?.retrim ?? 0, keep: keepOf(plan) });
 
 /** The slanted cuts of a nest, the face of the board below and its back above. */
 const slants = nest => s('svg.slants', { viewBox: `0 0 ${nest.length} 100`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },

@@ -2,6 +2,7 @@ import { freeCode, withOne } from './fields.js';
 import { readLengths, shown } from '../geometry/length.js';
 import { isFeet } from '../geometry/measure.js';
 import { USUAL } from './plan.js';
+import { keepOf } from './saw-day.js';
 
 /** The boards on hand. Changes are functions plan => newPlan; a board is named by its place in the document. */
 
@@ -62,13 +63,13 @@ export function readBad(text, length, units) {
 /** As {@link readBad} reads them. */
 export const badText = (bad, units) => bad.map(([from, to]) => (isFeet(units) ? `${shown(from, units)} to ${shown(to, units)}` : `${from}-${to}`)).join(', ');
 
-/** What is left to saw of a board, between its bad spans. @returns {[number, number][]} */
-export function goodRuns(length, bad, least) {
+/** What the server saws of a board, between its bad spans. @returns {[number, number][]} */
+export function goodRuns(plan, { length, bad }) {
   const runs = [];
   let from = 0;
-  for (const [a, b] of [...bad, [length, length]]) {
-    if (a - from >= least) runs.push([from, a]);
-    from = b;
+  for (const [a, b] of [...bad.toSorted(([p], [q]) => p - q), [length, length]]) {
+    if (a - from >= keepOf(plan)) runs.push([from, a]);
+    from = Math.max(from, b);
   }
   return runs;
 }

@@ -3,6 +3,9 @@
 /** What a saw cut takes, mm. */
 export const kerfOf = plan => plan.saw?.kerf ?? 4;
 
+/** What is shorter is no offcut to keep and no run of a board on hand, mm. */
+export const keepOf = plan => plan.saw?.keepOffcut ?? 300;
+
 /**
  * Boards of one stage, those cut alike together, nests parted alike too.
  *
