@@ -43,7 +43,7 @@ test('a number that can be read two ways is not guessed', () => {
 });
 
 test('lengths are shown in feet, inches and sixteenths', () => {
-  const table = [[2400.3, `7' 10 1/2"`], [2438.4, `8'`], [304.8, `1'`], [25.4, '1"'], [12.7, '1/2"'], [1.6, '1/16"'], [0, '0"'], [311.15, `1' 1/4"`], [-25.4, '-1"']];
+  const table = [[2400.3, `7' 10 1/2"`], [2438.4, `8'`], [304.8, `1'`], [25.4, '1"'], [12.7, '1/2"'], [1.6, '1/16"'], [0, '0"'], [311.15, `1' 1/4"`], [-25.4, '-1"'], [-0.3, '0"']];
   for (const [mm, text] of table) equal(feetAndInches(mm), text);
   equal(shown(2400.3, 'metric'), '2400.3');
   equal(millimetres(-0.01), '0');

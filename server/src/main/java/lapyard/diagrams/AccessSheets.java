@@ -7,6 +7,7 @@ import java.util.Map;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
+import lapyard.geometry.Lengths;
 import lapyard.ground.AccessSheet;
 
 /** Paths and beds held against a standard, what fails first, then pass or fail bed by bed. */
@@ -55,7 +56,7 @@ public final class AccessSheets {
 
     private static String told(AccessSheet.Row row, double value, BenchSheet sheet) {
         if (row.unit().equals("1:n")) {
-            return Double.isFinite(value) ? "1:" + Length.millimetres(value) : "level";
+            return Double.isFinite(value) ? "1:" + Lengths.text(value) : "level";
         }
         return Double.isFinite(value) ? sheet.written(value) : "none";
     }
@@ -63,6 +64,6 @@ public final class AccessSheets {
     /** Of a slope in mm a metre, or a length. */
     private static String amount(AccessSheet.Row row, double missing, BenchSheet sheet) {
         if (!row.unit().equals("1:n")) return sheet.written(missing);
-        return sheet.imperial ? sheet.written(missing * Length.FOOT_MM / 1000) + " a foot" : Length.millimetres(missing) + " mm a metre";
+        return sheet.imperial ? sheet.written(missing * Length.FOOT_MM / 1000) + " a foot" : Lengths.text(missing) + " mm a metre";
     }
 }

@@ -9,6 +9,7 @@ import lapyard.drawing.Stroke;
 import lapyard.drawing.Tag;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 import lapyard.working.Whole;
@@ -208,7 +209,7 @@ record Panel(double width, Inks inks) {
             shapes.add(Inks.plain(i % 2 == 0 ? inks.ink() : inks.paper()).area(part, inks.pen(Inks.SIGN)));
         }
         for (int i = 0; i <= steps; i++) {
-            String number = Length.millimetres(i * step) + (i == steps ? imperial ? " ft" : " m" : "");
+            String number = Lengths.text(i * step) + (i == steps ? imperial ? " ft" : " m" : "");
             shapes.add(new Shape.Text(
                     new Point(x + i * stepMm, y - 1.2), number, TEXT, Shape.Anchor.MIDDLE, 0, false, inks.ink()));
         }

@@ -1,8 +1,5 @@
 package lapyard.geometry;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-
 /** Lengths as they are written on drawings and lists. */
 public final class Length {
     private Length() {}
@@ -14,7 +11,7 @@ public final class Length {
 
     /** Millimetres without the unit, to a tenth where it is not whole; or feet, inches and sixteenths. */
     public static String written(double mm, boolean imperial) {
-        return imperial ? feetAndInches(mm) : millimetres(mm);
+        return imperial ? feetAndInches(mm) : Lengths.text(mm);
     }
 
     /** As {@link #written}, in whole millimetres. */
@@ -25,11 +22,6 @@ public final class Length {
     /** As {@link #written}, with the unit: {@code 2400 mm}, {@code 7' 10 1/2"}. */
     public static String withUnit(double mm, boolean imperial) {
         return written(mm, imperial) + (imperial ? "" : " mm");
-    }
-
-    /** To a tenth, half up, without the unit: {@code 2400}, {@code 3354.1}. */
-    public static String millimetres(double mm) {
-        return new BigDecimal(mm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
     /** To the nearest sixteenth of an inch, the fraction reduced: {@code 7' 10 1/2"}, {@code 3'}, {@code 4 3/16"}. */

@@ -9,6 +9,7 @@ import lapyard.diagrams.BenchTable.Column;
 import lapyard.diagrams.BenchTable;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -49,7 +50,7 @@ final class RegisterPrint {
         String what = bed.name().equals(bed.id()) ? "" : bed.name();
         String type = bed.type().isEmpty() ? "" : "type " + bed.type();
         Point at = bed.placement().at();
-        String turned = bed.placement().turnDeg() == 0 ? "" : ", turned " + Length.millimetres(bed.placement().turnDeg()) + "°";
+        String turned = bed.placement().turnDeg() == 0 ? "" : ", turned " + Lengths.text(bed.placement().turnDeg()) + "°";
         List<String> row = row(
                 List.of(sheet), imperial, bed.id(), what.isEmpty() || type.isEmpty() ? what + type : what + ", " + type, size(bed, imperial),
                 Length.written(at.x(), imperial) + ", " + Length.written(at.y(), imperial) + turned + (bed.placement().mirror() ? ", mirrored" : ""),

@@ -451,7 +451,7 @@ class PlanDrawingTest {
             String last = drawn.texts().stream().filter(t -> t.matches("[0-9.]+ m")).findFirst().orElseThrow();
             double metres = Double.parseDouble(last.replace(" m", ""));
             assertEquals(metres * 1000 / n, bar[2] - bar[0], 0.0011);
-            String check = "this bar is %s mm long on paper".formatted(lapyard.geometry.Length.millimetres(metres * 1000 / n));
+            String check = "this bar is %s mm long on paper".formatted(lapyard.geometry.Lengths.text(metres * 1000 / n));
             assertTrue(drawn.says(check), drawn.texts()::toString);
         }
     }

@@ -24,6 +24,7 @@ class LengthTest {
         927.1,   3' 1/2"
         106.3625, 4 3/16"
         -76.2,   -3"
+        -0.3,    0"
         30480,   100'
         """)
     void isWrittenInFeetInchesAndReducedSixteenths(double mm, String written) {
@@ -31,9 +32,9 @@ class LengthTest {
     }
 
     @ParameterizedTest(name = "{0} mm is {1}")
-    @CsvSource({"2400, 2400", "3354.1019, 3354.1", "0.04, 0", "-0.04, 0", "1e9, 1000000000", "99.96, 100", "0.25, 0.3"})
+    @CsvSource({"2400, 2400", "3354.1019, 3354.1", "0.04, 0", "-0.04, 0", "1e9, 1000000000", "99.96, 100", "0.25, 0.3", "1200.05, 1200.1", "-1.15, -1.1"})
     void isWrittenInMillimetresToATenth(double mm, String written) {
-        assertEquals(written, Length.millimetres(mm));
+        assertEquals(written, Length.written(mm, false));
     }
 
     @Test

@@ -153,8 +153,8 @@ export function millimetres(mm) {
  * @param {number} mm
  */
 export function feetAndInches(mm) {
-  const minus = mm < 0 ? '-' : '';
   const sixteenths = Math.round(Math.abs(mm) / 25.4 * 16);
+  const minus = mm < 0 && sixteenths ? '-' : '';
   const feet = Math.floor(sixteenths / 192);
   const inches = Math.floor((sixteenths % 192) / 16);
   let above = sixteenths % 16;
