@@ -37,16 +37,48 @@ final class IntoCatalogue {
         return changed;
     }
 
+    /** Whether the catalogue has what the line is of, from the same supplier. */
+    static boolean has(JsonNode catalogue, String kind, Map<String, String> fields) {
+        JsonNode goods = first(catalogue.path("packs"), item(fields));
+        return switch (kind) {
+            case "section" -> first(first(catalogue.path("sections"), section(fields)).path("stock"), length(fields)).isObject();
+            case "roll" -> first(catalogue.path("rolls"), roll(fields)).isObject();
+            default -> first(goods.path("packs"), pack(goods, fields)).isObject();
+        };
+    }
+
+    private static Map<String, JsonNode> section(Map<String, String> fields) {
+        return Map.of("id", NODES.textNode(fields.get("item")));
+    }
+
+    private static Map<String, JsonNode> length(Map<String, String> fields) {
+        return from(fields, Map.of("length", number(fields, "length")));
+    }
+
+    private static Map<String, JsonNode> roll(Map<String, String> fields) {
+        return from(fields, Map.of("material", NODES.textNode(fields.get("item")), "width", number(fields, "width")));
+    }
+
+    private static Map<String, JsonNode> item(Map<String, String> fields) {
+        return Map.of("item", NODES.textNode(fields.get("item")));
+    }
+
+    private static Map<String, JsonNode> pack(JsonNode goods, Map<String, String> fields) {
+        String name = fields.containsKey("pack") ? fields.get("pack")
+                : fields.containsKey("tonnes") ? fields.get("tonnes") + " t" : (fields.get("content") + " " + goods.path("unit").asText("")).strip();
+        return from(fields, Map.of("name", NODES.textNode(name)));
+    }
+
     private static void section(ObjectNode catalogue, Map<String, String> fields) {
-        ObjectNode section = entry(array(catalogue, "sections"), Map.of("id", NODES.textNode(fields.get("item"))), EXAMPLES.path("sections"));
+        ObjectNode section = entry(array(catalogue, "sections"), section(fields), EXAMPLES.path("sections"));
         put(section, fields, "thickness", "height", "density");
-        ObjectNode length = entry(array(section, "stock"), from(fields, Map.of("length", number(fields, "length"))), NODES.missingNode());
+        ObjectNode length = entry(array(section, "stock"), length(fields), NODES.missingNode());
         put(length, fields, "price", "bundle", "least");
     }
 
     private static void roll(ObjectNode catalogue, Map<String, String> fields) {
         ArrayNode rolls = array(catalogue, "rolls");
-        ObjectNode roll = entry(rolls, from(fields, Map.of("material", NODES.textNode(fields.get("item")), "width", number(fields, "width"))), EXAMPLES.path("rolls"));
+        ObjectNode roll = entry(rolls, roll(fields), EXAMPLES.path("rolls"));
         if (!roll.has("id")) {
             String id = fields.get("item") + "-" + fields.get("width") + (fields.containsKey("supplier") ? "-" + fields.get("supplier") : "");
             roll.put("id", id.length() > 40 ? id.substring(0, 40) : id);
@@ -57,13 +89,10 @@ final class IntoCatalogue {
     }
 
     private static void goods(ObjectNode catalogue, Map<String, String> fields) {
-        Map<String, JsonNode> item = Map.of("item", NODES.textNode(fields.get("item")));
-        ObjectNode goods = entry(array(catalogue, "packs"), item, EXAMPLES.path("packs"));
+        ObjectNode goods = entry(array(catalogue, "packs"), item(fields), EXAMPLES.path("packs"));
         for (String name : List.of("label", "unit")) if (fields.containsKey(name)) goods.put(name, fields.get(name));
         put(goods, fields, "density");
-        String name = fields.containsKey("pack") ? fields.get("pack")
-                : fields.containsKey("tonnes") ? fields.get("tonnes") + " t" : (fields.get("content") + " " + goods.path("unit").asText("")).strip();
-        ObjectNode pack = entry(array(goods, "packs"), from(fields, Map.of("name", NODES.textNode(name))), first(EXAMPLES.path("packs"), item).path("packs"));
+        ObjectNode pack = entry(array(goods, "packs"), pack(goods, fields), first(EXAMPLES.path("packs"), item(fields)).path("packs"));
         if (fields.containsKey("content")) pack.remove("tonnes");
         else if (fields.containsKey("tonnes")) pack.remove("content");
         put(pack, fields, "content", "tonnes", "price", "bundle", "least", "mass");

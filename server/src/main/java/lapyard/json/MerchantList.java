@@ -32,7 +32,7 @@ import org.apache.commons.csv.CSVRecord;
 /**
  * A merchant's list against a garden. It is CSV, with a comma, semicolon or tab between cells, read into lines of a garden's catalogue. The
  * columns that were understood are shown first; a bad line is named by its number in the file, and while there is one
- * nothing is taken. A line with neither price nor size was left unanswered and is passed over.
+ * nothing is taken. A line without a price was left unanswered and is passed over, unless it sizes what stands in the catalogue or what the one merchant sells.
  *
  * @param columns field by the heading it was read from, in the order of the file
  * @param ignored headings that mean nothing here
@@ -191,12 +191,12 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
      * @param garden whose sections need no size
      */
     static MerchantList read(String csv, String supplier, Map<String, String> named, ObjectNode garden) {
-        Rows rows = new Rows(supplier, named, Known.of(garden), garden.path("currency").asText(GardenReader.CURRENCY));
+        Rows rows = new Rows(supplier, named, Known.of(garden), garden);
         Csv.read(DocumentText.unmarked(csv), rows).ifPresent(line -> rows.bad.add(new Bad(line, "a quoted cell is not closed or goes on after its quotes",
                 "write each quote inside a cell twice, and close each cell that begins with one")));
         if (rows.lines.isEmpty() && rows.bad.isEmpty()) {
             boolean parted = csv.isBlank() || !rows.columns.isEmpty();
-            rows.bad.add(new Bad(1, parted ? "the list is empty" : "no line has two cells", parted ? "send a heading, and a line for each pack" : "part cells with commas, semicolons or tabs"));
+            rows.bad.add(rows.unanswered ? new Bad(1, "no line has a price", "price what is sold") : new Bad(1, parted ? "the list is empty" : "no line has two cells", parted ? "send a heading, and a line for each pack" : "part cells with commas, semicolons or tabs"));
         }
         return new MerchantList(rows.columns, rows.ignored, rows.lines, rows.bad);
     }
@@ -207,6 +207,8 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         private final Map<String, String> named;
         private final Map<String, Known> known;
         private final String currency;
+        private final JsonNode catalogue;
+        private boolean unanswered;
         private final Map<Integer, Heading> headings = new LinkedHashMap<>();
         final Map<String, String> columns = new LinkedHashMap<>();
         final List<String> ignored = new ArrayList<>();
@@ -214,11 +216,12 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         private final Map<List<String>, Line> byGoods = new HashMap<>();
         final List<Bad> bad = new ArrayList<>();
 
-        Rows(String supplier, Map<String, String> named, Map<String, Known> known, String currency) {
+        Rows(String supplier, Map<String, String> named, Map<String, Known> known, ObjectNode garden) {
             this.supplier = supplier;
             this.named = named;
             this.known = known;
-            this.currency = currency;
+            this.currency = garden.path("currency").asText(GardenReader.CURRENCY);
+            this.catalogue = garden.path("catalogue");
         }
 
         @Override
@@ -276,14 +279,18 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                     : Optional.of(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
             String kind = fields.containsKey("length") ? "section" : fields.containsKey("width") ? "roll"
                     : fields.containsKey("content") || fields.containsKey("tonnes") ? "goods" : "";
+            boolean answered = fields.containsKey("price") || !kind.isEmpty() && (!fields.containsKey("supplier") || fault.isEmpty() && IntoCatalogue.has(catalogue, kind, fields));
+            unanswered |= !answered;
             if (fault.isPresent()) {
                 bad.add(fault.get());
+            } else if (!answered) {
+                return;
             } else if (!kind.isEmpty()) {
                 Line line = new Line(number, kind, fields);
                 Line before = fields.containsKey("price") ? byGoods.putIfAbsent(line.goods(), line) : null;
                 if (before == null || before.price().equals(line.price())) lines.add(line);
                 else bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" stands in line " + before.line() + " with another price", "keep one of the two"));
-            } else if (fields.containsKey("price")) {
+            } else {
                 bad.add(new Bad(number, "\"" + BrokenRule.cut(fields.get("item")) + "\" has no length, width or content",
                         "give a stock length, the width of a roll, or what a pack holds"));
             }
