@@ -16,16 +16,6 @@ public record Outline(List<Point> corners) {
         if (corners.size() < 3) throw new IllegalArgumentException("an outline needs 3 corners, has " + corners.size());
     }
 
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Outline that && corners.equals(that.corners);
-    }
-
-    @Override
-    public int hashCode() {
-        return corners.hashCode();
-    }
-
     public static Outline rectangle(double widthMm, double depthMm) {
         return new Outline(List.of(new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
     }

@@ -10,16 +10,6 @@ public record Point(double x, double y) {
         }
     }
 
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Point that && Double.compare(x, that.x) == 0 && Double.compare(y, that.y) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return 31 * Double.hashCode(x) + Double.hashCode(y);
-    }
-
     public double distanceMm(Point other) {
         return Math.hypot(other.x - x, other.y - y);
     }

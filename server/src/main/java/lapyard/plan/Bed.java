@@ -31,11 +31,6 @@ public record Bed(
         Making making,
         Inside inside,
         Planting planting) {
-    /** Few beds have code and outline in common: all their parts are compared, not hashed. */
-    @Override
-    public int hashCode() {
-        return 31 * id.hashCode() + siting.outline().hashCode();
-    }
 
     /**
      * Where the bed stands.

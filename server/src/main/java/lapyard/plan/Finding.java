@@ -25,12 +25,6 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
         for (WayOut way : ways) assert kind.ways.contains(way.kind()) : kind + " does not name its way out " + way.kind();
     }
 
-    /** Few findings have kind and place in common: all their figures are compared, not hashed. */
-    @Override
-    public int hashCode() {
-        return 31 * kind.hashCode() + place.hashCode();
-    }
-
     /** STOP cannot be stored or drawn; SNAG is stored and named; NOTE is information. */
     public enum Weight {
         STOP,
