@@ -78,12 +78,13 @@ public final class Jts {
 
     /**
      * Exactly, where that gives a whole shape. Sides that all but lie on each other at an angle to the yard may leave one that
-     * crosses itself by a rounding; then with all corners on the grid.
+     * crosses itself by a rounding; then with all corners on the grid. Of shapes that share ground and touch along a side elsewhere
+     * it is the ground alone: with that line beside it no further overlay takes it.
      */
     private static Geometry overlay(Geometry one, Geometry other, int operation) {
         try {
             Geometry exact = OverlayNGRobust.overlay(one, other, operation);
-            if (exact.isValid()) return exact;
+            if (exact.isValid()) return exact.getDimension() == 2 && exact.getNumGeometries() > 1 ? FACTORY.buildGeometry(polygons(exact)) : exact;
         } catch (TopologyException crossing) {
             // the grid has no such crossing
         }

@@ -150,6 +150,17 @@ class PathWorkTest {
         assertEquals(List.of("1200 x 5000, 1 lap"), told(pair.get(1)));
     }
 
+    /**
+     * P comes up to the middle of Q's bend. Q's second leg, 2400 to 4000 high, shares with Q's ground what is above 3000 and one
+     * side of P below; its strip begins beside the first, at 3600, and laps over it: 400 + 200.
+     */
+    @Test
+    void membraneTurnsAtTheEndOfAnEarlierPath() {
+        GardenPath bare = new GardenPath("P", "P", Beds.points(3000, 0, 3000, 3000), 1200, List.of(), "", "", GardenPath.USUAL_LAP_MM);
+        List<PathWork> corner = PathWork.of(List.of(bare, Beds.path("Q", 1200, 0, 3000, 3000, 3000, 3000, 4000)), List.of(), List.of());
+        assertEquals(List.of("1200 x 3600", "1200 x 600, 1 lap"), told(corner.get(1)));
+    }
+
     private static List<String> told(PathWork work) {
         return work.strips().stream().map(strip -> Math.round(strip.widthMm()) + " x " + Math.round(strip.lengthMm())
                 + (strip.ends() + strip.sides() == 0 ? "" : ", " + (strip.ends() + strip.sides()) + (strip.ends() + strip.sides() == 1 ? " lap" : " laps"))).toList();
