@@ -145,7 +145,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         bySection.forEach((section, beds) -> {
             // boards of one section come from one supplier, so that they match
             List<Section> sellers = section.bySeller();
-            List<Section> sold = stillSold(section, sellers, told(garden, section));
+            List<Section> sold = stillSold(section, sellers, garden.people().tally().countsThere(section.id()));
             List<BedWork> cutTogether = beds.stream().map(works::get).toList();
             // what was bought together says nothing of where a bed by itself would have been bought for
             TimberApart singles = TimberApart.of(garden, sellers, own.of(beds), looking);
@@ -178,12 +178,11 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     }
 
     /** The section as each supplier sells it; once boards were bought, as those do who sell the lengths of the most boards that the tally names. */
-    private static List<Section> stillSold(Section section, List<Section> sellers, List<Tally.Board> told) {
+    private static List<Section> stillSold(Section section, List<Section> sellers, Map<String, Integer> there) {
         Set<String> lengths = section.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
-        List<String> bought = told.stream().map(Tally.Board::stock).filter(lengths::contains).toList();
         return serving(sellers, one -> {
             Set<String> sold = one.stock().stream().map(PooledTimber::stockId).collect(Collectors.toSet());
-            return (int) bought.stream().filter(stock -> !sold.contains(stock)).count();
+            return there.entrySet().stream().filter(stock -> lengths.contains(stock.getKey()) && !sold.contains(stock.getKey())).mapToInt(Map.Entry::getValue).sum();
         });
     }
 
@@ -213,7 +212,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
         boolean priced = section.priced();
         SawWork saw = saw(garden, section, plan, pooled, blanks, priced);
-        Optional<Resawn> resawn = Resawn.of(saw, pooled, told(garden, section), stages(blanks)::get);
+        Optional<Resawn> resawn = Resawn.of(saw, pooled, garden.people().tally(), section.id(), stages(blanks)::get);
         Map<String, Double> takesMm = new HashMap<>();
         blanks.forEach(blank -> blank.pieces().forEach(
                 piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.goods().saw().kerfMm()))));
@@ -236,7 +235,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
                 (problem, least) -> sold == section ? looking.boards(search, problem, least) : looking.boardsAlone(problem, 1),
                 problem -> looking.boardsAlone(problem, NESTINGS));
         // boards that are bought stay in the plan
-        Nesting.Plan plan = told(garden, section).isEmpty() ? WholeBundles.cheapest(section, best) : best.apply(section);
+        Nesting.Plan plan = garden.people().tally().countsThere(section.id()).isEmpty() ? WholeBundles.cheapest(section, best) : best.apply(section);
         looking.chosen(search, plan.result());
         return plan;
     }
@@ -254,10 +253,6 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
         Map<String, Integer> stages = new HashMap<>();
         blanks.forEach(blank -> stages.put(blank.mark(), blank.stage()));
         return stages;
-    }
-
-    private static List<Tally.Board> told(Garden garden, Section section) {
-        return garden.people().tally().boardsThere(section.id());
     }
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */
@@ -303,7 +298,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
 
     /** The marks under which the tally has something of this section cut. */
     static Set<String> sawn(Garden garden, Section section) {
-        return told(garden, section).stream()
+        return garden.people().tally().boards(section.id()).stream()
                 .flatMap(board -> Stream.concat(board.cut().stream(), board.spoiled().stream()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }

@@ -82,10 +82,9 @@ final class RackRuns {
     static List<Stock> notSold(Garden garden, Section section, Collection<String> sold) {
         Set<String> known = new HashSet<>(sold);
         garden.goods().rack().forEach(board -> known.add(board.id()));
-        Map<String, Long> counts = garden.people().tally().boardsThere(section.id()).stream().map(Tally.Board::stock)
-                .filter(stock -> PackCode.isStock(stock) && !known.contains(stock)).collect(Collectors.groupingBy(stock -> stock, TreeMap::new, Collectors.counting()));
-        return counts.entrySet().stream().map(one -> new Stock(one.getKey(), Double.parseDouble(one.getKey()), BigDecimal.ZERO,
-                OptionalInt.of(Math.toIntExact(one.getValue())), section.goodFaces(), BigDecimal.ZERO, false)).toList();
+        Map<String, Integer> counts = new TreeMap<>(garden.people().tally().countsThere(section.id()));
+        return counts.entrySet().stream().filter(one -> PackCode.isStock(one.getKey()) && !known.contains(one.getKey())).map(one -> new Stock(one.getKey(), Double.parseDouble(one.getKey()), BigDecimal.ZERO,
+                OptionalInt.of(one.getValue()), section.goodFaces(), BigDecimal.ZERO, false)).toList();
     }
 
     /** The stated salvage value, else the garden's salvage share of the cheapest price for that length; 0 if nothing is priced. */

@@ -66,12 +66,16 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
      * @param planned the plan as it was made before anything was cut
      * @return empty where all that was cut was cut as planned, or where what was told cannot be true
      */
-    static Optional<Resawn> of(SawWork planned, CuttingResult pooled, List<Tally.Board> told, ToIntFunction<String> weekendOf) {
+    static Optional<Resawn> of(SawWork planned, CuttingResult pooled, Tally tally, String section, ToIntFunction<String> weekendOf) {
         Map<String, Double> wantedMm = wantedMm(planned);
-        if (asPlanned(planned, told, wantedMm)) return Optional.empty();
+        List<Tally.Board> told = tally.boardsThere(section, wantedMm.size());
+        Map<String, Integer> beyond = tally.countsThere(section);
+        told.forEach(board -> beyond.merge(board.stock(), -1, Integer::sum));
+        beyond.keySet().removeIf(id -> beyond.get(id) == 0 || planned.problem().stock().stream().noneMatch(stock -> stock.id().equals(id) && stock.available().isEmpty()));
+        if (beyond.isEmpty() && asPlanned(planned, told, wantedMm)) return Optional.empty();
         Replan replan = Replan.of(planned.problem(), sawn(told, demands(planned), wantedMm), CuttingSolver.QUICK);
         if (!(replan instanceof Replan.Planned rest)) return Optional.empty();
-        return Optional.of(new Laying(planned, told, wantedMm, rest, weekendOf).laid(pooled));
+        return Optional.of(new Laying(planned, told, wantedMm, rest, weekendOf).laid(pooled, beyond));
     }
 
     private static boolean asPlanned(SawWork planned, List<Tally.Board> told, Map<String, Double> wantedMm) {
@@ -123,7 +127,8 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
                     left.put(demand, new ArrayDeque<>(marks.stream().filter(mark -> !done.contains(mark)).toList())));
         }
 
-        Resawn laid(CuttingResult pooled) {
+        /** @param beyond boards of each stock that are bought and of no use */
+        Resawn laid(CuttingResult pooled, Map<String, Integer> beyond) {
             Map<String, BoardLine> onOwn = new HashMap<>();
             List<BoardLine> others = new ArrayList<>();
             Set<String> names = told.stream().map(Tally.Board::name).collect(Collectors.toSet());
@@ -142,13 +147,17 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
                 onTold(board, number > 0 ? number : next++, line, own);
             }
             for (BoardLine line : others) bought(line, next++);
+            beyond.forEach((id, count) -> {
+                cost = cost.add(stock.get(id).price().multiply(BigDecimal.valueOf(count)));
+                lines.add(new BoardLine(id, count, List.of(), List.of(), Math.max(0, stock.get(id).lengthMm() - problem.endTrimMm())));
+            });
             boards.sort(Comparator.comparingInt(SawBoard::number));
             BigDecimal less = rest.result().cost().subtract(rest.result().lowerBound());
             List<CuttingResult.Unplaced> unplaced = rest.result().unplaced().stream()
                     .map(piece -> new CuttingResult.Unplaced(take(piece.id()), piece.lengthMm(), piece.count(), piece.why(), piece.scarce()))
                     .toList();
             return new Resawn(
-                    new CuttingResult(pooled.name(), cost, salvage, lines.size(), cost.subtract(less), less.signum() == 0,
+                    new CuttingResult(pooled.name(), cost, salvage, lines.stream().mapToInt(BoardLine::count).sum(), cost.subtract(less), less.signum() == 0,
                             pooled.seconds(), lines, unplaced, rest.result().shortage()),
                     boards);
         }

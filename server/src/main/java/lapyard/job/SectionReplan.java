@@ -54,7 +54,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         findings.addAll(uncut(sheet));
         bought(sheet, notSold, findings);
         for (SectionCutting cutting : sheet.cutting()) {
-            if (!tally.boards(cutting.section()).isEmpty()) section(cutting, tally.boardsThere(cutting.section()), sheet.garden().imperial(), sections, findings);
+            if (!tally.boards(cutting.section()).isEmpty()) section(cutting, tally.boardsThere(cutting.section(), cutting.saw().marks().values().stream().mapToInt(List::size).sum()), sheet.garden().imperial(), sections, findings);
             notSold.getOrDefault(cutting.section(), List.of()).forEach(stock -> findings.add(notSold(cutting.section(), stock)));
         }
         return new All(sections, findings);

@@ -18,6 +18,9 @@ import lapyard.catalogue.SectionGoods;
  * @param day  of the plan, from 0, on which the rest begins
  */
 public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> bought) {
+    /** Boards of one stock that are counted. */
+    private static final int MOST_BOARDS = 1_000_000;
+
     public static final Tally NONE = new Tally(0, List.of(), List.of(), List.of());
 
     public Tally {
@@ -88,15 +91,29 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
         return boards.stream().filter(board -> board.section().equals(section)).toList();
     }
 
-    /** As above, and after them the whole boards that are bought beyond those, by the code of their pack. */
-    public List<Board> boardsThere(String section) {
-        List<Board> there = new ArrayList<>(boards(section));
+    /** How many boards of this section there are of each stock, those that are bought among them. */
+    public Map<String, Integer> countsThere(String section) {
         Map<String, Integer> counts = new LinkedHashMap<>();
+        boards(section).forEach(board -> counts.merge(board.stock(), 1, Integer::sum));
+        Map<String, Integer> paid = new LinkedHashMap<>();
         bought.stream().filter(one -> one.item().equals(SectionGoods.TIMBER.item(section)))
-                .forEach(one -> PackCode.stock(one.pack()).ifPresent(stock -> counts.merge(stock, one.count(), Integer::sum)));
-        counts.forEach((stock, count) -> {
-            long told = there.stream().filter(board -> board.stock().equals(stock)).count();
-            for (long more = told + 1; more <= count; more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty(), Map.of()));
+                .forEach(one -> PackCode.stock(one.pack()).ifPresent(stock -> paid.merge(stock, one.count(), (first, more) -> Math.min(first + more, MOST_BOARDS))));
+        paid.forEach((stock, count) -> counts.merge(stock, count, Math::max));
+        return counts;
+    }
+
+    /**
+     * The boards of this section, and after them the whole boards that are bought beyond those, by the code of their pack.
+     *
+     * @param most of one stock that are of use: as many as pieces are wanted
+     */
+    public List<Board> boardsThere(String section, int most) {
+        List<Board> told = boards(section);
+        List<Board> there = new ArrayList<>(told);
+        Map<String, Long> known = told.stream().collect(Collectors.groupingBy(Board::stock, Collectors.counting()));
+        countsThere(section).forEach((stock, count) -> {
+            long from = known.getOrDefault(stock, 0L);
+            for (long more = from + 1; more <= Math.min(count, from + most); more++) there.add(new Board(PackCode.board(stock) + ", " + more, section, stock, false, List.of(), List.of(), 0, OptionalDouble.empty(), Map.of()));
         });
         return there;
     }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.cutting.SawBoard;
 import lapyard.json.GardenReader;
 import lapyard.json.JobSheetJson;
@@ -406,6 +407,18 @@ class TallyTest {
         String unmarked = garden("{\"boards\":[" + board(1, "\"M-1A\"", ",\"sawn\":[{\"piece\":\"M-1E\",\"length\":1700}]") + "]}");
         String refused = GardenReader.read(unmarked).findings().stream().map(Told::text).collect(Collectors.joining(" "));
         assertTrue(refused.contains("#1 says how long M-1E was sawn, but not whether it is cut or spoiled."), refused);
+    }
+
+    /** A million boards are paid for and of no use but ten: they stay in the order, as one line that holds no pieces. */
+    @ParameterizedTest
+    @ValueSource(ints = {40, 1_000_000})
+    void boardsBoughtBeyondUseStayInTheOrderTogether(int bought) {
+        JobSheet sheet = Gardens.sheet(garden("{\"boards\":[" + board(1, "\"M-1A\",\"M-1E\"", "") + "],\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 4800\",\"count\":" + bought + "}]}"));
+        assertEquals(bought, sheet.slip().lines().stream().filter(line -> line.item().equals("timber 100x200")).findFirst().orElseThrow().packs().get(0).count());
+        List<BoardLine> plan = sheet.cutting().get(0).result().plan();
+        assertEquals(bought, plan.stream().filter(line -> line.stock().equals("4800")).mapToInt(BoardLine::count).sum());
+        assertTrue(plan.size() <= 2 * 30, plan.size() + " lines for 30 pieces");
+        assertTrue(sheet.snags().stream().noneMatch(one -> one.kind() == FindingKind.TALLY_BOUGHT_MORE), sheet.snags().toString());
     }
 
     /** The page and the server call a piece sawn as wanted within the same length. */
