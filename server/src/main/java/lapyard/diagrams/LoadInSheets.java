@@ -82,7 +82,7 @@ public final class LoadInSheets {
                 + (drop.supplier().leadDays() > 0 ? "; order " + Measure.counted(drop.supplier().leadDays(), "day") + " ahead" : "");
         flow.section("Delivery: " + drop.supplier().name(), about);
         flow.words(List.of(drop.trips()
-                .map(trips -> trips.proved() ? "These are the fewest trips that carry it." : "It takes at least " + Measure.counted(trips.atLeast(), "trip") + ".")
+                .map(trips -> trips.proved() ? "These are the fewest trips that carry " + (trips.tooMuch().isEmpty() ? "it." : "what can go on it.") : "It takes at least " + Measure.counted(trips.atLeast(), "trip") + ".")
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
         BenchTable table = new BenchTable(sheet, "Comes",
                 new Column("count", 0.08, true), new Column("of", 0.34, true), new Column("for", 0.32, false),
@@ -108,7 +108,7 @@ public final class LoadInSheets {
             table.row(String.valueOf(number++), Measure.KG.number(trip.massKg(), 1, sheet.imperial), load);
         }
         for (Load load : trips.tooMuch()) {
-            table.row("none", "", load.count() + " x " + load.name() + " cannot go on it");
+            table.row("none", "", load.count() + " x " + load.name() + " (" + load.label() + ") cannot go on it");
         }
         return table;
     }

@@ -139,6 +139,7 @@ class OrderIT {
         browser.click("[data-key=\"way in\"]");
         browser.enter("[data-key=\"way vehicle payload\"]", "2000");
         browser.enter("[data-key=\"way vehicle volume\"]", "2");
+        browser.enter("[data-key=\"way vehicle bedLength\"]", "6'");
         browser.enter("[data-key=\"way  barrow\"]", "20");
         JsonNode way = page.stored(id).path("loadIn");
         assertEquals(List.of(907.185, 1.529, 75.708), List.of(way.at("/vehicle/payload").asDouble(), way.at("/vehicle/volume").asDouble(), way.path("barrow").asDouble()));
@@ -149,6 +150,12 @@ class OrderIT {
         assertTrue(told.contains("Bulk bags and heaps take " + loads.path("bags").asInt() + " places"), told);
         assertEquals(List.of(false, true), List.of(loads.at("/lifts/0/beyondCrew").asBoolean(), loads.at("/lifts/0/overGuide").asBoolean()));
         assertTrue(told.contains(": 2 people, over guide"), told);
+        JsonNode trips = loads.at("/drops/0/trips");
+        assertTrue(told.contains("These are the fewest trips that carry what can go on it."), told);
+        for (JsonNode load : trips.path("tooMuch")) {
+            assertTrue(told.contains(load.path("count").asText() + " × " + load.path("name").asText() + " (" + load.path("label").asText() + ") cannot go on it"), told);
+        }
+        assertTrue(told.contains("box of 1000 (Liner staples)"), told);
         page.hasNoComplaints();
     }
 

@@ -89,13 +89,20 @@ export class LapLoadIn extends PartPlace {
     const { trips } = drop;
     const units = unitsOf(this.garden.plan);
     const kg = mass => measured(mass, 'kg', units, 0);
+    const labels = new Map(drop.loads.map(load => [load.item, load.label]));
     return h('section', { 'data-key': `drop ${drop.supplier}` },
       h('h3', {}, `${drop.name}: ${drop.massAtLeast ? 'at least ' : ''}${kg(drop.massKg)}`
         + (trips ? `, ${trips.count} ${trips.count === 1 ? 'trip' : 'trips'} of the ${drop.vehicle.name}` : '')),
-      trips ? h('p.hint', {}, trips.proven ? 'These are the fewest trips that carry it.' : `It takes at least ${trips.atLeast} trips.`) : null,
-      trips ? h('ol', {}, trips.trips.map(trip => h('li', {}, `${kg(trip.massKg)}: ${trip.loads.map(load => `${load.count} × ${load.name}`).join(', ')}`)))
+      trips ? h('p.hint', {}, fewestTrips(trips)) : null,
+      trips?.tooMuch.length ? h('ul', {}, trips.tooMuch.map(load => h('li', {}, `${load.count} × ${load.name} (${load.label}) cannot go on it`))) : null,
+      trips ? h('ol', {}, trips.trips.map(trip => h('li', {}, `${kg(trip.massKg)}: ${trip.loads.map(load => `${load.count} × ${load.name} (${labels.get(load.item)})`).join(', ')}`)))
         : h('ul', {}, drop.loads.map(load => h('li', {}, `${load.count} × ${load.name}, ${load.label}${load.massKg === null ? '' : `, ${measured(load.massKg, 'kg', units, 1)} each`}`))));
   }
+}
+
+function fewestTrips({ proven, atLeast, tooMuch }) {
+  if (!proven) return `It takes at least ${counted(atLeast, 'trip')}.`;
+  return `These are the fewest trips that carry ${tooMuch.length ? 'what can go on it' : 'it'}.`;
 }
 
 function bagsText(loads, units) {
