@@ -74,6 +74,7 @@ final class Labels {
     Optional<Plate> within(List<Point> ring, double widthMm, double heightMm, List<Double> angles) {
         Box box = Box.round(ring);
         for (double angle : angles) {
+            if (!readable(widthMm, heightMm, angle)) continue;
             Plate middle = new Plate(box.centre(), widthMm, heightMm, angle);
             if (ring.size() == 4 && within(middle.corners(), ring) && free(middle)) {
                 return Optional.of(middle);
@@ -86,6 +87,11 @@ final class Labels {
             if (best.isPresent()) return best;
         }
         return Optional.empty();
+    }
+
+    /** What is no wider than high is written level only: a letter N that is turned is a Z. */
+    private static boolean readable(double widthMm, double heightMm, double angle) {
+        return angle == 0 || widthMm > heightMm;
     }
 
     private static boolean wider(Plate plate, Box box) {
@@ -143,7 +149,7 @@ final class Labels {
         List<Point> places = places(Box.round(ring));
         return taken(LEVEL_OR_UPRIGHT.stream().flatMap(turn -> places.stream().map(middle -> words.at(middle, turn))).filter(plate -> {
             List<Point> corners = plate.corners();
-            return free(plate) && solids.none(corners, solid -> solid != ring && meet(corners, solid));
+            return readable(plate.widthMm(), plate.heightMm(), plate.turnDeg()) && free(plate) && solids.none(corners, solid -> solid != ring && meet(corners, solid));
         }).findFirst());
     }
 
