@@ -161,9 +161,9 @@ public record LoadIn(
         double most = Passage.longestMm(width, way.afterTurnMm().getAsDouble(), longest.acrossMm());
         if (longest.lengthMm() > most) {
             double over = longest.lengthMm() - most;
-            findings.add(Finding.of(FindingKind.PASSAGE_TURN, Place.field("delivery, passage")).with("load", Fact.name(longest.name()))
-                    .with("from", Fact.mm(width)).with("to", Fact.mm(way.afterTurnMm().getAsDouble())).with("most", Fact.mm(most)).by(Fact.mm(over))
-                    .way(WayKind.FIRST_CUT_TO, Fact.mm(most)).way(WayKind.BUY_SHORTER).way(WayKind.OVER_FENCE));
+            Finding found = Finding.of(FindingKind.PASSAGE_TURN, Place.field("delivery, passage")).with("load", Fact.name(longest.name()))
+                    .with("from", Fact.mm(width)).with("to", Fact.mm(way.afterTurnMm().getAsDouble())).with("most", Fact.mm(most)).by(Fact.mm(over));
+            findings.add((most > 0 ? found.way(WayKind.FIRST_CUT_TO, Fact.mm(most)).way(WayKind.BUY_SHORTER) : found).way(WayKind.OVER_FENCE));
         }
     }
 

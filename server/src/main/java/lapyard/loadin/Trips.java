@@ -95,8 +95,9 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
     private static int bound(List<Thing> things) {
         double mass = things.stream().mapToDouble(Thing::mass).sum();
         double room = things.stream().mapToDouble(Thing::room).sum();
-        long halves = things.stream().filter(thing -> thing.mass() > 0.5 + NOISE).count();
-        return (int) Math.max(Whole.up(Math.max(mass, room)), halves);
+        long heavy = things.stream().filter(thing -> thing.mass() > 0.5 + NOISE).count();
+        long large = things.stream().filter(thing -> thing.room() > 0.5 + NOISE).count();
+        return (int) Math.max(Whole.up(Math.max(mass, room)), Math.max(heavy, large));
     }
 
     /** Where one of a load did not fit, the next one does not either. */

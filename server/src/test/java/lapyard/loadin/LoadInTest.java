@@ -18,6 +18,8 @@ import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.plan.Finding;
 import lapyard.plan.Told;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,6 +69,14 @@ class LoadInTest {
         assertTrue(trips.proved());
         assertEquals(Map.of(twos, 250L), trips.trips().get(399).counts());
         assertEquals(Map.of(ones, 500L), trips.trips().get(400).counts());
+    }
+
+    /** Seventy bags of 1.6 m3 on 3 m3: no two go together, however little they weigh. */
+    @Test
+    void whatFillsOverHalfTheRoomGoesAlone() {
+        Trips trips = Trips.of(List.of(load("bag", 70, 100, 1.6)), new Vehicle("van", 500, 5000, 3));
+        assertEquals(70, trips.trips().size());
+        assertTrue(trips.proved(), trips.atLeast() + " at least");
     }
 
     /** Every way to share a few things out, by brute force. */
@@ -174,5 +184,8 @@ class LoadInTest {
         assertTrue(snags.stream().anyMatch(finding -> Told.text(finding).contains("longer than the load bed of the van, which is 2000 mm")), snags.toString());
         assertTrue(snags.stream().anyMatch(finding -> finding.where().equals("delivery, passage") && Told.text(finding).contains("2345 mm goes round")), snags.toString());
         assertTrue(sheet("").snags().stream().noneMatch(finding -> finding.where().startsWith("delivery")));
+        // however short, a timber of 100 goes round no turn of 100
+        Finding none = sheet(way.replace(":900", ":100")).snags().stream().filter(finding -> finding.where().equals("delivery, passage")).findFirst().orElseThrow();
+        assertEquals(List.of(WayKind.OVER_FENCE), none.ways().stream().map(WayOut::kind).toList());
     }
 }
