@@ -12,17 +12,15 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** What changed between two texts of one garden, a line each: {@code bed C} {@code moved 200 right}. */
-public record Difference(DoubleFunction<String> written, List<Line> lines) {
+public record Difference(Predicate<String> isLength, DoubleFunction<String> written, List<Line> lines) {
     private static final int LONGEST_TOLD = 80;
     private static final Map<String, String> PLACES = Map.of("ground", "yard");
     private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
     private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
-
-    /** Members that are lengths of beds, paths, boards and their making. */
-    private static final Set<String> LENGTHS = Set.of("width", "depth", "length", "freeboard", "mulch", "kerf", "trim", "leastPiece");
 
     /** @param where the place, such as {@code bed C} or {@code garden} */
     public record Line(String where, String text) {}
@@ -30,19 +28,20 @@ public record Difference(DoubleFunction<String> written, List<Line> lines) {
     /**
      * In the order of the later text; empty where both say the same.
      *
+     * @param isLength whether the field of that path, {@code /beds/fill/mulch}, is one in millimetres
      * @param inFeet how a garden in feet and inches writes millimetres; all others write them as they stand in the text
      */
-    public static List<Line> between(ObjectNode before, ObjectNode after, DoubleFunction<String> inFeet) {
+    public static List<Line> between(ObjectNode before, ObjectNode after, Predicate<String> isLength, DoubleFunction<String> inFeet) {
         boolean imperial = after.path("units").asText().equals("imperial");
-        Difference difference = new Difference(imperial ? inFeet : null, new ArrayList<>());
+        Difference difference = new Difference(isLength, imperial ? inFeet : null, new ArrayList<>());
         for (String name : names(before, after)) {
             JsonNode old = before.get(name);
             JsonNode now = after.get(name);
             String word = Members.WORDS.get(name);
             if (Objects.equals(old, now)) continue;
-            if (word != null && Members.areCoded(old) && Members.areCoded(now)) difference.members(word, old, now);
-            else if (isObject(old) && isObject(now)) difference.object(PLACES.getOrDefault(name, name), old, now);
-            else difference.value("garden", name, old, now);
+            if (word != null && Members.areCoded(old) && Members.areCoded(now)) difference.members(word, "/" + name, old, now);
+            else if (isObject(old) && isObject(now)) difference.object(PLACES.getOrDefault(name, name), "/" + name, old, now);
+            else difference.value("garden", "", name, old, now);
         }
         return List.copyOf(difference.lines);
     }
@@ -58,20 +57,20 @@ public record Difference(DoubleFunction<String> written, List<Line> lines) {
         return node != null && node.isObject();
     }
 
-    private void members(String word, JsonNode before, JsonNode after) {
+    private void members(String word, String path, JsonNode before, JsonNode after) {
         Map<String, JsonNode> now = Members.byCode(after);
-        boolean told = list(before, after, code -> word + " " + code, (code, what) -> say(word + " " + code, what + (what.equals("added") ? described(now.get(code)) : "")));
+        boolean told = list(path, before, after, code -> word + " " + code, (code, what) -> say(word + " " + code, what + (what.equals("added") ? described(now.get(code)) : "")));
         if (!told) say("garden", word.equals("board") ? "rack in another order" : word + "s in another order");
     }
 
     /** What was added to a list, changed in it or taken out, by code; false where that is nothing, so that only the order differs. */
-    private boolean list(JsonNode before, JsonNode after, UnaryOperator<String> where, BiConsumer<String, String> say) {
+    private boolean list(String path, JsonNode before, JsonNode after, UnaryOperator<String> where, BiConsumer<String, String> say) {
         Map<String, JsonNode> old = Members.byCode(before);
         Map<String, JsonNode> now = Members.byCode(after);
         int told = lines.size();
         now.forEach((code, member) -> {
             if (!old.containsKey(code)) say.accept(code, "added");
-            else if (!old.get(code).equals(member)) object(where.apply(code), old.get(code), member);
+            else if (!old.get(code).equals(member)) object(where.apply(code), path, old.get(code), member);
         });
         old.keySet().stream().filter(code -> !now.containsKey(code)).forEach(code -> say.accept(code, "taken out"));
         return lines.size() > told;
@@ -88,23 +87,23 @@ public record Difference(DoubleFunction<String> written, List<Line> lines) {
         return text.toString();
     }
 
-    private void object(String where, JsonNode before, JsonNode after) {
+    private void object(String where, String path, JsonNode before, JsonNode after) {
         for (String name : names(before, after)) {
             JsonNode old = before.get(name);
             JsonNode now = after.get(name);
             if (Objects.equals(old, now)) continue;
             if (name.equals("at") && isPoint(now) && (old == null || isPoint(old))) say(where, moved(old, now));
             else if (name.equals("turn") && isNumber(now) && (old == null || isNumber(old))) say(where, turned(old, now));
-            else if (isObject(old) && isObject(now)) object(where + ", " + name, old, now);
+            else if (isObject(old) && isObject(now)) object(where + ", " + name, path + "/" + name, old, now);
             else if (isPoints(old) && isPoints(now) && old.size() == now.size()) corners(where + ", " + name, old, now);
-            else if (coded(old) && coded(now)) inner(where, name, old, now);
-            else value(where, name, old, now);
+            else if (coded(old) && coded(now)) inner(where, path, name, old, now);
+            else value(where, path, name, old, now);
         }
     }
 
     /** Lists within an object whose members carry codes of their own, such as sections of the catalogue. */
-    private void inner(String where, String name, JsonNode before, JsonNode after) {
-        boolean told = list(before, after, code -> where + ", " + name + " " + code, (code, what) -> say(where + ", " + name, code + " " + what));
+    private void inner(String where, String path, String name, JsonNode before, JsonNode after) {
+        boolean told = list(path + "/" + name, before, after, code -> where + ", " + name + " " + code, (code, what) -> say(where + ", " + name, code + " " + what));
         if (!told) say(where + ", " + name, "in another order");
     }
 
@@ -128,8 +127,8 @@ public record Difference(DoubleFunction<String> written, List<Line> lines) {
                 say(where, "corner " + (i + 1) + " " + moved(before.get(i), after.get(i)));
     }
 
-    private void value(String where, String name, JsonNode before, JsonNode after) {
-        Function<JsonNode, String> told = value -> LENGTHS.contains(name) ? length(value) : told(value);
+    private void value(String where, String path, String name, JsonNode before, JsonNode after) {
+        Function<JsonNode, String> told = value -> isLength.test(path + "/" + name) ? length(value) : told(value);
         if (after == null) say(where, name + " left out, was " + told.apply(before));
         else if (before == null) say(where, name + " " + told.apply(after) + ", was not given");
         else if (told.apply(before).equals(told.apply(after))) say(where, name + " changed");

@@ -55,6 +55,18 @@ public final class GardenReader {
         return OwnFile.text("lapyard/json/garden.schema.json");
     }
 
+    /** Whether the field is a number of millimetres. @param path from the garden, without places in lists: {@code /beds/screws/length} */
+    public static boolean isLength(String path) {
+        int name = path.lastIndexOf('/') + 1;
+        FieldTable at = FieldTable.GARDEN;
+        for (String step : path.substring(0, name).split("/")) {
+            if (step.isEmpty()) continue;
+            if (!at.has(step)) return false;
+            at = at.inner(step);
+        }
+        return at.has(path.substring(name)) && at.field(path.substring(name)).unit().equals("mm");
+    }
+
     /** @throws CannotAnswer when it is no JSON at all */
     public static Reading read(String text) {
         return read(DocumentText.parse(text));

@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lapyard.answers.GivenDocument;
 import lapyard.history.Difference;
+import lapyard.json.GardenReader;
 import lapyard.plan.Finding;
 import lapyard.rest.QueryParameters.With;
 import lapyard.store.Revision;
@@ -112,7 +113,7 @@ public record RevisionsResource(Shelf shelf) {
         Stored before = shelf.revision(newest, "from", from);
         Stored after = shelf.revision(newest, "to", to);
         List<Difference.Line> lines =
-                Difference.between(Documents.object(before.document()), Documents.object(after.document()), Wording.IMPERIAL::length);
+                Difference.between(Documents.object(before.document()), Documents.object(after.document()), GardenReader::isLength, Wording.IMPERIAL::length);
         return Response.ok(Json.text(Json.object("id", id, "from", before.revision(), "to", after.revision(),
                 "lines", lines.stream().map(line -> Json.object("where", line.where(), "text", line.text())).toList()))).build();
     }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import lapyard.geometry.Length;
+import lapyard.json.GardenReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,7 +26,7 @@ class DifferenceTest {
     }
 
     private static List<String> told(String before, String after) {
-        return Difference.between(object(before), object(after), Length::feetAndInches).stream()
+        return Difference.between(object(before), object(after), GardenReader::isLength, Length::feetAndInches).stream()
                 .map(line -> line.where() + " " + line.text())
                 .toList();
     }
@@ -86,6 +87,16 @@ class DifferenceTest {
                         "{'units':'imperial','beds':[{'id':'A','at':[0,0],'width':2438.4,'courses':3}]}",
                         "{'units':'imperial','beds':[{'id':'A','at':[609.6,0],'width':2590.8,'courses':4},"
                                 + "{'id':'D','width':1219.2,'depth':914.4,'at':[3048,304.8]}]}"));
+    }
+
+    /** All lengths that the schema knows, and no minutes, shares or angles. 12.7 is 1/2", 600 is 1' 11 5/8", 25.4 is 1". */
+    @Test
+    void everyLengthOfAGardenInFeetIsToldInFeet() {
+        assertEquals(
+                List.of("saw endTrim 1/2\", was 1\"", "bed A, notches depth 1/2\", was 1\"", "bed A, fill settlement 12.7, was 25.4", "crew, rates strip 12.7, was 25.4"),
+                told(
+                        "{'units':'imperial','saw':{'endTrim':25.4},'beds':[{'id':'A','notches':{'depth':25.4},'fill':{'settlement':25.4}}],'crew':{'rates':{'strip':25.4}}}",
+                        "{'units':'imperial','saw':{'endTrim':12.7},'beds':[{'id':'A','notches':{'depth':12.7},'fill':{'settlement':12.7}}],'crew':{'rates':{'strip':12.7}}}"));
     }
 
     @Test
