@@ -1,4 +1,4 @@
-import { differences, equal as same, merged, told } from '../../main/resources/META-INF/resources/state/merge.js';
+import { equal as same, merged, told, toldApart } from '../../main/resources/META-INF/resources/state/merge.js';
 import { equal, test } from '../trial.js';
 
 const bed = (id, at, more = {}) => ({ id, width: 2400, depth: 1200, at, ...more });
@@ -40,12 +40,16 @@ test('two new beds with one code are a clash', () => {
   equal(merged(base, mine, theirs).clashes.length, 1);
 });
 
-test('differences are told a bed a line', () => {
-  const theirs = { ...base, beds: [bed('A', [9, 9])] };
-  equal(differences(base, theirs).map(row => [row.where, row.theirs]), [['bed A', 'at 9, 9'], ['bed B', 'not there']]);
+test('clashes are told a bed a line, also what one took away', () => {
+  const apart = (before, mine, theirs) => toldApart(merged(before, mine, theirs).clashes);
+  const moved = { ...base, beds: [bed('A', [9, 9])] };
+  equal(apart(base, { ...base, beds: [bed('A', [5, 5]), bed('B', [0, 0])] }, moved).map(row => [row.where, row.theirs]), [['bed A', 'at 9, 9'], ['bed B', 'not there']]);
   const named = { ...base, beds: [bed('A', [0, 0], { name: 'Herbs', courses: 3 }), base.beds[1]] };
   const higher = { ...base, beds: [bed('A', [0, 0], { courses: 4 }), base.beds[1]] };
-  equal(differences(named, higher), [{ where: 'bed A', mine: 'name Herbs, courses 3', theirs: 'name as usual, courses 4' }]);
+  equal(apart(base, named, higher), [{ where: 'bed A', mine: 'name Herbs, courses 3', theirs: 'name as usual, courses 4' }]);
+  const was = { saw: { kerf: 4 }, tally: { done: [{ task: 'a', day: 1 }] } };
+  equal(apart(was, {}, { saw: { kerf: 5 }, tally: { done: [{ task: 'a', day: 2 }] } }),
+    [{ where: 'saw', mine: 'not there', theirs: 'kerf 5' }, { where: 'tally, a', mine: 'not there', theirs: 'task a, day 2' }]);
   equal([told(undefined), told(5), told([[0, 0], [900, 0]]), told({ id: 'A', fill: { mulch: 50 } })], ['not there', '5', '0, 0; 900, 0', 'fill mulch 50']);
 });
 

@@ -1,4 +1,4 @@
-import { differences } from '../state/merge.js';
+import { toldApart } from '../state/merge.js';
 import { GardenElement, h, row, table } from './make.js';
 
 /** clash-ask: two people changed the same thing. Shows both and asks; fires `start-garden` where mine is kept as a copy. */
@@ -9,13 +9,11 @@ export class ClashAsk extends GardenElement {
     const { clash } = this.garden.keeper;
     if (!clash) return this.replaceChildren();
     if (this.querySelector('dialog')) return undefined;
-    const clashing = new Set(clash.clashes.map(one => one.where));
-    const rows = differences(clash.mine, clash.theirs).filter(row => clashing.has(row.where));
     const dialog = h('dialog', { 'aria-labelledby': 'clash-title', oncancel: event => event.preventDefault() },
       h('h2', { id: 'clash-title' }, 'Changed in two places'),
       h('p', {}, 'While you worked, someone else saved this garden. These do not go together:'),
       h('div.both', { tabindex: 0, role: 'group', 'aria-label': 'Both versions' }, table(['Where', 'Yours', 'Theirs'],
-        rows.map(({ where, mine, theirs }) => row(where, [mine, theirs])))),
+        toldApart(clash.clashes).map(({ where, mine, theirs }) => row(where, [mine, theirs])))),
       h('div.verbs', {},
         h('button.main', { type: 'button', onclick: () => this.#settle('mine') }, 'Keep yours'),
         h('button', { type: 'button', onclick: () => this.#settle('theirs') }, 'Take theirs'),

@@ -113,28 +113,15 @@ function mergedTally(base, mine, theirs, clashes) {
 const one = key => (key === 'rack' ? 'board' : key.replace(/s$/, ''));
 
 /**
- * What differs between two documents, for reading side by side: of what both have, the members that are not alike.
+ * Clashes for reading side by side: of what both have, the members that are not alike.
  *
  * @returns {{where: string, mine: string, theirs: string}[]}
  */
-export function differences(mine, theirs) {
-  return [...merged({}, mine, theirs).clashes, ...onlyOne(mine, theirs)].map(
-    ({ where, mine: own, theirs: other }) => {
-      const apart = isObject(own) && isObject(other) ? keysOf(own, other).filter(key => !equal(own[key], other[key])) : null;
-      return { where, mine: told(own, apart), theirs: told(other, apart) };
-    });
-}
-
-/** Members one side has and the other has not: no clash to a merge, but a difference to a reader. */
-function onlyOne(mine, theirs) {
-  const found = [];
-  for (const key of LISTS) {
-    const [a, b] = [mine[key] ?? [], theirs[key] ?? []];
-    if (!listWithCodes(a) || !listWithCodes(b)) continue;
-    for (const item of a) if (!b.some(other => other.id === item.id)) found.push({ where: `${one(key)} ${item.id}`, mine: item });
-    for (const item of b) if (!a.some(other => other.id === item.id)) found.push({ where: `${one(key)} ${item.id}`, theirs: item });
-  }
-  return found;
+export function toldApart(clashes) {
+  return clashes.map(({ where, mine, theirs }) => {
+    const apart = isObject(mine) && isObject(theirs) ? keysOf(mine, theirs).filter(key => !equal(mine[key], theirs[key])) : null;
+    return { where, mine: told(mine, apart), theirs: told(theirs, apart) };
+  });
 }
 
 const isObject = value => typeof value === 'object' && value !== null && !Array.isArray(value);
