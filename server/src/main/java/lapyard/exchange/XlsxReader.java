@@ -99,7 +99,7 @@ public final class XlsxReader {
         XMLStreamReader xml = open(rels);
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT && id.equals(xml.getAttributeValue(null, "Id"))) {
-                String target = xml.getAttributeValue(null, "Target");
+                String target = attribute(xml, "Target");
                 return target.startsWith("/") ? target.substring(1) : "xl/" + target;
             }
         }

@@ -207,12 +207,14 @@ class MerchantAnswersTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"bomb", "cut", "text", "exponent"})
+    @ValueSource(strings = {"bomb", "cut", "text", "astray", "exponent"})
     void aBadWorkbookIsRefusedInWords(String what) throws Exception {
         byte[] good = request(sheet(garden()));
         byte[] bad = switch (what) {
             case "bomb" -> zipped("xl/worksheets/sheet1.xml", new byte[30_000_000]);
             case "cut" -> java.util.Arrays.copyOf(good, good.length / 3);
+            case "astray" -> zipped(Map.of("xl/workbook.xml", "<workbook xmlns:r='r'><sheet r:id='a'/></workbook>".getBytes(StandardCharsets.UTF_8),
+                    "xl/_rels/workbook.xml.rels", "<Relationships><Relationship Id='a'/></Relationships>".getBytes(StandardCharsets.UTF_8)));
             case "exponent" -> zipped("xl/worksheets/sheet1.xml",
                     "<worksheet><sheetData><row r='1'><c r='A1'><v>item</v></c></row><row r='2'><c><v>1e999999999</v></c></row></sheetData></worksheet>".getBytes(StandardCharsets.UTF_8));
             default -> "PK\u0003\u0004 no zip".getBytes(StandardCharsets.UTF_8);
@@ -222,10 +224,16 @@ class MerchantAnswersTest {
     }
 
     private static byte[] zipped(String name, byte[] part) throws Exception {
+        return zipped(Map.of(name, part));
+    }
+
+    private static byte[] zipped(Map<String, byte[]> parts) throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            zip.putNextEntry(new ZipEntry(name));
-            zip.write(part);
+            for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+                zip.putNextEntry(new ZipEntry(part.getKey()));
+                zip.write(part.getValue());
+            }
         }
         return out.toByteArray();
     }
