@@ -7,11 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicReferenceArray;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.HeaderTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -45,16 +41,16 @@ final class Fonts {
         return bold ? Signs.BOLD : Signs.NORMAL;
     }
 
-    /** What a page needs to know of a font's signs, and a PDF file of the font. */
+    /** What a page needs to know of a font's signs, and a PDF file of the font: a few tables of OpenType 1.9 (ISO/IEC 14496-22). */
     static final class Signs {
         private static final Signs NORMAL = new Signs(Fonts.NORMAL);
         private static final Signs BOLD = new Signs(Fonts.BOLD);
-        private static final int TABLE = 0x10000;
-        private static final int ROW = 0x100;
+        /** Platform 3, encoding 10: the map of all of Unicode, in format 12. */
+        private static final int UNICODE = 0x3000a;
 
-        /** Numbers of 256 code points each, looked up when the first of them is used: most rows never are. */
-        private final AtomicReferenceArray<char[]> rows = new AtomicReferenceArray<>(TABLE / ROW);
-        private final CmapLookup lookup;
+        private final ByteBuffer font;
+        /** Number of each code point's sign, 0 where the font has none. */
+        private final char[] numbers = new char[0x10000];
         /** Advance of each numbered sign, in font units. */
         final int[] advances;
 
@@ -71,36 +67,60 @@ final class Fonts {
         private Signs(String file) {
             this.file = file;
             this.name = file.replace(".ttf", "");
-            try (TrueTypeFont font = open(file)) {
-                em = font.getUnitsPerEm();
-                lookup = font.getUnicodeCmapLookup();
-                advances = new int[font.getNumberOfGlyphs()];
-                for (int sign = 0; sign < advances.length; sign++) advances[sign] = font.getAdvanceWidth(sign);
-                HeaderTable head = font.getHeader();
-                box = new int[] {head.getXMin(), head.getYMin(), head.getXMax(), head.getYMax()};
-                capital = top(font, 'H');
-                small = top(font, 'x');
-                ascender = top(font, 'd');
-                descender = font.getGlyph().getGlyph(number('p')).getYMinimum();
-            } catch (IOException e) {
-                throw unreadable(file, e);
+            font = ByteBuffer.wrap(bytes(file)).asReadOnlyBuffer();
+            int head = table("head");
+            em = font.getChar(head + 18);
+            box = new int[] {font.getShort(head + 36), font.getShort(head + 38), font.getShort(head + 40), font.getShort(head + 42)};
+            advances = new int[font.getChar(table("maxp") + 4)];
+            int widths = table("hmtx");
+            // what follows has the last one's
+            int last = font.getChar(table("hhea") + 34) - 1;
+            for (int sign = 0; sign < advances.length; sign++) advances[sign] = font.getChar(widths + 4 * Math.min(sign, last));
+            map(table("cmap"));
+            capital = side('H', 8);
+            small = side('x', 8);
+            ascender = side('d', 8);
+            descender = side('p', 4);
+        }
+
+        private int table(String tag) {
+            int wanted = ByteBuffer.wrap(tag.getBytes(StandardCharsets.US_ASCII)).getInt();
+            for (int entry = 12; entry < 12 + 16 * font.getChar(4); entry += 16) {
+                if (font.getInt(entry) == wanted) return font.getInt(entry + 8);
+            }
+            throw missing(tag);
+        }
+
+        private IllegalStateException missing(String what) {
+            return new IllegalStateException("the font " + file + " of this program is without its " + what);
+        }
+
+        private void map(int cmap) {
+            int map = cmap + 4;
+            while (font.getInt(map) != UNICODE) {
+                map += 8;
+                if (map == cmap + 4 + 8 * font.getChar(cmap + 2)) throw missing("map of Unicode");
+            }
+            int group = cmap + font.getInt(map + 4) + 16;
+            int end = group + 12 * font.getInt(group - 4);
+            // by code point: those beyond are of wide scripts and pictures
+            for (; group < end && font.getInt(group) < numbers.length; group += 12) {
+                int first = font.getInt(group);
+                int past = Math.min(font.getInt(group + 4) + 1, numbers.length);
+                for (int c = first; c < past; c++) numbers[c] = (char) (font.getInt(group + 8) + c - first);
             }
         }
 
-        private int top(TrueTypeFont font, char letter) throws IOException {
-            return font.getGlyph().getGlyph(number(letter)).getYMaximum();
+        /** @param at of the side within a sign's description: 4 its bottom, 8 its top */
+        private int side(char letter, int at) {
+            boolean wide = font.getShort(table("head") + 50) == 1;
+            int place = table("loca") + numbers[letter] * (wide ? 4 : 2);
+            return font.getShort(table("glyf") + (wide ? font.getInt(place) : font.getChar(place) * 2) + at);
         }
 
         /** Number of a code point's sign in the font file, 0 where the font has none. */
         int number(int c) {
-            if (c >= TABLE) return 0;
-            char[] row = rows.get(c / ROW);
-            if (row == null) {
-                row = new char[ROW];
-                for (int i = 0; i < ROW; i++) row[i] = (char) lookup.getGlyphId(c / ROW * ROW + i);
-                rows.set(c / ROW, row);
-            }
-            return row[c % ROW];
+            return c < numbers.length ? numbers[c] : 0;
         }
 
         boolean has(int c) {
@@ -114,40 +134,10 @@ final class Fonts {
         }
     }
 
-    /** Tables that are asked for here. */
-    private static final Set<String> TABLES = Set.of("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp");
-    /** Platform 3, encoding 10 of a font's maps: all of Unicode, the one that the library takes. */
-    private static final int UNICODE = 0x3000a;
-
-    /**
-     * The font with all other tables under a tag that the library passes over, and with one map where it has one of all of
-     * Unicode: reading the rest takes half the time (OpenType 1.9, table directory and cmap header).
-     */
-    private static byte[] shortened(byte[] whole) {
-        ByteBuffer font = ByteBuffer.wrap(whole.clone());
-        int tables = font.getShort(4);
-        for (int entry = 12; entry < 12 + 16 * tables; entry += 16) {
-            String tag = new String(whole, entry, 4, StandardCharsets.ISO_8859_1);
-            if (!TABLES.contains(tag)) font.putInt(entry, 0x2d2d2d2d);
-            if (tag.equals("cmap")) leaveOneMap(font, font.getInt(entry + 8));
-        }
-        return font.array();
-    }
-
-    private static void leaveOneMap(ByteBuffer font, int cmap) {
-        int maps = font.getShort(cmap + 2);
-        for (int map = 0; map < maps; map++) {
-            if (font.getInt(cmap + 4 + 8 * map) == UNICODE) {
-                font.putLong(cmap + 4, font.getLong(cmap + 4 + 8 * map));
-                font.putShort(cmap + 2, (short) 1);
-            }
-        }
-    }
-
+    /** The font with the outlines of its signs. */
     static TrueTypeFont open(String file) {
         try {
-            // as a font within a file, which may be without names
-            return new TTFParser(true).parse(new RandomAccessReadBuffer(shortened(bytes(file))));
+            return new TTFParser().parse(new RandomAccessReadBuffer(bytes(file)));
         } catch (IOException e) {
             throw unreadable(file, e);
         }
