@@ -46,4 +46,6 @@ test('what is kept clear of by its own clearance, else by the usual of its kind'
   equal(keptClear({ kind: 'tree', at: [0, 0] }, {}, { tree: 1500 })[0].clear, 1500);
   equal(keptClear({ kind: 'tree', at: [0, 0], clearance: 900 }, {}, { tree: 1500 })[0].clear, 900);
   equal(keptClear({ kind: 'cable', line: [[0, 0], [9, 0]] }, {}, {})[0].outline.length, 4);
+  const [bent] = keptClear({ kind: 'drain', line: [[0, 0], [9000, 0], [9000, 9000]] }, {}, {});
+  holds(!overlap(bent.outline, placed(rectangle(1000, 1000), { at: [6000, 2000], turn: 0, mirror: false })), 'a bent drain takes the ground inside its bend');
 });

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.nio.file.Files;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -73,6 +74,16 @@ class GroundIT {
         assertEquals(4, page.stored(id).at("/ground/outline").size());
         assertTrue(page.stored(id).at("/ground/survey").isMissingNode());
         page.hasNoComplaints();
+    }
+
+    /** As on the plan's sheet: 300 to either side of a drain, all along it, and nothing inside its bend. */
+    @Test
+    void whatADrainKeepsClearIsDrawnAllAlongIt(Page page) throws IOException, InterruptedException {
+        page.open(Page.EMPTY.replace("\"outline\"", "\"keepClear\":[{\"kind\":\"drain\",\"line\":[[1000,1000],[9000,1000],[9000,8000]],\"clearance\":300}],\"outline\""));
+        String taken = "const band = document.querySelector('lap-yard .keep-clear .clearance'); const line = document.querySelector('lap-yard .keep-clear .clear');"
+                + " const at = (x, y) => new DOMPoint(x, -y); return [[5000, 1290], [5000, 1310], [9290, 5000], [9310, 5000], [6000, 4000]].map(([x, y]) => band.isPointInStroke(at(x, y)) && getComputedStyle(band).vectorEffect === 'none')"
+                + ".concat(line.getAttribute('fill') !== 'none' && line.isPointInFill(at(6000, 2000)))";
+        assertEquals(List.of(true, false, true, false, false, false), page.browser().js(taken));
     }
 
     @ParameterizedTest

@@ -32,8 +32,8 @@ export function keptClear(keep, plan, clearances) {
   if (keep.hinge) return [{ outline: swept(keep, yardOf(plan)), clear: 0 }];
   const clear = keep.clearance ?? clearances[keep.kind ?? 'other'] ?? 0;
   const points = keep.outline ?? keep.line ?? keep.shape ?? (keep.at ? [keep.at] : []);
-  if (points.length > 2) return [{ outline: points, clear }];
-  if (points.length === 2) return [{ outline: widened(points, POINT), clear }];
+  if (points.length > 2 && !keep.line) return [{ outline: points, clear }];
+  if (points.length > 1) return [{ outline: widened(points, POINT), clear }];
   return points.map(([x, y]) => ({ outline: [[x - POINT, y - POINT], [x + POINT, y - POINT], [x + POINT, y + POINT], [x - POINT, y + POINT]], clear }));
 }
 

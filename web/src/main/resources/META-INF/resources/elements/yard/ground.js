@@ -14,7 +14,7 @@ const round = value => Math.round(value * 10) / 10;
 /** How far along its longest leg a path carries its name: off the middle, where paths like to cross. */
 const NAMED_AT = 0.3;
 
-/** Points of a circle's outline, enough for a clearance. */
+/** Points of a circle's outline. */
 const ROUND = 32;
 
 /** The yard, its surfaces and paths. @returns {SVGElement[]} from the ground up */
@@ -96,9 +96,9 @@ function drawnOne(keep, i, plan, usual) {
     const points = keep.outline ?? keep.line ?? keep.shape ?? (keep.at ? [keep.at] : []);
     if (!points.length) return null;
     at = middle(bounds(points));
-    if (clearance) shapes.push(...points.map(point => s('path.clearance', { d: d(circle(point, clearance)) })));
-    if (points.length > 2) shapes.push(s('path.clear', { d: d(points), fill: 'url(#hatch-clear)' }));
-    else if (points.length === 2) shapes.push(s('path.clear', { d: d(points, false) }));
+    const closed = points.length > 2 && !keep.line;
+    if (clearance) shapes.push(s('path.clearance', { d: d(points.length > 1 ? points : [at, at], closed), 'stroke-width': 2 * clearance }));
+    if (points.length > 1) shapes.push(s('path.clear', { d: d(points, closed), fill: closed ? 'url(#hatch-clear)' : 'none' }));
     else shapes.push(s('path.clear', { d: d(circle(points[0], 120)), fill: 'url(#hatch-clear)' }));
   }
   return s('g.keep-clear', { 'data-thing': `ground keepClear ${i}` }, ...shapes, label(at, keep.kind ?? 'keep clear', 'small'));
