@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
@@ -40,8 +41,11 @@ public final class FloorCards {
     /** The most height that the floor takes on its card. */
     private static final double DRAWING = 66;
 
-    /** The most of it, and the width, for a bed whose ground stays open: there is nothing to lay out but walls with their letters. */
+    /** The most of it, and the width, for a bed whose ground stays open and whose letters have room there: it shows nothing but walls. */
     private static final double OPEN = 44;
+
+    /** Radius of the sign with a wall's letter. */
+    private static final double LETTER = 2;
 
     private static final double TITLE = 12;
     /** Height of the words above the columns, at most. */
@@ -120,9 +124,11 @@ public final class FloorCards {
         BedWork work = beds.get(0);
         Placement frame = new Placement(new Point(0, 0), 0, work.bed().placement().mirror());
         Box extent = Box.round(work.bed().outline().placed(frame).corners());
-        double drawn = work.bottom().bays().isEmpty() && onWalls(work) ? OPEN : wide;
-        Scale scale = Scale.usual(
-                Math.max(extent.width() / (drawn - 2 * RIM), extent.height() / ((work.bottom().bays().isEmpty() ? OPEN : DRAWING) - 2 * RIM)), sheet.imperial);
+        boolean ground = work.bottom().bays().isEmpty();
+        Scale beside = scale(sheet, extent, OPEN, OPEN);
+        boolean narrow = ground && onWalls(work) && beside.paperMm(closest(work.bed())) >= 2 * LETTER;
+        double drawn = narrow ? OPEN : wide;
+        Scale scale = narrow ? beside : scale(sheet, extent, wide, ground && !onWalls(work) ? OPEN : DRAWING);
         double high = scale.paperMm(extent.height()) + 2 * RIM;
         List<Flow.Block> card = new ArrayList<>();
         double size = BenchSheet.fitting(about(sheet, work), 3.2, TypeSize.LEAST, false, wide - 10);
@@ -133,17 +139,14 @@ public final class FloorCards {
                 sheet.text(x, top + 6, BenchSheet.named(beds.stream().map(BedWork::bed).toList(), 5, wide - 10), 5, true).as(Tag.subheading()),
                 sheet.text(x, top + 10.6, about, size, false).as(Tag.paragraph())));
         Flow.Block floor = new Flow.Block(high + 1, false, (x, top) -> drawing(sheet, work, frame, scale, new Box(x, top, x + drawn, top + high)));
-        if (onWalls(work) && work.bottom().bays().isEmpty()) {
+        if (narrow) {
             Flow.Block table = Flow.Block.of(liner(sheet, work).blocks(wide - drawn - BESIDE));
             card.add(title);
-            card.add(new Flow.Block(Math.max(floor.heightMm(), table.heightMm()), false, (x, top) -> {
-                List<Shape> shapes = new ArrayList<>(floor.drawer().at(x, top));
-                shapes.addAll(table.drawer().at(x + drawn + BESIDE, top));
-                return shapes;
-            }));
+            card.add(new Flow.Block(Math.max(floor.heightMm(), table.heightMm()), false, (x, top) -> Stream.concat(
+                    floor.drawer().at(x, top).stream(), table.drawer().at(x + drawn + BESIDE, top).stream()).toList()));
         } else {
             card.add(Flow.Block.of(List.of(title, floor)));
-            if (!work.bottom().bays().isEmpty()) {
+            if (!ground) {
                 card.addAll(whole(bays(sheet, work).blocks(wide), sheet));
                 card.add(Flow.Block.gap(BELOW));
                 card.addAll(flow.lines(cuts(sheet, work), 3.4, false, wide));
@@ -154,6 +157,20 @@ public final class FloorCards {
         card.addAll(flow.lines(notes(sheet, work), 3.2, false, wide));
         card.add(Flow.Block.gap(4));
         return card;
+    }
+
+    private static Scale scale(BenchSheet sheet, Box extent, double wide, double high) {
+        return Scale.usual(Math.max(extent.width() / (wide - 2 * RIM), extent.height() / (high - 2 * RIM)), sheet.imperial);
+    }
+
+    /** Between the letters of two walls, mm of the yard. */
+    private static double closest(Bed bed) {
+        List<Point> letters = IntStream.range(0, bed.outline().sides()).mapToObj(side -> middle(bed.outline().corners(), side)).toList();
+        return letters.stream().flatMapToDouble(one -> letters.stream().filter(other -> other != one).mapToDouble(one::distanceMm)).min().orElseThrow();
+    }
+
+    private static Point middle(List<Point> corners, int side) {
+        return corners.get(side).middle(corners.get((side + 1) % corners.size()));
     }
 
     /** Not parted where a sheet can hold it. */
@@ -181,8 +198,7 @@ public final class FloorCards {
         shapes.addAll(bearersAndSlats(work, frame, view, inks));
         if (!onWalls(work)) shapes.addAll(parts(sheet, work, frame, new Sketch(view, new Labels(space), inks, sheet.imperial)));
         for (int side = 0; side < (onWalls(work) ? outer.size() : 1); side++) {
-            Point middle = view.on(outer.get(side)).middle(view.on(outer.get((side + 1) % outer.size())));
-            shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side), middle, 2, inks));
+            shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side), middle(view.on(outer), side), LETTER, inks));
         }
         shapes.add(sheet.end(space.right(), space.high() - 1, scale.label(sheet.imperial), 2.9, false));
         return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));

@@ -152,6 +152,24 @@ class FloorCardsTest {
         return null;
     }
 
+    /** In the corner beside its list this horseshoe is at 1 in = 20 ft, where four of its letters lie over each other. */
+    @Test
+    void lettersOfWallsStandClearOfEachOther() {
+        Outline horseshoe = TestGardens.corners(0, 0, 3657.6, 0, 3657.6, 1676.4, 2895.6, 1676.4, 2895.6, 914.4, 762, 914.4, 762, 1676.4, 0, 1676.4);
+        Bed bed = Beds.filled(Beds.bed("N", horseshoe, 3, Lap.TURNING), Base.USUAL.slatted(false), Liner.USUAL, Fill.USUAL, Finish.NONE);
+        Page page = FloorCards.pages(List.of(work(bed)), List.of(), BenchOptions.usual("Yard", true)).get(0);
+        List<Shape.Circle> signs = ((Shape.Group) group(page.shapes(), "base")).shapes().stream()
+                .filter(Shape.Circle.class::isInstance).map(Shape.Circle.class::cast).toList();
+        assertEquals(8, signs.size());
+        for (Shape.Circle one : signs) {
+            for (Shape.Circle other : signs) {
+                if (one == other) continue;
+                double apart = one.centre().distanceMm(other.centre());
+                assertTrue(apart >= one.radiusMm() + other.radiusMm(), () -> one.centre() + " and " + other.centre());
+            }
+        }
+    }
+
     @Test
     void gardensWithoutFloorAndLinerSaySo() throws Exception {
         String text = text(FloorCards.pages(List.of(), List.of(), BenchOptions.usual("Yard", false)));
