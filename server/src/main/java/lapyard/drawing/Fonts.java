@@ -67,7 +67,7 @@ final class Fonts {
         private Signs(String file) {
             this.file = file;
             this.name = file.replace(".ttf", "");
-            font = ByteBuffer.wrap(bytes(file)).asReadOnlyBuffer();
+            font = ByteBuffer.wrap(bytes(file));
             int head = table("head");
             em = font.getChar(head + 18);
             box = new int[] {font.getShort(head + 36), font.getShort(head + 38), font.getShort(head + 40), font.getShort(head + 42)};

@@ -11,6 +11,8 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.apache.commons.logging.LogFactory;
+import org.apache.commons.logging.impl.NoOpLog;
 import org.apache.fontbox.ttf.HeaderTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.junit.jupiter.api.Test;
@@ -121,6 +123,11 @@ class TextMeasureTest {
                 assertEquals(whole.getGlyph().getGlyph(signs.number('p')).getYMinimum(), (short) signs.descender);
             }
         }
+    }
+
+    @Test
+    void theLibrariesOfPaperBeginNoLogging() {
+        assertTrue(LogFactory.getLog(TrueTypeFont.class) instanceof NoOpLog);
     }
 
     private static int top(TrueTypeFont font, char letter) throws Exception {
