@@ -52,12 +52,17 @@ public final class PlainClasses {
             plain(file);
         }
         for (Path file : classes(ours, true)) {
-            ClassReader made = new ClassReader(Files.readAllBytes(file));
-            made.accept(new ClassVisitor(Opcodes.ASM9) {
-                @Override public void visitNestHost(String host) {
-                    nests.computeIfAbsent(host, any -> new TreeSet<>()).add(made.getClassName());
-                }
-            }, ClassReader.SKIP_CODE);
+            if (Files.notExists(file.resolveSibling(file.getFileName().toString().replaceFirst("\\$\\$.*", ".class")))) {
+                Files.delete(file);
+            } else {
+                ClassReader made = new ClassReader(Files.readAllBytes(file));
+                made.accept(new ClassVisitor(Opcodes.ASM9) {
+                    @Override
+                    public void visitNestHost(String host) {
+                        nests.computeIfAbsent(host, any -> new TreeSet<>()).add(made.getClassName());
+                    }
+                }, ClassReader.SKIP_CODE);
+            }
         }
         for (Map.Entry<String, TreeSet<String>> nest : nests.entrySet()) {
             tellMembers(file(nest.getKey()), nest.getValue());
@@ -79,7 +84,8 @@ public final class PlainClasses {
         ClassReader read = new ClassReader(Files.readAllBytes(host));
         ClassWriter written = new ClassWriter(0);
         read.accept(new ClassVisitor(Opcodes.ASM9, written) {
-            @Override public void visitNestMember(String member) {
+            @Override
+            public void visitNestMember(String member) {
                 members.remove(member);
                 super.visitNestMember(member);
             }
@@ -112,15 +118,18 @@ public final class PlainClasses {
             host = name;
         }
 
-        @Override public void visitNestHost(String to) {
+        @Override
+        public void visitNestHost(String to) {
             host = to;
             super.visitNestHost(to);
         }
 
-        @Override public MethodVisitor visitMethod(int access, String method, String type, String generic, String[] thrown) {
+        @Override
+        public MethodVisitor visitMethod(int access, String method, String type, String generic, String[] thrown) {
             MethodVisitor code = super.visitMethod(access, method, type, generic, thrown);
             return new MethodVisitor(Opcodes.ASM9, code) {
-                @Override public void visitInvokeDynamicInsn(String called, String asked, Handle how, Object... with) {
+                @Override
+                public void visitInvokeDynamicInsn(String called, String asked, Handle how, Object... with) {
                     if (how.getOwner().equals(LAMBDA) && how.getName().equals("metafactory")) {
                         lambda(this, called, asked, with);
                     } else if (how.getOwner().equals(RECORD) && !called.equals("toString")) {

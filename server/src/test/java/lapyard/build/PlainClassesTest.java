@@ -50,7 +50,8 @@ class PlainClassesTest {
             super(new URL[] {folder.toUri().toURL()}, PlainClassesTest.class.getClassLoader());
         }
 
-        @Override protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+        @Override
+        protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
             synchronized (getClassLoadingLock(name)) {
                 Class<?> known = findLoadedClass(name);
                 return known != null ? known : name.startsWith(PlainForms.class.getName()) ? findClass(name) : super.loadClass(name, resolve);
@@ -77,10 +78,12 @@ class PlainClassesTest {
         assertEquals("0 lambdas and 0 methods of records made plain", step(folder));
         files(folder).forEach((name, code) -> assertArrayEquals(made.get(name), code, name));
 
-        // a class compiled anew finds its nest again
+        // a class compiled anew finds its nest again, what was made of a class that is gone goes
         Files.copy(from.resolve("PlainForms.class"), to.resolve("PlainForms.class"), StandardCopyOption.REPLACE_EXISTING);
+        Path left = Files.copy(to.resolve("PlainForms$$0.class"), to.resolve("Gone$$0.class"));
         step(folder);
         assertAnswersAsBefore();
+        assertTrue(Files.notExists(left));
     }
 
     private void assertAnswersAsBefore() throws Exception {

@@ -38,7 +38,8 @@ public class PlainForms implements Supplier<List<Object>> {
             this.section = section;
         }
 
-        @Override public String word() {
+        @Override
+        public String word() {
             return section;
         }
 
@@ -56,7 +57,8 @@ public class PlainForms implements Supplier<List<Object>> {
             super("old " + section);
         }
 
-        @Override protected String end() {
+        @Override
+        protected String end() {
             return "-";
         }
 
@@ -73,7 +75,8 @@ public class PlainForms implements Supplier<List<Object>> {
         return each.length;
     }
 
-    @Override public List<Object> get() {
+    @Override
+    public List<Object> get() {
         List<Object> told = new ArrayList<>();
         lambdas(told, 2_000_000_000_000L, 0.5, "100x200");
         records(told);
