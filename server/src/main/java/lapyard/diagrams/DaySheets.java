@@ -107,7 +107,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
         if (!cautions.isEmpty()) {
             blocks.addAll(flow.lines(List.of("Mind: " + cautions.stream().map(Wording::capital).collect(Collectors.joining(". ")) + "."), SMALL, true, wide));
         }
-        String dates = days.stream().map(DaySheets::date).collect(Collectors.joining(" and "));
+        String dates = date(days.get(0)) + (days.size() == 1 ? "" : (days.size() == 2 ? " and " : " to ") + date(days.get(days.size() - 1)));
         return on -> {
             on.section("Weekend " + weekend, dates, WEEKEND);
             frame.on(on);

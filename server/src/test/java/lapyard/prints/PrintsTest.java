@@ -75,6 +75,15 @@ class PrintsTest {
         assertTrue(front >= 1 && front <= 3, set.size() + " pages, " + alone + " of the kinds");
     }
 
+    /** All five by name are wider than the sheet: it ended in "Friday 5 March…". */
+    @Test
+    void weekendOfFiveDaysTellsItsFirstAndItsLast() throws Exception {
+        JobSheet sheet = Gardens.sheet("{\"name\":\"Five days\",\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}],"
+                + "\"crew\":{\"start\":\"2027-03-01\",\"days\":[\"mon\",\"tue\",\"wed\",\"thu\",\"fri\"],\"hours\":1}}");
+        String first = texts(Prints.pages("weekends", sheet, ASK)).get(0);
+        assertTrue(first.contains("Monday 1 March 2027 to Friday 5 March 2027"), first);
+    }
+
     /** The contents send the reader to the page where each kind begins. */
     @Test
     void theContentsNameThePageOnWhichEachKindBegins() throws Exception {
