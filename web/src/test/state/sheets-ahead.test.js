@@ -8,7 +8,7 @@ function garden(beds = 1) {
 function set({ worker = true, fails = {} } = {}) {
   const asked = [];
   const waits = [];
-  const api = { keepJobSheet: async () => { asked.push('whole'); }, sheets: async () => { asked.push('list'); }, sheet: async (id, name) => { asked.push(name); if (fails[name]) throw fails[name]; }, part: async (id, name) => { asked.push(name); } };
+  const api = { keepJobSheet: async () => { asked.push('whole'); }, sheets: async () => { asked.push('list'); }, keepSheet: async (id, name) => { asked.push(name); if (fails[name]) throw fails[name]; }, part: async (id, name) => { asked.push(name); } };
   return { asked, ahead: new SheetsAhead(api, () => worker, run => waits.push(run)), rest: async () => { for (const run of waits.splice(0)) run(); for (let i = 0; i < 40; i++) await null; } };
 }
 

@@ -44,6 +44,8 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
             Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
     private static final int SMALLEST_SCALE = 5000;
     private static final int MOST_PAGES = 100_000;
+    /** How a page asks (RFC 7240) for sheets that nobody may ever look at. */
+    private static final String AHEAD = "ahead";
 
     @GET
     @Path("job-sheet")
@@ -99,6 +101,7 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
             @QueryParam("setting") String minutesASetting,
             @QueryParam("labels") String labels,
             @QueryParam("revision") String revision,
+            @HeaderParam("Prefer") String prefer,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have,
             @Context UriInfo uri) {
         OptionalLong moment = shelf.store().moment();
@@ -122,8 +125,9 @@ public record SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers
         String how = "inline; filename=\"" + name + "\"";
         GivenDocument document = given(stored);
         Answer output = answers.print(document, sheets, format, number, ask);
-        if (format.equals("pdf")) shelf.printed(stored); // each time: it is not kept for its address
-        else if (!Prints.showPhotos(sheets)) standing.keep(uri.getRequestUri(), moment, stored, answers.printKey(document, sheets, format, number, ask), output, DRAWN.get(format),
+        boolean pdf = format.equals("pdf");
+        if (pdf && !AHEAD.equals(prefer)) shelf.printed(stored); // each time: it is not kept for its address
+        if (!pdf && !Prints.showPhotos(sheets)) standing.keep(uri.getRequestUri(), moment, stored, answers.printKey(document, sheets, format, number, ask), output, DRAWN.get(format),
                 Tags.quoted(output.tag()), Optional.of(how));
         return answer(output, DRAWN.get(format), have).header(HttpHeaders.CONTENT_DISPOSITION, how).build();
     }

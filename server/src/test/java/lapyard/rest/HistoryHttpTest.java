@@ -73,6 +73,8 @@ class HistoryHttpTest {
         for (int revision = 1; revision < 8; revision++)
             saved(served.patch(address, "{\"name\":\"n" + revision + "\"}", "If-Match", "\"" + revision + "\""));
         assertEquals(204, served.put(address + "/revisions/3/stamp", "{\"stamp\":\"for the saw\"}").statusCode());
+        assertEquals(200, served.get(address + "/plan.pdf", "Prefer", "ahead").statusCode());
+        assertFalse(json(served.get(address + "/revisions")).path("revisions").get(0).has("printed"));
         assertEquals(200, served.get(address + "/plan.pdf").statusCode());
         JsonNode history = json(served.get(address + "/revisions"));
         assertEquals("for the saw", history.path("revisions").get(5).path("stamp").asText());

@@ -273,6 +273,9 @@ export const api = {
   /** A drawing or list as bytes, where a link would not carry the token. @returns {Promise<Blob>} */
   async sheet(id, name) { return (await ask('GET', `${garden(id)}/${name}`, { headers: { accept: '*/*' } })).blob(); },
 
+  /** Has the worker keep a sheet, which is not printed yet. */
+  async keepSheet(id, name) { await (await ask('GET', `${garden(id)}/${name}`, { headers: { accept: '*/*', prefer: 'ahead' } })).blob(); },
+
   needsToken: token,
 
   useToken(text) { sessionStorage.setItem(TOKEN, text); },

@@ -22,7 +22,7 @@ export class SheetsAhead {
   #done = null;
 
   /**
-   * @param {{keepJobSheet: Function, sheet: Function, sheets: Function, part: Function}} api
+   * @param {{keepJobSheet: Function, keepSheet: Function, sheets: Function, part: Function}} api
    * @param {() => boolean} worker whether what is fetched is kept
    * @param {(run: () => void, ms: number) => any} [later]
    */
@@ -59,7 +59,7 @@ export class SheetsAhead {
       await this.#api.keepJobSheet(garden.id);
       if ((garden.plan.beds ?? []).length > MOST_BEDS) return;
       await this.#api.sheets();
-      for (const bring of [...PARTS.map(name => () => this.#api.part(garden.id, name)), ...WANTED.map(name => () => this.#api.sheet(garden.id, name))]) {
+      for (const bring of [...PARTS.map(name => () => this.#api.part(garden.id, name)), ...WANTED.map(name => () => this.#api.keepSheet(garden.id, name))]) {
         if (!this.#isAtRest(garden)) return;
         // a sheet for which the garden has too little is no reason to leave out the next
         await bring().catch(problem => { if (!problem.status) throw problem; });
