@@ -181,7 +181,7 @@ class WeekendsIT {
                  "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":2438.4,"price":17}]}]}}""");
         Browser browser = page.browser();
         PlacesIT.opens(browser, "tally");
-        assertTrue(browser.text("[data-key=\"short 100x200\"]").matches("Buy \\d+ boards of 8' .*"), browser.text("[data-key=\"short 100x200\"]"));
+        assertTrue(browser.text("[data-key=\"short 100x200\"]").matches("Buy \\d+ boards of 8' .* for £\\d+\\.00: .*"), browser.text("[data-key=\"short 100x200\"]"));
         browser.click("[data-key=\"tally bought\"]");
         String part = browser.text("[data-key=\"bought timber 100x200 board of 2438.4\"]");
         assertTrue(part.endsWith("board of 8' 1 of them bought"), part);

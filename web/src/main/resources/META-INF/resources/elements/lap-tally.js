@@ -1,5 +1,6 @@
 import { shown } from '../geometry/length.js';
 import { sectionName } from '../state/build.js';
+import { money } from '../state/changes.js';
 import { lengthCheck } from '../state/checks.js';
 import { bought, boughtRows, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPiece, spoiledOn, stageOf, tickTask, uncutOf } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
@@ -59,7 +60,7 @@ export class LapTally extends GardenElement {
     const rest = (this.garden.reckoning.sheet.tally?.sections ?? []).filter(part => Object.keys(part.buy).length);
     return rest.map(part => h('p.short', { 'data-key': `short ${part.section}` },
       h('strong', {}, `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} board${count > 1 ? 's' : ''} of ${this.#stock({ stock, length: Number(stock) })}`).join(', ')}`),
-      ` of ${sectionName(part.section, unitsOf(this.garden.plan))}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. They are on the slip.`));
+      ` of ${sectionName(part.section, unitsOf(this.garden.plan))}${part.extra ? ` for ${money(part.extra, this.garden.reckoning.sheet.slip?.currency)}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. They are on the slip.`));
   }
 
   #today(weekends) {
