@@ -34,17 +34,14 @@ public final class PlainClasses {
 
     private final Path folder;
     private final Map<String, TreeSet<String>> nests = new TreeMap<>();
-    private int lambdas;
-    private int methods;
+    private boolean changed;
 
     private PlainClasses(Path folder) {
         this.folder = folder;
     }
 
     public static void main(String[] args) throws IOException {
-        PlainClasses plain = new PlainClasses(Path.of(args[0]));
-        plain.all(Path.of(args[0], "lapyard"));
-        System.out.println(plain.lambdas + " lambdas and " + plain.methods + " methods of records made plain");
+        new PlainClasses(Path.of(args[0])).all(Path.of(args[0], "lapyard"));
     }
 
     private void all(Path ours) throws IOException {
@@ -97,11 +94,11 @@ public final class PlainClasses {
     }
 
     private void plain(Path file) throws IOException {
-        int before = lambdas + methods;
+        changed = false;
         ClassReader read = new ClassReader(Files.readAllBytes(file));
         ClassWriter written = new ClassWriter(ClassWriter.COMPUTE_MAXS);
         read.accept(new Places(read.getClassName(), written), 0);
-        if (lambdas + methods > before) {
+        if (changed) {
             Files.write(file, written.toByteArray());
         }
     }
@@ -133,7 +130,7 @@ public final class PlainClasses {
                     if (how.getOwner().equals(LAMBDA) && how.getName().equals("metafactory")) {
                         lambda(this, called, asked, with);
                     } else if (how.getOwner().equals(RECORD) && !called.equals("toString")) {
-                        methods++;
+                        changed = true;
                         GeneratorAdapter into = new GeneratorAdapter(code, access, method, type);
                         if (called.equals("equals")) {
                             equalParts(into, Type.getObjectType(name), with);
@@ -148,7 +145,7 @@ public final class PlainClasses {
         }
 
         private void lambda(MethodVisitor code, String called, String asked, Object... with) {
-            lambdas++;
+            changed = true;
             Type made = Type.getObjectType(name + "$$" + this.made++);
             write(made, lambdaClass(made, host, new Method(called, asked), (Type) with[0], (Handle) with[1], (Type) with[2]));
             if (Type.getArgumentTypes(asked).length == 0) {

@@ -12,12 +12,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassVisitor;
+import org.objectweb.asm.Handle;
+import org.objectweb.asm.MethodVisitor;
+import org.objectweb.asm.Opcodes;
 
 /** The step of the build that makes lambdas and records plain: what Java itself makes of each form is what it is held against. */
 class PlainClassesTest {
@@ -36,12 +43,28 @@ class PlainClassesTest {
         return files;
     }
 
-    private static String step(Path folder) throws Exception {
+    private static void step(Path folder) throws Exception {
         Process java = new ProcessBuilder(System.getProperty("java.home") + "/bin/java", "-cp", System.getProperty("java.class.path"), STEP, folder.toString())
                 .redirectErrorStream(true).start();
         String told = new String(java.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
         assertEquals(0, java.waitFor(), told);
-        return told;
+    }
+
+    /** What Java links at the first run of a class. */
+    private static Set<String> linked(byte[] code) {
+        Set<String> names = new HashSet<>();
+        new ClassReader(code).accept(new ClassVisitor(Opcodes.ASM9) {
+            @Override
+            public MethodVisitor visitMethod(int access, String method, String type, String generic, String[] thrown) {
+                return new MethodVisitor(Opcodes.ASM9) {
+                    @Override
+                    public void visitInvokeDynamicInsn(String name, String asked, Handle how, Object... with) {
+                        names.add(name);
+                    }
+                };
+            }
+        }, 0);
+        return names;
     }
 
     /** A folder's own classes, loaded beside those of the same names. */
@@ -69,13 +92,12 @@ class PlainClassesTest {
             }
         }
 
-        String told = step(folder);
+        step(folder);
 
-        assertTrue(told.matches("\\d\\d lambdas and 4 methods of records made plain"), told);
         Map<String, byte[]> made = files(folder);
-        made.forEach((name, code) -> assertEquals(-1, new String(code, StandardCharsets.ISO_8859_1).indexOf("LambdaMetafactory"), name));
+        made.forEach((name, code) -> assertTrue(Set.of("toString").containsAll(linked(code)), name));
         assertAnswersAsBefore();
-        assertEquals("0 lambdas and 0 methods of records made plain", step(folder));
+        step(folder);
         files(folder).forEach((name, code) -> assertArrayEquals(made.get(name), code, name));
 
         // a class compiled anew finds its nest again, what was made of a class that is gone goes
