@@ -1,6 +1,6 @@
 import { millimetres, readLengths, shown } from './length.js';
 
-/** Places in the yard as text: `0, 0; 12000, 0; 12 m x 9 m`. Along the house first, then away from it. */
+/** Places in the yard as text: `0, 0; 12000, 0; 12 m, 9 m; 12 m x 9 m`. Along the house first, then away from it. */
 
 const PLAIN = /^(-?\d+(?:\.\d+)?)(?:\s*,\s*|\s+)(-?\d+(?:\.\d+)?)$/;
 
@@ -33,7 +33,7 @@ export function readPlaces(text, least, most = 200, units = 'metric') {
 function readPlace(part, units) {
   const plain = PLAIN.exec(part);
   const isPlain = plain && (units === 'metric' || part.includes('-'));
-  const read = isPlain ? { mm: [Number(plain[1]), Number(plain[2])] } : readLengths(plain ? `${plain[1]} x ${plain[2]}` : part, units);
+  const read = isPlain ? { mm: [Number(plain[1]), Number(plain[2])] } : readLengths(plain ? `${plain[1]} x ${plain[2]}` : part.replace(/,\s+/, ' x '), units);
   if (read.error) return read;
   if (read.mm.length !== 2) return { error: `a place is two lengths, as in ${writtenPlaces([SUCH[units]], units)}.` };
   if (read.mm.some(mm => Math.abs(mm) > FAR)) return { error: 'further off than 1000 m.' };
