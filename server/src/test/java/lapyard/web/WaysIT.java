@@ -74,6 +74,9 @@ class WaysIT {
         Browser browser = page.browser();
         page.open(Page.TWO_BEDS);
         PlacesIT.opens(browser, "snags");
+        browser.js("document.querySelector('lap-yard').garden.choice.takeBed('A')");
+        browser.until("notes alone are no word", "return document.querySelector('lap-snags').textContent.startsWith('Nothing is in the way.')");
+        browser.js("document.querySelector('lap-yard').garden.choice.takeBeds([])");
         unfold(browser);
         assertTrue(browser.text("page-head .heaviest").matches("\\d+ notes"), browser.text("page-head .heaviest"));
         assertEquals("for information", browser.text("lap-snags li.note .weight"));

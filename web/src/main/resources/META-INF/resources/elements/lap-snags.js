@@ -38,7 +38,7 @@ export class LapSnags extends GardenElement {
     const few = listed(snags, this.#withBed ? 0 : FEW_NOTES);
     const shownSnags = this.#all ? snags : few;
     this.rebuild(
-      snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
+      shownSnags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
       snags.length && this.garden.reckoning.sheet?.caution ? h('p.hint', {}, this.garden.reckoning.sheet.caution) : null,
       h('ul', {}, shownSnags.map(snag => this.#snag(snag, snags.indexOf(snag)))),
       snags.length > few.length ? h('button.quiet', {
