@@ -45,6 +45,8 @@ test('what is sawn out of boards on hand is found at its place on the board', ()
   equal(found.get('K1'), [[{ mark: 'S-2F', from: 160, to: 1060 }, { mark: 'S-1F', from: 1270, to: 1970 }]]);
   equal(found.get('K2').length, 2);
   equal([found.has('4800'), chalked(null).size], [false, 0]);
+  const numbered = chalked({ cutting: [{ boards: [{ stock: '2A', cuts: [] }, { stock: '7 0-900', cuts: [] }, { stock: '3600.5', cuts: [] }] }] });
+  equal([...numbered.keys()], ['2A', '7']);
 });
 
 test('what a board is worth kept is written beside it and taken away again', () => {

@@ -34,6 +34,7 @@ test('how good it is stands beside what it would be bed by bed', () => {
 test('a mark names its bed', () => {
   equal(bedOfMark('X-1A+Y-2B'), 'X');
   equal(['M-2C', 'B-1Aa', 'U-R1 bearer 1', 'Long-bed-3D'].map(bedOfMark), ['M', 'B', 'U', 'Long-bed']);
+  equal(['B-2-1A', 'B-2-1A+B-1A', '7-1-R2 bearer 12b', 'B-2 beam 1', 'R-R1-12AB'].map(bedOfMark), ['B-2', 'B-2', '7-1', 'B-2', 'R-R1']);
 });
 
 test('a nest is found by its mark and knows its pieces', () => {

@@ -74,6 +74,9 @@ export function goodRuns(plan, { length, bad }) {
   return runs;
 }
 
+/** The id of a stock length, which is its length, mm. */
+const STOCK = /^[1-9]\d{2,4}(\.\d)?$/;
+
 /**
  * The pieces that the saw takes out of the boards on hand: `K1 1260-2750` in the cutting is a run of board K1.
  *
@@ -85,7 +88,7 @@ export function chalked(sheet) {
   for (const part of [...(sheet?.cutting ?? []), ...(sheet?.strips ?? [])]) {
     for (const { stock, cuts } of part.boards ?? []) {
       const named = /^(\S+?)(?: (\d+(?:\.\d+)?)-\d+(?:\.\d+)?)?$/.exec(String(stock));
-      if (!named || /^\d/.test(named[1])) continue;
+      if (!named || STOCK.test(stock)) continue;
       const start = Number(named[2] ?? 0);
       const lists = found.get(named[1]) ?? [];
       lists.push({ start: named[2] === undefined ? null : start, cuts: cuts.map(({ mark, from, to }) => ({ mark, from: from + start, to: to + start })) });

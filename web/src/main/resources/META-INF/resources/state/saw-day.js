@@ -91,5 +91,5 @@ export const marksIn = mark => mark.split('+');
 /** The nest that is cut off under this mark. @returns {object | undefined} */
 export const nestOf = (part, mark) => part.nests?.find(nest => nest.mark === mark);
 
-/** The bed of a mark: `M-2C` is of bed M. */
-export const bedOfMark = mark => mark.replace(/-(?:R\d+ |\d).*$/, '');
+/** The bed of a mark: `M-2C`, `M-R1 bearer 2` and `M beam 1` are of bed M, of a nest that of its first piece. */
+export const bedOfMark = mark => marksIn(mark)[0].replace(/(?:-\d+[A-Z]+[a-z]*|-R\d+ [^-]*| beam \d+[a-z]*)$/, '');
