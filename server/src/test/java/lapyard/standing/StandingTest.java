@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import lapyard.plan.Fill;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.Finish;
+import lapyard.plan.Liner;
 import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +77,27 @@ class StandingTest {
         assertTrue(Told.text(verdict(m, "walls").finding()).startsWith("Wall A uses 31 % of its strength over a span of 2800 mm"));
     }
 
+    /**
+     * One course of 200, open, 100 free below its rim: 100 of soil and mulch lie against it, 50 deep on average: 0.34975 x 15.696 x 0.05 =
+     * 0.2745 kN/m2 and 0.336 of someone's weight, over half of the course, design (1.35 x 0.2745 + 1.5 x 0.336) / 2 = 0.437. Over 2200:
+     * 0.75 x 0.000437 x 22 x 22 / 5.385 = 2.95 %.
+     */
+    @Test
+    void shallowSoilPushesOnlyWhereItLies() {
+        Bed low = Beds.filled(Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), Base.USUAL.slatted(false), Liner.USUAL,
+                new Fill(100, 50, 0.15, Fill.USUAL.layers()), Finish.USUAL);
+        assertEquals(2.95, value(standing(low, on()).quantities(), "wall.use"), 0.01);
+        Bed bare = Beds.filled(low, Base.USUAL.slatted(false), Liner.USUAL, new Fill(300, 0, 0.15, Fill.USUAL.layers()), Finish.USUAL);
+        assertEquals(0, input(standing(bare, on()), "mass.wet", "soil and mulch"), "a gap deeper than the wall holds no soil, and none is taken off");
+    }
+
+    /** Soil that settles by 30 % from 1200 loose would be 1714 dry, over 1600 soaked: dry it weighs no more than that. */
+    @Test
+    void drySoilIsNoHeavierThanSoaked() {
+        Bed settling = Beds.filled(Beds.m(Lap.TURNING), Base.USUAL, Liner.USUAL, new Fill(50, 50, 0.3, Fill.USUAL.layers()), Finish.USUAL);
+        assertEquals(1600, input(standing(settling, on()), "mass.dry", "weight as settled"), 1);
+    }
+
     /** Clear 3800 for 2800: 31.07 x (38 / 28)^2 = 57.2 %, bow 8.56 x (38 / 28)^4 = 29.0, over 3800 / 200 = 19. */
     @Test
     void aLongWallHoldsButBows() {
@@ -129,6 +153,9 @@ class StandingTest {
     void wallsThatNoWallFacesGetPosts() {
         Verdict walls = verdict(standing(Beds.bed("X", ring(5, 4400), 3, Lap.TURNING), on(SurfaceKind.SLAB)), "walls");
         assertEquals("Hold wall A by posts in the ground inside, at most 3290 mm apart", Told.ways(walls.finding()).get(0));
+        Verdict corners = verdict(standing(Beds.bed("X", ring(5, 4400), 3, Lap.TURNING), on(SurfaceKind.SLAB)), "corners");
+        assertEquals(Outcome.BOWS, corners.outcome());
+        assertTrue(Told.ways(corners.finding()).stream().noneMatch(way -> way.contains("cross ties")), Told.ways(corners.finding()).toString());
         Verdict joints = verdict(standing(Beds.bed("X", ring(5, 6000), 3, Lap.TURNING), on(SurfaceKind.SLAB)), "joints");
         assertTrue(Told.ways(joints.finding()).stream().noneMatch(way -> way.contains("cross ties")), Told.ways(joints.finding()).toString());
     }
@@ -292,6 +319,7 @@ class StandingTest {
         assertEquals(Outcome.WEAK, walls.outcome());
         assertTrue(Told.text(walls.finding()).contains(" 141 % of its strength"), Told.text(walls.finding()));
         assertTrue(Told.ways(walls.finding()).size() >= 2, Told.ways(walls.finding()).toString());
+        assertTrue(weak.verdicts().stream().noneMatch(one -> one.about().equals("walls blocked")), "what may break drained is not told of drains");
     }
 
     /** 505 of soil and mulch on slats 95 x 22 over 400: 15.696 x 0.505 = 7.926 kN/m2. */
@@ -323,6 +351,9 @@ class StandingTest {
                 Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, new Footing(Set.of(SurfaceKind.GRASS), 50, StrengthClass.LOWEST, false, ""));
         assertEquals(55.5, value(narrow.quantities(), "bearers.load"), 0.1);
         assertEquals(Outcome.BOWS, verdict(narrow, "ground").outcome());
+        Standing half = Standing.of(Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL,
+                new Footing(Set.of(SurfaceKind.GRASS, SurfaceKind.GRAVEL, SurfaceKind.SLAB), 50, StrengthClass.LOWEST, false, ""));
+        assertEquals(Outcome.BOWS, verdict(half, "ground").outcome(), "the softest of its grounds counts");
         String gravel = Told.text(verdict(standing(Beds.m(Lap.TURNING), on(SurfaceKind.GRAVEL)), "ground").finding());
         assertTrue(gravel.contains("gravel") && !gravel.contains("turf"), gravel);
         String both = Told.text(verdict(standing(Beds.m(Lap.TURNING), on(SurfaceKind.GRAVEL, SurfaceKind.GRASS)), "ground").finding());
