@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -112,7 +113,7 @@ record Proposing(
             String id;
             do {
                 number++;
-                id = digits == 0 ? Bed.wallLetter(number - 1) : ("%0" + digits + "d").formatted(number);
+                id = digits == 0 ? Bed.wallLetter(number - 1) : String.format(Locale.ROOT, "%0" + digits + "d", number);
             } while (!taken.add(id));
             beds.add(wishes.get(spot.kind().wish()).making().placedAs(id, "", Boxes.placement(frame, spot), 1));
         }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -61,6 +62,25 @@ class LayOutTest {
         assertEquals(best, laid.mostBeds());
         assertTrue(laid.proposals().size() >= 3, laid.proposals().size() + " proposals");
         laid.proposals().forEach(one -> stands(one, pathMm));
+    }
+
+    /** Where a machine writes digits of its own, codes of beds are in ours: over 26 they are numbers. */
+    @Test
+    void codesOfManyBedsAreNumbersThatEverybodyReads() {
+        Locale before = Locale.getDefault();
+        Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+        try {
+            Garden garden = Gardens.garden("""
+                    {"ground":{"outline":[[0,0],[14000,0],[14000,7000],[0,7000]],"access":{"path":600,"reach":1200,"turning":0,"stand":300}},
+                     "beds":[{"width":1200,"depth":1000,"courses":1}]}""");
+            Wish many = new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT);
+            List<Bed> beds = LayOut.of(garden, new LayoutWishes(List.of(many), Set.of(), 600, 0, RANKING), 0, lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000))
+                    .proposals().get(0).garden().beds();
+            assertTrue(beds.size() > 26, beds.size() + " beds");
+            assertTrue(beds.stream().allMatch(bed -> bed.id().matches("[0-9]{2}")), () -> beds.stream().map(Bed::id).toList().toString());
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     /** Sides at 110 and at 75 degrees to the wall, the one at 75 a little shorter: a proposal follows it too. */
