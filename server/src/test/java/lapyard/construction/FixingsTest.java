@@ -286,6 +286,8 @@ class FixingsTest {
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertEquals("bed K, wall B", snag.where());
         assertEquals(new Finding.Amount(150, "mm"), snag.amount().orElseThrow());
+        // A of 350 runs past in course 1; its 150 are those of course 2
+        assertTrue(Beds.built(Beds.bed("K", Outline.rectangle(350, 2400), 1, Lap.LONG_WALL)).findings().stream().noneMatch(one -> one.kind() == FindingKind.PIECE_SHORT));
     }
 
     /** 4500 - 100 = 4.4 m x 0.02 x 600 = 52.8 kg: 2 x 7 lifts over 25, none over 60. */

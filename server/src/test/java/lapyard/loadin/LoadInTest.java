@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -17,6 +18,7 @@ import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.plan.Finding;
+import lapyard.plan.Garden;
 import lapyard.plan.Told;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
@@ -174,6 +176,28 @@ class LoadInTest {
         }
         assertEquals(new Point(500, 500), places.get(0), "nearest to the drop spot");
         assertTrue(new Outline(List.of(new Point(0, 0), new Point(1, 0), new Point(0, 1))).areaMm2() > 0);
+    }
+
+    /** A path of 1200 across the yard, a cover to be kept 300 clear in the corner where goods are dropped, a gate whose leaf of 1500 swings in. */
+    @Test
+    void bagsStandOffPathsCoversAndTheSweepOfAGate() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[6000,0],[6000,6000],[0,6000]],
+                 "keepClear":[{"kind":"cover","at":[500,500]},{"kind":"other","at":[500,5500],"clearance":0},{"kind":"gate","hinge":[6000,6000],"leaf":1500}]},
+                 "paths":[{"line":[[0,3000],[6000,3000]],"width":1200}],"beds":[]}""");
+        List<Point> places = BagPlaces.of(garden, 1000, Optional.of(new Point(0, 0)), 40).orElseThrow();
+        assertTrue(places.size() > 8, places.toString());
+        for (Point place : places) {
+            assertTrue(Math.abs(place.y() - 3000) >= 600 + 500, place + " is on the path");
+            assertTrue(past(place, 500, 500) >= 300 - 1, place + " is by the cover");
+            assertTrue(past(place, 500, 5500) >= 100 - 1, place + " is by what is kept off by nothing");
+            assertTrue(past(place, 6000, 6000) >= 1500 - 1, place + " is in the gate's way");
+        }
+    }
+
+    /** From a bag of 1000 round this middle to a place. */
+    private static double past(Point middle, double x, double y) {
+        return Math.hypot(Math.max(0, Math.abs(middle.x() - x) - 500), Math.max(0, Math.abs(middle.y() - y) - 500));
     }
 
     @Test
