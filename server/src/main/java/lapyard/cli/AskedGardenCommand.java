@@ -41,9 +41,7 @@ abstract class AskedGardenCommand extends PrintedCommand {
     }
 
     private JsonNode solve(String kind, double seconds, String told) throws UnusableInput {
-        if (!(seconds > 0 && seconds <= 600)) {
-            throw new UnusableInput("--seconds " + seconds + " is outside 0 to 600. Give a time such as 5.");
-        }
+        UnusableInput.requireSeconds(seconds, 600, 5);
         String text = Input.text(file);
         try {
             Progress heard = (best, bound) -> System.err.println(best + " " + told + " " + bound + " (Ctrl-C: enough)");

@@ -102,7 +102,7 @@ public final class Lapyard {
         String taken = of.type().isEnum()
                 ? Stream.of(of.type().getEnumConstants()).map(one -> one.toString().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "))
                 : of.typeInfo().isCollection() || of.typeInfo().isMap() ? "values as in " + of.paramLabel() : "a number";
-        return (of.isOption() ? ((OptionSpec) of).longestName() : "The " + of.paramLabel().replace("|", ", ")) + " cannot be \"" + e.getValue() + "\": give " + taken + ".";
+        return (of.isOption() ? ((OptionSpec) of).longestName() : "what " + name + " takes") + " cannot be \"" + e.getValue() + "\": give " + taken + ".";
     }
 
     /** As it is written on the command line: {@code --out DIR}, {@code GARDEN.json}. */

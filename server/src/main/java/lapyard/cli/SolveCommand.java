@@ -43,9 +43,7 @@ final class SolveCommand extends PrintedCommand {
 
     @Override
     public Integer call() throws UnusableInput {
-        if (!(seconds > 0 && seconds <= 3600)) {
-            throw new UnusableInput("--seconds " + seconds + " is outside 0 to 3600. Give a time such as 10.");
-        }
+        UnusableInput.requireSeconds(seconds, 3600, 10);
         try (BufferedReader lines = open();
                 PrintWriter writer = out == null || out.equals("-")
                         ? null

@@ -31,6 +31,13 @@ final class UnusableInput extends Exception {
         this(where + ": " + (finding.where().equals("document") ? "" : words.place(finding.place()) + ": ") + words.paragraph(finding));
     }
 
+    /** @param given of {@code --seconds} */
+    static void requireSeconds(double given, int most, int usual) throws UnusableInput {
+        if (!(given > 0 && given <= most)) {
+            throw new UnusableInput("--seconds is " + given + "; above 0 and at most " + most + " is possible. Give a time such as " + usual + ".");
+        }
+    }
+
     /** What a disk or network says, in our words. */
     static String why(Exception failed) {
         if (failed instanceof AccessDeniedException) return "permission is missing";

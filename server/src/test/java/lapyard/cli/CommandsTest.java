@@ -306,10 +306,10 @@ class CommandsTest {
             take-off ../samples/three-entries.json --out target/never --only shade | latitude
             snags                                 | GARDEN.json
             solve cutting absent.jsonl            | absent.jsonl is not there
-            solve planting x                      | cannot be "planting": give cutting, rolls, staging. See lapyard solve --help.
+            solve planting x                      | what lapyard solve takes cannot be "planting": give cutting, rolls, staging. See lapyard solve --help.
             solve cutting x --seconds ten         | --seconds cannot be "ten": give a number. See lapyard solve --help.
             solve cutting pom.xml                 | pom.xml, line 1
-            solve cutting pom.xml --seconds 0     | --seconds 0
+            solve cutting pom.xml --seconds 0     | --seconds is 0.0; above 0 and at most 3600 is possible. Give a time such as 10.
             dig                                   | lapyard has no command dig
             snag x                                | Did you mean snags?
             snags x y                             | lapyard snags has no room for y. See lapyard snags --help.
