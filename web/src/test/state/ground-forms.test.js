@@ -31,6 +31,8 @@ test('in feet how far rims lie below the string has its unit', () => {
 test('levels begin with the three that a fall needs', () => {
   equal(LISTS.levels.fresh(PLAN, 0).length, 3);
   equal(LISTS.levels.fresh(PLAN, 3).length, 1);
+  const feet = { units: 'imperial', ground: { outline: [[0, 0], [9906, 0], [9906, 7924.8], [0, 7924.8]] } };
+  equal([LISTS.levels.fresh(feet, 1)[0].at, LISTS.levels.fresh(feet, 3)[0].at, LISTS.surfaces.fresh(feet)[0].outline[2]], [[9906, 0], [4953, 3962.4], [9906, 7924.8]]);
 });
 
 test('another kind keeps its place', () => {

@@ -73,12 +73,15 @@ export function readBeds(text, plan) {
 
 const has = key => thing => thing?.[key] !== undefined;
 
-/** Where new things are put: a box well inside what is drawn. */
+/** Documents hold tenths of a millimetre. */
+const tenth = mm => Math.round(mm * 10) / 10;
+
+/** Where new things are put: the edges of what is drawn, as they are, and a round place in the middle. */
 function inside(plan) {
   const { left, right, front, back } = boundsOf(plan);
-  const round = value => Math.round(value / 10) * 10;
-  const [x, y] = [(left + right) / 2, (front + back) / 2];
-  return { left: round(left), right: round(right), front: round(front), back: round(back), x: round(x), y: round(y) };
+  const step = unitsOf(plan) === 'imperial' ? 25.4 : 10;
+  const round = value => tenth(Math.round(value / step) * step);
+  return { left: tenth(left), right: tenth(right), front: tenth(front), back: tenth(back), x: round((left + right) / 2), y: round((front + back) / 2) };
 }
 
 /** The kind of a keep-clear decides what else is asked. */
@@ -114,7 +117,7 @@ export const LISTS = {
     title: 'Surfaces', path: ['ground', 'surfaces'], one: 'surface',
     fresh: plan => {
       const box = inside(plan);
-      return [{ kind: 'grass', outline: yardOf(plan)?.map(corner => corner.map(Math.round)) ?? [[box.left, box.front], [box.right, box.front], [box.right, box.back], [box.left, box.back]] }];
+      return [{ kind: 'grass', outline: yardOf(plan)?.map(corner => corner.map(tenth)) ?? [[box.left, box.front], [box.right, box.front], [box.right, box.back], [box.left, box.back]] }];
     },
     fields: [choice('kind', 'Kind', ['slab', 'concrete', 'gravel', 'grass', 'soil', 'deck'], 'slab'), places('outline', 'Corners', 3, 200)],
   },
