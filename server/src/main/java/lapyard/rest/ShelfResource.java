@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.GivenDocument;
@@ -65,9 +66,13 @@ public record ShelfResource(Shelf shelf, AnswerService answers) {
         ObjectNode asked = Documents.object(body.text());
         ShelfPiece.Kind kind = kind(asked.path("kind").asText());
         ObjectNode content = checked(kind, asked);
+        ShelfItem item = kept(() -> items().add(Ids.next(), kind.code(), name(asked), Documents.text(content)));
+        return answer(Response.status(201).header(HttpHeaders.LOCATION, "/api/shelf/" + item.id()), item);
+    }
+
+    private static <T> T kept(Supplier<T> keeping) {
         try {
-            ShelfItem item = items().add(Ids.next(), kind.code(), name(asked), Documents.text(content));
-            return answer(Response.status(201).header(HttpHeaders.LOCATION, "/api/shelf/" + item.id()), item);
+            return keeping.get();
         } catch (IllegalArgumentException full) {
             throw new ProblemException(409, full.getMessage());
         }
@@ -88,7 +93,7 @@ public record ShelfResource(Shelf shelf, AnswerService answers) {
         long expected = Tags.expected(ifMatch, new Stored(there.id(), there.name(), there.revision(), there.saved(), false, ""));
         ObjectNode asked = Documents.object(body.text());
         ObjectNode content = checked(kind(there.kind()), asked);
-        return answer(Response.ok(), items().save(id, expected, name(asked), Documents.text(content)).orElseThrow(() -> new ProblemException(
+        return answer(Response.ok(), kept(() -> items().save(id, expected, name(asked), Documents.text(content))).orElseThrow(() -> new ProblemException(
                 412, "the piece is at revision " + found(items(), id, null).revision() + "; nothing was overwritten, get it and make your change again")));
     }
 

@@ -1,5 +1,6 @@
 package lapyard.store;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
@@ -49,8 +50,7 @@ public record ShelfItems(GardenStore store, Clock clock) {
      */
     public ShelfItem add(String id, String kind, String name, String content) {
         return store.write(connection -> {
-            long there = new Sql(connection, "select count(*) as items from shelf_item where deleted = 0").first(row -> row.number("items")).orElseThrow();
-            if (there >= MOST) throw new IllegalArgumentException("the shelf holds " + MOST + " pieces: take one off first");
+            room(connection, id);
             ShelfItem item = new ShelfItem(id, kind, shortened(name), 1, clock.instant(), false, content, 0);
             Sql.insert(connection, "shelf_item", "id", id, "kind", kind, "name", item.name(), "revision", 1, "saved", item.saved(), "deleted", false);
             insert(connection, item);
@@ -63,9 +63,11 @@ public record ShelfItems(GardenStore store, Clock clock) {
      *
      * @param expected the revision that the new one was made from
      * @return empty where that is not the newest, or there is no such piece
+     * @throws IllegalArgumentException if it is off and {@link #MOST} are kept already
      */
     public Optional<ShelfItem> save(String id, long expected, String name, String content) {
         return store.write(connection -> {
+            room(connection, id);
             Instant saved = clock.instant();
             int changed = new Sql(connection, "update shelf_item set name = :name, revision = revision + 1, saved = :saved, deleted = 0 where id = :id and revision = :expected")
                     .with("name", shortened(name)).with("saved", saved).with("id", id).with("expected", expected).update();
@@ -75,6 +77,13 @@ public record ShelfItems(GardenStore store, Clock clock) {
             insert(connection, item);
             return Optional.of(item);
         });
+    }
+
+    /** Whether one more has room, or this one is kept. */
+    private static void room(Connection connection, String id) throws SQLException {
+        long others = new Sql(connection, "select count(*) as items from shelf_item where deleted = 0 and not exists (select 1 from shelf_item k where k.id = :id and k.deleted = 0)")
+                .with("id", id).first(row -> row.number("items")).orElseThrow();
+        if (others >= MOST) throw new IllegalArgumentException("the shelf holds " + MOST + " pieces: take one off first");
     }
 
     /** Takes it off; its revisions stay, and so does what gardens have of it. False where none is there. */
@@ -94,7 +103,7 @@ public record ShelfItems(GardenStore store, Clock clock) {
                 .all(row -> new Use(row.text("id"), row.text("name"), GardenState.values()[(int) row.number("state")], row.number("revision"))));
     }
 
-    private static void insert(java.sql.Connection connection, ShelfItem item) throws SQLException {
+    private static void insert(Connection connection, ShelfItem item) throws SQLException {
         Sql.insert(connection, "shelf_revision",
                 "item", item.id(), "number", item.revision(), "name", item.name(), "saved", item.saved(), "content", item.content());
     }

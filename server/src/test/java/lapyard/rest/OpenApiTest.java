@@ -426,7 +426,12 @@ class OpenApiTest {
             for (int i = 0; i < 999; i++) served.store.shelf().add("p" + i, "crew", "Crew", "{}");
             check(new Call(409, "post /api/shelf", "/api/shelf", PIECE), served);
             seen.computeIfAbsent("post /api/shelf", key -> new TreeSet<>()).add("409");
+            served.store.shelf().remove("p0");
+            served.store.shelf().add("q", "crew", "Crew", "{}");
+            check(new Call(409, "put /api/shelf/{piece}", "/api/shelf/p0", PIECE, "If-Match", "*"), served);
+            seen.computeIfAbsent("put /api/shelf/{piece}", key -> new TreeSet<>()).add("409");
             for (int i = 0; i < 999; i++) served.store.shelf().remove("p" + i);
+            served.store.shelf().remove("q");
             for (int i = 0; i < SharesResource.MOST_SHARES; i++)
                 served.store.shares().add("s" + i, "older", "hash " + i, "x", Optional.empty());
             for (int i = 0; i < lapyard.store.Photos.MOST; i++)

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.api.io.TempDir;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 class GardenStoreTest extends StoreContract {
     @TempDir
@@ -40,6 +41,21 @@ class GardenStoreTest extends StoreContract {
             return opened.get(0);
         });
         opened.forEach(GardenStore::close);
+    }
+
+    /** One that was taken off comes back only where there is room for it. */
+    @Test
+    void aShelfHoldsNoMoreThanItMayAlsoWhereOneComesBack() {
+        ShelfItems shelf = new ShelfItems(store, Clock.systemUTC());
+        for (int i = 0; i <= ShelfItems.MOST; i++) {
+            if (i == 1) shelf.remove("p0");
+            shelf.add("p" + i, "crew", "Crew " + i, "{}");
+        }
+        assertThrows(IllegalArgumentException.class, () -> shelf.save("p0", 1, "Crew 0", "{}"));
+        assertEquals(2, shelf.save("p1", 1, "Crew 1", "{}").orElseThrow().revision());
+        shelf.remove("p1");
+        assertEquals(2, shelf.save("p0", 1, "Crew 0", "{}").orElseThrow().revision());
+        assertEquals(ShelfItems.MOST, shelf.list().size());
     }
 
     /** The tables as they were at version 4, with one garden, then opened by this program. */
