@@ -1,4 +1,4 @@
-import { bought, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask, uncutOf, withHappened } from '../../main/resources/META-INF/resources/state/tally.js';
+import { asNewJob, bought, dayToDo, hasHappened, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask, uncutOf, withHappened } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
 const S = '100x200';
@@ -163,4 +163,11 @@ test('what was paid is kept with the first pack of a line, whatever becomes of t
 test('the rest is planned from a day on', () => {
   equal(planFrom(14)({ tally: { asOf: '2027-03-20' } }).tally, { day: 14 });
   equal(planFrom(0)({ tally: { day: 14 } }), {});
+});
+
+test('a copy for another job has nothing of what has happened', () => {
+  const plan = { name: 'Yard', beds: [{ id: 'A' }], state: 'ordered', tally: { done: [{ task: 'A.fill' }] }, handOver: { snags: [{ text: 'rim split' }] } };
+  holds(hasHappened(plan));
+  equal(asNewJob(plan), { name: 'Yard', beds: [{ id: 'A' }] });
+  equal([hasHappened(asNewJob(plan)), hasHappened({ tally: {}, state: 'ordered' })], [false, false]);
 });

@@ -118,14 +118,18 @@ public record RevisionsResource(Shelf shelf) {
                 "lines", lines.stream().map(line -> Json.object("where", line.where(), "text", line.text())).toList()))).build();
     }
 
-    /** A new garden with the text of one revision, of the newest unless it is named. */
+    /** A new garden with the text of one revision, of the newest unless it is named: another job, in which nothing has happened yet, unless it takes along what is done. */
     @POST
     @Path("copy")
-    public Response copy(@PathParam("id") String id, @QueryParam("revision") String revision) {
+    public Response copy(@PathParam("id") String id, @QueryParam("revision") String revision, @QueryParam("done") String done) {
+        boolean all = QueryParameters.flag("done", done);
         Stored from = shelf.revision(revision == null ? shelf.standing(id) : shelf.everKept(id), "revision", revision);
         ObjectNode document = Documents.object(from.document());
         document.put("name", "Copy of " + Documents.name(from.document()));
-        return shelf.create(Documents.text(document), document, With.NOTHING, made -> shelf.store().photos().add(made.id(), shelf.store().photos().of(id)));
+        if (!all) document.remove(List.of("tally", "handOver", "state"));
+        return shelf.create(Documents.text(document), document, With.NOTHING, made -> {
+            if (all) shelf.store().photos().add(made.id(), shelf.store().photos().of(id));
+        });
     }
 
     @GET

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import lapyard.store.Retention;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -106,6 +107,18 @@ class HistoryHttpTest {
         served.delete(address, "If-Match", "*");
         problem(410, served.post(address + "/copy", ""));
         assertEquals(201, served.post(address + "/copy?revision=1", "").statusCode());
+    }
+
+    /** A copy is another job: nothing of it is done, cut, bought or handed over, unless all that goes along. */
+    @Test
+    void aCopyIsANewJobUnlessWhatIsDoneGoesAlong() throws Exception {
+        String done = "\"state\":\"ordered\",\"tally\":{\"done\":[{\"task\":\"A.set-out\"}]},\"handOver\":{\"snags\":[{\"text\":\"rim split\"}]},";
+        String address = served.created(TWO.replaceFirst("\\{", "{" + done));
+        for (String query : List.of("", "?done=true")) {
+            JsonNode copy = json(served.get(served.post(address + "/copy" + query, "").headers().firstValue("Location").orElseThrow()));
+            assertEquals(query.isEmpty() ? 0 : 3, Stream.of("state", "tally", "handOver").filter(copy::has).count(), copy.toString());
+        }
+        problem(400, served.post(address + "/copy?done=perhaps", ""));
     }
 
     @Test

@@ -189,7 +189,7 @@ class PhotosHttpTest {
             assertEquals("image/jpeg", got.headers().firstValue("content-type").orElse(""));
             String file = served.get(garden + "/file").body();
             assertEquals(1, MAPPER.readTree(file).get("photos").size());
-            for (var made : java.util.List.of(served.post("/api/gardens/file", file), served.post(garden + "/copy", ""))) {
+            for (var made : java.util.List.of(served.post("/api/gardens/file", file), served.post(garden + "/copy?done=true", ""))) {
                 String other = MAPPER.readTree(made.body()).get("id").asText();
                 assertEquals(200, served.get("/api/gardens/" + other + "/photos/" + photo).statusCode(), made.body());
             }

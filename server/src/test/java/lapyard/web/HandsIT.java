@@ -10,6 +10,8 @@ import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -273,6 +275,20 @@ class HandsIT {
         browser.click("[data-key=\"bring back " + id + "\"]");
         browser.until("it does not come back", "return document.getElementById('page').dataset.garden === arguments[0]", id);
         assertEquals(others + 1, page.server().get("api/gardens?state=quoted").path("total").asInt());
+    }
+
+    /** A garden of which something is done asks what its copy is: another job, or all of it to be safe. */
+    @ParameterizedTest
+    @CsvSource({"copy new, false", "copy done, true"})
+    void aCopyOfWhatIsHalfBuiltIsAsked(String way, boolean done, Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS.replace("\"format\":1,", "\"format\":1,\"tally\":{\"done\":[{\"task\":\"A.set-out\"}]},"));
+        Browser browser = page.browser();
+        browser.click("[data-key=gardens]");
+        browser.click("[data-key=copy]");
+        browser.click("[data-key=\"" + way + "\"]");
+        browser.until("the copy does not open", "return document.getElementById('page').dataset.garden !== arguments[0]", id);
+        String copy = (String) browser.js("return document.getElementById('page').dataset.garden");
+        assertEquals(List.of("School yard, copy", done), List.of(page.stored(copy).path("name").asText(), page.stored(copy).has("tally")));
     }
 
     /** A4 portrait, as the browser itself prints: the yard's beds, the order with its total, the prices' caution. */

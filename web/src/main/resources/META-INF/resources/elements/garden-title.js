@@ -8,6 +8,7 @@ import { nameGarden, showIn } from '../state/commands.js';
 import { beginWith, newGarden } from '../state/new-garden.js';
 import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
+import { asNewJob, hasHappened } from '../state/tally.js';
 import { withoutServer } from '../state/words.js';
 import { form, GardenElement, h, options, verb } from './make.js';
 
@@ -58,7 +59,7 @@ export class GardenTitle extends GardenElement {
   #verbs() {
     return h('div.verbs', {},
       verb('New', 'start', () => this.#ask('start')),
-      verb('Copy', 'copy', () => this.#copy()),
+      verb('Copy', 'copy', () => (hasHappened(this.garden.plan) ? this.#ask('copy') : this.#copy(asNewJob(this.garden.plan))), { 'aria-expanded': String(this.#asking === 'copy') }),
       verb('Rename', 'rename', () => this.#ask('rename'), { 'aria-expanded': String(this.#asking === 'rename') }),
       verb('Try out', 'try out', () => { this.#fold(true); this.ask('try out'); }),
       verb('Archive', 'archive garden', () => this.dispatchEvent(new CustomEvent('archive-garden', { bubbles: true })), { title: 'Off the list; nothing else changes' }),
@@ -126,9 +127,9 @@ export class GardenTitle extends GardenElement {
   #ask(what) {
     const within = this.#form?.contains(document.activeElement) ? this.#asking : null;
     this.#asking = this.#asking === what ? null : what;
-    this.#form = this.#asking ? this.#made() : null;
+    this.#form = !this.#asking ? null : this.#asking === 'copy' ? this.#copying() : this.#made();
     this.render();
-    this.querySelector(this.#asking ? 'form input' : `[data-key="${within}"]`)?.focus();
+    this.querySelector(this.#asking ? 'form input, form button' : `[data-key="${within}"]`)?.focus();
   }
 
   /** Made once for what is asked, so that what is typed stays. */
@@ -168,7 +169,16 @@ export class GardenTitle extends GardenElement {
     this.#send(plan);
   }
 
-  #copy() { this.#send({ ...this.garden.plan, name: `${this.garden.plan.name || 'Garden'}, copy` }); }
+  /** What has been done of a garden belongs to its job, or goes along to be safe. */
+  #copying() {
+    const way = (key, text, kind, made) => h(`button${kind}`, { type: 'button', 'data-key': key, onclick: () => { this.#fold(true); this.#copy(made(this.garden.plan)); } }, text);
+    return form('form', { 'aria-label': 'Copy the garden' }, () => undefined,
+      h('p', {}, 'Something of this garden is done, cut, bought or handed over.'),
+      h('div.verbs', {}, way('copy new', 'Copy as a new job', '.main', asNewJob), way('copy done', 'Copy with what is done', '', plan => plan),
+        h('button', { type: 'button', 'data-key': 'ask no', onclick: () => this.#ask(this.#asking) }, 'Cancel')));
+  }
+
+  #copy(plan) { this.#send({ ...plan, name: `${plan.name || 'Garden'}, copy` }); }
 
   #send(plan) { this.dispatchEvent(new CustomEvent('start-garden', { detail: plan, bubbles: true })); }
 }

@@ -92,7 +92,7 @@ export class LapRevisions extends GardenElement {
         stands || kind === 'deleted' ? null : h('button.quiet', {
           type: 'button', 'data-key': `restore ${number}`, 'aria-label': `Bring back revision ${number}`, 'aria-disabled': kept ? null : 'true', onclick: () => kept && this.#restore(number),
         }, 'Bring back'),
-        kind === 'deleted' ? null : h('button.quiet', { type: 'button', 'data-key': `copy ${number}`, 'aria-label': `New garden from revision ${number}`, onclick: () => this.#copy(number) }, 'New garden from it')));
+        kind === 'deleted' ? null : h('button.quiet', { type: 'button', 'data-key': `copy ${number}`, 'aria-label': `New job from revision ${number}`, onclick: () => this.#copy(number) }, 'New job from it')));
   }
 
   #ask(number) {

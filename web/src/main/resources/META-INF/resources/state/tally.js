@@ -37,13 +37,20 @@ export const planFrom = day => plan => withTally(plan, ({ asOf, ...tally }) => (
   ...tally, day, done: tally.done?.map(one => (one.on || one.day !== undefined ? one : { ...one, ...(asOf ? { on: asOf } : { day: tally.day ?? 0 }) })),
 }));
 
+const told = part => Object.keys(part ?? {}).length > 0;
+
+/** Whether something of it is done, cut, bought or was found when it was handed over. */
+export const hasHappened = ({ tally, handOver }) => told(tally) || told(handOver);
+
+/** The same garden for another job: nothing has happened yet. */
+export const asNewJob = ({ tally, handOver, state, ...plan }) => plan;
+
 /**
  * A plan of before, with what has happened since: what is done, cut and bought, and what was found when it was handed over.
  *
  * @returns {(plan: object) => object} the same plan where nothing has happened that it does not tell of
  */
 export const withHappened = ({ tally, handOver, crew }) => then => {
-  const told = part => Object.keys(part ?? {}).length > 0;
   const plan = isDoneBefore({ tally, crew }, then.crew?.start) ? { ...then, crew: { ...then.crew, start: crew.start } } : then;
   const since = { ...(told(tally) ? { tally: startOn(plan.crew?.start)({ crew, tally }).tally } : {}), ...(told(handOver) ? { handOver } : {}) };
   return Object.entries(since).every(([field, value]) => JSON.stringify(plan[field]) === JSON.stringify(value)) ? plan : { ...plan, ...since };
