@@ -50,9 +50,9 @@ test('sums in a sentence of the server are written as all money of the page', ()
 });
 
 test('free delivery is told by the goods, as on the slip of paper', () => {
-  const told = more => aboutOrder({ goods: '60.00', freeOver: null, shortOfFree: null, tax: '0.00', ...more }, 'GBP');
+  const told = more => aboutOrder({ goods: '60.00', freeOver: null, shortOfFree: null, overLimit: false, tax: '0.00', ...more }, 'GBP');
   equal(told({}), '');
-  equal(told({ freeOver: '50.00' }), 'Brought free: goods are over £50.00.');
+  equal(told({ freeOver: '50.00', overLimit: true }), 'Brought free: goods are over £50.00.');
   equal(told({ freeOver: '75.00', shortOfFree: '15.01' }), '£15.01 more in goods would come free.');
   equal(told({ goods: '0.00', freeOver: '50.00' }), ''); // without prices nothing is known, though nothing is charged
   equal(told({ goods: '50.00', freeOver: '50.00' }), '');

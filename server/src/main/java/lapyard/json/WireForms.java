@@ -137,9 +137,9 @@ final class WireForms<T> {
         of(Slip.Order.class).also("name", order -> order.supplier().name()).also("leadDays", order -> order.supplier().leadDays())
                 .also("validUntil", order -> order.supplier().validUntil()).called("charge", "delivery").also("total")
                 .also("taxRate", order -> order.supplier().taxPercent()).also("freeOver", order -> order.supplier().freeOver())
-                .also("shortOfFree").also("of", order -> order.supplier().id())
+                .also("shortOfFree").also("overLimit").also("of", order -> order.supplier().id())
                 .without("supplier").called("of", "supplier")
-                .first("of", "name", "leadDays", "validUntil", "goods", "charge", "total", "tax", "taxRate", "atLeast", "freeOver", "shortOfFree");
+                .first("of", "name", "leadDays", "validUntil", "goods", "charge", "total", "tax", "taxRate", "atLeast", "freeOver", "shortOfFree", "overLimit");
         of(Slip.Part.class).also("item", part -> part.line().item()).also("label", part -> part.line().label()).without("line", "packs")
                 .also("packs", Slip.Part::costed).first("item", "label", "packs");
         of(Slip.Costed.class).unwrapped("pack");

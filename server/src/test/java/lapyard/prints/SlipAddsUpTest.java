@@ -12,6 +12,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
+import lapyard.json.JobSheetJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import org.apache.commons.csv.CSVFormat;
@@ -52,6 +53,12 @@ class SlipAddsUpTest {
         for (Slip.Order order : SHEET.slip().orders()) {
             assertEquals(0, order.total().compareTo(rows(SlipCsv.write(order, "GBP", false), "item")), order.supplier().id());
         }
+    }
+
+    /** The page tells free delivery by what the answer says: the mill's and the yard's goods are over their limits. */
+    @Test
+    void theAnswerSaysWhoseGoodsAreOverTheLimit() {
+        assertEquals(List.of("true", "true", "false"), JobSheetJson.part("slip", SHEET).path("orders").findValuesAsText("overLimit"));
     }
 
     private static BigDecimal rows(String csv, String first) throws IOException {

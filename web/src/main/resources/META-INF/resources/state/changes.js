@@ -110,7 +110,7 @@ export function aboutOrder(order, currency) {
   const parts = [];
   if (order.leadDays) parts.push(`Order ${order.leadDays} ${order.leadDays === 1 ? 'day' : 'days'} ahead.`);
   if (order.shortOfFree) parts.push(`${money(order.shortOfFree, currency)} more in goods would come free.`);
-  if (Number(order.goods) > Number(order.freeOver ?? Infinity)) parts.push(`Brought free: goods are over ${money(order.freeOver, currency)}.`);
+  if (order.overLimit) parts.push(`Brought free: goods are over ${money(order.freeOver, currency)}.`);
   if (Number(order.tax)) parts.push(`${money(order.tax, currency)} of it is tax at ${Number(order.taxRate)} %.`);
   if (order.validUntil) parts.push(`Prices hold until ${order.validUntil}.`);
   return parts.join(' ');
