@@ -206,11 +206,11 @@ final class TurnQueue {
         String work = Stream.of(WorkKind.values())
                 .map(kind -> Map.entry(kind, running(turn -> turn.kind == kind)))
                 .filter(each -> each.getValue() > 0)
-                .map(each -> each.getValue() + " " + each.getKey().words)
+                .map(each -> each.getKey().counted(each.getValue()))
                 .collect(Collectors.joining(", "));
         long others = waitingWatched();
         int retry = (int) Math.min(MOST_RETRY_SECONDS, LEAST_RETRY_SECONDS + others / slots);
-        return new Busy(why + (work.isEmpty() ? "nothing is" : work + " are") + " being worked out and " + others
-                + " wait. Nothing was changed. Ask again in " + retry + " s.", retry);
+        return new Busy(why + (work.isEmpty() ? "nothing is" : work + (running(turn -> true) == 1 ? " is" : " are")) + " being worked out and " + others
+                + (others == 1 ? " waits" : " wait") + ". Nothing was changed. Ask again in " + retry + " s.", retry);
     }
 }

@@ -27,6 +27,7 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         WHOLE("0"),
         ONE_DECIMAL("#,##0.0"),
         THREE_DECIMALS("#,##0.000"),
+        FOUR_DECIMALS("#,##0.0000"),
         MONEY("#,##0.00"),
         MONEY_WHOLE("#,##0"),
         DATE("yyyy-mm-dd"),
@@ -38,9 +39,14 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
             this.code = code;
         }
 
-        /** Amounts of a currency with so many decimals: 0 for JPY, 2 for GBP, 3 for KWD (ISO 4217). */
+        /** Amounts of a currency with so many decimals: 0 for JPY, 2 for GBP, 3 for KWD, 4 for CLF (ISO 4217). */
         public static Form money(int decimals) {
-            return decimals == 0 ? MONEY_WHOLE : decimals == 3 ? THREE_DECIMALS : MONEY;
+            return switch (decimals) {
+                case 0 -> MONEY_WHOLE;
+                case 3 -> THREE_DECIMALS;
+                case 4 -> FOUR_DECIMALS;
+                default -> MONEY;
+            };
         }
     }
 

@@ -161,7 +161,10 @@ class TurnQueueTest {
         CountDownLatch goOn = new CountDownLatch(1);
         for (int i = 0; i < 3; i++) small.ask(WorkKind.SHEET, "a", "g" + i, Optional.empty(), () -> await(goOn));
         Busy full = assertThrows(Busy.class, () -> small.ask(WorkKind.SHEET, "a", "g", Optional.empty(), () -> {}));
-        assertTrue(full.getMessage().contains("2 job sheets are being worked out and 1 wait"), full.getMessage());
+        assertTrue(full.getMessage().contains("2 job sheets are being worked out and 1 waits."), full.getMessage());
+        TurnQueue lone = new TurnQueue(2, 1);
+        lone.ask(WorkKind.SHEET, "a", "g", Optional.empty(), () -> await(goOn));
+        assertTrue(lone.busy("").getMessage().startsWith("1 job sheet is being worked out and 0 wait."), lone.busy("").getMessage());
         assertEquals(5, full.retrySeconds());
         small.ask(WorkKind.UNWATCHED, "a", "", Optional.empty(), () -> {}); // accepted: it is never refused later
         goOn.countDown();

@@ -78,7 +78,7 @@ class GardenTablesTest {
 
     /** ISO 4217: the yen has no smaller unit, a pound 100 pence, a dinar of Kuwait 1000 fils; shown by POI's own formatter. */
     @ParameterizedTest
-    @CsvSource({"JPY,'1,234'", "GBP,'1,234.00'", "KWD,'1,234.000'"})
+    @CsvSource({"JPY,'1,234'", "GBP,'1,234.00'", "KWD,'1,234.000'", "CLF,'1,234.0000'"})
     void amountsShowTheDecimalsOfTheirCurrency(String currency, String shown) throws Exception {
         JobSheet sheet = Gardens.sheet("{\"currency\":\"" + currency + "\",\"beds\":[{\"width\":2400,\"depth\":1200}],"
                 + "\"catalogue\":{\"packs\":[{\"item\":\"finish\",\"packs\":[{\"name\":\"drum\",\"content\":1000,\"price\":1234}]}]}}");
