@@ -2,6 +2,7 @@ package lapyard.weekends;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -55,13 +56,29 @@ final class CrewCalendar {
         }
     }
 
-    /** A number of days that is enough for this much work, with waits and days off. */
-    static CrewCalendar enough(Crew crew, double personHours, int waitDays) {
+    /**
+     * A number of days that is enough for this much work, with waits and days off, every day that somebody has named to come on, and as much room behind
+     * the last weekend that a bed is fixed for.
+     *
+     * @param last 0 where none is fixed
+     */
+    static CrewCalendar enough(Crew crew, double personHours, int waitDays, int last) {
         double weekly = 0;
         for (Person person : crew.people()) weekly += person.hours() * person.days().stream().filter(crew.dates().days()::contains).count();
         double weeks = 3 * personHours / Math.max(0.25, weekly) + waitDays / 7.0 + 10;
         int off = crew.dates().holidays().size() + crew.dates().wet().size();
-        return new CrewCalendar(crew, (int) Math.min(MOST_DAYS, 7 * Math.ceil(weeks) + 7L * off));
+        int enough = (int) Math.min(MOST_DAYS, 7 * Math.ceil(weeks) + 7L * off);
+        int named = crew.dates().start().map(start -> crew.people().stream().flatMap(person -> person.comes().stream())
+                .mapToInt(date -> (int) ChronoUnit.DAYS.between(start, date) + 1).max().orElse(0)).orElse(0);
+        CrewCalendar reached = new CrewCalendar(crew, Math.max(named, enough));
+        if (reached.comes(last)) return reached;
+        CrewCalendar longest = new CrewCalendar(crew, MOST_DAYS);
+        return longest.comes(last) ? new CrewCalendar(crew, longest.firstDay(last) + enough) : reached;
+    }
+
+    /** Whether a weekend of that number is laid out. */
+    boolean comes(int number) {
+        return number <= weekend(days - 1);
     }
 
     private LocalDate anchor() {

@@ -1,6 +1,5 @@
 package lapyard.weekends;
 
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -99,7 +98,8 @@ public final class WeekendPlanner {
     private Weekends plan(int today, Function<Staging, StagingResult> schedule) {
         List<GardenTask> open = works.stream().filter(work -> !done.contains(work.id())).toList();
         double load = open.stream().mapToDouble(GardenTask::personHours).sum();
-        calendar = reaching(CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today));
+        calendar = CrewCalendar.enough(crew, load, crew.waits().cureDays() + crew.waits().settleDays() + today,
+                fixedWeekends.values().stream().mapToInt(Integer::intValue).max().orElse(0));
         int lifted = open.stream().flatMap(work -> work.shares().stream()).filter(GardenTask.Share::lifts).mapToInt(GardenTask.Share::people).max().orElse(0);
         // what is lifted together waits for the one who comes late in the year
         if (Math.min(lifted, new CrewCalendar(crew, YEAR_DAYS).lifters()) > calendar.lifters()) calendar = new CrewCalendar(crew, YEAR_DAYS + calendar.days);
@@ -110,21 +110,6 @@ public final class WeekendPlanner {
         }
         StagingResult result = schedule.apply(new Staging(problem(open, today)));
         return laidOut(open, today, result, load);
-    }
-
-    private static boolean comes(CrewCalendar calendar, int weekend) {
-        return weekend <= calendar.weekend(calendar.days - 1);
-    }
-
-    /** With every day that somebody has named to come on, and as much room behind the last weekend that a bed is fixed for. */
-    private CrewCalendar reaching(CrewCalendar enough) {
-        int named = crew.dates().start().map(start -> crew.people().stream().flatMap(person -> person.comes().stream())
-                .mapToInt(date -> (int) ChronoUnit.DAYS.between(start, date) + 1).max().orElse(0)).orElse(0);
-        int last = fixedWeekends.values().stream().mapToInt(Integer::intValue).max().orElse(0);
-        CrewCalendar reached = named > enough.days ? new CrewCalendar(crew, named) : enough;
-        if (comes(reached, last)) return reached;
-        CrewCalendar longest = new CrewCalendar(crew, CrewCalendar.MOST_DAYS);
-        return comes(longest, last) ? new CrewCalendar(crew, longest.firstDay(last) + enough.days) : reached;
     }
 
     private StagingProblem problem(List<GardenTask> open, int today) {
@@ -325,7 +310,7 @@ public final class WeekendPlanner {
         });
         stands.forEach((bed, day) -> {
             Integer weekend = fixedWeekends.get(bed);
-            if (weekend != null && comes(calendar, weekend) && day > calendar.lastDay(weekend)) late.computeIfAbsent(weekend, w -> new ArrayList<>()).add(bed);
+            if (weekend != null && calendar.comes(weekend) && day > calendar.lastDay(weekend)) late.computeIfAbsent(weekend, w -> new ArrayList<>()).add(bed);
         });
         late.forEach((weekend, beds) -> {
             int limit = calendar.lastDay(weekend);

@@ -65,9 +65,13 @@ class CrewCalendarTest {
     /** Three times the hours over 24 a weekend, the days of waiting, ten weeks more, and a week for each day off. */
     @Test
     void enoughDaysAreLaidOut() {
-        assertEquals(7 * (3 * 48 / 24 + 2 + 10), CrewCalendar.enough(crew(""), 48, 14).days);
-        assertEquals(7 * (3 * 48 / 24 + 2 + 10) + 7 * 2, CrewCalendar.enough(crew("\"start\":\"2027-03-06\",\"wet\":[\"2027-03-07\"],\"holidays\":[\"2027-03-13\"]"), 48, 14).days);
-        assertEquals(7 * 52 * 6, CrewCalendar.enough(crew(""), 1e6, 0).days, "six years at most");
+        assertEquals(7 * (3 * 48 / 24 + 2 + 10), CrewCalendar.enough(crew(""), 48, 14, 0).days);
+        assertEquals(7 * (3 * 48 / 24 + 2 + 10) + 7 * 2, CrewCalendar.enough(crew("\"start\":\"2027-03-06\",\"wet\":[\"2027-03-07\"],\"holidays\":[\"2027-03-13\"]"), 48, 14, 0).days);
+        assertEquals(7 * 52 * 6, CrewCalendar.enough(crew(""), 1e6, 0, 0).days, "six years at most");
+        String named = "\"start\":\"2027-03-06\",\"people\":[{\"name\":\"Ana\"},{\"name\":\"Bo\",\"comes\":[\"2028-03-04\"]}]";
+        assertEquals(7 * 53, CrewCalendar.enough(crew(named), 1, 0, 0).days, "a day that is named, 364 days on");
+        int least = CrewCalendar.enough(crew(""), 1, 0, 0).days;
+        assertEquals(7 * 39 + least, CrewCalendar.enough(crew(""), 1, 0, 40).days, "as much room behind weekend 40");
     }
 
     /** Two share a coat only where the second hardly ever has to be waited for. */
