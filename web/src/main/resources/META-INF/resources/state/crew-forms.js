@@ -52,11 +52,11 @@ export function writtenDates(dates) {
 
 const dateOf = (start, day) => new Date(Date.parse(start) + day * ONE_DAY).toISOString().slice(0, 10);
 
+/** What is done, each with its day: one that has none of its own was done on that from which the rest is planned. */
+export const doneOn = ({ done = [], day = 0, asOf } = {}) => done.map(one => (one.on || one.day !== undefined ? one : { ...one, ...(asOf ? { on: asOf } : { day }) }));
+
 /** The first date of what was done, where that has one. */
-function firstDone({ crew: { start } = {}, tally: { done = [], day = 0, asOf } = {} }) {
-  const rest = asOf ?? (start && dateOf(start, day));
-  return [asOf, ...done.map(one => one.on ?? (start && one.day !== undefined ? dateOf(start, one.day) : rest))].filter(Boolean).sort()[0];
-}
+const firstDone = ({ crew: { start } = {}, tally }) => [tally?.asOf, ...doneOn(tally).map(one => one.on || (start && dateOf(start, one.day)))].filter(Boolean).sort()[0];
 
 /** Whether something was done before a day. */
 export const isDoneBefore = (plan, start) => Boolean(start) && firstDone(plan) < start;

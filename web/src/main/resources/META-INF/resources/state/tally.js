@@ -1,4 +1,4 @@
-import { isDoneBefore, startOn } from './crew-forms.js';
+import { doneOn, isDoneBefore, startOn } from './crew-forms.js';
 import { given, isNothing, saying } from './fields.js';
 import { USUAL } from './plan.js';
 import { kerfOf, marksIn } from './saw-day.js';
@@ -33,9 +33,7 @@ export function uncutOf(plan, parts, task, isOfNow) {
 export const stageOf = task => Number(/^saw\.(\d+)$/.exec(task.id)?.[1] ?? 0);
 
 /** The rest is planned from this day on; a tick without a day of its own keeps the one from which the rest was planned. */
-export const planFrom = day => plan => withTally(plan, ({ asOf, ...tally }) => ({
-  ...tally, day, done: tally.done?.map(one => (one.on || one.day !== undefined ? one : { ...one, ...(asOf ? { on: asOf } : { day: tally.day ?? 0 }) })),
-}));
+export const planFrom = day => plan => withTally(plan, ({ asOf, ...tally }) => ({ ...tally, day, done: tally.done && doneOn({ ...tally, asOf }) }));
 
 const told = part => Object.keys(part ?? {}).length > 0;
 
