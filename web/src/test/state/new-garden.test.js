@@ -1,5 +1,5 @@
 import { shown } from '../../main/resources/META-INF/resources/geometry/length.js';
-import { beginWith, newGarden } from '../../main/resources/META-INF/resources/state/new-garden.js';
+import { beginWith, currencyFor, newGarden } from '../../main/resources/META-INF/resources/state/new-garden.js';
 import { equal, holds, test } from '../trial.js';
 
 const lengthsOf = part => Object.values(part).flatMap(value => (typeof value === 'object' ? lengthsOf(value) : [value]));
@@ -23,4 +23,10 @@ test('a garden in millimetres begins with what was said alone', () => {
   equal(newGarden('metric', { name: 'N', currency: 'EUR', yard: [5000, 4000], surface: 'grass' }), { format: 1, name: 'N', currency: 'EUR', beds: [],
     ground: { outline: [[0, 0], [5000, 0], [5000, 4000], [0, 4000]], surfaces: [{ kind: 'grass', outline: [[0, 0], [5000, 0], [5000, 4000], [0, 4000]] }] } });
   equal(beginWith('metric'), { yard: { width: 12000, depth: 9000 }, path: 1200, bed: { width: 2400, depth: 1200 } });
+});
+
+test('a new garden pays in what the open one does, and in other measures in what timber of those is sold for', () => {
+  const open = { currency: 'EUR' };
+  equal([currencyFor('metric', open), currencyFor('imperial', open), currencyFor('imperial', { units: 'imperial', currency: 'CAD' }), currencyFor('metric', { units: 'imperial' })],
+    ['EUR', 'USD', 'CAD', 'GBP']);
 });

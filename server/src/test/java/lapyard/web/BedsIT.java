@@ -370,12 +370,14 @@ class BedsIT {
         browser.type("[data-key=\"ask depth\"]", "9500");
         for (String units : List.of("imperial", "metric", "imperial")) browser.choose("[data-key=\"ask units\"]", units);
         assertEquals("40'", browser.find("[data-key=\"ask width\"]").getAttribute("value"));
+        assertEquals("USD", browser.find("[data-key=\"ask currency\"]").getAttribute("value"));
         browser.type("[data-key=\"ask bed\"]", "8' x 4'");
         browser.click("[data-key=\"ask yes\"]");
         browser.until("the new garden does not open", "return document.querySelector('h1')?.textContent === 'Back lot'");
         String id = (String) browser.js("return document.getElementById('page').dataset.garden");
         JsonNode sheet = page.server().get("api/gardens/" + id + "/job-sheet");
         assertEquals(false, sheet.at("/slip/atLeast").asBoolean(), "something has no price");
+        assertEquals("USD", sheet.at("/slip/currency").asText());
         assertEquals("6x6", sheet.at("/cutting/0/section").asText());
         assertEquals("[[0,0],[12192,0],[12192,9500],[0,9500]]", page.stored(id).at("/ground/outline").toString());
         assertEquals("[609.6,609.6]", page.stored(id).at("/beds/0/at").toString());

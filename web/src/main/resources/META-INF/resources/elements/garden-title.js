@@ -5,7 +5,8 @@ import { rectangle } from '../geometry/outline.js';
 import { roomFor } from '../state/room.js';
 import { readName } from '../state/checks.js';
 import { nameGarden, showIn } from '../state/commands.js';
-import { beginWith, newGarden } from '../state/new-garden.js';
+import { readCurrency } from '../state/catalogue.js';
+import { beginWith, currencyFor, newGarden } from '../state/new-garden.js';
 import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
 import { asNewJob, hasHappened } from '../state/tally.js';
@@ -144,26 +145,28 @@ export class GardenTitle extends GardenElement {
     const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: beginWith(units).yard.depth, check: positive, key: 'ask depth' });
     const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, options(SURFACES, ''));
     const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: bedHint(units), mayBeEmpty: true });
-    const measures = starting && h('select', { id: 'ask-units', 'data-key': 'ask units', onchange: () => inUnits(measures.value, { width, depth, bed }) }, options(UNITS, units));
+    const money = starting && countField({ label: 'Prices are in', mode: 'text', read: readCurrency, key: 'ask currency', value: currencyFor(units, this.garden.plan), hint: 'can be changed under Merchants' });
+    const measures = starting && h('select', { id: 'ask-units', 'data-key': 'ask units', onchange: () => inUnits(measures.value, this.garden.plan, { width, depth, bed, money }) }, options(UNITS, units));
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });
     const submit = () => {
       const first = starting && bed.input.value.trim() ? readLengths(bed.input.value, measures.value).mm : null;
       if (starting && bed.input.value.trim() && !first) return bed.input.focus();
+      const currency = starting && money.entry;
+      if (starting && !currency) return money.input.focus();
       this.#fold(true);
-      if (starting) this.#start(measures.value, name.entry, [width.mm, depth.mm], surface.value, [first].flat().filter(Boolean));
+      if (starting) this.#start(measures.value, name.entry, currency, [width.mm, depth.mm], surface.value, [first].flat().filter(Boolean));
       else this.run(nameGarden(name.entry));
       return undefined;
     };
     return form('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden' }, submit,
       name, starting ? h('div.field', {}, h('label', { for: 'ask-units' }, 'Lengths are shown in'), measures) : null, width, depth,
-      starting ? [h('div.field', {}, h('label', { for: 'ask-surface' }, 'What the ground is'), surface), bed] : null,
+      starting ? [h('div.field', {}, h('label', { for: 'ask-surface' }, 'What the ground is'), surface), bed, money] : null,
       h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': 'ask yes' }, starting ? 'Start it' : 'Rename it'),
         h('button', { type: 'button', 'data-key': 'ask no', onclick: () => this.#ask(this.#asking) }, 'Cancel')));
   }
 
   /** The yard, what it is made of, and the first bed, as far as they were said. */
-  #start(units, name, yard, surface, [bedWidth, bedDepth = bedWidth]) {
-    const { currency } = this.garden.plan;
+  #start(units, name, currency, yard, surface, [bedWidth, bedDepth = bedWidth]) {
     const plan = newGarden(units, { name, currency, yard, surface });
     if (bedWidth) plan.beds.push({ id: 'A', width: bedWidth, depth: bedDepth, at: roomFor(rectangle(bedWidth, bedDepth), plan, null).at });
     this.#send(plan);
@@ -185,8 +188,9 @@ export class GardenTitle extends GardenElement {
 
 const bedHint = units => `${Object.values(beginWith(units).bed).map(mm => shown(mm, units)).join(' x ')}; empty: none yet`;
 
-/** The form for a new garden in other measures: what was typed stays, what a yard begins with is that of the measures. */
-function inUnits(units, { width, depth, bed }) {
+/** The form for a new garden in other measures: what was typed stays, what a yard begins with and pays in is that of the measures. */
+function inUnits(units, open, { width, depth, bed, money }) {
+  if (money.entry === currencyFor(width.units, open)) money.show(currencyFor(units, open));
   for (const [field, side] of [[width, 'width'], [depth, 'depth']]) {
     const { mm, length } = field;
     const begun = mm === beginWith(field.units).yard[side];

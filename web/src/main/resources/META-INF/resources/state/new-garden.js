@@ -1,3 +1,6 @@
+import { currencyOf } from './catalogue.js';
+import { unitsOf } from './plan.js';
+
 /** What a garden begins with that nobody measured or chose yet, in its own measures; lengths in millimetres. */
 
 const INCH = 25.4;
@@ -19,6 +22,9 @@ const FEET = { yard: { width: feet(40), depth: feet(30) }, path: feet(4), bed: {
 
 /** A yard until it is measured, the width of a path and the size of a first bed, as one would choose them. @param {'metric'|'imperial'} units */
 export const beginWith = units => (units === 'imperial' ? FEET : METRIC);
+
+/** What a new garden pays in until it is said: what the one that is open does, in other measures what timber is sold for in those. */
+export const currencyFor = (units, open) => (units === unitsOf(open) ? currencyOf(open) : units === 'imperial' ? 'USD' : currencyOf({}));
 
 /**
  * The first document of a garden.
