@@ -56,6 +56,19 @@ class SiteFileJsonTest {
     }
 
     /** The yard was drawn as six single lines in any order and direction, 12.4 m by 9.1 m with 4 m by 3.1 m left out. */
+    /** Drawn as seen from below x runs to the left, and an arc that went left goes right: a half round on the side from 4 to 0 bulges out of the yard either way. */
+    @Test
+    void anArcThatIsMirroredBulgesToTheSameSide() throws Exception {
+        for (String seen : List.of("1", "-1")) {
+            String x = seen.equals("1") ? "4" : "-4";
+            String dxf = "0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\nPlot\n70\n1\n230\n" + seen + "\n10\n0\n20\n0\n10\n" + x + "\n20\n0\n10\n" + x
+                    + "\n20\n3\n42\n" + (seen.equals("1") ? "1" : "-1") + "\n10\n0\n20\n3\n0\nENDSEC\n0\nEOF\n";
+            double top = 0;
+            for (JsonNode corner : read(dxf, "\"unit\":\"m\",\"take\":{\"Plot\":\"outline\"}").at("/garden/ground/outline")) top = Math.max(top, corner.get(1).asDouble());
+            assertEquals(5000, top, 5, "seen from " + seen);
+        }
+    }
+
     /** Programs write nothing left of 0 as -0.0, and what calculating adds with it. By hand, no source. */
     @Test
     void linesThatMeetInZeroBelowZeroAreOne() throws Exception {
