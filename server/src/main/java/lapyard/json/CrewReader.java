@@ -27,7 +27,7 @@ import lapyard.plan.WayKind;
 /** Reads {@code crew} but for its lift limit: who builds, when, and how long work takes. */
 final class CrewReader {
     /** Begin of a day of work. */
-    private static final LocalTime LATEST = LocalTime.of(22, 0);
+    static final LocalTime LATEST = LocalTime.of(22, 0);
     private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
     private CrewReader() {}

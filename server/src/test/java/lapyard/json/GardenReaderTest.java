@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.Charset;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
@@ -57,9 +58,11 @@ class GardenReaderTest {
 
     /** A day begins by ten in the evening at the latest. */
     @Test
-    void workBeginsUpToTenInTheEvening() {
+    void workBeginsUpToTenInTheEvening() throws IOException {
         assertEquals("22:00", read("{\"crew\":{\"from\":\"22:00\"}}").people().crew().dates().from().toString());
         assertTrue(Told.text(stop("{\"crew\":{\"from\":\"22:01\"}}")).contains("a time up to 22:00"));
+        String page = new String(GardenReaderTest.class.getResourceAsStream("/META-INF/resources/state/crew-forms.js").readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(page.contains("const LATEST = '" + CrewReader.LATEST + "';"), "the page takes other times");
         assertTrue(Told.text(stop("{\"crew\":{\"from\":\"25:00\"}}")).contains("a time of day"));
     }
 

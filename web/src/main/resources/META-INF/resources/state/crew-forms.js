@@ -85,13 +85,15 @@ export function readStart(text, plan) {
   return { error: `${lost} ${lost === 1 ? 'date of the crew lies' : 'dates of the crew lie'} before that. Take ${lost === 1 ? 'it' : 'them'} out first.` };
 }
 
+/** To begin a day of work; the server's own, a test compares them. */
+const LATEST = '22:00';
+
 /** `9:00` or `09:00`. */
 export function readTime(text) {
   const match = /^(\d{1,2}):(\d{2})$/.exec(text.trim());
   if (text.trim() === '') return { value: undefined };
-  if (!match || Number(match[1]) > 22 || Number(match[2]) > 59) return { error: 'Write a time of day to 22:00, as in 09:00.' };
-  if (Number(match[1]) === 22 && match[2] !== '00') return { error: 'That is late to begin a day. Begin by 22:00.' };
-  return { value: `${match[1].padStart(2, '0')}:${match[2]}` };
+  const value = match && `${match[1].padStart(2, '0')}:${match[2]}`;
+  return !match || value > LATEST || Number(match[2]) > 59 ? { error: `Write a time of day to ${LATEST}, as in 09:00.` } : { value };
 }
 
 const number = (key, label, least, most, usual, more = {}) => numberField(key, label, least, most, usual, { empty: true, ...more });
