@@ -10,8 +10,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
@@ -25,9 +28,17 @@ import lapyard.words.Wording;
 public final class SizesJson {
     private static final String STOPPED = " Somebody stopped it before all steps of this look were done: the same look may find other sizes another time.";
 
+    /** Corners in tenths alone make a slanted wall so much longer or shorter, 2 x 0.05 x sqrt 2 mm. */
+    private static final double DRAWN_MM = 0.15;
+
+    private static final String WIDTH = "width";
+
+    private static final String DEPTH = "depth";
+
     private SizesJson() {}
 
-    private record Change(String text, List<String> beds, List<String> walls, String side, double byMm) {}
+    /** @param byMm by how much the side moves outwards */
+    private record Change(String text, List<String> beds, String side, double byMm) {}
 
     private record Answer(String text, List<Change> changes, double mm, BigDecimal total, BigDecimal saved, int boardsFewer, boolean proven,
             ObjectNode garden) {}
@@ -93,7 +104,7 @@ public final class SizesJson {
 
     private static String place(Garden garden, Side side) {
         String name = BedNames.where(beds(garden, side));
-        return plain(garden, side) ? (side.parts().get(0).acrossX() ? "width of " : "depth of ") + name
+        return plain(garden.beds().get(side.parts().get(0).bed()).outline()) ? (side.parts().get(0).acrossX() ? WIDTH : DEPTH) + " of " + name
                 : "walls " + String.join(", ", side.walls()) + " of " + name;
     }
 
@@ -101,40 +112,52 @@ public final class SizesJson {
         return new ArrayList<>(new LinkedHashSet<>(side.parts().stream().map(part -> garden.beds().get(part.bed()).id()).toList()));
     }
 
-    /** Whether one width and one depth say all of its first bed's size. */
-    private static boolean plain(Garden garden, Side side) {
-        Outline outline = garden.beds().get(side.parts().get(0).bed()).outline();
+    /** Whether one width and one depth say all of its size. */
+    private static boolean plain(Outline outline) {
         return outline.sides() == 4 && outline.upright();
     }
 
     private static Change change(Garden garden, Resize change, Wording words) {
         Side side = change.side();
-        List<String> ids = beds(garden, side);
         boolean width = side.parts().get(0).acrossX();
-        return new Change(together(garden, List.of(change), words), ids, side.walls(), width ? "width" : "depth", change.byMm());
+        return new Change(together(garden, List.of(change), words), beds(garden, side), width ? WIDTH : DEPTH, change.byMm());
     }
 
-    /** Rectangles that become as much narrower are named together, and so are the walls of one bed that become as much shorter. */
+    /** What changes, and by how much it is longer than it was. */
+    private record Told(String what, double byMm) {}
+
+    /** Each size once, with all that changes it: a wall beside a slanted one changes by another amount than the side that moves. */
     private static String together(Garden garden, List<Resize> changes, Wording words) {
-        Map<List<Object>, List<Side>> alike = new LinkedHashMap<>();
-        for (Resize change : changes) {
-            Side side = change.side();
-            Object of = plain(garden, side) ? side.parts().get(0).acrossX() : beds(garden, side);
-            alike.computeIfAbsent(List.of(of, change.byMm()), key -> new ArrayList<>()).add(side);
+        Garden changed = SizesThatGive.changed(garden, changes);
+        Map<Told, List<String>> alike = new LinkedHashMap<>();
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed bed = garden.beds().get(i);
+            told(bed.outline(), changed.beds().get(i).outline(), words).forEach(one -> alike.computeIfAbsent(one, key -> new ArrayList<>()).add(bed.id()));
         }
-        List<String> texts = new ArrayList<>();
-        alike.forEach((key, same) -> {
-            double mm = (double) key.get(1);
-            boolean less = mm < 0;
-            String by = words.length(Math.abs(mm));
-            String name = BedNames.where(same.stream().flatMap(side -> beds(garden, side).stream()).distinct().toList());
-            boolean many = same.size() > 1;
-            texts.add(key.get(0) instanceof Boolean width
-                    ? name + " " + by + " " + (width ? less ? "narrower" : "wider" : less ? "shallower" : "deeper")
-                    : "walls " + BedNames.joined(same.stream().map(side -> String.join(many ? " with " : ", ", side.walls())).toList()) + " of " + name
-                            + (many ? " each " : " ") + by + (less ? " shorter" : " longer"));
-        });
-        return String.join("; ", texts);
+        return alike.entrySet().stream().map(one -> told(one.getKey(), BedNames.where(one.getValue()), words)).collect(Collectors.joining("; "));
+    }
+
+    /** The length of each wall as it will be drawn, in tenths, less what it was; of a rectangle one wall each way. */
+    private static List<Told> told(Outline was, Outline changed, Wording words) {
+        Outline is = new Outline(changed.corners().stream().map(corner -> new Point(Lengths.toTenth(corner.x()), Lengths.toTenth(corner.y()))).toList());
+        Map<Double, List<String>> walls = new LinkedHashMap<>();
+        List<Told> sizes = new ArrayList<>();
+        for (int side = 0; side < (plain(was) ? 2 : was.sides()); side++) {
+            double byMm = Lengths.toTenth(Lengths.toTenth(is.sideMm(side)) - Lengths.toTenth(was.sideMm(side)));
+            if (Math.abs(byMm) <= DRAWN_MM || words.length(Math.abs(byMm)).equals(words.length(0))) continue;
+            if (plain(was)) sizes.add(new Told(was.direction(side).x() != 0 ? WIDTH : DEPTH, byMm));
+            else walls.computeIfAbsent(byMm, key -> new ArrayList<>()).add(Bed.wallLetter(side));
+        }
+        walls.forEach((byMm, letters) -> sizes.add(new Told((letters.size() == 1 ? "wall " : "walls ") + String.join(", ", letters), byMm)));
+        return sizes;
+    }
+
+    private static String told(Told one, String beds, Wording words) {
+        boolean less = one.byMm() < 0;
+        String by = " " + words.length(Math.abs(one.byMm()));
+        if (one.what().equals(WIDTH)) return beds + by + (less ? " narrower" : " wider");
+        if (one.what().equals(DEPTH)) return beds + by + (less ? " shallower" : " deeper");
+        return one.what() + " of " + beds + by + (less ? " shorter" : " longer");
     }
 
     /** The document with other sizes: a type's where all its beds change, else the bed's own. */

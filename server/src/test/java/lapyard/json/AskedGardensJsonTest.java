@@ -2,6 +2,7 @@ package lapyard.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -9,12 +10,19 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lapyard.geometry.Lengths;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.SearchMemory;
 import lapyard.layout.LaidOut;
 import lapyard.layout.LayOut;
+import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.sizes.Resize;
 import lapyard.sizes.SizeAnswer;
@@ -66,8 +74,61 @@ class AskedGardensJsonTest {
                 false, List.of(), List.of(), true, 4, false);
         String text = SizesJson.of(document, garden, every).path("text").asText();
         assertTrue(text.endsWith(" could be saved. Looking 4 times as long found nothing cheaper."), text);
-        assertEquals("Beds A, B 20 mm narrower; beds A, B 20 mm shallower; walls A with E, A with C, B with F and D with F of bed C each 20 mm shorter: "
+        assertEquals("Beds A, B 20 mm narrower; beds A, B 20 mm shallower; walls A, F of bed C 40 mm shorter; walls B, C, D, E of bed C 20 mm shorter: "
                 + "2 boards fewer, GBP 10 less in all", SizesJson.of(document, garden, every).path("front").path(0).path("text").asText());
+    }
+
+    /** Whoever saws by the words makes the garden that is written: slanted walls change by another amount than the side that moves. */
+    @Test
+    void eachWallIsToldItsOwnChange() throws Exception {
+        JsonNode document = DocumentText.parse("""
+                {"give":{"width":[-60,20],"depth":[-40,20],"step":10,"inLine":false,"equalGaps":false},"types":[{"id":"T","width":2400,"depth":1200}],
+                 "beds":[{"id":"A","outline":[[0,0],[2600,0],[1300,1950]]},{"id":"B","at":[4000,0],"outline":[[0,0],[2300,0],[1800,1350],[500,1350]]},
+                         {"id":"C","at":[8000,0],"outline":[[0,0],[2500,0],[2500,1000],[1000,1000],[1000,2000],[0,2000]]},
+                         {"id":"D","at":[12000,0],"outline":[[0,0],[2600,0],[2600,1200],[2200,1600],[0,1600]]},
+                         {"id":"E","at":[16000,0],"walls":[{"length":1000,"turn":60},{"length":1000,"turn":60},{"length":1000,"turn":60},{"length":1000,"turn":60},{"length":1000,"turn":60},{"length":1000,"turn":60}]},
+                         {"id":"F","at":[20000,0],"outline":[[0,0],[2000,0],[2600,1200],[600,1200]]},
+                         {"id":"G","at":[24000,0],"outline":[[0,0],[3000,0],[3000,2000],[2000,2000],[2000,1000],[1000,1000],[1000,2000],[0,2000]]},
+                         {"id":"H","type":"T","at":[0,6000]},{"id":"J","type":"T","at":[4000,6000],"turn":90},{"id":"K","type":"T","at":[8000,6000],"mirror":true}]}""");
+        Garden garden = Gardens.garden(document.toString());
+        SizesThatGive given = SizesThatGive.of(garden, garden.asking().giving(), List.of(new SizeLook(2, false, 1, 1)), Progress.UNHEARD, new SearchMemory(20_000_000));
+        List<SizeAnswer> made = new ArrayList<>();
+        for (int seed = 1; seed <= 40; seed++) {
+            Random random = new Random(seed);
+            List<Resize> some = given.sides().stream().map(side -> new Resize(side, side.leastMm() + 10 * random.nextInt((int) (side.mostMm() - side.leastMm()) / 10 + 1)))
+                    .filter(one -> one.byMm() != 0 && random.nextBoolean()).toList();
+            if (!some.isEmpty()) made.add(new SizeAnswer(some, 1, BigDecimal.ONE, BigDecimal.TEN, 0));
+        }
+        SizesThatGive every = new SizesThatGive(given.now(), given.sides(), made, given.bounds(), given.bound(), false, List.of(), List.of(), true, 1, false);
+        for (JsonNode answer : SizesJson.of(document, garden, every).path("front")) {
+            String text = answer.path("text").asText();
+            Garden changed = Gardens.garden(answer.path("garden").toString());
+            Map<String, String> is = new TreeMap<>();
+            for (int bed = 0; bed < garden.beds().size(); bed++) {
+                Bed was = garden.beds().get(bed);
+                for (int wall = 0; wall < was.outline().sides(); wall++) {
+                    String by = Lengths.text(Double.parseDouble(Lengths.text(changed.beds().get(bed).outline().sideMm(wall)))
+                            - Double.parseDouble(Lengths.text(was.outline().sideMm(wall))));
+                    // a tenth is what corners drawn in tenths make of a slanted wall that stays
+                    if (Math.abs(Double.parseDouble(by)) > 0.1) is.put(was.id() + Bed.wallLetter(wall), by);
+                }
+            }
+            assertEquals(is, told(text), text);
+        }
+    }
+
+    /** By bed and wall what a reader takes from the words; wall A runs along the width of a rectangle, wall B along its depth. */
+    private static Map<String, String> told(String text) {
+        Map<String, String> told = new TreeMap<>();
+        Matcher one = Pattern.compile("(?i)(?:walls? ([A-Z](?:, [A-Z])*) of )?beds? ([A-Z](?:, [A-Z])*) ([0-9.]+) mm (\\w+)").matcher(text);
+        while (one.find()) {
+            boolean less = one.group(4).matches("shorter|narrower|shallower");
+            String walls = one.group(1) != null ? one.group(1) : one.group(4).matches("narrower|wider") ? "A, C" : "B, D";
+            for (String bed : one.group(2).split(", ")) {
+                for (String wall : walls.split(", ")) assertNull(told.put(bed + wall, (less ? "-" : "") + one.group(3)), () -> "told twice: " + text);
+            }
+        }
+        return told;
     }
 
     /** The same for the same garden, unless somebody stopped it, which the answer says. */
