@@ -107,7 +107,7 @@ public class GardenDesk {
     public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress, Look look) {
         Reading reading = reading(document);
         if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings(), document.words());
-        JobSheet sheet = Job.prepare(read.garden(), progress, look, memory);
+        JobSheet sheet = Job.prepare(read.garden(), read.findings(), progress, look, memory);
         if (!sheet.stops().isEmpty()) throw new Refused(Stream.concat(read.findings().stream(), sheet.stops().stream()).toList(), document.words());
         return new PreparedGarden(sheet);
     }

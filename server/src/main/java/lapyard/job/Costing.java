@@ -73,7 +73,7 @@ public record Costing(Built built, List<SectionCutting> offered, PooledTimber ti
 
     /** The rest of the job sheet. */
     public JobSheet sheet(SearchMemory memory) {
-        return Job.sheet(this, memory);
+        return Job.sheet(this, List.of(), memory);
     }
 
     static Costing of(Garden given, SearchOptions looking) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.ground.Clashes;
 import lapyard.job.JobSheet.BedSheet;
@@ -47,25 +48,32 @@ public final class Job {
         return prepare(given, progress, Look.WHOLE, memory);
     }
 
+    /** As below, of a garden of which its reader has nothing to say. */
+    public static JobSheet prepare(Garden given, Function<String, Progress> progress, Look look, SearchMemory memory) {
+        return prepare(given, List.of(), progress, look, memory);
+    }
+
     /**
      * What the tally says that cannot be true only shows here: see {@link JobSheet#stops}.
      *
+     * @param read     what was found when its document was read; the sheet tells it with the rest
      * @param progress for what is looked for by its name on the slip, who hears how far it is
      * @param look     how much is looked for; a garden of which something is bought or built always has the whole
      * @param memory   what was searched for before, for this garden or another; the whole does not depend on it
      */
-    public static JobSheet prepare(Garden given, Function<String, Progress> progress, Look look, SearchMemory memory) {
-        return sheet(Costing.of(given, SearchOptions.of(given, progress, look, memory)), memory);
+    public static JobSheet prepare(Garden given, List<Finding> read, Function<String, Progress> progress, Look look, SearchMemory memory) {
+        return sheet(Costing.of(given, SearchOptions.of(given, progress, look, memory)), read, memory);
     }
 
-    static JobSheet sheet(Costing costing, SearchMemory memory) {
+    static JobSheet sheet(Costing costing, List<Finding> read, SearchMemory memory) {
         Abandonable.check();
         List<BedSheet> beds = judged(costing);
         Abandonable.check();
         JobSheet sheet = new JobSheet(
                 costing.built().garden(), costing.built().ground(), beds, costing.built().paths(), costing.cutting(), costing.strips(),
                 costing.rolls().materials(costing.slip()), costing.slip(), Building.weekends(costing.built().garden(), beds, costing.built().paths(), costing.cutting(), costing.strips(), memory), List.of(), costing.leftOut(), costing.look());
-        return sheet.with(FindingList.settled(findings(costing, sheet), costing.built().garden().accepted()));
+        List<Finding> found = Stream.concat(read.stream(), findings(costing, sheet).stream()).toList();
+        return sheet.with(FindingList.settled(found, costing.built().garden().accepted()));
     }
 
     /** The beds as costed, each with whether it would stand. */

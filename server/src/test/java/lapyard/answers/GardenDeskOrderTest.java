@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import lapyard.job.Gardens;
 import lapyard.plan.CannotAnswer;
+import lapyard.plan.Finding;
 import lapyard.plan.Told;
 import lapyard.prints.PrintAsk;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,13 @@ class GardenDeskOrderTest {
 
     private static PreparedGarden sheet(String document) {
         return DESK.prepare(GivenDocument.of(document));
+    }
+
+    @Test
+    void aPinThatNothingFitsStandsOnTheSnagList() {
+        List<String> told = sheet("{\"catalogue\":{\"pins\":[{\"item\":\"screws\",\"supplier\":\"zz\"},{\"item\":\"tar\",\"pack\":\"x\"}]},\"beds\":[{\"width\":2000,\"depth\":1000}]}")
+                .sheet().snags().stream().filter(one -> one.weight() == Finding.Weight.SNAG).map(Told::text).toList();
+        assertEquals(List.of("\"tar\" is pinned but not in the catalogue, so it is chosen freely.", "Nobody sells screws as pinned (from zz), so it is chosen freely."), told);
     }
 
     @Test
