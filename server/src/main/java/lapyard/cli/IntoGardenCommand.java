@@ -21,10 +21,10 @@ abstract class IntoGardenCommand extends PrintedCommand {
     @Option(names = "--out", paramLabel = "FILE", description = "where the garden is written; may be the garden's own file")
     String out;
 
-    /** Bad places, each with its way out, and findings about the garden as it would be. */
-    final void showBad(JsonNode preview) {
+    /** Bad places of the file, each with its way out, and findings about the garden as it would be. */
+    final void showBad(String file, JsonNode preview) {
         for (JsonNode one : preview.get("bad"))
-            err().println(line((one.has("line") ? "Line " + one.get("line").asLong() + ": " : "") + one.get("text").asText() + ". " + Wording.capital(one.get("way").asText()) + "."));
+            err().println(line(file + (one.has("line") ? ", line " + one.get("line").asLong() : "") + ": " + one.get("text").asText() + ". " + Wording.capital(one.get("way").asText()) + "."));
         for (JsonNode one : preview.get("findings")) err().println(line(one.get("where").asText() + ": " + one.get("text").asText()));
     }
 
@@ -78,7 +78,7 @@ abstract class IntoGardenCommand extends PrintedCommand {
                 one.get("fields").properties().forEach(field -> fields.append(", ").append(field.getKey()).append(' ').append(field.getValue().asText()));
                 out().println(line("line " + one.get("line").asLong() + ": " + one.get("kind").asText() + fields));
             }
-            showBad(preview);
+            showBad(file, preview);
         }
     }
 
@@ -128,7 +128,7 @@ abstract class IntoGardenCommand extends PrintedCommand {
                         + " points, " + layer.get("width").asText() + " by " + layer.get("depth").asText() + (known ? " mm" : "") + (suggested.isEmpty() ? "" : "; may be " + suggested)));
             }
             for (JsonNode one : preview.get("passedOver")) out().println("Not used: " + one.get("count").asInt() + " " + line(one.get("what").asText()));
-            showBad(preview);
+            showBad(file, preview);
         }
     }
 }

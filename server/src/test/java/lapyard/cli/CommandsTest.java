@@ -291,6 +291,18 @@ class CommandsTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
+            site-file     | {"type":"FeatureCollection","features":[{"a":1}]} | : feature 0 has no type that GeoJSON knows.
+            merchant-list | item,price;screws,abc                            | , line 2: price "abc" is no number.
+            """)
+    void whatIsWrongInAListOrDrawingIsToldByFileAndLine(String command, String text, String says) throws IOException {
+        Path file = Files.writeString(folder.resolve("given"), text.replace(';', '\n'));
+        Ended ended = run(command, file.toString());
+        assertEquals(2, ended.code());
+        assertTrue(ended.err().startsWith(file + says), ended.err());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
             take-off absent.json --out x          | absent.json is not there
             take-off ../samples --out x           | is a folder
             take-off ../samples/three-entries.json | lapyard take-off needs --out DIR. See lapyard take-off --help.
