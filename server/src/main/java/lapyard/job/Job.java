@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.ground.Clashes;
 import lapyard.job.JobSheet.BedSheet;
@@ -72,8 +71,12 @@ public final class Job {
         JobSheet sheet = new JobSheet(
                 costing.built().garden(), costing.built().ground(), beds, costing.built().paths(), costing.cutting(), costing.strips(),
                 costing.rolls().materials(costing.slip()), costing.slip(), Building.weekends(costing.built().garden(), beds, costing.built().paths(), costing.cutting(), costing.strips(), memory), List.of(), costing.leftOut(), costing.look());
-        List<Finding> found = Stream.concat(read.stream(), findings(costing, sheet).stream()).toList();
-        return sheet.with(FindingList.settled(found, costing.built().garden().accepted()));
+        List<Finding> found = new ArrayList<>(read);
+        found.addAll(findings(costing, sheet));
+        Map<String, String> accepted = costing.built().garden().accepted();
+        // a first look may still lack what is accepted
+        if (costing.look() == Look.WHOLE) found.addAll(FindingList.acceptedNowhere(found, accepted));
+        return sheet.with(FindingList.settled(found, accepted));
     }
 
     /** The beds as costed, each with whether it would stand. */

@@ -234,6 +234,7 @@ public enum FindingKind {
     FIELD_UNKNOWN("field.unknown", Weight.STOP, WORK, DID_YOU_MEAN, TAKE_OUT),
     PIN_UNKNOWN("pin.unknown", Weight.SNAG, MONEY, NAME_CATALOGUE_GOODS, TAKE_OUT_PIN),
     PIN_NOT_SOLD("pin.not-sold", Weight.SNAG, MONEY, NAME_SELLER, TAKE_OUT_PIN),
+    ACCEPTED_NOWHERE("accepted.nowhere", Weight.NOTE, WORK, PLACE_AS_LISTED, TAKE_OUT),
     DOCUMENT_UTF16("document.utf-sixteen", Weight.STOP, WORK, SAVE_UTF8),
     DOCUMENT_NOT_UTF8("document.not-utf", Weight.STOP, WORK, SAVE_UTF8),
     DOCUMENT_LARGE("document.large", Weight.STOP, WORK, TAKE_OUT_OTHER),

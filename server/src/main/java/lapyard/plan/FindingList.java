@@ -3,6 +3,7 @@ package lapyard.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,15 +28,32 @@ public final class FindingList {
      */
     public static List<Finding> settled(List<Finding> found, Map<String, String> accepted) {
         Set<Finding> singles = new LinkedHashSet<>(found);
-        Map<Finding, String> reasons = new HashMap<>();
-        merged(singles).forEach(line -> accept(line, reason(line, accepted), reasons));
-        singles.forEach(one -> accept(one, reason(one, accepted), reasons));
-        merged(singles.stream().filter(one -> !reasons.containsKey(one)).toList()).forEach(line -> accept(line, reason(line, accepted), reasons));
+        Map<Finding, String> reasons = reasons(singles, accepted, new HashSet<>());
         return merged(singles.stream().map(one -> reasons.containsKey(one) ? one.accepted(reasons.get(one)) : one).toList())
                 .stream().sorted(ORDER).toList();
     }
 
-    private static void accept(Finding line, String reason, Map<Finding, String> reasons) {
+    /** One note of all places that are accepted and at which nothing is found. */
+    public static List<Finding> acceptedNowhere(List<Finding> found, Map<String, String> accepted) {
+        Set<String> places = new HashSet<>();
+        reasons(new LinkedHashSet<>(found), accepted, places);
+        List<String> nowhere = accepted.keySet().stream().filter(place -> !places.contains(place)).sorted().toList();
+        return nowhere.isEmpty() ? List.of() : List.of(Finding.of(FindingKind.ACCEPTED_NOWHERE, Place.field("accepted"))
+                .with("places", Fact.names(nowhere)).way(WayKind.PLACE_AS_LISTED).way(WayKind.TAKE_OUT));
+    }
+
+    /** @param places that could be accepted, filled in */
+    private static Map<Finding, String> reasons(Set<Finding> singles, Map<String, String> accepted, Set<String> places) {
+        Map<Finding, String> reasons = new HashMap<>();
+        merged(singles).forEach(line -> accept(line, accepted, reasons, places));
+        singles.forEach(one -> accept(one, accepted, reasons, places));
+        merged(singles.stream().filter(one -> !reasons.containsKey(one)).toList()).forEach(line -> accept(line, accepted, reasons, places));
+        return reasons;
+    }
+
+    private static void accept(Finding line, Map<String, String> accepted, Map<Finding, String> reasons, Set<String> places) {
+        places.addAll(List.of(line.where(), line.place().words()));
+        String reason = reason(line, accepted);
         if (reason != null) singles(List.of(line)).forEach(one -> reasons.put(one, reason));
     }
 

@@ -70,6 +70,7 @@ public enum WayKind {
     NAME_CATALOGUE_GOODS,
     NAME_SELLER,
     TAKE_OUT_PIN,
+    PLACE_AS_LISTED,
     NAME_SUPPLIER_OF,
     BED_BACK,
     OFF_THE_ORDER,

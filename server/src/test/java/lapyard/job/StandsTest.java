@@ -82,6 +82,14 @@ class StandsTest {
         assertTrue(Told.text(walls).contains("of bed 17"), Told.text(walls));
     }
 
+    @Test
+    void aPlaceThatIsAcceptedAndHasNothingWrongIsNamed() {
+        JobSheet sheet = Gardens.sheet("{'beds':[{'id':'K','width':2400,'depth':1200}],'accepted':[{'where':'nowhere','reason':'x'},{'where':'bed Z, walls','reason':'y'}]}".replace('\'', '"'));
+        Finding note = about(sheet, "accepted");
+        assertEquals(Weight.NOTE, note.weight());
+        assertEquals("What is accepted at bed Z, walls and nowhere is not found there.", Told.text(note));
+    }
+
     /** A wall that may break is a snag, takes nothing out of the order, and can be accepted by name. */
     @Test
     void aWeakWallIsASnagThatLeavesTheOrderWhole() {
