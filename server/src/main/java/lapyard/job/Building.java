@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
+import lapyard.cutting.Sawn;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
 import lapyard.job.JobSheet.SectionCutting;
@@ -41,9 +43,12 @@ final class Building {
                 .toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities(), stone(garden, path))).toList();
         Map<String, List<Double>> slants = slants(beds, timber);
+        Map<Integer, Set<String>> anew = Resawn.anew(garden.people().tally(), timber);
+        Map<String, Integer> done = garden.people().tally().doneOn();
+        anew.keySet().forEach(stage -> done.remove("saw." + stage));
         return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(), garden.imperial(),
-                loads, pathLoads, saw(garden, timber, slants), fixed(garden),
-                garden.people().tally().doneOn(), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved));
+                loads, pathLoads, saw(garden, timber, slants, anew), fixed(garden),
+                done, garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved));
     }
 
     /** Beds whose weekend the document names; one that it leaves at the default is free. */
@@ -78,22 +83,38 @@ final class Building {
         return minutes;
     }
 
-    private static List<SawLoad> saw(Garden garden, List<SectionCutting> timber, Map<String, List<Double>> slants) {
+    private static List<SawLoad> saw(Garden garden, List<SectionCutting> timber, Map<String, List<Double>> slants, Map<Integer, Set<String>> anew) {
         Map<Integer, SawLoad> byWeekend = new TreeMap<>();
         for (SectionCutting cutting : timber) {
-            Map<Integer, List<Double>> heavy = heavyKg(garden, cutting);
-            for (Batches.Stage stage : cutting.saw().batches().stages()) {
-                List<Double> sets = cutting.saw().boards().stream()
+            Map<Integer, List<Double>> heavy = heavyKg(garden, cutting, anew);
+            List<SawBoard> boards = toSaw(garden, cutting, anew);
+            for (Batches.Stage stage : Batches.of(boards, cutting.saw().problem().kerfMm(), cutting.saw().batches().rates()).stages()) {
+                List<Double> sets = boards.stream()
                         .flatMap(board -> board.cutsIn(stage.stage()).stream())
                         .flatMap(cut -> slants.getOrDefault(cut.mark(), List.of()).stream())
                         .toList();
                 SawLoad load = new SawLoad(stage.stage(), stage.cuts(), sets.size(),
                         stage.settings().size() + (int) sets.stream().distinct().count(),
-                        stage.boards(), heavy.getOrDefault(stage.stage(), List.of()));
+                        stage.boards(), heavy.getOrDefault(stage.stage(), List.of()),
+                        anew.getOrDefault(stage.stage(), Set.of()).stream().flatMap(mark -> Nest.marks(mark).stream()).collect(Collectors.toSet()));
                 byWeekend.merge(stage.stage(), load, SawLoad::with);
             }
         }
         return List.copyOf(byWeekend.values());
+    }
+
+    /** The boards with the cuts that a day at the saw has to make: of one that is ticked those that are made anew. */
+    private static List<SawBoard> toSaw(Garden garden, SectionCutting cutting, Map<Integer, Set<String>> anew) {
+        if (anew.isEmpty()) return cutting.saw().boards();
+        Set<String> opened = Resawn.opened(garden.people().tally(), cutting);
+        return cutting.saw().boards().stream()
+                .map(board -> new SawBoard(board.number(), board.stock(), board.lengthMm(), opened.contains(Sawn.name(board)) ? 0 : board.trimMm(),
+                        board.cuts().stream().filter(cut -> isToSaw(cut, anew)).toList(), board.restMm()))
+                .filter(board -> !board.cuts().isEmpty()).toList();
+    }
+
+    private static boolean isToSaw(SawBoard.Cut cut, Map<Integer, Set<String>> anew) {
+        return !anew.containsKey(cut.stage()) || anew.get(cut.stage()).contains(cut.mark());
     }
 
     /** How the saw is set for each slanted cut of what is cut off a board, by its mark. */
@@ -106,14 +127,14 @@ final class Building {
     }
 
     /** For each stage what a board weighs at each of its cuts, as long as that is more than one person lifts. */
-    private static Map<Integer, List<Double>> heavyKg(Garden garden, SectionCutting cutting) {
+    private static Map<Integer, List<Double>> heavyKg(Garden garden, SectionCutting cutting, Map<Integer, Set<String>> anew) {
         Lifting lifting = JobSheet.lifting(garden);
         Map<Integer, List<Double>> heavy = new HashMap<>();
         garden.goods().catalogue().section(cutting.section()).ifPresent(section -> cutting.saw().boards().forEach(board -> {
             double fromMm = 0;
             for (SawBoard.Cut cut : board.cuts()) {
                 double kg = section.massKg(board.lengthMm() - fromMm);
-                if (lifting.heavy(kg)) heavy.computeIfAbsent(cut.stage(), stage -> new ArrayList<>()).add(kg);
+                if (isToSaw(cut, anew) && lifting.heavy(kg)) heavy.computeIfAbsent(cut.stage(), stage -> new ArrayList<>()).add(kg);
                 fromMm = cut.toMm();
             }
         }));

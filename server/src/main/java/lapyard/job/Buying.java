@@ -18,6 +18,7 @@ import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.SectionGoods;
 import lapyard.catalogue.TradeName;
 import lapyard.cutting.SawBoard;
+import lapyard.cutting.Sawn;
 import lapyard.geometry.Measure;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipLine;
@@ -91,7 +92,8 @@ public record Buying(List<Row> rows, int drops) {
         List<Row> rows = new ArrayList<>();
         Map<String, Integer> leads = leads(sheet);
         int usual = sheet.garden().people().crew().waits().leadDays();
-        for (SectionCutting cutting : sheet.cutting()) timber(cutting, sheet.garden().imperial(), tasks, weekendOf, leads.getOrDefault(SectionGoods.TIMBER.item(cutting.section()), usual), rows);
+        Set<Integer> anew = Resawn.anew(sheet.garden().people().tally(), sheet.cutting()).keySet();
+        for (SectionCutting cutting : sheet.cutting()) timber(cutting, sheet.garden(), anew, tasks, weekendOf, leads.getOrDefault(SectionGoods.TIMBER.item(cutting.section()), usual), rows);
         Map<List<Object>, Row> ripped = new LinkedHashMap<>();
         for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault(SectionGoods.BEARERS.item(strips.section()), usual), ripped);
         rows.addAll(ripped.values());
@@ -213,10 +215,13 @@ public record Buying(List<Row> rows, int drops) {
                 new double[] {amount, task.firstDay()}, (a, b) -> new double[] {a[0] + b[0], Math.min(a[1], b[1])});
     }
 
-    private static void timber(SectionCutting cutting, boolean imperial, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead, List<Row> rows) {
+    private static void timber(SectionCutting cutting, Garden garden, Set<Integer> anew, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead, List<Row> rows) {
         Map<Integer, Map<String, Integer>> opened = new TreeMap<>();
         Map<Integer, Double> metres = new TreeMap<>();
+        Set<String> sawn = Resawn.opened(garden.people().tally(), cutting);
         for (SawBoard board : cutting.saw().boards()) {
+            // where a stage is sawn anew, the boards of its first day at the saw are there
+            if (anew.contains(board.openedIn()) && sawn.contains(Sawn.name(board))) continue;
             opened.computeIfAbsent(board.openedIn(), stage -> new TreeMap<>()).merge(board.stock(), 1, Integer::sum);
             metres.merge(board.openedIn(), board.lengthMm() / 1000, Double::sum);
         }
@@ -224,7 +229,7 @@ public record Buying(List<Row> rows, int drops) {
             Weekends.Task saw = tasks.get("saw." + stage);
             if (saw == null || saw.done()) return;
             rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, SectionGoods.TIMBER.item(cutting.section()),
-                    SectionGoods.TIMBER.item(TradeName.section(cutting.section(), imperial)), metres.get(stage), "m", boards, Map.of()));
+                    SectionGoods.TIMBER.item(TradeName.section(cutting.section(), garden.imperial())), metres.get(stage), "m", boards, Map.of()));
         });
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingResult.BoardLine;
@@ -23,6 +25,7 @@ import lapyard.cutting.Replan;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Sawn;
 import lapyard.job.JobSheet.SawWork;
+import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Tally;
 
 /**
@@ -60,6 +63,33 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
         Map<String, String> demandOf = new HashMap<>();
         saw.marks().forEach((demand, marks) -> marks.forEach(mark -> demandOf.put(mark, demand)));
         return demandOf;
+    }
+
+    /**
+     * What a day at the saw that is ticked has left to saw, by its stage: where a piece that it sawed is spoiled, or wanted otherwise now, that piece and what
+     * has come to its stage since. Sections of which the tally names no board are taken as sawn.
+     */
+    static Map<Integer, Set<String>> anew(Tally tally, List<SectionCutting> timber) {
+        Map<Integer, Set<String>> uncut = new HashMap<>();
+        Set<Integer> again = new HashSet<>();
+        for (SectionCutting cutting : timber) {
+            Map<String, Double> wantedMm = wantedMm(cutting.saw());
+            List<Tally.Board> told = tally.boards(cutting.section());
+            if (told.isEmpty()) continue;
+            Set<String> good = told.stream().flatMap(board -> board.good(wantedMm).stream()).collect(Collectors.toSet());
+            Set<String> sawn = told.stream().flatMap(board -> Stream.concat(board.cut().stream(), board.spoiled().stream())).collect(Collectors.toSet());
+            cutting.saw().boards().stream().flatMap(board -> board.cuts().stream()).filter(cut -> !good.contains(cut.mark())).forEach(cut -> {
+                uncut.computeIfAbsent(cut.stage(), stage -> new HashSet<>()).add(cut.mark());
+                if (sawn.contains(cut.mark()) && tally.doneOn().containsKey("saw." + cut.stage())) again.add(cut.stage());
+            });
+        }
+        uncut.keySet().retainAll(again);
+        return uncut;
+    }
+
+    /** The names of the boards at which the saw has been. */
+    static Set<String> opened(Tally tally, SectionCutting cutting) {
+        return tally.boards(cutting.section()).stream().filter(Tally.Board::opened).map(Tally.Board::name).collect(Collectors.toSet());
     }
 
     /**

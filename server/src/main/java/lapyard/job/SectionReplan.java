@@ -148,7 +148,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
         List<Finding> findings = new ArrayList<>();
         for (Tally.Done done : tally.done()) {
-            if (!tasks.containsKey(done.task())) continue;
+            if (!tasks.containsKey(done.task()) || !tasks.get(done.task()).done()) continue;
             List<String> uncut = handled(sheet, tasks.get(done.task()).work()).filter(sawn::add).toList();
             if (uncut.isEmpty()) continue;
             Fact count = Fact.count(uncut.size(), "pieces");
@@ -169,6 +169,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
     private static List<Finding> unknown(JobSheet sheet) {
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
         List<Finding> findings = new ArrayList<>();
+        Set<String> ticked = sheet.garden().people().tally().doneOn().keySet();
         for (Tally.Done done : sheet.garden().people().tally().done()) {
             if (!tasks.containsKey(done.task())) {
                 findings.add(Finding.of(FindingKind.TALLY_DONE_UNKNOWN, Place.of(What.TALLY).then(What.TASK, done.task()))
@@ -176,7 +177,7 @@ public record SectionReplan(String section, Replan.Planned planned, Optional<Big
                 continue;
             }
             tasks.get(done.task()).work().after().stream()
-                    .filter(earlier -> tasks.containsKey(earlier.task()) && !tasks.get(earlier.task()).done())
+                    .filter(earlier -> tasks.containsKey(earlier.task()) && !ticked.contains(earlier.task()))
                     .forEach(earlier -> findings.add(Finding.of(FindingKind.TALLY_DONE_EARLY, Place.of(What.TALLY).then(What.TASK, done.task()))
                             .with("task", Fact.name(sheet.weekends().words(done.task()))).with("earlier", Fact.name(sheet.weekends().words(earlier.task()))).with("why", Fact.name(earlier.why()))
                             .way(WayKind.TICK_TOO, Fact.name(earlier.task()), Fact.name(sheet.weekends().words(earlier.task()))).way(WayKind.LOOK_HIDDEN)));

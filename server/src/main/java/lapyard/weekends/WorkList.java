@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
@@ -61,17 +62,30 @@ public final class WorkList {
      * @param slanted   cuts off square
      * @param boards    how many are put on it
      * @param heavyKg   for each square cut of a board that is still more than one person lifts, what it then weighs
+     * @param anew      marks of what is sawn, where that is what is left of a day that is over; else empty
      */
-    public record SawLoad(int weekend, int cuts, int slanted, int settings, int boards, List<Double> heavyKg) {
+    public record SawLoad(int weekend, int cuts, int slanted, int settings, int boards, List<Double> heavyKg, Set<String> anew) {
         public SawLoad {
             heavyKg = List.copyOf(heavyKg);
+            anew = Set.copyOf(anew);
+        }
+
+        public SawLoad(int weekend, int cuts, int slanted, int settings, int boards, List<Double> heavyKg) {
+            this(weekend, cuts, slanted, settings, boards, heavyKg, Set.of());
+        }
+
+        /** Whether pieces of a bed are sawn on it. */
+        private boolean cutsFor(BedLoad load) {
+            return weekend == load.work().bed().stage() && (anew.isEmpty() || load.work().pieces().stream().anyMatch(piece -> anew.contains(piece.mark())));
         }
 
         /** Both on one day. */
         public SawLoad with(SawLoad more) {
             List<Double> heavy = new ArrayList<>(heavyKg);
             heavy.addAll(more.heavyKg);
-            return new SawLoad(weekend, cuts + more.cuts, slanted + more.slanted, settings + more.settings, boards + more.boards, heavy);
+            Set<String> both = new HashSet<>(anew);
+            both.addAll(more.anew);
+            return new SawLoad(weekend, cuts + more.cuts, slanted + more.slanted, settings + more.settings, boards + more.boards, heavy, both);
         }
     }
 
@@ -104,9 +118,7 @@ public final class WorkList {
         WorkList list = new WorkList(crew, lifting, barrowLitres, painters, imperial);
         saw.forEach(list::sawDay);
         paths.forEach(list::path);
-        Set<Integer> sawn = new HashSet<>();
-        saw.forEach(day -> sawn.add(day.weekend()));
-        for (BedLoad bed : beds) list.bed(bed, paths, sawn);
+        for (BedLoad bed : beds) list.bed(bed, paths, saw.stream().filter(day -> day.cutsFor(bed)).findFirst());
         return List.copyOf(list.works);
     }
 
@@ -134,7 +146,7 @@ public final class WorkList {
                 List.of(Measure.SQUARE_METRES.written(area, 1, imperial)), List.of("keep it clear: barrows and timbers come along it")));
     }
 
-    private void bed(BedLoad load, List<PathLoad> paths, Set<Integer> sawn) {
+    private void bed(BedLoad load, List<PathLoad> paths, Optional<SawLoad> sawn) {
         Map<Integer, List<Piece>> courses = new HashMap<>();
         for (Course course : load.work().frame().courses()) courses.put(course.number(), course.pieces());
         After ready = ground(load, courses.getOrDefault(1, List.of()));
@@ -170,18 +182,22 @@ public final class WorkList {
     }
 
     /** Marks and notches: what course 1 waits for, with the ground. */
-    private List<After> marked(BedLoad load, After ground, Set<Integer> sawn) {
+    private List<After> marked(BedLoad load, After ground, Optional<SawLoad> sawn) {
         Bed bed = load.work().bed();
         List<Piece> pieces = load.work().pieces();
-        List<After> cut = sawn.contains(bed.stage()) ? List.of(new After("saw." + bed.stage(), 0, "pieces are cut")) : List.of();
+        List<After> cut = sawn.map(day -> new After("saw." + day.weekend(), 0, "pieces are cut")).stream().toList();
         GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label,
                 List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))), cut, List.of(Measure.counted(pieces.size(), "piece")), List.of(), marks(pieces));
         After marks = new After(marked.id(), 0, "pieces are marked");
         int notched = load.work().frame().notches().size();
-        if (notched == 0) return List.of(ground, marks);
+        List<After> first = new ArrayList<>(List.of(ground, marks));
+        // marking may be over when pieces are sawn anew
+        if (sawn.isPresent() && !sawn.get().anew().isEmpty()) first.addAll(cut);
+        if (notched == 0) return first;
         GardenTask notches = add(load, Step.NOTCHES, Step.NOTCHES.label, List.of(Share.alone(notched * crew.minutes(Rate.NOTCH))), List.of(marks),
                 List.of(notched + (notched == 1 ? " notch" : " notches")), List.of("cannot be cut once course 1 is fixed"), notched(load));
-        return List.of(ground, marks, new After(notches.id(), 0, "notches are hidden by course 1"));
+        first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
+        return first;
     }
 
     /** The base, with its strips cut before; where there is none, what was done last. */

@@ -29,6 +29,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Tally;
 import lapyard.plan.Told;
+import lapyard.weekends.Weekends;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,6 +96,39 @@ class TallyTest {
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_CUT_OTHER).map(Told::text).toList());
         assertEquals(List.of("Piece X-1A is cut but no longer in the plan."),
                 sheet.snags().stream().filter(finding -> finding.kind() == FindingKind.TALLY_CUT_UNKNOWN).map(Told::text).toList());
+    }
+
+    /**
+     * Sawn and ticked on day 1: the front of M grows by 300, so the walls A and C of its three courses are wanted anew, both from
+     * one board of 4800 a course, or M-1A alone is spoiled. That is work of a day that comes, each piece a cut and each new board a trim, before M is marked; N has all its pieces. The boards are needed on that day. By hand.
+     */
+    @ParameterizedTest
+    @CsvSource({"3300, cut", "3000, spoiled", "3000, cut"})
+    void whatIsSawnAnewIsWorkOfADayThatComes(String front, String state) {
+        List<String> boards = new ArrayList<>();
+        for (SawBoard board : Gardens.sheet(garden("{}")).cutting().get(0).saw().boards()) {
+            String good = board.cuts().stream().map(SawBoard.Cut::mark).filter(mark -> !mark.equals("M-1A") || state.equals("cut")).collect(Collectors.joining("\",\"", "\"", "\""));
+            boolean wrong = state.equals("spoiled") && board.cuts().stream().anyMatch(cut -> cut.mark().equals("M-1A"));
+            String sawn = board.cuts().stream().map(cut -> "{\"piece\":\"" + cut.mark() + "\",\"length\":" + cut.lengthMm() + "}").collect(Collectors.joining(","));
+            boards.add(board(board.number(), good, (wrong ? ",\"spoiled\":[\"M-1A\"]" : "") + ",\"sawn\":[" + sawn + "]").replace("4800", board.stock()));
+        }
+        JobSheet sheet = Gardens.sheet(garden("{\"day\":14,\"done\":[{\"task\":\"saw.1\",\"day\":1}],\"boards\":[" + String.join(",", boards) + "]}").replace("[3000,", "[" + front + ","));
+        Weekends.Task saw = sheet.weekends().byId().get("saw.1");
+        boolean anew = front.equals("3300") || state.equals("spoiled");
+        assertEquals(!anew, saw.done());
+        List<Buying.Row> timber = Buying.of(sheet).rows().stream().filter(row -> row.item().startsWith("timber")).toList();
+        if (!anew) {
+            assertEquals(List.of(), timber);
+            return;
+        }
+        assertTrue(saw.firstDay() >= 14, "on day " + saw.firstDay());
+        SawBoard.Cut cut = sheet.cutting().get(0).saw().boards().stream().filter(board -> board.number() > boards.size()).flatMap(board -> board.cuts().stream()).findFirst().orElseThrow();
+        assertEquals("M-1A", cut.mark());
+        assertEquals(List.of(Integer.valueOf(saw.firstDay())), timber.stream().map(Buying.Row::needDay).toList());
+        assertEquals(state.equals("spoiled") ? 1 : 3, timber.get(0).boards().values().stream().mapToInt(Integer::intValue).sum());
+        assertEquals(List.of(), sheet.weekends().byId().get("N.mark").work().after());
+        assertTrue(sheet.weekends().byId().get("M.mark").firstDay() >= saw.lastDay());
+        assertEquals(state.equals("spoiled") ? "1 board, 2 cuts at 1 setting" : "3 boards, 9 cuts at 2 settings", saw.work().loads().get(0));
     }
 
     /**

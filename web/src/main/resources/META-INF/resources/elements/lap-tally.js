@@ -64,12 +64,11 @@ export class LapTally extends GardenElement {
   }
 
   #today(weekends) {
-    const { plan } = this.garden;
     const days = weekends.days.filter(day => day.parts.length);
     if (!days.some(day => day.number === this.#day)) this.#day = null;
-    const number = this.#day ?? dayToDo(plan, { days });
-    const day = this.#seen = this.#held ?? days.find(one => one.number === number);
     const tasks = new Map(weekends.tasks.map(task => [task.id, task]));
+    const number = this.#day ?? dayToDo({ days }, id => this.#isDone(tasks.get(id)));
+    const day = this.#seen = this.#held ?? days.find(one => one.number === number);
     const step = (by, text, key) => {
       const next = by < 0 ? days.findLast(one => one.number < day.number) : days.find(one => one.number > day.number);
       return h('button', { type: 'button', 'data-key': key, 'aria-label': text, 'aria-disabled': next ? null : 'true',
@@ -98,8 +97,11 @@ export class LapTally extends GardenElement {
       listed.length < all.length ? h('button.quiet', { type: 'button', 'data-key': `all pieces ${stage}`, onclick: () => { this.#whole.add(stage); this.render(); } }, `Show all ${all.length} pieces`) : null];
   }
 
+  /** A day at the saw that is ticked is to do again where its pieces are to be sawn anew. */
+  #isDone(task) { return isDone(this.garden.plan, task.id) && !(this.#isOfNow && stageOf(task) && !task.done); }
+
   #tick(task, text) {
-    const done = isDone(this.garden.plan, task.id);
+    const done = this.#isDone(task);
     const tick = () => {
       const pieces = done ? [] : uncutOf(this.garden.plan, this.parts, task, this.#isOfNow);
       const said = pieces.length ? `, and ${pieces.length === 1 ? `piece ${pieces[0].cut.mark} is` : `its ${pieces.length} pieces are`} cut` : '';
@@ -129,7 +131,7 @@ export class LapTally extends GardenElement {
     const places = new Map();
     for (const task of weekends.tasks) places.set(task.place, [...(places.get(task.place) ?? []), task]);
     return h('ul.places', {}, [...places].map(([where, tasks]) => h('li', { 'data-key': `place ${where}` }, h('details', {},
-      h('summary', { 'data-key': `place ${where} open` }, h('strong', {}, where), ` ${tasks.filter(task => isDone(plan, task.id)).length} of ${tasks.length} done`),
+      h('summary', { 'data-key': `place ${where} open` }, h('strong', {}, where), ` ${tasks.filter(task => this.#isDone(task)).length} of ${tasks.length} done`),
       h('ul.ticks', {}, tasks.map(task => h('li', {}, this.#tick(task, task.label))))))));
   }
 

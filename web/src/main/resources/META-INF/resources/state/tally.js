@@ -10,15 +10,16 @@ const withTally = (plan, change) => saying(plan, 'tally', given(change(plan.tall
 export const isDone = (plan, task) => (plan.tally?.done ?? []).some(one => one.task === task);
 
 /**
- * Ticks a task, or takes the tick off. Timber that is handled is sawn: what a task handles is cut with it, and stays so.
+ * Ticks a task, or takes the tick off; a day at the saw that has pieces to saw anew is ticked again. Timber that is handled is sawn: what a task handles is cut with it, and stays so.
  *
  * @param {number} day of the plan on which it was done
  * @param {object[]} [parts] sections of the job sheet's cutting
  * @param {object[]} [pieces] those of them that the task handles and that are still to cut
  */
 export function tickTask(task, day, parts = [], pieces = [], isOfNow = true) {
-  return plan => (isDone(plan, task) ? withTally(plan, tally => ({ ...tally, done: tally.done.filter(one => one.task !== task) }))
-    : setPieces(parts, pieces, 'cut', isOfNow)(withTally(plan, tally => ({ ...tally, done: [...(tally.done ?? []), { task, day }] }))));
+  const others = ({ done = [] }) => done.filter(one => one.task !== task);
+  return plan => (isDone(plan, task) && !pieces.length ? withTally(plan, tally => ({ ...tally, done: others(tally) }))
+    : setPieces(parts, pieces, 'cut', isOfNow)(withTally(plan, tally => ({ ...tally, done: [...others(tally), { task, day }] }))));
 }
 
 /** What a task handles and is still to cut. @param {object} task of the weekends @param {boolean} isOfNow whether the cutting is that of the tally as it stands */
@@ -123,8 +124,8 @@ export const piecesOf = (parts, stage) => allPieces(parts).filter(({ cut }) => c
   .sort((a, b) => b.cut.length - a.cut.length || a.board.number - b.board.number);
 
 /** The first day on which something is still to do; the last one where all is done. */
-export function dayToDo(plan, weekends) {
-  const open = weekends.days.find(day => day.parts.some(part => !isDone(plan, part.task)));
+export function dayToDo(weekends, isTaskDone) {
+  const open = weekends.days.find(day => day.parts.some(part => !isTaskDone(part.task)));
   return (open ?? weekends.days.at(-1))?.number ?? 0;
 }
 
