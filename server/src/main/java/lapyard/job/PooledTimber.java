@@ -56,8 +56,8 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
     /** Ways to nest share as long a search as the plan without nests gets. */
     private static final int NESTINGS = 8;
 
-    /** {@code section} with the stock of one supplier. */
-    record Cut(Section section, CuttingResult pooled, boolean priced, double needM, SawWork saw, List<SlipLine.Use> uses,
+    /** {@code section} with the stock of one supplier. @param goneM of the boards that are bought, spoiled or lost: it is not over */
+    record Cut(Section section, CuttingResult pooled, boolean priced, double needM, double goneM, SawWork saw, List<SlipLine.Use> uses,
             List<Finding> findings, Optional<Integer> boardsAlone) implements SoldBoards {
         @Override
         public String item() {
@@ -88,7 +88,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
                     needM(),
                     "m",
                     packs,
-                    Math.max(0, boughtM + onHandM - needM()),
+                    Math.max(0, boughtM + onHandM - needM() - goneM()),
                     priced() ? Optional.of(Ordering.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
                     Optional.empty(),
                     Working.of(
@@ -220,7 +220,7 @@ final class PooledTimber extends SoldGoods<PooledTimber.Cut> {
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.pieces().stream().mapToDouble(piece -> takesMm.get(piece.mark())).sum() / 1000))
                 .toList();
         return new Cut(section, resawn.map(Resawn::result).orElse(pooled), priced, uses.stream().mapToDouble(SlipLine.Use::amount).sum(),
-                resawn.map(one -> saw.with(one.boards(), List.of(way(section, one.result(), priced)))).orElse(saw), uses,
+                resawn.map(Resawn::goneMm).orElse(0.0) / 1000, resawn.map(one -> saw.with(one.boards(), List.of(way(section, one.result(), priced)))).orElse(saw), uses,
                 TimberFindings.of(garden, section, beds, rack, pooled, blanks), boardsAlone);
     }
 

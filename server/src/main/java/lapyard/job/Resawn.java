@@ -35,8 +35,9 @@ import lapyard.plan.Tally;
  * @param result all boards, those told of in the tally first, pieces under their marks; a board that is there and not
  *     wanted any more is a line without pieces
  * @param boards those from which something was or will be cut
+ * @param goneMm length of the boards that are bought that is spoiled, lost or sawn for what is not wanted
  */
-record Resawn(CuttingResult result, List<SawBoard> boards) {
+record Resawn(CuttingResult result, List<SawBoard> boards, double goneMm) {
     private static final Pattern NUMBERED = Pattern.compile("#(\\d{1,6})");
 
     Resawn {
@@ -140,6 +141,7 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
         private final List<BoardLine> lines = new ArrayList<>();
         private BigDecimal cost = BigDecimal.ZERO;
         private BigDecimal salvage = BigDecimal.ZERO;
+        private double goneMm;
 
         Laying(SawWork planned, List<Tally.Board> told, Map<String, Double> wantedMm, Replan.Planned rest, ToIntFunction<String> weekendOf) {
             this.problem = planned.problem();
@@ -189,7 +191,7 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
             return new Resawn(
                     new CuttingResult(pooled.name(), cost, salvage, lines.stream().mapToInt(BoardLine::count).sum(), cost.subtract(less), less.signum() == 0,
                             pooled.seconds(), lines, unplaced, rest.result().shortage()),
-                    boards);
+                    boards, goneMm);
         }
 
         private static final String OPEN = "\u0000";
@@ -226,9 +228,11 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
                 cuts.add(new SawBoard.Cut(mark, length, weekendOf.applyAsInt(mark), at, at + length));
                 at += length + problem.kerfMm();
             }
+            double goodMm = at;
             for (String mark : board.wrong(wantedMm)) at += wantedMm.get(mark) + problem.kerfMm();
             for (double gone : board.goneMm(wantedMm)) at += gone + problem.kerfMm();
             at = board.leftMm().isPresent() ? was.lengthMm() - board.leftMm().getAsDouble() : at + board.lostMm();
+            if (was.available().isEmpty()) goneMm += Math.max(0, Math.min(at, was.lengthMm()) - goodMm);
             double restMm = Math.max(0, was.lengthMm() - at);
             if (line != null) {
                 SawBoard more = laid(line, marks);
