@@ -14,10 +14,13 @@ import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** What changed between two texts of one garden, a line each: {@code bed C} {@code moved 200 right}. */
 public record Difference(Predicate<String> isLength, DoubleFunction<String> written, List<Line> lines) {
     private static final int LONGEST_TOLD = 80;
+    /** Members of one list, each with what changed in it. */
+    private static final int MOST_TOLD = 4;
     private static final Map<String, String> PLACES = Map.of("ground", "yard");
     private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
     private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
@@ -118,7 +121,7 @@ public record Difference(Predicate<String> isLength, DoubleFunction<String> writ
     private void corners(String where, JsonNode before, JsonNode after) {
         int moved = 0;
         for (int i = 0; i < after.size(); i++) if (!before.get(i).equals(after.get(i))) moved++;
-        if (moved > 4) {
+        if (moved > MOST_TOLD) {
             say(where, moved + " of " + after.size() + " corners moved");
             return;
         }
@@ -127,7 +130,18 @@ public record Difference(Predicate<String> isLength, DoubleFunction<String> writ
                 say(where, "corner " + (i + 1) + " " + moved(before.get(i), after.get(i)));
     }
 
+    /** Lists without codes and of one size, by place in them. */
+    private void places(String where, String path, JsonNode before, JsonNode after) {
+        List<Integer> changed = IntStream.range(0, after.size()).filter(i -> !before.get(i).equals(after.get(i))).boxed().toList();
+        if (changed.size() > MOST_TOLD) say(where, changed.size() + " of " + after.size() + " changed");
+        else changed.forEach(i -> object(where + " " + (i + 1), path, before.get(i), after.get(i)));
+    }
+
     private void value(String where, String path, String name, JsonNode before, JsonNode after) {
+        if (isObjects(before) && isObjects(after) && before.size() == after.size()) {
+            places(where + ", " + name, path + "/" + name, before, after);
+            return;
+        }
         Function<JsonNode, String> told = value -> isLength.test(path + "/" + name) ? length(value) : told(value);
         if (after == null) say(where, name + " left out, was " + told.apply(before));
         else if (before == null) say(where, name + " " + told.apply(after) + ", was not given");
@@ -177,6 +191,12 @@ public record Difference(Predicate<String> isLength, DoubleFunction<String> writ
         return true;
     }
 
+    private static boolean isObjects(JsonNode node) {
+        if (node == null || !node.isArray() || node.isEmpty()) return false;
+        for (JsonNode each : node) if (!each.isObject()) return false;
+        return true;
+    }
+
     private String length(JsonNode value) {
         return value.isNumber() ? length(value.decimalValue()) : told(value);
     }
@@ -195,7 +215,7 @@ public record Difference(Predicate<String> isLength, DoubleFunction<String> writ
         if (value.isNumber()) return plain(value.decimalValue());
         if (value.isTextual()) return shortened('"' + value.asText() + '"');
         if (isPoints(value)) return value.size() + " corners";
-        if (value.isArray() && value.size() > 3) return value.size() + " of them";
+        if (isObjects(value) || value.isArray() && value.size() > 3) return value.size() + " of them";
         return shortened(value.toString());
     }
 

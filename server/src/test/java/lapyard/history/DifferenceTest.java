@@ -123,6 +123,21 @@ class DifferenceTest {
     }
 
     @Test
+    void aListWithoutCodesIsToldByPlace() {
+        assertEquals(
+                List.of("yard, levels 2 drop 40, was 30", "yard, levels 3 moved 100 right"),
+                told(
+                        "{'ground':{'levels':[{'at':[0,0],'drop':0},{'at':[9,0],'drop':30},{'at':[0,9],'drop':5}]}}",
+                        "{'ground':{'levels':[{'at':[0,0],'drop':0},{'at':[9,0],'drop':40},{'at':[100,9],'drop':5}]}}"));
+        assertEquals(
+                List.of("yard levels 2 of them, was 1 of them", "garden accepted 1 of them, was not given"),
+                told("{'ground':{'levels':[{'drop':0}]}}", "{'ground':{'levels':[{'drop':0},{'drop':9}]},'accepted':[{'where':'bed A'}]}"));
+        assertEquals(
+                List.of("yard, levels 5 of 5 changed"),
+                told("{'ground':{'levels':[" + "{'drop':1},".repeat(4) + "{'drop':1}]}}", "{'ground':{'levels':[" + "{'drop':2},".repeat(4) + "{'drop':2}]}}"));
+    }
+
+    @Test
     void absurdNumbersAndLongTextsDoNotRunAway() {
         assertEquals(
                 List.of("garden a 1E+999999, was 1"), told("{'a':1}", "{'a':1E+999999}").stream().map(line -> line.replace("1.0E", "1E")).toList());
