@@ -1,5 +1,6 @@
 package lapyard.job;
 
+import java.lang.ref.WeakReference;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,7 +20,7 @@ import lapyard.job.JobSheet.Way;
  * @param pooledOnce       what they take where all is cut on one day, so that no offcut is trimmed again
  * @param weekendByWeekend what the boards take where no offcut is carried from one weekend to the next
  * @param nearMisses       beds that would save money if they were a little smaller, the largest saving first
- * @param changesTried     of {@code changesThere} ways to make beds smaller, those with the most pieces
+ * @param changesTried     of {@code changesThere} ways to make beds smaller, those with the most pieces; the rest would take too long
  */
 public record SawAdvice(
         String section, Way pooledOnce, Way weekendByWeekend, List<NearMiss> nearMisses, int changesTried, int changesThere) {
@@ -48,12 +49,21 @@ public record SawAdvice(
     /** Changes for which walls are joined and pieces nested anew, which takes longer. */
     private static final int MOST_ANEW = 12;
 
+    private record Last(WeakReference<JobSheet> sheet, List<SawAdvice> advice) {}
+
+    /** The office sheet and the file of the data ask one after the other. */
+    private static volatile Last last = new Last(new WeakReference<>(null), List.of());
+
     /** One for each section of wall timber, in the order of {@link JobSheet#cutting}. */
     public static List<SawAdvice> of(JobSheet sheet) {
-        return sheet.cutting().stream().map(cutting -> of(sheet, cutting)).toList();
+        Last known = last;
+        if (known.sheet().refersTo(sheet)) return known.advice();
+        List<SawAdvice> advice = sheet.cutting().stream().map(cutting -> of(sheet, cutting, new Glances(Glances.MOST_TIMBERS))).toList();
+        if (!Thread.currentThread().isInterrupted()) last = new Last(new WeakReference<>(sheet), advice);
+        return advice;
     }
 
-    private static SawAdvice of(JobSheet sheet, SectionCutting cutting) {
+    static SawAdvice of(JobSheet sheet, SectionCutting cutting, Glances glances) {
         List<SmallerBeds> changes = SmallerBeds.of(sheet, cutting);
         List<SmallerBeds> tried = new ArrayList<>();
         int anew = 0;
@@ -61,12 +71,13 @@ public record SawAdvice(
             if (change.change().isEmpty() && ++anew > MOST_ANEW) continue;
             if (tried.size() < NearMisses.MOST_LENGTHS) tried.add(change);
         }
+        List<NearMiss> nearMisses = nearMisses(sheet, cutting, tried, glances);
         StagedCutting staging = cutting.staging();
         return new SawAdvice(
                 cutting.section(),
                 way(JobSheet.Pooling.POOLED_ONCE, staging.pooledOnce(), cutting),
                 way(JobSheet.Pooling.WEEKEND_BY_WEEKEND, staging.stageByStage(), cutting),
-                nearMisses(sheet, cutting, tried),
+                nearMisses,
                 tried.size(),
                 changes.size());
     }
@@ -75,19 +86,28 @@ public record SawAdvice(
         return new Way(pooling, way.boards(), cutting.priced() ? Optional.of(way.paid()) : Optional.empty());
     }
 
-    /** The largest saving that is sure first, then what was only found by search; a change within another that saves as much. */
-    private static List<NearMiss> nearMisses(JobSheet sheet, SectionCutting cutting, List<SmallerBeds> changes) {
+    /**
+     * The largest saving that is sure first, then what was only found by search; a change within another that saves as much.
+     *
+     * @param changes loses those that the glances did not suffice for
+     */
+    private static List<NearMiss> nearMisses(JobSheet sheet, SectionCutting cutting, List<SmallerBeds> changes, Glances glances) {
         SearchOptions looking = SearchOptions.pooledOnly(sheet.garden().goods().search(), new SearchMemory(1L << 20));
         // other joints could save as well, and the bound is of those that there are
         boolean joined = sheet.beds().stream().filter(bed -> bed.work().bed().section().id().equals(cutting.section()))
                 .anyMatch(bed -> !bed.work().frame().seams().isEmpty());
         List<NearMiss> found = new ArrayList<>();
-        for (SmallerBeds change : changes) {
+        for (SmallerBeds change : List.copyOf(changes)) {
             IntFunction<Optional<CuttingResult>> smaller = change.change()
                     .map(same -> NearMisses.shortened(cutting.saw().problem(), same, NearMisses.GLANCE))
-                    .orElse(byMm -> change.planned(sheet, cutting, byMm, looking));
-            NearMisses.saving(cutting.result(), smaller, !joined)
-                    .filter(saving -> saving.sure() || cutting.priced() || saving.boardsSaved() > 0)
+                    .orElse(byMm -> change.planned(sheet, cutting, byMm, looking, glances));
+            Optional<NearMisses.Saving> least = NearMisses.saving(cutting.result(), smaller, !joined);
+            // what was not halved to its end may be more than it takes
+            if (change.change().isEmpty() && glances.spent()) {
+                changes.remove(change);
+                continue;
+            }
+            least.filter(saving -> saving.sure() || cutting.priced() || saving.boardsSaved() > 0)
                     .ifPresent(saving -> found.add(new NearMiss(
                             change,
                             saving.shorterMm(),

@@ -17,7 +17,6 @@ import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
 import lapyard.geometry.Length;
 import lapyard.geometry.Lengths;
@@ -117,9 +116,10 @@ public record SmallerBeds(
     /**
      * The cutting with these beds so much smaller, their walls joined and their pieces nested anew.
      *
-     * @return empty where a bed can't be built so small
+     * @return empty where a bed can't be built so small, or all glances are spent
      */
-    Optional<CuttingResult> planned(JobSheet sheet, SectionCutting cutting, double byMm, SearchOptions looking) {
+    Optional<CuttingResult> planned(JobSheet sheet, SectionCutting cutting, double byMm, SearchOptions looking, Glances glances) {
+        if (glances.spent()) return Optional.empty();
         List<Bed> then = new ArrayList<>();
         for (BedSheet one : sheet.beds()) {
             Bed bed = one.work().bed();
@@ -137,7 +137,7 @@ public record SmallerBeds(
         CuttingProblem problem = cutting.saw().problem();
         List<CuttingProblem.Stock> rack = problem.stock().stream().filter(stock -> stock.available().isPresent()).toList();
         return Optional.of(Nesting.cheapest(problem.with(problem.stock(), List.of()), blanks, List.of(), Set.of(), PooledTimber.graded(rack),
-                (asked, least) -> CuttingSolver.solve(asked, NearMisses.GLANCE), asked -> CuttingSolver.solve(asked, NearMisses.GLANCE)).result());
+                (asked, least) -> glances.solve(asked), glances::solve).result());
     }
 
     /** In the tenths of a millimetre that a document holds. */

@@ -107,7 +107,8 @@ final class OfficePrint {
                 .ifPresent(one -> ways.add(0, one.pooledOnce()));
         sheets.table(name + ": bought together or apart", List.of(new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true)),
                 ways.stream().map(way -> List.of(words(way), String.valueOf(way.boards()), BenchPrint.money(way.cost(), currency))).toList());
-        sheets.table(name + ": near misses, offered and not applied", List.of(new Column("change of a bed", 0.38, true),
+        String some = advice.filter(one -> one.changesTried() < one.changesThere()).map(one -> "; " + one.changesTried() + " of " + one.changesThere() + " changes tried").orElse("");
+        sheets.table(name + ": near misses, offered and not applied" + some, List.of(new Column("change of a bed", 0.38, true),
                 new Column("it would save in timber", 0.26, true), new Column("pieces", 0.36, false)), advice.stream().flatMap(one -> one.nearMisses().stream())
                 .map(miss -> List.of(miss.sizes().words(miss.shorterMm(), imperial), saved(miss, currency), ListSheets.some(miss.marks()))).toList());
     }

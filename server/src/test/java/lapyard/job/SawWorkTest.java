@@ -169,6 +169,27 @@ class SawWorkTest {
         }
     }
 
+    /** Each change is worked out to its end, or is not told and not counted; told anew or remembered, the same. */
+    @Test
+    void adviceThatIsCutShortTellsOnlyWhatWasWorkedOut() {
+        JobSheet sheet = Gardens.sheet(sixSided(List.of()));
+        SawAdvice all = SawAdvice.of(sheet).get(0);
+        assertEquals(all, SawAdvice.of(sheet).get(0));
+        assertEquals(6, all.changesTried());
+        int some = 0;
+        for (long most : new long[] {1, 60, 120, 240, 480, 960}) {
+            SawAdvice cut = SawAdvice.of(sheet, sheet.cutting().get(0), new Glances(most));
+            assertEquals(6, cut.changesThere());
+            assertTrue(cut.nearMisses().size() <= cut.changesTried(), cut::toString);
+            for (SawAdvice.NearMiss miss : cut.nearMisses()) {
+                all.nearMisses().stream().filter(one -> one.sizes().equals(miss.sizes())).forEach(one -> assertEquals(one, miss));
+            }
+            if (most == 1) assertEquals(0, cut.changesTried());
+            if (cut.changesTried() > 0 && cut.changesTried() < 6) some++;
+        }
+        assertTrue(some > 0, "none was cut short");
+    }
+
     private static String sixSided(List<Point> corners) {
         List<Point> at = new java.util.ArrayList<>(corners);
         for (int i = 0; corners.isEmpty() && i < 6; i++) {
