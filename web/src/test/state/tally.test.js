@@ -1,4 +1,4 @@
-import { asNewJob, bought, dayToDo, hasHappened, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPaid, setPiece, spoiledOn, tickTask, uncutOf, withHappened } from '../../main/resources/META-INF/resources/state/tally.js';
+import { asNewJob, bought, dayToDo, hasHappened, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnBefore, sawnOff, setBought, setPaid, setPiece, tickTask, uncutOf, withHappened } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
 const S = '100x200';
@@ -66,7 +66,7 @@ test('the first cut names every board, so that none is taken for missing', () =>
   equal(cut.tally.boards, [{ board: '#1', section: S, stock: '4800', cut: ['M-1A'], sawn }, { board: '#2', section: S, stock: '4800' }]);
   equal([state(cut, 1, 'M-1A'), state(cut, 2, 'M-1A')], ['cut', 'wanted']);
   const spoiled = setPiece(parts, S, 1, 'M-1A', 'spoiled')(cut);
-  equal([state(spoiled, 1, 'M-1A'), spoiled.tally.boards[0].cut, spoiled.tally.boards[0].sawn, spoiledOn(spoiled, 'M-1A', 2900)], ['spoiled', undefined, sawn, ['#1']]);
+  equal([state(spoiled, 1, 'M-1A'), spoiled.tally.boards[0].cut, spoiled.tally.boards[0].sawn, sawnBefore(spoiled, 'M-1A', 2900)], ['spoiled', undefined, sawn, [{ board: '#1', older: false }]]);
   const wanted = setPiece(parts, S, 1, 'M-1A', 'wanted')(spoiled);
   equal([state(wanted, 1, 'M-1A'), wanted.tally.boards[0]], ['wanted', { board: '#1', section: S, stock: '4800' }]);
 });
@@ -94,7 +94,7 @@ test('a piece sawn before its bed was changed is wanted anew, and its board keep
   const cut = setPiece(parts, S, 1, 'M-1A', 'cut')({});
   const [was, other] = parts[0].boards;
   const changed = [{ section: S, boards: [{ ...was, cuts: [] }, { ...other, cuts: cuts(3200) }] }];
-  equal([state(cut, 1, 'M-1A', 3200), state(cut, 1, 'M-1A', 2900.5), spoiledOn(cut, 'M-1A', 3200)], ['wanted', 'cut', ['#1']]);
+  equal([state(cut, 1, 'M-1A', 3200), state(cut, 1, 'M-1A', 2900.5), sawnBefore(cut, 'M-1A', 3200)], ['wanted', 'cut', [{ board: '#1', older: true }]]);
   equal(sawnOff(cut, S, changed[0].boards[0]), [{ mark: 'M-1A', sawn: 2900, spoiled: false }]);
   equal(sawnOff(cut, S, was), []);
   const anew = setPiece(changed, S, 2, 'M-1A', 'cut')(cut).tally.boards;

@@ -2,7 +2,7 @@ import { shown } from '../geometry/length.js';
 import { sectionName } from '../state/build.js';
 import { money } from '../state/changes.js';
 import { lengthCheck } from '../state/checks.js';
-import { bought, boughtRows, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnOff, setBought, setPiece, spoiledOn, stageOf, tickTask, uncutOf } from '../state/tally.js';
+import { bought, boughtRows, dayToDo, isDone, loseOf, lostOf, pieceState, piecesOf, planFrom, sawnBefore, sawnOff, setBought, setPiece, stageOf, tickTask, uncutOf } from '../state/tally.js';
 import { unitsOf } from '../state/plan.js';
 import { dayName } from '../state/weekends.js';
 import { lengthField } from './length-field.js';
@@ -113,7 +113,7 @@ export class LapTally extends GardenElement {
   /** A tap: cut, or not yet. A long press, or S: spoiled. */
   #piece({ board, cut, section }, plan) {
     const state = pieceState(plan, { section, number: board.number, length: cut.length, isOfNow: this.#isOfNow }, cut.mark);
-    const before = spoiledOn(plan, cut.mark, cut.length).filter(name => state === 'wanted' || name !== `#${board.number}`);
+    const before = sawnBefore(plan, cut.mark, cut.length).filter(one => state === 'wanted' || one.board !== `#${board.number}`);
     const units = unitsOf(plan);
     const to = next => this.#change(setPiece(this.parts, section, board.number, cut.mark, next, this.#isOfNow),
       { cut: `${cut.mark} is cut.`, spoiled: `${cut.mark} is spoiled: the rest is planned anew.`, wanted: `${cut.mark} is still to cut.` }[next]);
@@ -122,7 +122,7 @@ export class LapTally extends GardenElement {
       'data-hold': true, onclick: () => to(state === 'wanted' ? 'cut' : 'wanted'), onheld: () => to('spoiled'),
       onkeydown: event => { if (event.key.toLowerCase() === 's' && !event.ctrlKey && !event.metaKey) to(state === 'spoiled' ? 'wanted' : 'spoiled'); },
     }, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, `${cut.mark} `, h('small', {}, `board ${board.number} of ${this.#stock(board)}`),
-      before.length ? h('small.anew', {}, ` spoiled on ${before.join(', ')}: saw it anew from board ${board.number}`) : null),
+      before.length ? h('small.anew', {}, ` ${before.map(one => `${one.older ? 'cut for an older size' : 'spoiled'} on ${one.board}`).join(', ')}: saw it anew from board ${board.number}`) : null),
     h('span.state', {}, state === 'wanted' ? '' : state)));
   }
 
@@ -155,9 +155,11 @@ export class LapTally extends GardenElement {
     const units = unitsOf(plan);
     return sawnOff(plan, section, board, this.#isOfNow).map(({ mark, sawn, spoiled }) => {
       const other = this.parts.flatMap(part => part.boards).find(one => one.cuts.some(cut => cut.mark === mark));
-      const was = spoiled ? 'spoiled' : `sawn${sawn ? ` ${shown(sawn, units)}` : ''}`;
+      const length = other?.cuts.find(cut => cut.mark === mark).length;
+      const older = sawnBefore(plan, mark, length).some(one => one.older && one.board === `#${board.number}`);
+      const was = spoiled && !older ? 'spoiled' : `cut${sawn ? ` ${shown(sawn, units)}` : ''}${older ? ' for an older size' : ''}${older && !spoiled ? ', it can lie on the rack' : ''}`;
       return h('li', { 'data-key': `spoiled ${section} ${board.number} ${mark}` }, h('button.piece.spoiled', { type: 'button', 'data-key': `not spoiled ${section} ${board.number} ${mark}`,
-        onclick: () => this.#change(setPiece(this.parts, section, board.number, mark, 'wanted'), `${mark} is not ${spoiled ? 'spoiled' : 'sawn'}.`) },
+        onclick: () => this.#change(setPiece(this.parts, section, board.number, mark, 'wanted'), `${mark} is not ${spoiled ? 'spoiled' : 'cut'}.`) },
       h('span.mark', {}, mark), h('span.state', {}, other ? `${was}: saw it anew from board ${other.number}` : `${was}${spoiled ? '' : ', no longer wanted'}`)));
     });
   }

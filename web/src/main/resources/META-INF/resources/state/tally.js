@@ -100,9 +100,11 @@ export function pieceState(plan, { section, number, length, isOfNow }, mark) {
   return board.cut?.includes(mark) ? 'cut' : board.spoiled?.includes(mark) ? 'spoiled' : 'wanted';
 }
 
-/** The boards on which a piece was cut wrong, or otherwise than it is wanted now, `#7`. @returns {string[]} */
-export const spoiledOn = (plan, mark, length) => (plan.tally?.boards ?? []).filter(board => board.spoiled?.includes(mark)
-  || board.cut?.includes(mark) && isOther(board, mark, length)).map(board => board.board);
+/** The boards on which a piece was cut wrong, or for an older size of its bed, `#7`. @returns {{board: string, older: boolean}[]} */
+export const sawnBefore = (plan, mark, length) => (plan.tally?.boards ?? [])
+  .map(board => ({ board, older: isOther(board, mark, length) }))
+  .filter(({ board, older }) => board.spoiled?.includes(mark) || board.cut?.includes(mark) && older)
+  .map(({ board, older }) => ({ board: board.board, older }));
 
 /**
  * What was sawn from a board and is no piece of it now: spoiled there, sawn to another length than is wanted now, or not wanted at all.
