@@ -7,69 +7,62 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
- * Measures start to first answer: {@code java -cp server/target/test-classes lapyard.cli.StartFigure JAVA-ARGUMENTS},
- * the arguments being those that start the server without its port and data, for example
- * {@code -jar server/target/lapyard.jar serve}. Prints the medians; CPU time and memory come from /proc, so Linux only.
+ * Measures start to first answers: {@code java -cp server/target/test-classes lapyard.cli.StartFigure COMMAND}, the command
+ * being one that starts the server without its port and data, for example {@code server/target/lapyard/bin/lapyard serve}: until
+ * the page and the list of gardens answer, then the first job sheet of a sample ({@code -Dgarden=village-hall}), asked at once after the list.
+ * Prints medians, least and most; CPU time and memory come from /proc, so Linux only.
  */
 public final class StartFigure {
     private static final int RUNS = Integer.getInteger("runs", 5);
+    private static final String GARDEN = System.getProperty("garden", "village-hall");
     private static final int TICKS_A_SECOND = 100; // USER_HZ, fixed at 100 for what Linux shows to programs
-    private static final int SETTLED_MS = 500;
 
     private StartFigure() {}
 
-    private record Run(double pageMs, double listMs, double cpuMs, double residentMb) {}
+    private record Run(double pageMs, double listMs, double listCpuMs, double lookMs, double lookCpuMs, double residentMb) {}
 
-    public static void main(String[] arguments) throws IOException, InterruptedException {
+    public static void main(String[] command) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("lapyard-start");
-        System.out.printf(
-                "load average before: %s%n",
-                Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.printf("load average before: %s%n", Files.readString(Path.of("/proc/loadavg")).strip());
         List<Run> fresh = new ArrayList<>();
         List<Run> used = new ArrayList<>();
         for (int i = 0; i < RUNS; i++) {
             Path data = folder.resolve("data" + i);
-            fresh.add(run(arguments, data));
-            used.add(run(arguments, data));
+            fresh.add(run(command, data));
+            used.add(run(command, data));
         }
         print("new data folder", fresh);
         print("used data folder", used);
-        System.out.printf(
-                "load average after: %s%n",
-                Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.printf("load average after: %s%n", Files.readString(Path.of("/proc/loadavg")).strip());
         try (Stream<Path> made = Files.walk(folder)) {
             for (Path path : made.sorted(Comparator.reverseOrder()).toList()) Files.delete(path);
         }
     }
 
     private static void print(String what, List<Run> runs) {
-        System.out.printf(
-                Locale.ROOT,
-                "%s, median of %d: page %.0f ms, list of gardens %.0f ms, CPU to then %.0f ms, resident %.0f MB%n",
-                what,
-                runs.size(),
-                median(runs.stream().mapToDouble(Run::pageMs).toArray()),
-                median(runs.stream().mapToDouble(Run::listMs).toArray()),
-                median(runs.stream().mapToDouble(Run::cpuMs).toArray()),
-                median(runs.stream().mapToDouble(Run::residentMb).toArray()));
+        System.out.printf("%s, median (least to most) of %d:%n", what, runs.size());
+        print("start to page, ms", runs, Run::pageMs);
+        print("start to list, ms", runs, Run::listMs);
+        print("CPU to then, ms", runs, Run::listCpuMs);
+        print("list to first job sheet, ms", runs, Run::lookMs);
+        print("CPU from the start, ms", runs, Run::lookCpuMs);
+        print("resident then, MB", runs, Run::residentMb);
     }
 
-    private static double median(double[] values) {
-        Arrays.sort(values);
-        return values[values.length / 2];
+    private static void print(String what, List<Run> runs, ToDoubleFunction<Run> figure) {
+        double[] values = runs.stream().mapToDouble(figure).sorted().toArray();
+        System.out.printf(Locale.ROOT, "  %s: %.0f (%.0f to %.0f)%n", what, values[values.length / 2], values[0], values[values.length - 1]);
     }
 
-    private static Run run(String[] arguments, Path data) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of(arguments));
+    private static Run run(String[] asked, Path data) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(asked));
         int port = freePort();
         command.addAll(List.of("--port", Integer.toString(port), "--data", data.toString()));
         long from = System.nanoTime();
@@ -80,9 +73,9 @@ public final class StartFigure {
         try {
             double pageMs = answered("/", port, process, from);
             double listMs = answered("/api/gardens", port, process, from);
-            double cpuMs = cpuMs(process.pid());
-            Thread.sleep(SETTLED_MS);
-            return new Run(pageMs, listMs, cpuMs, residentMb(process.pid()));
+            double listCpuMs = cpuMs(process.pid());
+            double lookMs = answered("/api/gardens/" + GARDEN + "/job-sheet", port, process, System.nanoTime());
+            return new Run(pageMs, listMs, listCpuMs, lookMs, cpuMs(process.pid()), residentMb(process.pid()));
         } finally {
             process.destroy();
             process.waitFor();
