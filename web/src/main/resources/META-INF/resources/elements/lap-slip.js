@@ -118,10 +118,11 @@ export class LapSlip extends GardenElement {
   /** Who brings what, what each bed costs of it, and what is to pay when: folded, as the lines stand above. */
   #more(slip) {
     const { currency } = slip;
-    const orders = (slip.orders ?? []).filter(order => order.supplier);
+    const orders = slip.orders ?? [];
     return h('div.more', {},
       this.#mightBeLess() ? custom('look-longer', { garden: this.garden }) : null,
-      orders.map(order => this.#order(order, currency)),
+      // one merchant without a name is the whole slip, as it stands above
+      orders.some(order => order.supplier) ? orders.map(order => this.#order(order, currency)) : null,
       slip.shares?.length ? h('details', {},
         h('summary', { 'data-key': 'slip shares' }, 'What each bed costs'),
         h('p.hint', {}, 'A line that several share is split by what each uses of it, delivery by the goods.'),
@@ -155,7 +156,7 @@ export class LapSlip extends GardenElement {
           h('dt', {}, pack ? `${pack.count} × ${pack.called}, ${line.label}` : `${line.label}: ask the merchant`),
           h('dd', {}, money(pack ? pack.cost : line.cost, currency))))),
         h('div', {}, h('dt', {}, 'Delivery'), h('dd', {}, money(order.delivery, currency)))),
-      h('nav', { 'aria-label': `Sheets for ${order.name}` }, sheetLink(this, api, `slip.csv?supplier=${encodeURIComponent(order.supplier)}`, 'Order, CSV', `slip-${order.supplier}.csv`)));
+      order.supplier ? h('nav', { 'aria-label': `Sheets for ${order.name}` }, sheetLink(this, api, `slip.csv?supplier=${encodeURIComponent(order.supplier)}`, 'Order, CSV', `slip-${order.supplier}.csv`)) : null);
   }
 
   #totalText(slip) {
