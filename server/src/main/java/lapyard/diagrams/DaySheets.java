@@ -117,12 +117,16 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
         };
     }
 
-    private List<Flow.Block> day(Flow flow, Weekends.Day day, double wide) {
-        List<Flow.Block> blocks = new ArrayList<>();
+    private static String hours(Weekends.Day day) {
         // of what is written, so that the three add up on paper
         double over = Lengths.toTenth(day.hoursThere()) - Lengths.toTenth(day.hoursUsed());
-        String there = String.join(", ", day.people()) + ": " + Lengths.text(day.hoursThere()) + " person-hours there, " + Lengths.text(day.hoursUsed()) + " planned, "
-                + Lengths.text(over) + " left" + (day.wet() ? "; down as wet: no finish" : "");
+        return Lengths.text(day.hoursThere()) + " person-hours there, " + Lengths.text(day.hoursUsed()) + " planned, " + Lengths.text(over) + " left"
+                + (day.wet() ? "; down as wet: no finish" : "");
+    }
+
+    private List<Flow.Block> day(Flow flow, Weekends.Day day, double wide) {
+        List<Flow.Block> blocks = new ArrayList<>();
+        String there = String.join(", ", day.people()) + ": " + (day.hoursThere() == 0 ? "over" : hours(day));
         List<Flow.Block> head = new ArrayList<>();
         head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
                 sheet.text(left, top + 4.6, DayNames.full(day.dayOfWeek()), 5, true).as(Tag.subheading()))));

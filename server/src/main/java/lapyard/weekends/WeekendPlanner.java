@@ -214,11 +214,11 @@ public final class WeekendPlanner {
         }
         about(tasks, waits);
         int least = calendar.dayOf(Math.max(0, result.lowerBound() - 1));
-        return new Weekends(days(end, byDay, used), List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
+        return new Weekends(days(today, end, byDay, used), List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
     }
 
     /** Days on which somebody is there, up to the last that anything is done on. */
-    private List<Weekends.Day> days(int end, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
+    private List<Weekends.Day> days(int today, int end, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
         List<Weekends.Day> days = new ArrayList<>();
         for (int day = 0; day <= end; day++) {
             List<Person> there = calendar.there(day);
@@ -226,7 +226,7 @@ public final class WeekendPlanner {
             List<Weekends.Part> parts = new ArrayList<>(byDay.getOrDefault(day, List.of()));
             parts.sort(Comparator.comparingInt(Weekends.Part::fromMinute));
             days.add(new Weekends.Day(day, calendar.weekend(day), calendar.date(day), calendar.dayOfWeek(day), calendar.wet(day),
-                    there.stream().map(Person::name).toList(), calendar.hoursThere(day), used.getOrDefault(day, 0.0), parts));
+                    there.stream().map(Person::name).toList(), day < today ? 0 : calendar.hoursThere(day), used.getOrDefault(day, 0.0), parts));
         }
         return days;
     }

@@ -41,7 +41,7 @@ public record Weekends(
      * @param number     from 0, the first day of work
      * @param weekend    from 1
      * @param date       empty where the garden names no first day
-     * @param hoursThere person-hours of all who come
+     * @param hoursThere person-hours of all who come; none where the day is over
      * @param hoursUsed  of them
      * @param parts      by the time at which they begin
      */

@@ -428,6 +428,11 @@ class TallyTest {
         assertEquals(1, after.weekends().byId().get("saw.1").lastDay());
         assertTrue(after.weekends().tasks().stream().filter(task -> !task.done()).allMatch(task -> task.firstDay() >= 14));
         assertTrue(after.weekends().loadHours() < before.weekends().loadHours());
+        List<String> states = new ArrayList<>();
+        JobSheetJson.part("weekends", after).path("days").forEach(day -> {
+            if (day.path("number").asInt() < 14) states.add(day.path("state").asText() + " " + day.path("left").asDouble());
+        });
+        assertEquals(Set.of("over 0.0"), Set.copyOf(states), "a day that is over has nothing left");
     }
 
     /**

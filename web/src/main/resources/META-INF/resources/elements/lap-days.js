@@ -56,9 +56,9 @@ export class LapDays extends GardenElement {
     fill.style.height = `${Math.round(fullness(day) * 100)}%`;
     return h(`button.day${waits.length ? '.waits' : ''}.${day.state}`, {
       type: 'button', 'data-key': `day ${day.number}`, 'aria-pressed': String(day.number === this.#open),
-      'aria-label': `${this.#said(day)}: ${hours(day.used)} of ${hours(day.there)}${day.state === 'wet' ? ', wet' : ''}${waits.length ? `, ${waits.length} drying` : ''}`,
+      'aria-label': `${this.#said(day)}: ${day.state === 'over' ? 'over' : `${hours(day.used)} of ${hours(day.there)}`}${day.state === 'wet' ? ', wet' : ''}${waits.length ? `, ${waits.length} drying` : ''}`,
       onclick: () => { this.#open = day.number; this.render(); },
-    }, fill, h('span.when', {}, dayName(day)), h('span.left', {}, day.state === 'wet' ? 'wet' : day.left > 0 ? `${hours(day.left)} left` : 'full'));
+    }, fill, h('span.when', {}, dayName(day)), h('span.left', {}, day.state === 'open' ? `${hours(day.left)} left` : day.state));
   }
 
   #sheet(day, weekends) {
