@@ -91,6 +91,7 @@ class HandOverIT {
         assertTrue(page.stored(id).at("/handOver/snags/0/mended").asText().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}"));
         browser.click("[data-key=\"gardens\"]");
         browser.click("[data-key=\"copy\"]");
+        browser.click("[data-key=\"copy done\"]");
         browser.until("no copy is open", "const now = location.hash.slice(1); return now && now !== arguments[0] && document.querySelector('lap-yard')?.garden?.keeper.standing === 'kept'", id);
         String copy = (String) browser.js("return location.hash.slice(1)");
         assertEquals(kept, page.server().get("api/gardens/" + copy + "/photos").at("/photos/0/id").asText(), "the copy has the photo, too");

@@ -7,12 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -148,14 +146,7 @@ class PaperIT {
         assertTrue(address.contains("plan.svg?paper=A2&scale=100&layers=") && address.contains("pegs"), address);
         browser.click("[data-key=\"layer pegs\"]");
         browser.click("[data-key=\"sheet plan.svg\"]");
-        for (int tries = 0; tries < 200 && came(browser).isEmpty(); tries++) Thread.sleep(50);
-        assertTrue(Files.readString(browser.downloads.resolve(came(browser).get(0))).contains("1:100"));
+        assertTrue(WholeJobIT.arrived(browser, "-plan.svg").contains("1:100"));
         page.hasNoComplaints();
-    }
-
-    private static List<String> came(Browser browser) throws IOException {
-        try (Stream<java.nio.file.Path> files = Files.list(browser.downloads)) {
-            return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith("-plan.svg")).toList();
-        }
     }
 }
