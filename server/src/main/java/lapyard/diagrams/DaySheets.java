@@ -126,7 +126,7 @@ public record DaySheets(BenchSheet sheet, Weekends weekends, Crew crew, Map<Stri
 
     private List<Flow.Block> day(Flow flow, Weekends.Day day, double wide) {
         List<Flow.Block> blocks = new ArrayList<>();
-        String there = String.join(", ", day.people()) + ": " + (day.hoursThere() == 0 ? "over" : hours(day));
+        String there = String.join(", ", day.people()) + ": " + (day.isOver() ? "over" : hours(day));
         List<Flow.Block> head = new ArrayList<>();
         head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
                 sheet.text(left, top + 4.6, DayNames.full(day.dayOfWeek()), 5, true).as(Tag.subheading()))));

@@ -169,7 +169,7 @@ final class WireForms<T> {
         of(Pegs.LinePeg.class).called("beyond", "past");
         of(StagingResult.class).without("ends", "late").also("proven").first("name", "starts", "makespan", "lowerBound", "proven");
         of(Weekends.Day.class).also("day", day -> DayNames.brief(day.dayOfWeek()).toLowerCase(Locale.ROOT)).without("dayOfWeek")
-                .also("state", day -> day.hoursThere() == 0 ? "over" : day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open").without("wet").called("hoursThere", "there")
+                .also("state", day -> day.isOver() ? "over" : day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open").without("wet").called("hoursThere", "there")
                 .called("hoursUsed", "used").also("hoursLeft").called("hoursLeft", "left").to(2, "hoursThere", "hoursUsed", "hoursLeft")
                 .first("number", "weekend", "date", "day", "state", "people", "hoursThere", "hoursUsed", "hoursLeft");
         of(Weekends.Part.class).called("fromMinute", "from").called("toMinute", "to").called("togetherMinutes", "together").called("number", "part");

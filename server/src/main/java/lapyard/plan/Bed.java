@@ -31,7 +31,6 @@ public record Bed(
         Making making,
         Inside inside,
         Planting planting) {
-
     /**
      * Where the bed stands.
      *

@@ -63,6 +63,11 @@ public record Weekends(
         public double hoursLeft() {
             return Math.max(0, hoursThere - hoursUsed);
         }
+
+        /** Whether the rest is planned from a later day; else somebody is there. */
+        public boolean isOver() {
+            return hoursThere == 0;
+        }
     }
 
     /**

@@ -50,7 +50,9 @@ class OrderIT {
     @Test
     void whatComesFromNobodyInParticularIsAnOrderToo(Page page) throws IOException, InterruptedException {
         JsonNode slip = ordersAddUp(page, chapel().replaceAll(",\\s*\"supplier\":\\s*\"yard\"", ""));
-        assertTrue(slip.path("orders").findValuesAsText("supplier").contains(""), slip::toString);
+        List<String> suppliers = new ArrayList<>();
+        slip.path("orders").forEach(order -> suppliers.add(order.path("supplier").asText()));
+        assertTrue(suppliers.contains("") && suppliers.size() > 1, suppliers::toString);
         page.hasNoComplaints();
     }
 
